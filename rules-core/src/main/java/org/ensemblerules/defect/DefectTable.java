@@ -1,0 +1,134 @@
+package org.ensemblerules.defect;
+
+import com.google.common.collect.ImmutableList;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.ensemblerules.gear.AnatomyTable;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.Site;
+import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.TableFault;
+import org.ensemblerules.source.TableResult;
+import org.jspecify.annotations.Nullable;
+
+/** What each defect at each site calls for. */
+public final class DefectTable {
+  private static final int DEFECTS = DefectKind.values().length;
+
+  private final ImmutableList<DefectRow> rows;
+  // One array per element and use, of site times defect; a cell holds its bands in order.
+  private final @Nullable List<DefectRow>[][] cells;
+
+  private DefectTable(List<DefectRow> rows, @Nullable List<DefectRow>[][] cells) {
+    this.rows = ImmutableList.copyOf(rows);
+    this.cells = cells;
+  }
+
+  /**
+   * Compiles rows.
+   *
+   * @param rows the rows; not null
+   * @param anatomy which parts exist; not null
+   * @return the table, or every fault: a row for a part that does not exist, and cells whose bands
+   *     overlap, leave gaps or tell the extent in several ways
+   */
+  public static TableResult<DefectTable> of(List<DefectRow> rows, AnatomyTable anatomy) {
+    List<TableFault> faults = new ArrayList<>();
+    @Nullable List<DefectRow>[][] cells = emptyCells();
+    Set<CellName> names = new TreeSet<>();
+    for (DefectRow row : rows) {
+      if (anatomy.at(row.element(), row.use(), row.site()).isEmpty()) {
+        faults.add(
+            new TableFault(
+                row.key(),
+                "sites",
+                row.site() + " on " + row.element() + " " + row.use(),
+                "a site that the anatomy table has"));
+        continue;
+      }
+      int element = index(row.element(), row.use());
+      int cell = row.site().index() * DEFECTS + row.defect().ordinal();
+      List<DefectRow> bands = cells[element][cell];
+      if (bands == null) {
+        bands = new ArrayList<>(1);
+        cells[element][cell] = bands;
+      }
+      bands.add(row);
+      names.add(new CellName(element, cell));
+    }
+    for (CellName name : names) {
+      List<DefectRow> bands = cells[name.element()][name.cell()];
+      if (bands != null) {
+        faults.addAll(BandJoints.faults(bands));
+        cells[name.element()][name.cell()] = ImmutableList.copyOf(BandJoints.inOrder(bands));
+      }
+    }
+    return TableResult.of(faults, () -> new DefectTable(rows, cells));
+  }
+
+  private record CellName(int element, int cell) implements Comparable<CellName> {
+    @Override
+    public int compareTo(CellName other) {
+      int byElement = Integer.compare(element, other.element);
+      return byElement != 0 ? byElement : Integer.compare(cell, other.cell);
+    }
+  }
+
+  @SuppressWarnings({"unchecked", "rawtypes"})
+  private static @Nullable List<DefectRow>[][] emptyCells() {
+    return (List<DefectRow>[][])
+        new List[ElementKind.values().length * Use.values().length][Site.count() * DEFECTS];
+  }
+
+  private static int index(ElementKind element, Use use) {
+    return element.ordinal() * Use.values().length + use.ordinal();
+  }
+
+  /**
+   * Answers what a defect calls for.
+   *
+   * @param element the kind of element; not null
+   * @param use its use; not null
+   * @param site the part and its layer; not null
+   * @param defect what is wrong; not null
+   * @param extent how large it is, as far as measured; not null
+   * @return the row, what must be measured, or that no row covers it
+   */
+  public Ruling ruling(ElementKind element, Use use, Site site, DefectKind defect, Extent extent) {
+    List<DefectRow> bands = cells[index(element, use)][site.index() * DEFECTS + defect.ordinal()];
+    if (bands == null) {
+      return new Ruling.NoRule();
+    }
+    for (DefectRow row : bands) {
+      if (row.band().holds(extent)) {
+        return new Ruling.Covered(row);
+      }
+    }
+    return new Ruling.MustMeasure(bands.get(0).band().kind(), bands);
+  }
+
+  /**
+   * Lists the rows for a defect at a site, one for each band.
+   *
+   * @param element the kind of element; not null
+   * @param use its use; not null
+   * @param site the part and its layer; not null
+   * @param defect what is wrong; not null
+   * @return the rows in the order of their bands; empty if none covers it
+   */
+  public List<DefectRow> bands(ElementKind element, Use use, Site site, DefectKind defect) {
+    List<DefectRow> bands = cells[index(element, use)][site.index() * DEFECTS + defect.ordinal()];
+    return bands == null ? List.of() : bands;
+  }
+
+  /**
+   * Returns all rows.
+   *
+   * @return the rows in table order; never null
+   */
+  public List<DefectRow> rows() {
+    return rows;
+  }
+}

@@ -1,0 +1,49 @@
+package org.ensemblerules.defect;
+
+import java.util.Objects;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.Site;
+import org.ensemblerules.source.InvalidValueException;
+
+/**
+ * Something wrong that somebody saw, or an event that somebody reports.
+ *
+ * @param id the owner's name for it; not null
+ * @param site the part, with its layer if known; not null
+ * @param place where on the part, in the finder's words, up to 300 characters, may be empty; not
+ *     null
+ * @param defect what is wrong; not null
+ * @param extent how large it is, as far as measured; not null
+ * @param seen when; not null
+ */
+public record Finding(
+    FindingId id, Site site, String place, DefectKind defect, Extent extent, MarkedDate seen) {
+  /**
+   * Checks the text.
+   *
+   * @throws InvalidValueException if the place is too long or holds control characters
+   */
+  public Finding {
+    Objects.requireNonNull(id, "id");
+    Objects.requireNonNull(site, "site");
+    if (!place.isEmpty()) {
+      InvalidValueException.requireText("Finding.place", place, 300);
+    }
+    Objects.requireNonNull(defect, "defect");
+    Objects.requireNonNull(extent, "extent");
+    Objects.requireNonNull(seen, "seen");
+  }
+
+  /**
+   * Says what was seen, on one line.
+   *
+   * @return the text; never null
+   */
+  public String text() {
+    return defect
+        + " at "
+        + site
+        + (place.isEmpty() ? "" : " (" + place + ")")
+        + (extent instanceof Extent.NotMeasured ? "" : ", " + extent);
+  }
+}

@@ -1,0 +1,65 @@
+package org.ensemblerules.effect;
+
+import com.google.common.collect.ImmutableList;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import org.ensemblerules.source.RowKey;
+import org.ensemblerules.source.TableFault;
+import org.ensemblerules.source.TableResult;
+
+/** Of each check: who does it, what must be shown, and what passing it settles. */
+public final class CheckTable {
+  private final ImmutableList<CheckRow> rows;
+  private final Map<Check, CheckRow> byCheck;
+
+  private CheckTable(List<CheckRow> rows) {
+    this.rows = ImmutableList.copyOf(rows);
+    this.byCheck = new EnumMap<>(Check.class);
+    rows.forEach(row -> byCheck.put(row.check(), row));
+  }
+
+  /**
+   * Compiles rows.
+   *
+   * @param rows one row for each check; not null
+   * @return the table, or a fault for each check that has no row or more than one
+   */
+  public static TableResult<CheckTable> of(List<CheckRow> rows) {
+    List<TableFault> faults = new ArrayList<>();
+    Set<Check> missing = EnumSet.allOf(Check.class);
+    for (CheckRow row : rows) {
+      if (!missing.remove(row.check())) {
+        faults.add(new TableFault(row.key(), "check", row.check().name(), "each check once"));
+      }
+    }
+    if (!missing.isEmpty()) {
+      faults.add(
+          new TableFault(new RowKey("checks"), "check", "no row for " + missing, "a row for each"));
+    }
+    return TableResult.of(faults, () -> new CheckTable(rows));
+  }
+
+  /**
+   * Returns the row of a check.
+   *
+   * @param check the check; not null
+   * @return its row; never null
+   */
+  public CheckRow row(Check check) {
+    return Objects.requireNonNull(byCheck.get(check), "a compiled table has a row for each check");
+  }
+
+  /**
+   * Returns all rows.
+   *
+   * @return the rows in table order; never null
+   */
+  public List<CheckRow> rows() {
+    return rows;
+  }
+}

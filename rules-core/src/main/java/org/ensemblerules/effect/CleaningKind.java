@@ -1,0 +1,13 @@
+package org.ensemblerules.effect;
+
+/** The kinds of cleaning. None of them stands in for another. */
+public enum CleaningKind {
+  /** Exposure reduction by the wearer, at the scene or soon after; not yet clean. */
+  EXPOSURE_REDUCTION,
+  /** Advanced cleaning: washed with layers apart, within the limits. */
+  ADVANCED,
+  /** Specialised cleaning of hazardous contamination. */
+  SPECIALISED,
+  /** Sanitising of soft goods, disinfecting of hard surfaces, with advanced cleaning. */
+  SANITISING
+}

@@ -1,0 +1,197 @@
+package org.ensemblerules.effect;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * What a rule calls for. Every effect but {@link Note} keeps the element out of service until it is
+ * done and shown. Only {@link Retire} of the whole element is final for the element.
+ */
+public sealed interface Effect {
+
+  /** Acceptable: recorded, and compared next time. */
+  record Note() implements Effect {
+    @Override
+    public Scope scope() {
+      return Scope.PART;
+    }
+
+    @Override
+    public String text() {
+      return "NOTE";
+    }
+  }
+
+  /**
+   * Cleaned first.
+   *
+   * @param kind how; not null
+   * @param scope how much of the element; not null
+   */
+  record Clean(CleaningKind kind, Scope scope) implements Effect {
+    /** Checks for nulls. */
+    public Clean {
+      Objects.requireNonNull(kind, "kind");
+      Objects.requireNonNull(scope, "scope");
+    }
+
+    @Override
+    public String text() {
+      return "CLEAN " + kind + " on " + scope;
+    }
+  }
+
+  /**
+   * Repaired.
+   *
+   * @param repairClass by whom; not null
+   * @param scope how much of the element; not null
+   */
+  record Repair(RepairClass repairClass, Scope scope) implements Effect {
+    /** Checks for nulls. */
+    public Repair {
+      Objects.requireNonNull(repairClass, "repairClass");
+      Objects.requireNonNull(scope, "scope");
+    }
+
+    @Override
+    public String text() {
+      return "REPAIR " + repairClass + " on " + scope;
+    }
+  }
+
+  /**
+   * The part is replaced.
+   *
+   * @param repairClass the class of repair that replacing it is; not null
+   */
+  record ReplacePart(RepairClass repairClass) implements Effect {
+    /** Checks for nulls. */
+    public ReplacePart {
+      Objects.requireNonNull(repairClass, "repairClass");
+    }
+
+    @Override
+    public Scope scope() {
+      return Scope.PART;
+    }
+
+    @Override
+    public String text() {
+      return "REPLACE_PART " + repairClass;
+    }
+  }
+
+  /**
+   * Evaluated by a check or test.
+   *
+   * @param check which; not null
+   * @param scope how much of the element; not null
+   */
+  record Evaluate(Check check, Scope scope) implements Effect {
+    /** Checks for nulls. */
+    public Evaluate {
+      Objects.requireNonNull(check, "check");
+      Objects.requireNonNull(scope, "scope");
+    }
+
+    @Override
+    public String text() {
+      return "EVALUATE by " + check + " on " + scope;
+    }
+  }
+
+  /**
+   * Leaves service for good.
+   *
+   * @param scope how much of the element; not null
+   */
+  record Retire(Scope scope) implements Effect {
+    /** Checks for nulls. */
+    public Retire {
+      Objects.requireNonNull(scope, "scope");
+    }
+
+    @Override
+    public String text() {
+      return "RETIRE " + scope;
+    }
+  }
+
+  /**
+   * Returns how much of the element the effect falls on.
+   *
+   * @return the scope; never null
+   */
+  Scope scope();
+
+  /**
+   * Returns the effect on one line, as verdicts and pages show it.
+   *
+   * @return the text; never null
+   */
+  String text();
+
+  /**
+   * Returns the plain name of the effect, without its details.
+   *
+   * @return the kind; never null
+   */
+  default EffectKind kindOfEffect() {
+    if (this instanceof Note) {
+      return EffectKind.NOTE;
+    } else if (this instanceof Clean) {
+      return EffectKind.CLEAN;
+    } else if (this instanceof Repair) {
+      return EffectKind.REPAIR;
+    } else if (this instanceof ReplacePart) {
+      return EffectKind.REPLACE_PART;
+    } else if (this instanceof Evaluate) {
+      return EffectKind.EVALUATE;
+    }
+    return EffectKind.RETIRE;
+  }
+
+  /**
+   * Tells whether the effect keeps the element out of service.
+   *
+   * @return true for every effect but a note
+   */
+  default boolean keepsOut() {
+    return !(this instanceof Note);
+  }
+
+  /**
+   * Tells whether the effect is final for the element.
+   *
+   * @return true only for retirement of the whole element
+   */
+  default boolean isFinal() {
+    return this instanceof Retire retire && retire.scope() == Scope.ELEMENT;
+  }
+
+  /**
+   * Returns the task that carries the effect out, other than an evaluation.
+   *
+   * @return the tasks, each of which must be done; empty for notes and evaluations, whose doers the
+   *     check table names
+   */
+  default List<Task> tasks() {
+    if (this instanceof Clean clean) {
+      return List.of(
+          switch (clean.kind()) {
+            case EXPOSURE_REDUCTION -> Task.EXPOSURE_REDUCTION;
+            case ADVANCED -> Task.ADVANCED_CLEANING;
+            case SPECIALISED -> Task.SPECIALISED_CLEANING;
+            case SANITISING -> Task.SANITISING;
+          });
+    } else if (this instanceof Repair repair) {
+      return List.of(repair.repairClass() == RepairClass.BASIC ? Task.BASIC_REPAIR : Task.ADVANCED_REPAIR);
+    } else if (this instanceof ReplacePart replace) {
+      return List.of(replace.repairClass() == RepairClass.BASIC ? Task.BASIC_REPAIR : Task.ADVANCED_REPAIR);
+    } else if (this instanceof Retire) {
+      return List.of(Task.RETIREMENT);
+    }
+    return List.of();
+  }
+}

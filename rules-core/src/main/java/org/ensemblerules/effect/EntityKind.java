@@ -1,0 +1,17 @@
+package org.ensemblerules.effect;
+
+/** Who a doer is. */
+public enum EntityKind {
+  /** The member who wears the element. */
+  MEMBER,
+  /** The fire department or other organization, acting through its trained people. */
+  ORGANIZATION,
+  /** An organization verified by a third party for its own care and repair. */
+  VERIFIED_ORGANIZATION,
+  /** An independent service provider without verification. */
+  INDEPENDENT_SERVICE_PROVIDER,
+  /** An independent service provider verified by a third party. */
+  VERIFIED_INDEPENDENT_SERVICE_PROVIDER,
+  /** The manufacturer of this very element. */
+  MANUFACTURER
+}

@@ -1,0 +1,32 @@
+package org.ensemblerules.effect;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.ensemblerules.source.Provenance;
+import org.ensemblerules.source.Row;
+
+/**
+ * Says that an entity may do a task, and what credential it needs.
+ *
+ * @param provenance where the row comes from; not null
+ * @param task the task; not null
+ * @param entity who may do it; not null
+ * @param needs the credential needed; empty if none
+ */
+public record PermissionRow(
+    Provenance provenance, Task task, EntityKind entity, Optional<CredentialScope> needs)
+    implements Row {
+  /** Checks for nulls. */
+  public PermissionRow {
+    Objects.requireNonNull(provenance, "provenance");
+    Objects.requireNonNull(task, "task");
+    Objects.requireNonNull(entity, "entity");
+    Objects.requireNonNull(needs, "needs");
+  }
+
+  @Override
+  public List<String> canonical() {
+    return List.of(task.name(), entity.name(), needs.map(Enum::name).orElse(""));
+  }
+}

@@ -1,0 +1,177 @@
+package org.ensemblerules.effect;
+
+import com.google.common.collect.ImmutableList;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.source.TableFault;
+import org.ensemblerules.source.TableResult;
+import org.jspecify.annotations.Nullable;
+
+/** Who may do what. */
+public final class PermissionTable {
+  private final ImmutableList<PermissionRow> rows;
+  private final @Nullable PermissionRow[][] cells;
+  private final ImmutableList<ImmutableList<PermissionRow>> byTask;
+
+  private PermissionTable(List<PermissionRow> rows) {
+    this.rows = ImmutableList.copyOf(rows);
+    this.cells = new PermissionRow[Task.values().length][EntityKind.values().length];
+    for (PermissionRow row : rows) {
+      cells[row.task().ordinal()][row.entity().ordinal()] = row;
+    }
+    ImmutableList.Builder<ImmutableList<PermissionRow>> lists = ImmutableList.builder();
+    for (Task task : Task.values()) {
+      lists.add(
+          rows.stream()
+              .filter(row -> row.task() == task)
+              .sorted(Comparator.comparing(PermissionRow::entity))
+              .collect(ImmutableList.toImmutableList()));
+    }
+    this.byTask = lists.build();
+  }
+
+  /**
+   * Compiles rows.
+   *
+   * @param rows the rows; not null
+   * @return the table, or a fault for each task and entity named twice and each task nobody may do
+   */
+  public static TableResult<PermissionTable> of(List<PermissionRow> rows) {
+    List<TableFault> faults = new ArrayList<>();
+    boolean[][] taken = new boolean[Task.values().length][EntityKind.values().length];
+    Set<Task> missing = EnumSet.allOf(Task.class);
+    for (PermissionRow row : rows) {
+      missing.remove(row.task());
+      if (taken[row.task().ordinal()][row.entity().ordinal()]) {
+        faults.add(
+            new TableFault(
+                row.key(),
+                "entity",
+                row.task() + " by " + row.entity(),
+                "each entity once per task"));
+      }
+      taken[row.task().ordinal()][row.entity().ordinal()] = true;
+    }
+    if (!rows.isEmpty() && !missing.isEmpty()) {
+      faults.add(
+          new TableFault(
+              rows.get(0).key(), "task", "nobody may do " + missing, "a doer for every task"));
+    }
+    return TableResult.of(faults, () -> new PermissionTable(rows));
+  }
+
+  /**
+   * Tells whether a doer may do a task to an element on a day.
+   *
+   * @param doer who; not null
+   * @param task what; not null
+   * @param element to which element; not null
+   * @param date on which day; not null
+   * @return yes, or which credential is missing, expired or not yet valid, or why not at all
+   */
+  public Permission mayPerform(Doer doer, Task task, Element element, LocalDate date) {
+    PermissionRow row = cells[task.ordinal()][doer.kind().ordinal()];
+    if (row == null) {
+      return new Permission.NotThisEntity(doer.kind(), task);
+    }
+    if (doer.kind() == EntityKind.MANUFACTURER && !made(doer, element)) {
+      return new Permission.NotThisManufacturer(doer.name(), manufacturers(element));
+    }
+    return row.needs()
+        .map(scope -> credentialed(doer, scope, date, row))
+        .orElseGet(() -> new Permission.Permitted(row));
+  }
+
+  /**
+   * Tells whether a doer may have done a task to an element on an imprecise date: the credential
+   * must hold on its earliest and on its latest day.
+   *
+   * @param doer who; not null
+   * @param task what; not null
+   * @param element to which element; not null
+   * @param date when; not null
+   * @return yes only if they may on both days, else the first reason why not
+   */
+  public Permission mayPerform(Doer doer, Task task, Element element, MarkedDate date) {
+    Optional<LocalDate> first = date.earliest();
+    Optional<LocalDate> last = date.latest();
+    if (first.isEmpty() || last.isEmpty()) {
+      return new Permission.DayUnknown();
+    }
+    Permission early = mayPerform(doer, task, element, first.get());
+    return early.granted() ? mayPerform(doer, task, element, last.get()) : early;
+  }
+
+  private static Permission credentialed(
+      Doer doer, CredentialScope scope, LocalDate date, PermissionRow row) {
+    List<Credential> held =
+        doer.credentials().stream().filter(credential -> credential.scope() == scope).toList();
+    if (held.isEmpty()) {
+      return new Permission.MissingCredential(scope);
+    }
+    if (held.stream().anyMatch(credential -> credential.holdsOn(date))) {
+      return new Permission.Permitted(row);
+    }
+    return held.stream()
+        .map(Credential::through)
+        .filter(through -> through.isBefore(date))
+        .max(Comparator.naturalOrder())
+        .<Permission>map(through -> new Permission.ExpiredCredential(scope, through))
+        .orElseGet(
+            () ->
+                new Permission.CredentialNotYetValid(
+                    scope,
+                    held.stream()
+                        .map(Credential::from)
+                        .min(Comparator.naturalOrder())
+                        .orElseThrow()));
+  }
+
+  private static boolean made(Doer doer, Element element) {
+    List<String> names = names(element);
+    return !names.isEmpty() && names.stream().allMatch(doer.name()::equals);
+  }
+
+  private static String manufacturers(Element element) {
+    List<String> names = names(element);
+    return names.isEmpty() ? "UNKNOWN" : String.join(", ", names);
+  }
+
+  private static List<String> names(Element element) {
+    List<Label> labels = new ArrayList<>(element.layerLabels().values());
+    element.label().ifPresent(labels::add);
+    return labels.stream()
+        .map(label -> label.manufacturer().orElse(""))
+        .filter(name -> !name.isEmpty())
+        .distinct()
+        .toList();
+  }
+
+  /**
+   * Lists who may do a task.
+   *
+   * @param task the task; not null
+   * @return the rows in the order of entities; empty only for a table without rows
+   */
+  public List<PermissionRow> permitted(Task task) {
+    return byTask.get(Objects.requireNonNull(task, "task").ordinal());
+  }
+
+  /**
+   * Returns all rows.
+   *
+   * @return the rows in table order; never null
+   */
+  public List<PermissionRow> rows() {
+    return rows;
+  }
+}

@@ -1,0 +1,9 @@
+package org.ensemblerules.effect;
+
+/** The two classes of repair. */
+public enum RepairClass {
+  /** May be done by trained people of the organization. */
+  BASIC,
+  /** Only by a verified provider, a verified organization or the element's manufacturer. */
+  ADVANCED
+}

@@ -1,0 +1,11 @@
+package org.ensemblerules.effect;
+
+/** How much of an element an effect falls on. */
+public enum Scope {
+  /** The part named. */
+  PART,
+  /** The labelled layer that the part belongs to; the element itself where it has no layers. */
+  LAYER,
+  /** The whole element. */
+  ELEMENT
+}

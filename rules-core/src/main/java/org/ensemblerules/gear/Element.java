@@ -1,0 +1,227 @@
+package org.ensemblerules.gear;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * One ensemble element. A garment with separable layers carries a label on each labelled layer; any
+ * other element carries one label of its own. Layers are dated by their own labels only.
+ */
+public final class Element {
+  private final ElementId id;
+  private final ElementKind kind;
+  private final Use use;
+  private final Optional<Label> label;
+  private final Map<LayerKind, Label> layerLabels;
+  private final MarkedDate inService;
+  private final Known cbrnOption;
+
+  private Element(Builder builder) {
+    this.id = builder.id;
+    this.kind = builder.kind;
+    this.use = builder.use;
+    this.label = builder.label;
+    this.layerLabels = Collections.unmodifiableMap(new EnumMap<>(builder.layerLabels));
+    this.inService = builder.inService;
+    this.cbrnOption = builder.cbrnOption;
+  }
+
+  /**
+   * Starts an element of which only kind and use are known.
+   *
+   * @param id the owner's name for it; not null
+   * @param kind what it is; not null
+   * @param use what it is built for; not null
+   * @return the builder; never null
+   */
+  public static Builder builder(ElementId id, ElementKind kind, Use use) {
+    return new Builder(id, kind, use);
+  }
+
+  /**
+   * Returns the owner's name for it.
+   *
+   * @return the id; never null
+   */
+  public ElementId id() {
+    return id;
+  }
+
+  /**
+   * Returns what it is.
+   *
+   * @return the kind; never null
+   */
+  public ElementKind kind() {
+    return kind;
+  }
+
+  /**
+   * Returns what it is built for.
+   *
+   * @return the use; never null
+   */
+  public Use use() {
+    return use;
+  }
+
+  /**
+   * Returns the element's own label.
+   *
+   * @return the label; empty if nothing is known of it, or if the layers carry the labels
+   */
+  public Optional<Label> label() {
+    return label;
+  }
+
+  /**
+   * Returns the labels of the layers.
+   *
+   * @return an unmodifiable map in layer order; never null
+   */
+  public Map<LayerKind, Label> layerLabels() {
+    return layerLabels;
+  }
+
+  /**
+   * Returns when it was first placed in service.
+   *
+   * @return the date; never null
+   */
+  public MarkedDate inService() {
+    return inService;
+  }
+
+  /**
+   * Tells whether it belongs to an ensemble with the option against chemical, biological,
+   * radiological and nuclear terrorism agents.
+   *
+   * @return yes, no or unknown; never null
+   */
+  public Known cbrnOption() {
+    return cbrnOption;
+  }
+
+  /**
+   * Returns the label that speaks for a site: that of its layer, else that of the liner system the
+   * layer is joined in, else the element's own.
+   *
+   * @param site the site; not null
+   * @return the label; empty if none is known
+   */
+  public Optional<Label> labelFor(Site site) {
+    return site.layer()
+        .flatMap(this::labelledLayer)
+        .map(layerLabels::get)
+        .or(() -> label);
+  }
+
+  /**
+   * Returns the labelled layer that a layer belongs to.
+   *
+   * @param layer the layer; not null
+   * @return the layer itself if it has its own label, else the liner system it is joined in; empty
+   *     if neither has a label
+   */
+  public Optional<LayerKind> labelledLayer(LayerKind layer) {
+    return layerLabels.containsKey(layer)
+        ? Optional.of(layer)
+        : layer.joinedIn().filter(layerLabels::containsKey);
+  }
+
+  @Override
+  public boolean equals(Object object) {
+    return object instanceof Element other
+        && id.equals(other.id)
+        && kind == other.kind
+        && use == other.use
+        && label.equals(other.label)
+        && layerLabels.equals(other.layerLabels)
+        && inService.equals(other.inService)
+        && cbrnOption == other.cbrnOption;
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(id, kind, use, label, layerLabels, inService, cbrnOption);
+  }
+
+  @Override
+  public String toString() {
+    return "Element[" + id + ", " + kind + ", " + use + "]";
+  }
+
+  /** Collects what is known of an element. */
+  public static final class Builder {
+    private final ElementId id;
+    private final ElementKind kind;
+    private final Use use;
+    private Optional<Label> label = Optional.empty();
+    private final EnumMap<LayerKind, Label> layerLabels = new EnumMap<>(LayerKind.class);
+    private MarkedDate inService = MarkedDate.unknown();
+    private Known cbrnOption = Known.UNKNOWN;
+
+    private Builder(ElementId id, ElementKind kind, Use use) {
+      this.id = Objects.requireNonNull(id, "id");
+      this.kind = Objects.requireNonNull(kind, "kind");
+      this.use = Objects.requireNonNull(use, "use");
+    }
+
+    /**
+     * Sets the element's own label.
+     *
+     * @param ownLabel the label; not null
+     * @return this builder
+     */
+    public Builder label(Label ownLabel) {
+      label = Optional.of(ownLabel);
+      return this;
+    }
+
+    /**
+     * Sets the label of a layer, replacing one set before.
+     *
+     * @param layer the layer; not null
+     * @param layerLabel its label; not null
+     * @return this builder
+     */
+    public Builder layer(LayerKind layer, Label layerLabel) {
+      layerLabels.put(Objects.requireNonNull(layer, "layer"), Objects.requireNonNull(layerLabel));
+      return this;
+    }
+
+    /**
+     * Sets when it was first placed in service.
+     *
+     * @param date the date; not null
+     * @return this builder
+     */
+    public Builder inService(MarkedDate date) {
+      inService = Objects.requireNonNull(date, "inService");
+      return this;
+    }
+
+    /**
+     * Sets whether it belongs to an ensemble with the CBRN option.
+     *
+     * @param known yes, no or unknown; not null
+     * @return this builder
+     */
+    public Builder cbrnOption(Known known) {
+      cbrnOption = Objects.requireNonNull(known, "cbrnOption");
+      return this;
+    }
+
+    /**
+     * Makes the element.
+     *
+     * @return the element; never null
+     */
+    public Element build() {
+      return new Element(this);
+    }
+  }
+}

@@ -1,0 +1,11 @@
+package org.ensemblerules.gear;
+
+/** An answer that may be missing. Unknown never counts as the milder of the two. */
+public enum Known {
+  /** It is so. */
+  YES,
+  /** It is not so. */
+  NO,
+  /** Nobody has said. */
+  UNKNOWN
+}

@@ -1,0 +1,217 @@
+package org.ensemblerules.gear;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.Year;
+import java.time.YearMonth;
+import java.util.Optional;
+import org.ensemblerules.source.InvalidValueException;
+
+/**
+ * A date as a label or a record gives it: to the day, the month or the year, or not at all. It is
+ * never completed to a day; whoever asks takes its earliest or its latest possible day.
+ */
+public sealed interface MarkedDate {
+  /** The first year that can be given. */
+  int FIRST_YEAR = 1900;
+
+  /** The last year that can be given. */
+  int LAST_YEAR = 2200;
+
+  /**
+   * A date to the day.
+   *
+   * @param day the day, in the years 1900 to 2200; not null
+   */
+  record Day(LocalDate day) implements MarkedDate {
+    /**
+     * Checks the year.
+     *
+     * @throws InvalidValueException if the year is out of range
+     */
+    public Day {
+      requireYear(day.getYear(), day);
+    }
+
+    @Override
+    public Optional<LocalDate> earliest() {
+      return Optional.of(day);
+    }
+
+    @Override
+    public Optional<LocalDate> latest() {
+      return Optional.of(day);
+    }
+
+    @Override
+    public String toString() {
+      return day.toString();
+    }
+  }
+
+  /**
+   * A date to the month.
+   *
+   * @param month the month, in the years 1900 to 2200; not null
+   */
+  record Month(YearMonth month) implements MarkedDate {
+    /**
+     * Checks the year.
+     *
+     * @throws InvalidValueException if the year is out of range
+     */
+    public Month {
+      requireYear(month.getYear(), month);
+    }
+
+    @Override
+    public Optional<LocalDate> earliest() {
+      return Optional.of(month.atDay(1));
+    }
+
+    @Override
+    public Optional<LocalDate> latest() {
+      return Optional.of(month.atEndOfMonth());
+    }
+
+    @Override
+    public String toString() {
+      return month.toString();
+    }
+  }
+
+  /**
+   * A date to the year.
+   *
+   * @param year the year, 1900 to 2200
+   */
+  record OfYear(int year) implements MarkedDate {
+    /**
+     * Checks the year.
+     *
+     * @throws InvalidValueException if the year is out of range
+     */
+    public OfYear {
+      requireYear(year, year);
+    }
+
+    @Override
+    public Optional<LocalDate> earliest() {
+      return Optional.of(LocalDate.of(year, 1, 1));
+    }
+
+    @Override
+    public Optional<LocalDate> latest() {
+      return Optional.of(LocalDate.of(year, 12, 31));
+    }
+
+    @Override
+    public String toString() {
+      return Year.of(year).toString();
+    }
+  }
+
+  /** No date is given, or it cannot be read. */
+  record Unknown() implements MarkedDate {
+    @Override
+    public Optional<LocalDate> earliest() {
+      return Optional.empty();
+    }
+
+    @Override
+    public Optional<LocalDate> latest() {
+      return Optional.empty();
+    }
+
+    @Override
+    public String toString() {
+      return "UNKNOWN";
+    }
+  }
+
+  /**
+   * Returns the earliest day the date can mean.
+   *
+   * @return the day; empty if unknown
+   */
+  Optional<LocalDate> earliest();
+
+  /**
+   * Returns the latest day the date can mean.
+   *
+   * @return the day; empty if unknown
+   */
+  Optional<LocalDate> latest();
+
+  /**
+   * Makes a date to the day.
+   *
+   * @param day the day, in the years 1900 to 2200; not null
+   * @return the date; never null
+   * @throws InvalidValueException if the year is out of range
+   */
+  static MarkedDate of(LocalDate day) {
+    return new Day(day);
+  }
+
+  /**
+   * Makes the unknown date.
+   *
+   * @return the unknown date; never null
+   */
+  static MarkedDate unknown() {
+    return new Unknown();
+  }
+
+  /**
+   * Reads a date as {@code toString} writes it.
+   *
+   * @param text {@code 2019-05-14}, {@code 2019-05}, {@code 2019} or {@code UNKNOWN}; not null
+   * @return the date; never null
+   * @throws InvalidValueException if the text has another form or names no day of the calendar
+   */
+  static MarkedDate parse(String text) {
+    try {
+      return switch (text.length()) {
+        case 10 -> new Day(LocalDate.parse(text));
+        case 7 -> text.equals("UNKNOWN") ? new Unknown() : new Month(YearMonth.parse(text));
+        case 4 -> new OfYear(Year.parse(text).getValue());
+        default -> throw new InvalidValueException("MarkedDate", text, FORMS);
+      };
+    } catch (DateTimeException e) {
+      throw new InvalidValueException("MarkedDate", text, FORMS);
+    }
+  }
+
+  /**
+   * Tells whether this date is certainly after another: its earliest day after the other's latest.
+   *
+   * @param other the other date; not null
+   * @return true only if both are known and no reading of them says otherwise
+   */
+  default boolean certainlyAfter(MarkedDate other) {
+    return earliest().isPresent()
+        && other.latest().isPresent()
+        && earliest().get().isAfter(other.latest().get());
+  }
+
+  /**
+   * Tells whether this date is certainly not before another: after it, or both the same single day.
+   *
+   * @param other the other date; not null
+   * @return true only if both are known and no reading of them says otherwise
+   */
+  default boolean certainlyNotBefore(MarkedDate other) {
+    return earliest().isPresent()
+        && other.latest().isPresent()
+        && !earliest().get().isBefore(other.latest().get());
+  }
+
+  /** The forms that can be read, for messages. */
+  String FORMS = "YYYY-MM-DD, YYYY-MM, YYYY or UNKNOWN, years 1900 to 2200";
+
+  private static void requireYear(int year, Object given) {
+    InvalidValueException.require(
+        year >= FIRST_YEAR && year <= LAST_YEAR, "MarkedDate.year", given, FORMS);
+  }
+}

@@ -1,0 +1,9 @@
+package org.ensemblerules.gear;
+
+/** What kind of fire fighting an element is built for. */
+public enum Use {
+  /** Structural fire fighting. */
+  STRUCTURAL,
+  /** Proximity fire fighting, with a radiant reflective outer surface. */
+  PROXIMITY
+}

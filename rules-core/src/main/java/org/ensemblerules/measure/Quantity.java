@@ -1,0 +1,92 @@
+package org.ensemblerules.measure;
+
+import java.math.BigDecimal;
+import java.util.Objects;
+import org.ensemblerules.source.InvalidValueException;
+
+/**
+ * An exact measured value with its unit, kept in the unit and digits it was given in.
+ *
+ * <p>Two quantities are equal only in the same unit and digits; {@link #compareTo} compares their
+ * size exactly, across units.
+ *
+ * @param value the number, at most 30 digits and a scale from -9 to 20; not null
+ * @param unit the unit; not null
+ */
+public record Quantity(BigDecimal value, Unit unit) {
+  private static final int MOST_DIGITS = 30;
+  private static final int SMALLEST_SCALE = -9;
+  private static final int LARGEST_SCALE = 20;
+
+  /**
+   * Checks the size of the number.
+   *
+   * @throws InvalidValueException if it has more digits or another scale than allowed
+   */
+  public Quantity {
+    Objects.requireNonNull(value, "value");
+    Objects.requireNonNull(unit, "unit");
+    InvalidValueException.require(
+        value.precision() <= MOST_DIGITS
+            && value.scale() >= SMALLEST_SCALE
+            && value.scale() <= LARGEST_SCALE,
+        "Quantity.value",
+        "a number of precision " + value.precision() + " and scale " + value.scale(),
+        "at most 30 digits, scale -9 to 20");
+  }
+
+  /**
+   * Makes a quantity from decimal text.
+   *
+   * @param value the number as decimal text, as in {@code 25.4}; not null
+   * @param unit the unit; not null
+   * @return the quantity; never null
+   * @throws InvalidValueException if the text is no decimal number or too long
+   */
+  public static Quantity of(String value, Unit unit) {
+    try {
+      return new Quantity(new BigDecimal(value), unit);
+    } catch (NumberFormatException e) {
+      throw new InvalidValueException("Quantity.value", value, "a decimal number");
+    }
+  }
+
+  /**
+   * Compares the size of two quantities exactly.
+   *
+   * @param other the other quantity, of the same dimension; not null
+   * @return negative, zero or positive as this is smaller, equal or larger
+   * @throws InvalidValueException if the dimensions differ
+   */
+  public int compareTo(Quantity other) {
+    InvalidValueException.require(
+        unit.dimension() == other.unit.dimension(),
+        "Quantity.compareTo",
+        other,
+        "a quantity of dimension " + unit.dimension());
+    BigDecimal here =
+        value
+            .multiply(new BigDecimal(unit.numerator()))
+            .multiply(new BigDecimal(other.unit.denominator()));
+    BigDecimal there =
+        other
+            .value
+            .multiply(new BigDecimal(other.unit.numerator()))
+            .multiply(new BigDecimal(unit.denominator()));
+    return here.compareTo(there);
+  }
+
+  /**
+   * Tells whether the quantity is above zero.
+   *
+   * @return true if it is above zero
+   */
+  public boolean isPositive() {
+    return value.signum() > 0;
+  }
+
+  @Override
+  public String toString() {
+    return value.toPlainString() + " " + unit.symbol();
+  }
+}

@@ -1,0 +1,93 @@
+package org.ensemblerules.source;
+
+import java.util.Objects;
+import java.util.Optional;
+
+/** Says who: on whose word a value of a table rests. */
+public sealed interface Basis {
+
+  /**
+   * A published document says so.
+   *
+   * @param source the document; not null
+   * @param clause its clause as printed where it was seen; empty if the clause was not seen
+   * @param seen whether it was read there or seen restated; not null
+   */
+  record Published(SourceId source, Optional<String> clause, Seen seen) implements Basis {
+    /**
+     * Checks the clause.
+     *
+     * @throws InvalidValueException if the clause is blank or longer than 80 characters
+     */
+    public Published {
+      Objects.requireNonNull(source, "source");
+      clause.ifPresent(text -> InvalidValueException.requireText("Basis.clause", text, 80));
+      Objects.requireNonNull(seen, "seen");
+    }
+
+    @Override
+    public Optional<SourceId> cited() {
+      return Optional.of(source);
+    }
+
+    @Override
+    public String text() {
+      return "PUBLISHED, "
+          + seen
+          + ", "
+          + source
+          + clause.map(text -> ", " + text).orElse(", clause not seen");
+    }
+  }
+
+  /** The trade does so; there is no source to name. */
+  record CommonPractice() implements Basis {
+    @Override
+    public Optional<SourceId> cited() {
+      return Optional.empty();
+    }
+
+    @Override
+    public String text() {
+      return "COMMON_PRACTICE";
+    }
+  }
+
+  /**
+   * Remembered; no page was found. To be confirmed against a bought copy before use.
+   *
+   * @param confidence how sure it is; not null
+   * @param about the document that is believed to say so; empty if none
+   */
+  record Memory(Confidence confidence, Optional<SourceId> about) implements Basis {
+    /** Checks for nulls. */
+    public Memory {
+      Objects.requireNonNull(confidence, "confidence");
+      Objects.requireNonNull(about, "about");
+    }
+
+    @Override
+    public Optional<SourceId> cited() {
+      return about;
+    }
+
+    @Override
+    public String text() {
+      return "MEMORY, " + confidence + about.map(id -> ", of " + id).orElse("");
+    }
+  }
+
+  /**
+   * Returns the source named, if any.
+   *
+   * @return the source; empty if none is named
+   */
+  Optional<SourceId> cited();
+
+  /**
+   * Returns the basis on one line, as verdicts and pages show it.
+   *
+   * @return the text; never null
+   */
+  String text();
+}

@@ -1,0 +1,57 @@
+package org.ensemblerules.source;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * One published edition of a standard. Editions sort by publication; the day one took effect is a
+ * fact that may be unknown.
+ *
+ * @param provenance where the row comes from; its basis is that of the effective date; not null
+ * @param id the edition's name; not null
+ * @param order its place in the order of publication, from 1, unique in its table
+ * @param title its title for people; not null
+ * @param effective the day it took effect; empty if not seen
+ * @param consolidatedInto the later document that took it over; empty if none
+ */
+public record Edition(
+    Provenance provenance,
+    EditionId id,
+    int order,
+    String title,
+    Optional<LocalDate> effective,
+    Optional<EditionId> consolidatedInto)
+    implements Row, Comparable<Edition> {
+
+  /**
+   * Checks the values.
+   *
+   * @throws InvalidValueException if the order is below 1 or the title blank
+   */
+  public Edition {
+    Objects.requireNonNull(provenance, "provenance");
+    Objects.requireNonNull(id, "id");
+    InvalidValueException.require(order >= 1, "Edition.order", order, "1 or more");
+    InvalidValueException.requireText("Edition.title", title, 200);
+    Objects.requireNonNull(effective, "effective");
+    Objects.requireNonNull(consolidatedInto, "consolidatedInto");
+  }
+
+  @Override
+  public List<String> canonical() {
+    return List.of(
+        id.value(),
+        Integer.toString(order),
+        title,
+        effective.map(LocalDate::toString).orElse(""),
+        consolidatedInto.map(EditionId::value).orElse(""));
+  }
+
+  @Override
+  public int compareTo(Edition other) {
+    int byOrder = Integer.compare(order, other.order);
+    return byOrder != 0 ? byOrder : id.compareTo(other.id);
+  }
+}

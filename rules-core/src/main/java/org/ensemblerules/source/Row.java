@@ -1,0 +1,30 @@
+package org.ensemblerules.source;
+
+import java.util.List;
+
+/** A row of a table: a value, and on whose word. */
+public interface Row {
+  /**
+   * Returns where the row comes from.
+   *
+   * @return the provenance; never null
+   */
+  Provenance provenance();
+
+  /**
+   * Returns the row's own values in a fixed order and spelling, without its provenance. Two rows
+   * that mean the same have the same canonical values, on every machine and in every locale.
+   *
+   * @return the values; never null
+   */
+  List<String> canonical();
+
+  /**
+   * Returns the row's stable name.
+   *
+   * @return the key; never null
+   */
+  default RowKey key() {
+    return provenance().key();
+  }
+}

@@ -1,0 +1,9 @@
+package org.ensemblerules.source;
+
+/** How a published value was seen. */
+public enum Seen {
+  /** In the document's own text. */
+  READ,
+  /** On another page that says what the document requires. */
+  RESTATED
+}

@@ -1,0 +1,26 @@
+package org.ensemblerules.source;
+
+import java.util.Objects;
+
+/**
+ * What is wrong with the meaning of a table row.
+ *
+ * @param row the row; not null
+ * @param field the field at fault, as in the table file; not null
+ * @param found what was found; not null
+ * @param allowed what is allowed; not null
+ */
+public record TableFault(RowKey row, String field, String found, String allowed) {
+  /** Checks for nulls. */
+  public TableFault {
+    Objects.requireNonNull(row, "row");
+    Objects.requireNonNull(field, "field");
+    Objects.requireNonNull(found, "found");
+    Objects.requireNonNull(allowed, "allowed");
+  }
+
+  @Override
+  public String toString() {
+    return row + ", " + field + ": found " + found + ", allowed: " + allowed;
+  }
+}
