@@ -1,0 +1,95 @@
+package org.ensemblerules.inspection;
+
+import com.google.common.collect.ImmutableList;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.source.RowKey;
+
+/**
+ * Whether an inspection looked at all it must.
+ *
+ * @param notDone criteria not looked at, or not mentioned, in the order of the inspection
+ * @param withoutEquipment criteria said to be clear though what they need was not at hand
+ * @param contradictory criteria listed with different outcomes, or said to be not fitted though
+ *     every such element has the part
+ * @param unknown keys that are no criterion of this inspection
+ * @param found criteria at which something was found
+ */
+public record Coverage(
+    List<CriterionRow> notDone,
+    List<CriterionRow> withoutEquipment,
+    List<CriterionRow> contradictory,
+    List<RowKey> unknown,
+    List<CriterionRow> found) {
+  /** Copies the lists. */
+  public Coverage {
+    notDone = List.copyOf(notDone);
+    withoutEquipment = List.copyOf(withoutEquipment);
+    contradictory = List.copyOf(contradictory);
+    unknown = List.copyOf(unknown);
+    found = List.copyOf(found);
+  }
+
+  /**
+   * Holds an inspection against the table.
+   *
+   * @param inspection the inspection; not null
+   * @param element the element inspected; not null
+   * @param table what must be looked at; not null
+   * @return the coverage; never null
+   */
+  public static Coverage of(Inspection inspection, Element element, CriteriaTable table) {
+    Map<RowKey, Set<Outcome>> given = new HashMap<>();
+    inspection
+        .outcomes()
+        .forEach(
+            outcome ->
+                given
+                    .computeIfAbsent(outcome.criterion(), key -> EnumSet.noneOf(Outcome.class))
+                    .add(outcome.outcome()));
+    ImmutableList.Builder<CriterionRow> notDone = ImmutableList.builder();
+    ImmutableList.Builder<CriterionRow> withoutEquipment = ImmutableList.builder();
+    ImmutableList.Builder<CriterionRow> contradictory = ImmutableList.builder();
+    ImmutableList.Builder<CriterionRow> found = ImmutableList.builder();
+    for (CriterionRow row : table.required(inspection.kind(), element.kind(), element.use())) {
+      Set<Outcome> outcomes = given.remove(row.key());
+      if (outcomes == null || outcomes.contains(Outcome.NOT_DONE)) {
+        notDone.add(row);
+      }
+      if (outcomes == null) {
+        continue;
+      }
+      boolean fitted = !table.mayBeNotFitted(row.key()).orElse(false);
+      if (outcomes.size() > 1 || (fitted && outcomes.contains(Outcome.NOT_FITTED))) {
+        contradictory.add(row);
+      }
+      if (outcomes.contains(Outcome.CLEAR) && !inspection.atHand().containsAll(row.atHand())) {
+        withoutEquipment.add(row);
+      }
+      if (outcomes.contains(Outcome.FOUND)) {
+        found.add(row);
+      }
+    }
+    List<RowKey> unknown = new ArrayList<>(given.keySet());
+    unknown.sort(null);
+    return new Coverage(
+        notDone.build(), withoutEquipment.build(), contradictory.build(), unknown, found.build());
+  }
+
+  /**
+   * Tells whether the inspection looked at all it must, with what it needs.
+   *
+   * @return true if nothing is not done, lacks its equipment, contradicts itself or is unknown
+   */
+  public boolean isComplete() {
+    return notDone.isEmpty()
+        && withoutEquipment.isEmpty()
+        && contradictory.isEmpty()
+        && unknown.isEmpty();
+  }
+}

@@ -1,0 +1,88 @@
+package org.ensemblerules.inspection;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.TableFault;
+import org.ensemblerules.source.TableResult;
+
+/** How long elements may stay in service without an inspection of each kind. */
+public final class IntervalTable {
+  private record Cell(InspectionKind inspection, ElementKind element, Use use) {}
+
+  private final ImmutableList<IntervalRow> rows;
+  private final ImmutableMap<Cell, IntervalRow> cells;
+
+  private IntervalTable(List<IntervalRow> rows, Map<Cell, IntervalRow> cells) {
+    this.rows = ImmutableList.copyOf(rows);
+    this.cells = ImmutableMap.copyOf(cells);
+  }
+
+  /**
+   * Compiles rows.
+   *
+   * @param rows the rows; not null
+   * @return the table, or a fault for each inspection and element named twice
+   */
+  public static TableResult<IntervalTable> of(List<IntervalRow> rows) {
+    List<TableFault> faults = new ArrayList<>();
+    Map<Cell, IntervalRow> cells = new LinkedHashMap<>();
+    for (IntervalRow row : rows) {
+      Cell cell = new Cell(row.inspection(), row.element(), row.use());
+      if (cells.putIfAbsent(cell, row) != null) {
+        faults.add(
+            new TableFault(
+                row.key(), "elements", cell.toString(), "each inspection once per element and use"));
+      }
+    }
+    return TableResult.of(faults, () -> new IntervalTable(rows, cells));
+  }
+
+  /**
+   * Finds the row for a kind of inspection of an element.
+   *
+   * @param inspection the kind of inspection; not null
+   * @param element the element; not null
+   * @return the row; empty if the table sets no interval
+   */
+  public Optional<IntervalRow> row(InspectionKind inspection, Element element) {
+    return Optional.ofNullable(cells.get(new Cell(inspection, element.kind(), element.use())));
+  }
+
+  /**
+   * Returns the day by which the next inspection of a kind is due.
+   *
+   * @param row the interval; not null
+   * @param element the element; not null
+   * @param last the day of the last valid one; empty if there was none
+   * @return the last day on which it is in time; empty if there was none and it is not known when
+   *     the element was placed in service
+   */
+  public static Optional<LocalDate> dueBy(
+      IntervalRow row, Element element, Optional<LocalDate> last) {
+    if (last.isPresent()) {
+      return last.map(day -> day.plusMonths(row.repeatMonths()));
+    }
+    int months =
+        element.cbrnOption() == Known.NO ? row.firstMonths() : row.firstMonthsWithCbrnOption();
+    return element.inService().earliest().map(day -> day.plusMonths(months));
+  }
+
+  /**
+   * Returns all rows.
+   *
+   * @return the rows in table order; never null
+   */
+  public List<IntervalRow> rows() {
+    return rows;
+  }
+}

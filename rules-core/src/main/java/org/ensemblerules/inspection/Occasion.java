@@ -1,0 +1,17 @@
+package org.ensemblerules.inspection;
+
+/** Why an inspection was made. */
+public enum Occasion {
+  /** The element was issued. */
+  ON_ISSUE,
+  /** A duty period began. */
+  START_OF_DUTY,
+  /** The element had been used; the inspection came after that use. */
+  AFTER_USE,
+  /** It was due by the calendar. */
+  PERIODIC,
+  /** Something looked wrong. */
+  SUSPICION,
+  /** Gear held after an incident was released. */
+  AFTER_RELEASE
+}

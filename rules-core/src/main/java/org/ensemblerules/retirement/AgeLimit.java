@@ -1,0 +1,44 @@
+package org.ensemblerules.retirement;
+
+import org.ensemblerules.source.InvalidValueException;
+
+/** How old an element or a layer may become, counted from its manufacture. */
+public sealed interface AgeLimit {
+  /**
+   * A number of years.
+   *
+   * @param years 1 to 50
+   */
+  record Years(int years) implements AgeLimit {
+    /**
+     * Checks the number.
+     *
+     * @throws InvalidValueException if it is out of range
+     */
+    public Years {
+      InvalidValueException.require(
+          years >= 1 && years <= 50, "AgeLimit.years", years, "1 to 50 years");
+    }
+
+    @Override
+    public String toString() {
+      return years + " years";
+    }
+  }
+
+  /** The edition sets no limit. */
+  record NoneSet() implements AgeLimit {
+    @Override
+    public String toString() {
+      return "NONE_SET";
+    }
+  }
+
+  /** Whether the edition sets a limit was not seen. */
+  record NotSeen() implements AgeLimit {
+    @Override
+    public String toString() {
+      return "NOT_SEEN";
+    }
+  }
+}

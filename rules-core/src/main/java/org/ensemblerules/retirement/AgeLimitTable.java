@@ -1,0 +1,84 @@
+package org.ensemblerules.retirement;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.TableFault;
+import org.ensemblerules.source.TableResult;
+
+/** How old elements and their layers may become. */
+public final class AgeLimitTable {
+  private record Cell(ElementKind element, Use use, Optional<LayerKind> layer) {}
+
+  private final ImmutableList<AgeLimitRow> rows;
+  private final ImmutableMap<Cell, AgeLimitRow> cells;
+
+  private AgeLimitTable(List<AgeLimitRow> rows, Map<Cell, AgeLimitRow> cells) {
+    this.rows = ImmutableList.copyOf(rows);
+    this.cells = ImmutableMap.copyOf(cells);
+  }
+
+  /**
+   * Compiles rows.
+   *
+   * @param rows the rows; not null
+   * @return the table, or a fault for each element and layer named twice
+   */
+  public static TableResult<AgeLimitTable> of(List<AgeLimitRow> rows) {
+    List<TableFault> faults = new ArrayList<>();
+    Map<Cell, AgeLimitRow> cells = new LinkedHashMap<>();
+    for (AgeLimitRow row : rows) {
+      Cell cell = new Cell(row.element(), row.use(), row.layer());
+      if (cells.putIfAbsent(cell, row) != null) {
+        faults.add(
+            new TableFault(row.key(), "layers", cell.toString(), "each element and layer once"));
+      }
+    }
+    return TableResult.of(faults, () -> new AgeLimitTable(rows, cells));
+  }
+
+  /**
+   * Answers by when age takes an element or a layer out of service. Age counts from the earliest
+   * day that the date of manufacture can mean; the first day out is that day plus the limit. A
+   * limit that ends on 29 February of a common year ends on 28 February.
+   *
+   * @param element the kind of element; not null
+   * @param use its use; not null
+   * @param layer the labelled layer; empty for an element with one label of its own
+   * @param manufactured when it was made; not null
+   * @return the answer; never null
+   */
+  public AgeAnswer answer(
+      ElementKind element, Use use, Optional<LayerKind> layer, MarkedDate manufactured) {
+    AgeLimitRow row = cells.get(new Cell(element, use, layer));
+    if (row == null) {
+      return new AgeAnswer.NoRule();
+    }
+    if (row.limit() instanceof AgeLimit.Years limit) {
+      return manufactured
+          .earliest()
+          .<AgeAnswer>map(day -> new AgeAnswer.LeavesOn(row, day.plusYears(limit.years())))
+          .orElseGet(() -> new AgeAnswer.DateUnknown(row));
+    }
+    return row.limit() instanceof AgeLimit.NoneSet
+        ? new AgeAnswer.NoLimitSet(row)
+        : new AgeAnswer.LimitNotSeen(row);
+  }
+
+  /**
+   * Returns all rows.
+   *
+   * @return the rows in table order; never null
+   */
+  public List<AgeLimitRow> rows() {
+    return rows;
+  }
+}

@@ -1,0 +1,47 @@
+package org.ensemblerules.ruleset;
+
+import com.google.common.collect.Sets;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import org.ensemblerules.effect.EffectKind;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.source.Provenance;
+import org.ensemblerules.source.Row;
+
+/**
+ * A caution that verdicts carry.
+ *
+ * @param provenance where the row comes from; not null
+ * @param elements the kinds of element it is for; empty for all; not null
+ * @param uses the uses it is for; empty for all; not null
+ * @param effects the effects it goes with; empty for every verdict; not null
+ * @param text the caution, 1 to 500 characters; not null
+ */
+public record CautionRow(
+    Provenance provenance,
+    Set<ElementKind> elements,
+    Set<Use> uses,
+    Set<EffectKind> effects,
+    String text)
+    implements Row {
+  /**
+   * Checks the text.
+   *
+   * @throws InvalidValueException if the text is blank or too long
+   */
+  public CautionRow {
+    Objects.requireNonNull(provenance, "provenance");
+    elements = Sets.immutableEnumSet(elements);
+    uses = Sets.immutableEnumSet(uses);
+    effects = Sets.immutableEnumSet(effects);
+    InvalidValueException.requireText("CautionRow.text", text, 500);
+  }
+
+  @Override
+  public List<String> canonical() {
+    return List.of(elements.toString(), uses.toString(), effects.toString(), text);
+  }
+}
