@@ -9,6 +9,7 @@ import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.PathMatcher;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
@@ -90,7 +91,7 @@ class EveryTestClassRunsTest {
               .sorted()
               .toList();
     }
-    List<Class<?>> classes = new java.util.ArrayList<>();
+    List<Class<?>> classes = new ArrayList<>();
     for (String name : names) {
       classes.add(Class.forName(name, false, EveryTestClassRunsTest.class.getClassLoader()));
     }
