@@ -1,5 +1,6 @@
 package org.ensemblerules.gates;
 
+import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import java.io.IOException;
@@ -35,6 +36,15 @@ public final class MainClasses {
     } catch (IOException e) {
       throw new UncheckedIOException("cannot read " + descriptor, e);
     }
+  }
+
+  /** The packages with classes that this module does not export. */
+  public static Set<String> hiddenPackages() {
+    Set<String> exported = exportedPackages();
+    return all().stream()
+        .map(JavaClass::getPackageName)
+        .filter(name -> !exported.contains(name))
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   private static Path folder() {

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiConsumer;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** What every module's types keep: what they show, how they are named, where they stand. */
@@ -27,25 +28,34 @@ public final class TypeRules {
   private TypeRules() {}
 
   /**
-   * Public and protected members of exported types name JDK types and our own only, in parameters,
-   * results, fields, bounds, parents and thrown exceptions, type arguments included.
+   * Public and protected members of exported types name JDK types and our own exported ones only,
+   * in parameters, results, fields, bounds, parents and thrown exceptions, type arguments included.
+   *
+   * @param exported the packages that the module shows
+   * @param hidden the packages that it keeps to itself
    */
-  public static ArchRule exportedTypesShowOnlyJdkAndOwnTypes(Set<String> exported) {
+  public static ArchRule exportedTypesShowOnlyJdkAndOwnTypes(
+      Set<String> exported, Set<String> hidden) {
+    Predicate<JavaClass> allowed =
+        shown ->
+            shown.isPrimitive()
+                || shown.getName().startsWith("java.")
+                || (shown.getName().startsWith(OWN) && !hidden.contains(shown.getPackageName()));
     return rule(
         "show only JDK types and our own",
         (type, faults) -> {
           if (!exported.contains(type.getPackageName()) || !reachable(type)) {
             return;
           }
-          shown(type.getDescription(), parentsAndBounds(type), faults);
+          shown(type.getDescription(), parentsAndBounds(type), allowed, faults);
           for (JavaField field : type.getFields()) {
             if (visible(field)) {
-              shown(field.getDescription(), Stream.of(field.getType()), faults);
+              shown(field.getDescription(), Stream.of(field.getType()), allowed, faults);
             }
           }
           for (JavaCodeUnit unit : type.getCodeUnits()) {
             if (visible(unit)) {
-              shown(unit.getDescription(), signature(unit), faults);
+              shown(unit.getDescription(), signature(unit), allowed, faults);
             }
           }
         });
@@ -90,14 +100,16 @@ public final class TypeRules {
     return classes().should(condition);
   }
 
-  private static void shown(String where, Stream<? extends JavaType> types, Set<String> faults) {
+  private static void shown(
+      String where,
+      Stream<? extends JavaType> types,
+      Predicate<JavaClass> allowed,
+      Set<String> faults) {
     types
         .flatMap(type -> type.getAllInvolvedRawTypes().stream())
         .map(JavaClass::getBaseComponentType)
-        .filter(raw -> !raw.isPrimitive())
-        .map(JavaClass::getName)
-        .filter(name -> !name.startsWith("java.") && !name.startsWith(OWN))
-        .forEach(name -> faults.add(where + " shows " + name));
+        .filter(allowed.negate())
+        .forEach(raw -> faults.add(where + " shows " + raw.getName()));
   }
 
   private static Stream<JavaType> parentsAndBounds(JavaClass type) {

@@ -5,7 +5,8 @@ import org.junit.jupiter.api.Test;
 class TypeRulesTest {
   @Test
   void exportedTypesShowOnlyJdkAndOwnTypes() {
-    TypeRules.exportedTypesShowOnlyJdkAndOwnTypes(MainClasses.exportedPackages())
+    TypeRules.exportedTypesShowOnlyJdkAndOwnTypes(
+            MainClasses.exportedPackages(), MainClasses.hiddenPackages())
         .check(MainClasses.all());
   }
 

@@ -65,16 +65,27 @@ class RulesCanFailTest {
   @Test
   void anExportedTypeThatShowsAnotherLibrary() {
     String exported = InputManager.class.getPackageName();
-    ArchRule rule = TypeRules.exportedTypesShowOnlyJdkAndOwnTypes(Set.of(exported));
+    ArchRule rule = TypeRules.exportedTypesShowOnlyJdkAndOwnTypes(Set.of(exported), Set.of());
     assertThat(faults(rule, InputManager.class, InputManager.class.getDeclaredClasses()[0]))
         .hasSize(2)
         .anySatisfy(fault -> assertThat(fault).contains("shown()", "ImmutableList"))
         .anySatisfy(fault -> assertThat(fault).contains("bounded(", "ImmutableList"));
     assertThat(
             faults(
-                TypeRules.exportedTypesShowOnlyJdkAndOwnTypes(Set.of("elsewhere")),
+                TypeRules.exportedTypesShowOnlyJdkAndOwnTypes(Set.of("elsewhere"), Set.of()),
                 InputManager.class))
         .isEmpty();
+  }
+
+  @Test
+  void anExportedTypeThatShowsAHiddenOne() {
+    ArchRule rule =
+        TypeRules.exportedTypesShowOnlyJdkAndOwnTypes(
+            Set.of(Stands.class.getPackageName()), Set.of(ReadsUpwards.class.getPackageName()));
+    assertThat(faults(rule, Stands.class))
+        .singleElement()
+        .asString()
+        .contains("Stands.below", "ReadsUpwards");
   }
 
   @Test
