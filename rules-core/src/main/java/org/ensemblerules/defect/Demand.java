@@ -12,8 +12,8 @@ import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.Site;
 
 /**
- * What one finding calls for at one site. A finding whose layer nobody has named calls for what each
- * possible layer calls for.
+ * What one finding calls for at one site. A finding whose layer nobody has named calls for what
+ * each possible layer calls for.
  *
  * @param kind how the demand arises; not null
  * @param site where; not null
@@ -81,11 +81,7 @@ public record Demand(
         defects.ruling(element.kind(), element.use(), site, finding.defect(), finding.extent());
     if (ruling instanceof Ruling.Covered covered) {
       return new Demand(
-          Kind.RULE,
-          site,
-          Optional.of(covered.row()),
-          covered.row().effect(),
-          Optional.empty());
+          Kind.RULE, site, Optional.of(covered.row()), covered.row().effect(), Optional.empty());
     }
     if (ruling instanceof Ruling.MustMeasure measure) {
       return new Demand(

@@ -22,8 +22,7 @@ public final class History {
   private final ImmutableList<Event> events;
 
   private History(List<Event> events) {
-    this.events =
-        events.stream().distinct().sorted(ORDER).collect(ImmutableList.toImmutableList());
+    this.events = events.stream().distinct().sorted(ORDER).collect(ImmutableList.toImmutableList());
   }
 
   /**

@@ -7,9 +7,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import org.ensemblerules.defect.Demand;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.defect.DefectTable;
+import org.ensemblerules.defect.Demand;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
@@ -20,12 +20,10 @@ import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Permission;
 import org.ensemblerules.effect.PermissionTable;
 import org.ensemblerules.effect.RepairClass;
-import org.ensemblerules.effect.Scope;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.inspection.CriteriaTable;
-import org.ensemblerules.inspection.Standing;
 
 /**
  * Which findings are still open. A finding closes only by what it calls for: done for it, not
@@ -71,11 +69,9 @@ public final class OpenFindings {
    *     ones are not open
    */
   public List<OpenFinding> in(Element element, History history, LocalDate asOf) {
-    ImmutableList.Builder<OpenFinding> open = ImmutableList.builder();
-    for (Event.Found found : history.events(Event.Found.class)) {
-      open.addAll(of(found.finding(), element, history, asOf));
-    }
-    return open.build();
+    return history.events(Event.Found.class).stream()
+        .flatMap(found -> of(found.finding(), element, history, asOf).stream())
+        .collect(ImmutableList.toImmutableList());
   }
 
   /**
@@ -84,24 +80,58 @@ public final class OpenFindings {
    * @param finding the finding; not null
    * @param element the element; not null
    * @param history what happened to it; not null
-   * @param asOf the day asked about; not null
+   * @param asOf the day asked about; what happened later does not count; not null
    * @return the finding once for each open demand; empty if it is settled or acceptable
    */
   public List<OpenFinding> of(Finding finding, Element element, History history, LocalDate asOf) {
-    List<OpenFinding> open = new ArrayList<>();
+    Dealings dealings = dealings(element, history, asOf);
+    ImmutableList.Builder<OpenFinding> open = ImmutableList.builder();
     for (Demand demand : Demand.of(finding, element, anatomy, defects)) {
-      if (!demand.effect().keepsOut()) {
-        continue;
-      }
-      Tried tried = new Tried(finding, demand, element, history, asOf);
-      if (!tried.settled()) {
-        open.add(new OpenFinding(finding, demand, closedBy(demand), tried.attempts));
+      if (demand.effect().keepsOut()) {
+        open(finding, demand, dealings).ifPresent(open::add);
       }
     }
-    return open;
+    return open.build();
   }
 
-  private List<String> closedBy(Demand demand) {
+  /**
+   * Lists the failed checks of a history that nothing has settled since. A check that failed stands
+   * until, certainly later, an expert's evaluation is passed, or a repair is followed by a pass of
+   * the same check. A mere repeat settles nothing, and a failed check that names no finding stands.
+   *
+   * @param element the element; not null
+   * @param history what happened to it; not null
+   * @param asOf the day asked about; not null
+   * @return the failed checks in the order of the history; never null
+   */
+  public List<Event.Checked> standingFailures(Element element, History history, LocalDate asOf) {
+    Dealings dealings = dealings(element, history, asOf);
+    return history.events(Event.Checked.class).stream()
+        .filter(done -> done.result() == CheckResult.FAILED)
+        .filter(
+            failed ->
+                failed.answers().isEmpty()
+                    || !failed.answers().stream().allMatch(id -> settled(failed, id, dealings)))
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  private Dealings dealings(Element element, History history, LocalDate asOf) {
+    return new Dealings(element, history, asOf, checks, permissions, criteria);
+  }
+
+  private Optional<OpenFinding> open(Finding finding, Demand demand, Dealings dealings) {
+    List<String> attempts = new ArrayList<>();
+    for (Event event : dealings.history().events()) {
+      Optional<Attempt> attempt = attempt(event, finding, demand, dealings);
+      if (attempt.map(Attempt::settles).orElse(false)) {
+        return Optional.empty();
+      }
+      attempt.flatMap(Attempt::whyNot).ifPresent(attempts::add);
+    }
+    return Optional.of(new OpenFinding(finding, demand, closedBy(demand), attempts));
+  }
+
+  private static List<String> closedBy(Demand demand) {
     if (demand.effect().isFinal()) {
       return List.of();
     }
@@ -115,133 +145,67 @@ public final class OpenFindings {
     return demand.row().map(DefectRow::afterwards).orElse(Set.of());
   }
 
-  /** One demand held against what was done for its finding. */
-  private final class Tried {
-    private final Finding finding;
-    private final Demand demand;
-    private final Element element;
-    private final History history;
-    private final LocalDate asOf;
-    private final List<String> attempts = new ArrayList<>();
-
-    Tried(Finding finding, Demand demand, Element element, History history, LocalDate asOf) {
-      this.finding = finding;
-      this.demand = demand;
-      this.element = element;
-      this.history = history;
-      this.asOf = asOf;
+  /** Holds an event against a demand; empty if it was not meant to settle the finding. */
+  private Optional<Attempt> attempt(
+      Event event, Finding finding, Demand demand, Dealings dealings) {
+    Effect effect = demand.effect();
+    if (event instanceof Event.Cleaned done && done.answers().contains(finding.id())) {
+      boolean asked = effect instanceof Effect.Clean clean && clean.kind() == done.kind();
+      Said said = new Said("cleaned " + done.kind(), done.by(), Task.of(done.kind()));
+      return Optional.of(attempt(event, said, asked, finding, demand, dealings));
     }
-
-    boolean settled() {
-      for (Event event : history.events()) {
-        Optional<String> whyNot = whyNot(event);
-        if (whyNot == null) {
-          continue;
-        }
-        if (whyNot.isEmpty()) {
-          return true;
-        }
-        attempts.add(whyNot.get());
-      }
-      return false;
+    if (event instanceof Event.Repaired done && done.answers().contains(finding.id())) {
+      String what = (done.replaced() ? "replaced " : "repaired ") + done.repairClass();
+      Said said = new Said(what, done.by(), Task.of(done.repairClass()));
+      return Optional.of(attempt(event, said, repairs(done, effect), finding, demand, dealings));
     }
-
-    /** Null if the event was not meant to settle the demand; empty if it does. */
-    @org.jspecify.annotations.Nullable
-    private Optional<String> whyNot(Event event) {
-      Effect effect = demand.effect();
-      if (event instanceof Event.Cleaned cleaned && cleaned.answers().contains(finding.id())) {
-        boolean asked = effect instanceof Effect.Clean clean && clean.kind() == cleaned.kind();
-        Task task = new Effect.Clean(cleaned.kind(), Scope.ELEMENT).tasks().get(0);
-        return whyNot(event, "cleaned " + cleaned.kind(), asked, cleaned.by(), task);
-      }
-      if (event instanceof Event.Repaired done && done.answers().contains(finding.id())) {
-        Task task =
-            done.repairClass() == RepairClass.BASIC ? Task.BASIC_REPAIR : Task.ADVANCED_REPAIR;
-        String what = (done.replaced() ? "replaced " : "repaired ") + done.repairClass();
-        return whyNot(event, what, repairs(effect, done), done.by(), task);
-      }
-      if (event instanceof Event.Checked done
-          && done.answers().contains(finding.id())
-          && done.result() == CheckResult.PASSED) {
-        CheckRow row = checks.row(done.check());
-        return whyNot(
-            event, "passed " + done.check(), settles(effect, row), done.by(), row.task());
-      }
-      return null;
+    if (event instanceof Event.Checked done
+        && done.answers().contains(finding.id())
+        && done.result() == CheckResult.PASSED) {
+      CheckRow row = checks.row(done.check());
+      Said said = new Said("passed " + done.check(), done.by(), row.task());
+      return Optional.of(attempt(event, said, settles(row, effect), finding, demand, dealings));
     }
-
-    private boolean settles(Effect effect, CheckRow passed) {
-      if (!(effect instanceof Effect.Evaluate evaluate) || !passed.passCloses()) {
-        return false;
-      }
-      if (evaluate.check() == passed.check()) {
-        return true;
-      }
-      // What an inspector's own check was asked for, an expert's evaluation settles as well.
-      Task asked = checks.row(evaluate.check()).task();
-      return passed.check() == Check.EXPERT_EVALUATION
-          && (asked == Task.ADVANCED_INSPECTION || asked == Task.LINER_INSPECTION);
-    }
-
-    private Optional<String> whyNot(Event event, String what, boolean asked, Doer by, Task task) {
-      String prefix = what + " on " + event.when() + " by " + by.name() + ": ";
-      if (!asked) {
-        return Optional.of(prefix + "not what the finding calls for");
-      }
-      if (happensAfter(event, asOf)) {
-        return Optional.of(prefix + "not certainly by " + asOf);
-      }
-      if (!event.when().date().certainlyNotBefore(finding.seen())) {
-        return Optional.of(prefix + "not certainly after the finding of " + finding.seen());
-      }
-      Permission permission = permissions.mayPerform(by, task, element, event.when().date());
-      if (!permission.granted()) {
-        return Optional.of(prefix + permission.text());
-      }
-      if (failedSince(event)) {
-        return Optional.of(prefix + "a check failed since, or may have");
-      }
-      for (Check check : afterwards(demand)) {
-        if (!passedAfter(check, event)) {
-          return Optional.of(prefix + "no " + check + " passed certainly later");
-        }
-      }
-      return Optional.empty();
-    }
-
-    private boolean failedSince(Event settling) {
-      return history.events(Event.Checked.class).stream()
-          .filter(done -> done.answers().contains(finding.id()))
-          .filter(done -> done.result() == CheckResult.FAILED)
-          .anyMatch(done -> !settling.when().certainlyAfter(done.when()));
-    }
-
-    private boolean passedAfter(Check check, Event settling) {
-      boolean checked =
-          history.events(Event.Checked.class).stream()
-              .filter(done -> done.check() == check && done.result() == CheckResult.PASSED)
-              .filter(done -> done.answers().contains(finding.id()))
-              .filter(done -> done.when().certainlyAfter(settling.when()))
-              .filter(done -> !happensAfter(done, asOf))
-              .anyMatch(
-                  done ->
-                      permissions
-                          .mayPerform(
-                              done.by(), checks.row(check).task(), element, done.when().date())
-                          .granted());
-      return checked
-          || history.events(Event.Inspected.class).stream()
-              .filter(done -> done.inspection().kind().check() == check)
-              .filter(done -> done.when().certainlyAfter(settling.when()))
-              .filter(done -> !happensAfter(done, asOf))
-              .anyMatch(
-                  done ->
-                      Standing.of(done.inspection(), element, criteria, permissions).counts());
-    }
+    return Optional.empty();
   }
 
-  private static boolean repairs(Effect effect, Event.Repaired done) {
+  /** What an event says was done, by whom, as what task. */
+  private record Said(String what, Doer by, Task task) {}
+
+  private static Attempt attempt(
+      Event event, Said said, boolean asked, Finding finding, Demand demand, Dealings dealings) {
+    String prefix = said.what() + " on " + event.when() + " by " + said.by().name() + ": ";
+    if (!asked) {
+      return Attempt.failing(prefix + "not what the finding calls for");
+    }
+    if (!dealings.happened(event)) {
+      return Attempt.failing(prefix + "not certainly by " + dealings.asOf());
+    }
+    if (!event.when().date().certainlyNotBefore(finding.seen())) {
+      return Attempt.failing(prefix + "not certainly after the finding of " + finding.seen());
+    }
+    Permission permission = dealings.permission(said.by(), said.task(), event);
+    if (!permission.granted()) {
+      return Attempt.failing(prefix + permission.text());
+    }
+    if (failedSince(event, finding.id(), dealings)) {
+      return Attempt.failing(prefix + "a check failed since, or may have");
+    }
+    for (Check check : afterwards(demand)) {
+      if (!dealings.passedAfter(check, finding.id(), event.when())
+          && !dealings.inspectedAfter(check, event.when())) {
+        return Attempt.failing(prefix + "no " + check + " passed certainly later");
+      }
+    }
+    return Attempt.settling();
+  }
+
+  private static boolean failedSince(Event settling, FindingId finding, Dealings dealings) {
+    return dealings.checked(finding, CheckResult.FAILED).stream()
+        .anyMatch(failed -> !settling.when().certainlyAfter(failed.when()));
+  }
+
+  private static boolean repairs(Event.Repaired done, Effect effect) {
     boolean advanced = done.repairClass() == RepairClass.ADVANCED;
     if (effect instanceof Effect.Repair repair) {
       return advanced || repair.repairClass() == RepairClass.BASIC;
@@ -252,66 +216,27 @@ public final class OpenFindings {
     return effect instanceof Effect.Retire && !effect.isFinal() && done.replaced() && advanced;
   }
 
-  private static boolean happensAfter(Event event, LocalDate asOf) {
-    return event.when().date().latest().map(day -> day.isAfter(asOf)).orElse(true);
-  }
-
-  /**
-   * Lists the failed checks of a history that nothing has settled since: a check that failed stands
-   * until, certainly later, an expert's evaluation is passed or a repair is followed by a pass of
-   * the same check. A mere repeat settles nothing.
-   *
-   * @param element the element; not null
-   * @param history what happened to it; not null
-   * @param asOf the day asked about; not null
-   * @return the failed checks in the order of the history; never null
-   */
-  public List<Event.Checked> standingFailures(Element element, History history, LocalDate asOf) {
-    return history.events(Event.Checked.class).stream()
-        .filter(done -> done.result() == CheckResult.FAILED)
-        .filter(failed -> !failureSettled(failed, element, history, asOf))
-        .collect(ImmutableList.toImmutableList());
-  }
-
-  private boolean failureSettled(
-      Event.Checked failed, Element element, History history, LocalDate asOf) {
-    return !failed.answers().isEmpty()
-        && failed.answers().stream()
-            .allMatch(id -> failureSettled(id, failed, element, history, asOf));
-  }
-
-  private boolean failureSettled(
-      FindingId id, Event.Checked failed, Element element, History history, LocalDate asOf) {
-    if (passed(Check.EXPERT_EVALUATION, id, failed.when(), element, history, asOf)) {
+  private boolean settles(CheckRow passed, Effect effect) {
+    if (!(effect instanceof Effect.Evaluate evaluate) || !passed.passCloses()) {
+      return false;
+    }
+    if (evaluate.check() == passed.check()) {
       return true;
     }
-    return history.events(Event.Repaired.class).stream()
-        .filter(done -> done.answers().contains(id) && done.when().certainlyAfter(failed.when()))
-        .filter(done -> !happensAfter(done, asOf))
-        .filter(
-            done ->
-                permissions
-                    .mayPerform(
-                        done.by(),
-                        done.repairClass() == RepairClass.BASIC
-                            ? Task.BASIC_REPAIR
-                            : Task.ADVANCED_REPAIR,
-                        element,
-                        done.when().date())
-                    .granted())
-        .anyMatch(done -> passed(failed.check(), id, done.when(), element, history, asOf));
+    // What an inspector's own check was asked for, an expert's evaluation settles as well.
+    Task asked = checks.row(evaluate.check()).task();
+    return passed.check() == Check.EXPERT_EVALUATION
+        && (asked == Task.ADVANCED_INSPECTION || asked == Task.LINER_INSPECTION);
   }
 
-  private boolean passed(
-      Check check, FindingId id, When after, Element element, History history, LocalDate asOf) {
-    return history.events(Event.Checked.class).stream()
-        .filter(done -> done.check() == check && done.result() == CheckResult.PASSED)
-        .filter(done -> done.answers().contains(id) && done.when().certainlyAfter(after))
-        .filter(done -> !happensAfter(done, asOf))
-        .anyMatch(
-            done ->
-                permissions
-                    .mayPerform(done.by(), checks.row(check).task(), element, done.when().date())
-                    .granted());
+  private static boolean settled(Event.Checked failed, FindingId finding, Dealings dealings) {
+    if (dealings.passedAfter(Check.EXPERT_EVALUATION, finding, failed.when())) {
+      return true;
+    }
+    return dealings.history().events(Event.Repaired.class).stream()
+        .filter(done -> done.answers().contains(finding) && dealings.happened(done))
+        .filter(done -> done.when().certainlyAfter(failed.when()))
+        .filter(done -> dealings.permission(done.by(), Task.of(done.repairClass()), done).granted())
+        .anyMatch(done -> dealings.passedAfter(failed.check(), finding, done.when()));
   }
 }

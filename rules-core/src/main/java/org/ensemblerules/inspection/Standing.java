@@ -32,14 +32,10 @@ public record Standing(Coverage coverage, Permission permission, Known clean) {
    * @return its standing; never null
    */
   public static Standing of(
-      Inspection inspection,
-      Element element,
-      CriteriaTable criteria,
-      PermissionTable permissions) {
+      Inspection inspection, Element element, CriteriaTable criteria, PermissionTable permissions) {
     return new Standing(
         Coverage.of(inspection, element, criteria),
-        permissions.mayPerform(
-            inspection.by(), inspection.kind().task(), element, inspection.on()),
+        permissions.mayPerform(inspection.by(), inspection.kind().task(), element, inspection.on()),
         inspection.kind() == InspectionKind.ROUTINE ? Known.YES : inspection.gearClean());
   }
 
