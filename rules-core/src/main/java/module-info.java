@@ -14,5 +14,5 @@ module org.ensemblerules.core {
   exports org.ensemblerules.history;
   exports org.ensemblerules.retirement;
   exports org.ensemblerules.ruleset;
-//  exports org.ensemblerules.verdict;
+  exports org.ensemblerules.verdict;
 }

@@ -37,14 +37,24 @@ public sealed interface Event {
    *
    * @param when when; not null
    */
-  record Returned(When when) implements Event {}
+  record Returned(When when) implements Event {
+    /** Checks for null. */
+    public Returned {
+      Objects.requireNonNull(when, "when");
+    }
+  }
 
   /**
    * It was worn to an incident or a training.
    *
    * @param when when; not null
    */
-  record Used(When when) implements Event {}
+  record Used(When when) implements Event {
+    /** Checks for null. */
+    public Used {
+      Objects.requireNonNull(when, "when");
+    }
+  }
 
   /**
    * It was inspected.
@@ -59,7 +69,8 @@ public sealed interface Event {
      * @throws InvalidValueException if the order is out of range
      */
     public Inspected {
-      Objects.requireNonNull(new When(inspection.on(), orderInDay));
+      Objects.requireNonNull(inspection, "inspection");
+      When.requireOrder(orderInDay);
     }
 
     @Override
@@ -74,6 +85,11 @@ public sealed interface Event {
    * @param finding what; not null
    */
   record Found(Finding finding) implements Event {
+    /** Checks for null. */
+    public Found {
+      Objects.requireNonNull(finding, "finding");
+    }
+
     @Override
     public When when() {
       return When.on(finding.seen());

@@ -20,6 +20,10 @@ public record When(MarkedDate date, int orderInDay) {
    */
   public When {
     Objects.requireNonNull(date, "date");
+    requireOrder(orderInDay);
+  }
+
+  static void requireOrder(int orderInDay) {
     InvalidValueException.require(
         orderInDay >= 0 && orderInDay <= 10_000, "When.orderInDay", orderInDay, "0 to 10000");
   }

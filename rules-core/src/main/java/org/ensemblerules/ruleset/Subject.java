@@ -1,0 +1,13 @@
+package org.ensemblerules.ruleset;
+
+/** The subjects for which a rule set chooses an edition. */
+public enum Subject {
+  /** What elements are: parts, layers, labels. */
+  PRODUCT,
+  /** How they are cleaned and repaired. */
+  CARE,
+  /** What is looked at, by whom, how often, and what defects call for. */
+  INSPECTION,
+  /** How old they may become. */
+  AGE
+}

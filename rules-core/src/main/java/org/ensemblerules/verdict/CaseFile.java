@@ -1,0 +1,81 @@
+package org.ensemblerules.verdict;
+
+import com.google.common.collect.ImmutableList;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.ensemblerules.defect.Finding;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.History;
+import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.ruleset.Tables;
+
+/** All that the questions of one verdict are asked about, put together once. */
+final class CaseFile {
+  private final RuleSet rules;
+  private final Assessment assessment;
+  private final LocalDate asOf;
+  private final Labelled labelled;
+  private final List<Finding> findings;
+  private final History history;
+
+  CaseFile(RuleSet rules, Assessment assessment, LocalDate asOf) {
+    this.rules = rules;
+    this.assessment = assessment;
+    this.asOf = asOf;
+    this.labelled = new Labelled(assessment.element(), rules.tables().anatomy());
+    this.findings =
+        Stream.of(
+                assessment.history().events(Event.Found.class).stream().map(Event.Found::finding),
+                assessment.findings().stream(),
+                labelled.findings().stream())
+            .flatMap(stream -> stream)
+            .distinct()
+            .collect(ImmutableList.toImmutableList());
+    List<Event> events = new ArrayList<>(assessment.history().events());
+    assessment.inspections().forEach(now -> events.add(new Event.Inspected(now, 0)));
+    this.history = History.of(events);
+  }
+
+  RuleSet rules() {
+    return rules;
+  }
+
+  Tables tables() {
+    return rules.tables();
+  }
+
+  Assessment assessment() {
+    return assessment;
+  }
+
+  Element element() {
+    return assessment.element();
+  }
+
+  LocalDate asOf() {
+    return asOf;
+  }
+
+  Labelled labelled() {
+    return labelled;
+  }
+
+  /** Every finding: on record, made now, and those that the labels themselves show. */
+  List<Finding> findings() {
+    return findings;
+  }
+
+  /** What happened, the inspections made now included. */
+  History history() {
+    return history;
+  }
+
+  /** Every inspection: on record and made now. */
+  List<Inspection> inspections() {
+    return history.events(Event.Inspected.class).stream().map(Event.Inspected::inspection).toList();
+  }
+}
