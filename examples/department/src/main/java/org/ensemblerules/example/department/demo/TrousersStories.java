@@ -85,10 +85,10 @@ final class TrousersStories {
             "Worn again after the yearly inspection, and not looked over since",
             trousers -> trousers.usedOn("2026-11-22")),
         new Story(
-            "The record says in service two years before the label says made",
+            "The record says in service two months before the label says made",
             trousers -> {
               trousers.made("2022-05");
-              trousers.placedInService("2020-05-01");
+              trousers.placedInService("2022-03-01");
             }),
         new Story(
             "Hydraulic oil on both legs",
