@@ -1,0 +1,5 @@
+/** The main job, run on one invented department. */
+@NullMarked
+package org.ensemblerules.example.department;
+
+import org.jspecify.annotations.NullMarked;

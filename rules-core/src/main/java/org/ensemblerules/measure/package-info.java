@@ -1,0 +1,5 @@
+/** Exact quantities, units and rounding for conformance. */
+@NullMarked
+package org.ensemblerules.measure;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,54 @@
+package org.ensemblerules.architecture;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import java.util.List;
+import java.util.Set;
+import org.ensemblerules.gates.MainClasses;
+import org.junit.jupiter.api.Test;
+
+class ArchitectureTest {
+  private static final PackageOrder ORDER =
+      new PackageOrder(
+          "org.ensemblerules",
+          List.of(
+              "source",
+              "measure",
+              "gear",
+              "effect",
+              "defect",
+              "inspection",
+              "fieldcheck",
+              "strength",
+              "care",
+              "repair",
+              "history",
+              "retirement",
+              "schedule",
+              "record",
+              "ruleset",
+              "verdict",
+              "audit",
+              "fleet"));
+
+  private static final JavaClasses CLASSES = MainClasses.all();
+
+  @Test
+  void eachPackageReadsOnlyThoseBelowIt() {
+    ORDER.eachReadsOnlyThoseBelow().check(CLASSES);
+  }
+
+  @Test
+  void onlyTheCombiningPackagesReadARuleSet() {
+    ORDER.onlyTheseRead("ruleset", Set.of("ruleset", "verdict", "audit", "fleet")).check(CLASSES);
+  }
+
+  @Test
+  void nothingIsReadFromOutside() {
+    Purity.nothingIsReadFromOutside().check(CLASSES);
+  }
+
+  @Test
+  void staticFieldsAreFinal() {
+    Purity.staticFieldsAreFinal().check(CLASSES);
+  }
+}
