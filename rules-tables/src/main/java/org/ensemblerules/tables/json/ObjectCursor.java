@@ -41,6 +41,11 @@ public final class ObjectCursor {
     return node.has(name);
   }
 
+  /** Adds a fault at a field if it is given, else at the object. */
+  public void fault(String name, String found, String allowed) {
+    at.faultAt(pointerTo(name), found, allowed);
+  }
+
   /** Returns the pointer to a field if it is given, else to the object. */
   public String pointerTo(String name) {
     return has(name) ? Pointer.field(at.pointer(), name) : at.pointer();
