@@ -45,6 +45,9 @@ public final class NearestName {
     if (allowed.isEmpty()) {
       return "none";
     }
+    if (allowed.size() == 1) {
+      return allowed.iterator().next();
+    }
     return allowed(given, allowed, "one of " + String.join(", ", allowed));
   }
 

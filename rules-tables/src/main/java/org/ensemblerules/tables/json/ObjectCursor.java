@@ -59,7 +59,7 @@ public final class ObjectCursor {
   public <T> Optional<T> required(String name, JsonDecoder<T> decoder) {
     if (node.isObject() && !has(name)) {
       asked.add(name);
-      return at.fault("no field " + Shown.text(name), "a field " + Shown.text(name));
+      return at.fault("no field " + Shown.text(name), "a field of this name, which must be given");
     }
     return optional(name, decoder);
   }

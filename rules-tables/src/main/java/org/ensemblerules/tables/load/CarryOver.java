@@ -6,7 +6,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.Row;
@@ -66,9 +65,9 @@ final class CarryOver<R extends Row> {
     boolean baseSound = !lost && base.map(Completed::sound).orElse(true);
     boolean sound = table.isSound() && baseSound;
     for (TableFile.Removal removal : table.removes()) {
-      if (families.remove(removal.key()) == null && baseSound) {
+      if (families.remove(removal.key()) == null && baseSound && base.isPresent()) {
         sound = false;
-        removal.at().fault("no family " + removal.key() + " to remove", removable(removal, base));
+        removal.at().fault("no family " + removal.key() + " to remove", removable(removal, base.get()));
       }
     }
     families.putAll(table.families());
@@ -77,10 +76,10 @@ final class CarryOver<R extends Row> {
     return completed;
   }
 
-  private String removable(TableFile.Removal removal, Optional<Completed<R>> base) {
+  private String removable(TableFile.Removal removal, Completed<R> base) {
     return NearestName.allowed(
         removal.key(),
-        base.map(from -> from.families().keySet()).orElse(Set.of()),
+        base.families().keySet(),
         "the key of a family that is carried over, each once");
   }
 

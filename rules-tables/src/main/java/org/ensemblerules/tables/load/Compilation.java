@@ -81,13 +81,15 @@ final class Compilation {
       return new JsonFault(table.own().firstFile(), "/rows", same.found(), same.allowed());
     }
     JsonCursor at = family.place().at();
-    String found = same.found() + " in row " + rows.get(0);
-    if (rows.size() > 1) {
-      found += " and " + (rows.size() - 1) + " more";
-    }
-    if (!family.origin().equals(table.own().edition())) {
-      found += ", carried over into " + table.own().edition();
-    }
-    return new JsonFault(at.source(), family.place().pointerTo(same.field()), found, same.allowed());
+    String others = rows.size() > 1 ? " and " + (rows.size() - 1) + " more" : "";
+    String into =
+        family.origin().equals(table.own().edition())
+            ? ""
+            : ", carried over into " + table.own().edition();
+    return new JsonFault(
+        at.source(),
+        family.place().pointerTo(same.field()),
+        same.found() + " (row " + rows.get(0) + others + into + ")",
+        same.allowed());
   }
 }

@@ -42,7 +42,7 @@ record FamilyHead(
       FileHead file,
       BasisReader bases) {
     Optional<LocalDate> own =
-        file.reviewGiven()
+        file.reviewedThrough().isPresent()
             ? row.optional("reviewedThrough", ValueReaders::day).or(file::reviewedThrough)
             : row.required("reviewedThrough", ValueReaders::day);
     return new FamilyHead(

@@ -10,9 +10,9 @@ import org.ensemblerules.tables.json.ObjectCursor;
 import org.ensemblerules.tables.json.ValueReaders;
 
 /**
- * What every table file has besides its name: a part that is missing was faulty.
+ * What every table file has besides its name. A part that is missing was faulty; only the review
+ * date may be left out.
  *
- * @param reviewGiven whether the file gives a review date, sound or not
  * @param rows the places of its rows
  */
 record FileHead(
@@ -20,17 +20,19 @@ record FileHead(
     Optional<Integer> revision,
     Optional<String> about,
     Optional<List<String>> knownGaps,
-    boolean reviewGiven,
     Optional<LocalDate> reviewedThrough,
     List<JsonCursor> rows) {
+  // Stands in for a faulty date, so that the rows are still looked at; nothing of them is used.
+  private static final LocalDate STAND_IN = LocalDate.EPOCH;
+
   static FileHead read(ObjectCursor file) {
     return new FileHead(
         file.at().source(),
         file.required("revision", at -> at.integer(1, Integer.MAX_VALUE)),
         file.required("about", JsonCursor::text),
         file.required("knownGaps", at -> at.list(JsonCursor::text)),
-        file.has("reviewedThrough"),
-        file.optional("reviewedThrough", ValueReaders::day),
+        file.optional(
+            "reviewedThrough", at -> Optional.of(ValueReaders.day(at).orElse(STAND_IN))),
         file.required("rows", at -> Optional.of(at.entries())).orElse(List.of()));
   }
 
