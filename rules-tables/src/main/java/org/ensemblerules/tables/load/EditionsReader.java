@@ -51,8 +51,7 @@ final class EditionsReader {
     return file.make(
         () ->
             new Editions(
-                read.stream().map(Read::edition).toList(),
-                head.revision(TABLE, Optional.empty())));
+                read.stream().map(Read::edition).toList(), head.revision(TABLE, Optional.empty())));
   }
 
   private static Optional<Edition> edition(FamilyHead head, ObjectCursor row) {

@@ -24,7 +24,9 @@ import org.ensemblerules.tables.JsonFault;
 import org.ensemblerules.tables.LoadedTables;
 import org.ensemblerules.tables.json.Faults;
 
-/** Reads, completes and compiles the tables of all editions, the anatomy before those it decides. */
+/**
+ * Reads, completes and compiles the tables of all editions, the anatomy before those it decides.
+ */
 final class TableCompiler {
   private final EditionFiles files;
   private final BasisReader bases;
@@ -85,7 +87,8 @@ final class TableCompiler {
         tables,
         compiler,
         (edition, table) ->
-            taker.accept(Objects.requireNonNull(editions.get(edition), "its folder was read"), table),
+            taker.accept(
+                Objects.requireNonNull(editions.get(edition), "its folder was read"), table),
         faults);
   }
 
