@@ -5,15 +5,14 @@ module org.ensemblerules.core {
   requires com.google.common;
   requires static org.jspecify;
 
-// An empty package cannot be exported: each line comes in with the package's first type.
   exports org.ensemblerules.source;
   exports org.ensemblerules.measure;
   exports org.ensemblerules.gear;
   exports org.ensemblerules.effect;
   exports org.ensemblerules.defect;
   exports org.ensemblerules.inspection;
-// exports org.ensemblerules.history;
+  exports org.ensemblerules.history;
   exports org.ensemblerules.retirement;
   exports org.ensemblerules.ruleset;
-// exports org.ensemblerules.verdict;
+  exports org.ensemblerules.verdict;
 }

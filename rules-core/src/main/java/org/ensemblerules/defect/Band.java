@@ -9,7 +9,9 @@ import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.source.InvalidValueException;
 
-/** The extents that one row is for. Ranges are open below and closed above: {@code (over, upTo]}. */
+/**
+ * The extents that one row is for. Ranges are open below and closed above: {@code (over, upTo]}.
+ */
 public sealed interface Band {
   /** Any presence of the defect. */
   record Presence() implements Band {
@@ -50,7 +52,7 @@ public sealed interface Band {
       over.ifPresent(limit -> requireLimit("Band.over", limit, dimension));
       upTo.ifPresent(limit -> requireLimit("Band.upTo", limit, dimension));
       InvalidValueException.require(
-          over.isEmpty() || upTo.isEmpty() || over.get().compareTo(upTo.get()) < 0,
+          over.isEmpty() || upTo.isEmpty() || over.get().compareSize(upTo.get()) < 0,
           "Band.over",
           over.map(Quantity::toString).orElse(""),
           "less than upTo");
@@ -66,8 +68,8 @@ public sealed interface Band {
       } else {
         return false;
       }
-      return over.map(limit -> given.compareTo(limit) > 0).orElse(true)
-          && upTo.map(limit -> given.compareTo(limit) <= 0).orElse(true);
+      return over.map(limit -> given.compareSize(limit) > 0).orElse(true)
+          && upTo.map(limit -> given.compareSize(limit) <= 0).orElse(true);
     }
 
     @Override

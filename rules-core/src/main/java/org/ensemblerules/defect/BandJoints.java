@@ -15,15 +15,19 @@ final class BandJoints {
 
   /** Sorts the rows of a cell by their bands; grades by their first grade. */
   static List<DefectRow> inOrder(List<DefectRow> cell) {
-    return cell.stream().sorted(Comparator.comparing(DefectRow::band, BandJoints::compare)).toList();
+    return cell.stream()
+        .sorted(Comparator.comparing(DefectRow::band, BandJoints::compare))
+        .toList();
   }
 
   private static int compare(Band a, Band b) {
-    if (a instanceof Band.Range one && b instanceof Band.Range other && one.kind() == other.kind()) {
+    if (a instanceof Band.Range one
+        && b instanceof Band.Range other
+        && one.kind() == other.kind()) {
       if (one.over().isEmpty() || other.over().isEmpty()) {
         return Boolean.compare(one.over().isPresent(), other.over().isPresent());
       }
-      return one.over().get().compareTo(other.over().get());
+      return one.over().get().compareSize(other.over().get());
     }
     if (a instanceof Band.Counts one && b instanceof Band.Counts other) {
       return Integer.compare(one.over(), other.over());
@@ -64,7 +68,7 @@ final class BandJoints {
               ? range.over().isEmpty()
               : range.over().isPresent()
                   && reached.isPresent()
-                  && range.over().get().compareTo(reached.get()) == 0;
+                  && range.over().get().compareSize(reached.get()) == 0;
       if (!joins) {
         faults.add(
             fault(sorted.get(i), range.toString(), i == 0 ? "a band from zero" : joint(reached)));

@@ -27,8 +27,8 @@ import org.ensemblerules.source.Row;
  * @param effect what it calls for; not null
  * @param handling how the element must be handled until settled; not null
  * @param afterwards the checks that must be passed after the effect is carried out; not null
- * @param open whether practice is disputed, so that an overlay may decide; only an evaluation can be
- *     open
+ * @param open whether practice is disputed, so that an overlay may decide; only an evaluation can
+ *     be open
  * @param wording what the row says, in words, 1 to 500 characters; not null
  */
 public record DefectRow(
@@ -62,7 +62,7 @@ public record DefectRow(
     afterwards = Sets.immutableEnumSet(afterwards);
     InvalidValueException.requireText("DefectRow.wording", wording, 500);
     InvalidValueException.require(
-        !open || effect.kindOfEffect() == EffectKind.EVALUATE,
+        !open || effect.effectKind() == EffectKind.EVALUATE,
         "DefectRow.open",
         open,
         "false, or an effect EVALUATE");

@@ -1,7 +1,7 @@
 package org.ensemblerules.effect;
 
-import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * What a rule calls for. Every effect but {@link Note} keeps the element out of service until it is
@@ -14,6 +14,11 @@ public sealed interface Effect {
     @Override
     public Scope scope() {
       return Scope.PART;
+    }
+
+    @Override
+    public EffectKind effectKind() {
+      return EffectKind.NOTE;
     }
 
     @Override
@@ -36,6 +41,11 @@ public sealed interface Effect {
     }
 
     @Override
+    public EffectKind effectKind() {
+      return EffectKind.CLEAN;
+    }
+
+    @Override
     public String text() {
       return "CLEAN " + kind + " on " + scope;
     }
@@ -52,6 +62,11 @@ public sealed interface Effect {
     public Repair {
       Objects.requireNonNull(repairClass, "repairClass");
       Objects.requireNonNull(scope, "scope");
+    }
+
+    @Override
+    public EffectKind effectKind() {
+      return EffectKind.REPAIR;
     }
 
     @Override
@@ -77,6 +92,11 @@ public sealed interface Effect {
     }
 
     @Override
+    public EffectKind effectKind() {
+      return EffectKind.REPLACE_PART;
+    }
+
+    @Override
     public String text() {
       return "REPLACE_PART " + repairClass;
     }
@@ -96,6 +116,11 @@ public sealed interface Effect {
     }
 
     @Override
+    public EffectKind effectKind() {
+      return EffectKind.EVALUATE;
+    }
+
+    @Override
     public String text() {
       return "EVALUATE by " + check + " on " + scope;
     }
@@ -110,6 +135,11 @@ public sealed interface Effect {
     /** Checks for nulls. */
     public Retire {
       Objects.requireNonNull(scope, "scope");
+    }
+
+    @Override
+    public EffectKind effectKind() {
+      return EffectKind.RETIRE;
     }
 
     @Override
@@ -137,20 +167,7 @@ public sealed interface Effect {
    *
    * @return the kind; never null
    */
-  default EffectKind kindOfEffect() {
-    if (this instanceof Note) {
-      return EffectKind.NOTE;
-    } else if (this instanceof Clean) {
-      return EffectKind.CLEAN;
-    } else if (this instanceof Repair) {
-      return EffectKind.REPAIR;
-    } else if (this instanceof ReplacePart) {
-      return EffectKind.REPLACE_PART;
-    } else if (this instanceof Evaluate) {
-      return EffectKind.EVALUATE;
-    }
-    return EffectKind.RETIRE;
-  }
+  EffectKind effectKind();
 
   /**
    * Tells whether the effect keeps the element out of service.
@@ -171,27 +188,20 @@ public sealed interface Effect {
   }
 
   /**
-   * Returns the task that carries the effect out, other than an evaluation.
+   * Returns the task that carries the effect out.
    *
-   * @return the tasks, each of which must be done; empty for notes and evaluations, whose doers the
-   *     check table names
+   * @return the task; empty for a note, and for an evaluation, whose doer the check table names
    */
-  default List<Task> tasks() {
+  default Optional<Task> task() {
     if (this instanceof Clean clean) {
-      return List.of(
-          switch (clean.kind()) {
-            case EXPOSURE_REDUCTION -> Task.EXPOSURE_REDUCTION;
-            case ADVANCED -> Task.ADVANCED_CLEANING;
-            case SPECIALISED -> Task.SPECIALISED_CLEANING;
-            case SANITISING -> Task.SANITISING;
-          });
+      return Optional.of(Task.of(clean.kind()));
     } else if (this instanceof Repair repair) {
-      return List.of(repair.repairClass() == RepairClass.BASIC ? Task.BASIC_REPAIR : Task.ADVANCED_REPAIR);
+      return Optional.of(Task.of(repair.repairClass()));
     } else if (this instanceof ReplacePart replace) {
-      return List.of(replace.repairClass() == RepairClass.BASIC ? Task.BASIC_REPAIR : Task.ADVANCED_REPAIR);
+      return Optional.of(Task.of(replace.repairClass()));
     } else if (this instanceof Retire) {
-      return List.of(Task.RETIREMENT);
+      return Optional.of(Task.RETIREMENT);
     }
-    return List.of();
+    return Optional.empty();
   }
 }

@@ -29,5 +29,30 @@ public enum Task {
   /** Releasing gear that was held after an incident. */
   INCIDENT_RELEASE,
   /** Taking an element out of service for good. */
-  RETIREMENT
+  RETIREMENT;
+
+  /**
+   * Returns the task that a kind of cleaning is.
+   *
+   * @param kind the kind of cleaning; not null
+   * @return the task; never null
+   */
+  public static Task of(CleaningKind kind) {
+    return switch (kind) {
+      case EXPOSURE_REDUCTION -> EXPOSURE_REDUCTION;
+      case ADVANCED -> ADVANCED_CLEANING;
+      case SPECIALISED -> SPECIALISED_CLEANING;
+      case SANITISING -> SANITISING;
+    };
+  }
+
+  /**
+   * Returns the task that a class of repair is.
+   *
+   * @param repairClass the class of repair; not null
+   * @return the task; never null
+   */
+  public static Task of(RepairClass repairClass) {
+    return repairClass == RepairClass.BASIC ? BASIC_REPAIR : ADVANCED_REPAIR;
+  }
 }

@@ -29,7 +29,9 @@ public final class AnatomyTable {
       lists.get(element).add(row);
     }
     this.byElement =
-        lists.stream().<List<AnatomyRow>>map(ImmutableList::copyOf).collect(ImmutableList.toImmutableList());
+        lists.stream()
+            .<List<AnatomyRow>>map(ImmutableList::copyOf)
+            .collect(ImmutableList.toImmutableList());
   }
 
   /**
@@ -45,7 +47,8 @@ public final class AnatomyTable {
       int at = index(row.element(), row.use()) * Site.count() + row.site().index();
       if (taken[at]) {
         faults.add(
-            new TableFault(row.key(), "sites", row.site().toString(), "each site once per element and use"));
+            new TableFault(
+                row.key(), "sites", row.site().toString(), "each site once per element and use"));
       }
       taken[at] = true;
     }
@@ -85,8 +88,8 @@ public final class AnatomyTable {
    * @param element the kind of element; not null
    * @param use its use; not null
    * @param site the part, with its layer if known; not null
-   * @return the site itself if it exists; else, if no layer is named, every site of that part; empty
-   *     if such an element has no such part
+   * @return the site itself if it exists; else, if no layer is named, every site of that part;
+   *     empty if such an element has no such part
    */
   public List<Site> meant(ElementKind element, Use use, Site site) {
     if (at(element, use, site).isPresent()) {

@@ -113,10 +113,7 @@ public final class Element {
    * @return the label; empty if none is known
    */
   public Optional<Label> labelFor(Site site) {
-    return site.layer()
-        .flatMap(this::labelledLayer)
-        .map(layerLabels::get)
-        .or(() -> label);
+    return site.layer().flatMap(this::labelledLayer).map(layerLabels::get).or(() -> label);
   }
 
   /**

@@ -161,7 +161,8 @@ public final class Label {
      * @throws InvalidValueException if the text is blank or too long
      */
     public Builder manufacturer(String text) {
-      manufacturer = Optional.of(InvalidValueException.requireText("Label.manufacturer", text, 200));
+      manufacturer =
+          Optional.of(InvalidValueException.requireText("Label.manufacturer", text, 200));
       return this;
     }
 

@@ -13,6 +13,8 @@ import org.ensemblerules.source.RowKey;
 /**
  * Whether an inspection looked at all it must.
  *
+ * @param required how many criteria such an inspection of such an element has; 0 if there is no
+ *     such inspection
  * @param notDone criteria not looked at, or not mentioned, in the order of the inspection
  * @param withoutEquipment criteria said to be clear though what they need was not at hand
  * @param contradictory criteria listed with different outcomes, or said to be not fitted though
@@ -21,6 +23,7 @@ import org.ensemblerules.source.RowKey;
  * @param found criteria at which something was found
  */
 public record Coverage(
+    int required,
     List<CriterionRow> notDone,
     List<CriterionRow> withoutEquipment,
     List<CriterionRow> contradictory,
@@ -56,7 +59,8 @@ public record Coverage(
     ImmutableList.Builder<CriterionRow> withoutEquipment = ImmutableList.builder();
     ImmutableList.Builder<CriterionRow> contradictory = ImmutableList.builder();
     ImmutableList.Builder<CriterionRow> found = ImmutableList.builder();
-    for (CriterionRow row : table.required(inspection.kind(), element.kind(), element.use())) {
+    List<CriterionRow> required = table.required(inspection.kind(), element.kind(), element.use());
+    for (CriterionRow row : required) {
       Set<Outcome> outcomes = given.remove(row.key());
       if (outcomes == null || outcomes.contains(Outcome.NOT_DONE)) {
         notDone.add(row);
@@ -78,16 +82,23 @@ public record Coverage(
     List<RowKey> unknown = new ArrayList<>(given.keySet());
     unknown.sort(null);
     return new Coverage(
-        notDone.build(), withoutEquipment.build(), contradictory.build(), unknown, found.build());
+        required.size(),
+        notDone.build(),
+        withoutEquipment.build(),
+        contradictory.build(),
+        unknown,
+        found.build());
   }
 
   /**
    * Tells whether the inspection looked at all it must, with what it needs.
    *
-   * @return true if nothing is not done, lacks its equipment, contradicts itself or is unknown
+   * @return true if there is such an inspection and nothing is not done, lacks its equipment,
+   *     contradicts itself or is unknown
    */
   public boolean isComplete() {
-    return notDone.isEmpty()
+    return required > 0
+        && notDone.isEmpty()
         && withoutEquipment.isEmpty()
         && contradictory.isEmpty()
         && unknown.isEmpty();

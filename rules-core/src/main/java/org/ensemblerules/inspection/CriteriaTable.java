@@ -80,7 +80,10 @@ public final class CriteriaTable {
         if (anatomy.at(row.element(), row.use(), site).isEmpty()) {
           faults.add(
               new TableFault(
-                  row.key(), "sites", site + " on " + element, "a site that the anatomy table has"));
+                  row.key(),
+                  "sites",
+                  site + " on " + element,
+                  "a site that the anatomy table has"));
         }
       }
     }

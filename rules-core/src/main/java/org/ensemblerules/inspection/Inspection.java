@@ -12,7 +12,9 @@ import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.source.RowKey;
 
-/** An inspection that was made: what kind, when, by whom, with what at hand, and what came of it. */
+/**
+ * An inspection that was made: what kind, when, by whom, with what at hand, and what came of it.
+ */
 public final class Inspection {
   private final InspectionKind kind;
   private final Occasion occasion;

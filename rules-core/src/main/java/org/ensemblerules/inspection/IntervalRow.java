@@ -42,8 +42,7 @@ public record IntervalRow(
     Objects.requireNonNull(element, "element");
     Objects.requireNonNull(use, "use");
     requireMonths("IntervalRow.firstMonths", firstMonths, LONGEST);
-    requireMonths(
-        "IntervalRow.firstMonthsWithCbrnOption", firstMonthsWithCbrnOption, firstMonths);
+    requireMonths("IntervalRow.firstMonthsWithCbrnOption", firstMonthsWithCbrnOption, firstMonths);
     requireMonths("IntervalRow.repeatMonths", repeatMonths, LONGEST);
   }
 

@@ -41,7 +41,10 @@ public final class IntervalTable {
       if (cells.putIfAbsent(cell, row) != null) {
         faults.add(
             new TableFault(
-                row.key(), "elements", cell.toString(), "each inspection once per element and use"));
+                row.key(),
+                "elements",
+                cell.toString(),
+                "each inspection once per element and use"));
       }
     }
     return TableResult.of(faults, () -> new IntervalTable(rows, cells));

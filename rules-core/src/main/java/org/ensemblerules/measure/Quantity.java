@@ -7,7 +7,7 @@ import org.ensemblerules.source.InvalidValueException;
 /**
  * An exact measured value with its unit, kept in the unit and digits it was given in.
  *
- * <p>Two quantities are equal only in the same unit and digits; {@link #compareTo} compares their
+ * <p>Two quantities are equal only in the same unit and digits; {@link #compareSize} compares their
  * size exactly, across units.
  *
  * @param value the number, at most 30 digits and a scale from -9 to 20; not null
@@ -58,10 +58,10 @@ public record Quantity(BigDecimal value, Unit unit) {
    * @return negative, zero or positive as this is smaller, equal or larger
    * @throws InvalidValueException if the dimensions differ
    */
-  public int compareTo(Quantity other) {
+  public int compareSize(Quantity other) {
     InvalidValueException.require(
         unit.dimension() == other.unit.dimension(),
-        "Quantity.compareTo",
+        "Quantity.compareSize",
         other,
         "a quantity of dimension " + unit.dimension());
     BigDecimal here =

@@ -19,11 +19,7 @@ import org.ensemblerules.source.Row;
  * @param limit the limit, counted from the date of manufacture; not null
  */
 public record AgeLimitRow(
-    Provenance provenance,
-    ElementKind element,
-    Use use,
-    Optional<LayerKind> layer,
-    AgeLimit limit)
+    Provenance provenance, ElementKind element, Use use, Optional<LayerKind> layer, AgeLimit limit)
     implements Row {
   /** Checks for nulls. */
   public AgeLimitRow {
@@ -36,7 +32,6 @@ public record AgeLimitRow(
 
   @Override
   public List<String> canonical() {
-    return List.of(
-        element.name(), use.name(), layer.map(Enum::name).orElse(""), limit.toString());
+    return List.of(element.name(), use.name(), layer.map(Enum::name).orElse(""), limit.toString());
   }
 }

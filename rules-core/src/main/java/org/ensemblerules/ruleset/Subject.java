@@ -1,12 +1,12 @@
 package org.ensemblerules.ruleset;
 
-/** What a body of rules speaks about. The law of a place selects an edition for each. */
+/** The subjects for which a rule set chooses an edition. */
 public enum Subject {
-  /** What elements are and must be able to do. */
+  /** What elements are: parts, layers, labels. */
   PRODUCT,
-  /** How they are cleaned and decontaminated. */
+  /** How they are cleaned and repaired. */
   CARE,
-  /** How they are inspected, and what must follow from what is found. */
+  /** What is looked at, by whom, how often, and what defects call for. */
   INSPECTION,
   /** How old they may become. */
   AGE

@@ -33,6 +33,7 @@ import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.retirement.AgeLimit;
+import org.ensemblerules.ruleset.CautionRow;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Confidence;
@@ -191,7 +192,7 @@ class SoundSetTest {
   @Test
   void everyKindOfEffectAndBandIsRead() {
     assertThat(defects(FIRST).rows())
-        .extracting(row -> row.effect().kindOfEffect())
+        .extracting(row -> row.effect().effectKind())
         .contains(EffectKind.values());
     assertThat(defects(FIRST).rows())
         .extracting(row -> row.band().kind())
@@ -276,9 +277,10 @@ class SoundSetTest {
                 + EntityKind.MANUFACTURER
                 + " "
                 + CredentialScope.ADVANCED_REPAIR);
-    assertThat(keys(first.cautions())).containsExactly("all", "helmet-retired");
-    assertThat(first.cautions().get(0).effects()).isEmpty();
-    assertThat(first.cautions().get(1).effects()).containsExactly(EffectKind.RETIRE);
+    List<CautionRow> cautions = first.cautions().orElseThrow().rows();
+    assertThat(keys(cautions)).containsExactly("all", "helmet-retired");
+    assertThat(cautions.get(0).effects()).isEmpty();
+    assertThat(cautions.get(1).effects()).containsExactly(EffectKind.RETIRE);
   }
 
   @Test

@@ -1,0 +1,101 @@
+package org.ensemblerules.defect;
+
+import com.google.common.collect.ImmutableList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.Scope;
+import org.ensemblerules.gear.AnatomyTable;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.Site;
+
+/**
+ * What one finding calls for at one site. A finding whose layer nobody has named calls for what
+ * each possible layer calls for.
+ *
+ * @param kind how the demand arises; not null
+ * @param site where; not null
+ * @param row the row that covers it; present exactly for {@link Kind#RULE}
+ * @param effect what it calls for; not null
+ * @param mustMeasure by what the extent must be measured; present exactly for {@link
+ *     Kind#MUST_MEASURE}
+ */
+public record Demand(
+    Kind kind,
+    Site site,
+    Optional<DefectRow> row,
+    Effect effect,
+    Optional<ExtentKind> mustMeasure) {
+
+  /** How a demand arises. */
+  public enum Kind {
+    /** A row covers the finding. */
+    RULE,
+    /** The extent must be measured before a row can be chosen. */
+    MUST_MEASURE,
+    /** No row covers it. */
+    NO_RULE,
+    /** Such an element has no such part. */
+    NO_SUCH_PART
+  }
+
+  /** Checks for nulls. */
+  public Demand {
+    Objects.requireNonNull(kind, "kind");
+    Objects.requireNonNull(site, "site");
+    Objects.requireNonNull(row, "row");
+    Objects.requireNonNull(effect, "effect");
+    Objects.requireNonNull(mustMeasure, "mustMeasure");
+  }
+
+  /**
+   * Asks the tables what a finding calls for.
+   *
+   * @param finding the finding; not null
+   * @param element the element it was found on; not null
+   * @param anatomy which parts exist; not null
+   * @param defects what defects call for; not null
+   * @return at least one demand, one for each site that the finding can mean
+   */
+  public static List<Demand> of(
+      Finding finding, Element element, AnatomyTable anatomy, DefectTable defects) {
+    List<Site> sites = anatomy.meant(element.kind(), element.use(), finding.site());
+    if (sites.isEmpty()) {
+      return List.of(
+          new Demand(
+              Kind.NO_SUCH_PART,
+              finding.site(),
+              Optional.empty(),
+              new Effect.Evaluate(Check.RECORD_CORRECTION, Scope.ELEMENT),
+              Optional.empty()));
+    }
+    return sites.stream()
+        .map(site -> at(site, finding, element, defects))
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  private static Demand at(Site site, Finding finding, Element element, DefectTable defects) {
+    Ruling ruling =
+        defects.ruling(element.kind(), element.use(), site, finding.defect(), finding.extent());
+    if (ruling instanceof Ruling.Covered covered) {
+      return new Demand(
+          Kind.RULE, site, Optional.of(covered.row()), covered.row().effect(), Optional.empty());
+    }
+    if (ruling instanceof Ruling.MustMeasure measure) {
+      return new Demand(
+          Kind.MUST_MEASURE,
+          site,
+          Optional.empty(),
+          new Effect.Evaluate(Check.MEASURE_EXTENT, Scope.PART),
+          Optional.of(measure.by()));
+    }
+    return new Demand(
+        Kind.NO_RULE,
+        site,
+        Optional.empty(),
+        new Effect.Evaluate(Check.EXPERT_EVALUATION, Scope.PART),
+        Optional.empty());
+  }
+}

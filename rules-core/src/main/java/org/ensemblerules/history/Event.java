@@ -1,0 +1,201 @@
+package org.ensemblerules.history;
+
+import com.google.common.collect.ImmutableSortedSet;
+import java.util.Objects;
+import java.util.Set;
+import org.ensemblerules.defect.Finding;
+import org.ensemblerules.defect.FindingId;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.effect.Doer;
+import org.ensemblerules.effect.RepairClass;
+import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.source.InvalidValueException;
+
+/** Something that happened to an element. */
+public sealed interface Event {
+  /**
+   * It was issued.
+   *
+   * @param when when; not null
+   * @param holder to whom, 1 to 200 characters; not null
+   */
+  record Issued(When when, String holder) implements Event {
+    /**
+     * Checks the text.
+     *
+     * @throws InvalidValueException if the holder is blank or too long
+     */
+    public Issued {
+      Objects.requireNonNull(when, "when");
+      InvalidValueException.requireText("Issued.holder", holder, 200);
+    }
+  }
+
+  /**
+   * It was returned.
+   *
+   * @param when when; not null
+   */
+  record Returned(When when) implements Event {
+    /** Checks for null. */
+    public Returned {
+      Objects.requireNonNull(when, "when");
+    }
+  }
+
+  /**
+   * It was worn to an incident or a training.
+   *
+   * @param when when; not null
+   */
+  record Used(When when) implements Event {
+    /** Checks for null. */
+    public Used {
+      Objects.requireNonNull(when, "when");
+    }
+  }
+
+  /**
+   * It was inspected.
+   *
+   * @param inspection the inspection; not null
+   * @param orderInDay the place among the events of that day, as in {@link When}
+   */
+  record Inspected(Inspection inspection, int orderInDay) implements Event {
+    /**
+     * Checks the order.
+     *
+     * @throws InvalidValueException if the order is out of range
+     */
+    public Inspected {
+      Objects.requireNonNull(inspection, "inspection");
+      When.requireOrder(orderInDay);
+    }
+
+    @Override
+    public When when() {
+      return new When(inspection.on(), orderInDay);
+    }
+  }
+
+  /**
+   * Something was found.
+   *
+   * @param finding what; not null
+   */
+  record Found(Finding finding) implements Event {
+    /** Checks for null. */
+    public Found {
+      Objects.requireNonNull(finding, "finding");
+    }
+
+    @Override
+    public When when() {
+      return When.on(finding.seen());
+    }
+  }
+
+  /**
+   * It was cleaned.
+   *
+   * @param when when; not null
+   * @param kind how; not null
+   * @param by by whom; not null
+   * @param answers the findings that it was cleaned for; not null
+   */
+  record Cleaned(When when, CleaningKind kind, Doer by, Set<FindingId> answers) implements Event {
+    /** Copies the set. */
+    public Cleaned {
+      Objects.requireNonNull(when, "when");
+      Objects.requireNonNull(kind, "kind");
+      Objects.requireNonNull(by, "by");
+      answers = ImmutableSortedSet.copyOf(answers);
+    }
+  }
+
+  /**
+   * A check or test was made.
+   *
+   * @param when when; not null
+   * @param check which; not null
+   * @param result what came of it; not null
+   * @param by by whom; not null
+   * @param answers the findings that it was made for; not null
+   */
+  record Checked(When when, Check check, CheckResult result, Doer by, Set<FindingId> answers)
+      implements Event {
+    /** Copies the set. */
+    public Checked {
+      Objects.requireNonNull(when, "when");
+      Objects.requireNonNull(check, "check");
+      Objects.requireNonNull(result, "result");
+      Objects.requireNonNull(by, "by");
+      answers = ImmutableSortedSet.copyOf(answers);
+    }
+  }
+
+  /**
+   * It was repaired, or a part or layer was replaced.
+   *
+   * @param when when; not null
+   * @param repairClass the class of the repair; not null
+   * @param replaced whether the part or layer was replaced rather than mended
+   * @param by by whom; not null
+   * @param answers the findings that were repaired; not null
+   */
+  record Repaired(
+      When when, RepairClass repairClass, boolean replaced, Doer by, Set<FindingId> answers)
+      implements Event {
+    /** Copies the set. */
+    public Repaired {
+      Objects.requireNonNull(when, "when");
+      Objects.requireNonNull(repairClass, "repairClass");
+      Objects.requireNonNull(by, "by");
+      answers = ImmutableSortedSet.copyOf(answers);
+    }
+  }
+
+  /**
+   * It was retired for good.
+   *
+   * @param when when; not null
+   * @param why why, 1 to 300 characters; not null
+   */
+  record Retired(When when, String why) implements Event {
+    /**
+     * Checks the text.
+     *
+     * @throws InvalidValueException if the reason is blank or too long
+     */
+    public Retired {
+      Objects.requireNonNull(when, "when");
+      InvalidValueException.requireText("Retired.why", why, 300);
+    }
+  }
+
+  /**
+   * It was disposed of.
+   *
+   * @param when when; not null
+   * @param method how, 1 to 300 characters; not null
+   */
+  record Disposed(When when, String method) implements Event {
+    /**
+     * Checks the text.
+     *
+     * @throws InvalidValueException if the method is blank or too long
+     */
+    public Disposed {
+      Objects.requireNonNull(when, "when");
+      InvalidValueException.requireText("Disposed.method", method, 300);
+    }
+  }
+
+  /**
+   * Returns when it happened.
+   *
+   * @return the moment; never null
+   */
+  When when();
+}

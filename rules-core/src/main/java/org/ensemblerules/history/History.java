@@ -1,0 +1,84 @@
+package org.ensemblerules.history;
+
+import com.google.common.collect.ImmutableList;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * What happened to an element, in order. Events given in any order make the same history; the same
+ * event given twice stands once.
+ */
+public final class History {
+  private static final Comparator<Event> ORDER =
+      Comparator.<Event, LocalDate>comparing(
+              event -> event.when().date().earliest().orElse(LocalDate.MIN))
+          .thenComparing(event -> event.when().orderInDay())
+          .thenComparing(event -> event.getClass().getSimpleName())
+          .thenComparing(Event::toString);
+
+  private static final History EMPTY = new History(List.of());
+
+  private final ImmutableList<Event> events;
+
+  private History(List<Event> events) {
+    this.events = events.stream().distinct().sorted(ORDER).collect(ImmutableList.toImmutableList());
+  }
+
+  /**
+   * Makes a history.
+   *
+   * @param events the events, in any order; not null
+   * @return the history; never null
+   */
+  public static History of(List<? extends Event> events) {
+    return new History(ImmutableList.copyOf(events));
+  }
+
+  /**
+   * Returns the history in which nothing happened.
+   *
+   * @return the empty history; never null
+   */
+  public static History empty() {
+    return EMPTY;
+  }
+
+  /**
+   * Returns the events.
+   *
+   * @return the events by their earliest possible day; never null
+   */
+  public List<Event> events() {
+    return events;
+  }
+
+  /**
+   * Returns the events of one kind.
+   *
+   * @param kind the kind; not null
+   * @param <E> the kind
+   * @return the events by their earliest possible day; never null
+   */
+  public <E extends Event> List<E> events(Class<E> kind) {
+    return events.stream()
+        .filter(kind::isInstance)
+        .map(kind::cast)
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  @Override
+  public boolean equals(Object object) {
+    return object instanceof History other && events.equals(other.events);
+  }
+
+  @Override
+  public int hashCode() {
+    return events.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "History" + events;
+  }
+}

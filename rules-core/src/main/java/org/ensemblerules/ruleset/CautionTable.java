@@ -1,0 +1,63 @@
+package org.ensemblerules.ruleset;
+
+import com.google.common.collect.ImmutableList;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.ensemblerules.effect.EffectKind;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.source.RowKey;
+import org.ensemblerules.source.TableFault;
+import org.ensemblerules.source.TableResult;
+
+/** The cautions that verdicts carry. */
+public final class CautionTable {
+  private final ImmutableList<CautionRow> rows;
+
+  private CautionTable(List<CautionRow> rows) {
+    this.rows = ImmutableList.copyOf(rows);
+  }
+
+  /**
+   * Compiles rows.
+   *
+   * @param rows the rows; not null
+   * @return the table, or a fault for each key used twice
+   */
+  public static TableResult<CautionTable> of(List<CautionRow> rows) {
+    List<TableFault> faults = new ArrayList<>();
+    Set<RowKey> keys = new HashSet<>();
+    for (CautionRow row : rows) {
+      if (!keys.add(row.key())) {
+        faults.add(new TableFault(row.key(), "key", row.key().value(), "each key once"));
+      }
+    }
+    return TableResult.of(faults, () -> new CautionTable(rows));
+  }
+
+  /**
+   * Lists the cautions that go with a verdict.
+   *
+   * @param element the element; not null
+   * @param effects the kinds of effect that the verdict calls for; not null
+   * @return the rows in table order; never null
+   */
+  public List<CautionRow> with(Element element, Set<EffectKind> effects) {
+    return rows.stream()
+        .filter(row -> row.elements().isEmpty() || row.elements().contains(element.kind()))
+        .filter(row -> row.uses().isEmpty() || row.uses().contains(element.use()))
+        .filter(
+            row -> row.effects().isEmpty() || row.effects().stream().anyMatch(effects::contains))
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  /**
+   * Returns all rows.
+   *
+   * @return the rows in table order; never null
+   */
+  public List<CautionRow> rows() {
+    return rows;
+  }
+}

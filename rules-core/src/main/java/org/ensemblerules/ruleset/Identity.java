@@ -1,0 +1,32 @@
+package org.ensemblerules.ruleset;
+
+import com.google.common.collect.ImmutableSortedMap;
+import com.google.common.collect.Maps;
+import java.util.Map;
+import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.InvalidValueException;
+
+/**
+ * Which rules a verdict was computed with.
+ *
+ * @param editions the edition chosen for each subject; not null
+ * @param revisions the revision of each table file, by its name; not null
+ * @param fingerprint SHA-256 of all rows in canonical form, 64 hexadecimal digits; not null
+ */
+public record Identity(
+    Map<Subject, EditionId> editions, Map<String, Integer> revisions, String fingerprint) {
+  /**
+   * Copies the maps.
+   *
+   * @throws InvalidValueException if the fingerprint has another form
+   */
+  public Identity {
+    editions = Maps.immutableEnumMap(editions);
+    revisions = ImmutableSortedMap.copyOf(revisions);
+    InvalidValueException.require(
+        fingerprint.matches("[0-9a-f]{64}"),
+        "Identity.fingerprint",
+        fingerprint,
+        "64 hexadecimal digits");
+  }
+}

@@ -1,0 +1,30 @@
+package org.ensemblerules.verdict;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.Sets;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.PermissionRow;
+import org.ensemblerules.gear.Site;
+
+/**
+ * Something that must be done before the element may return, or that ends its service.
+ *
+ * @param effect what; never a note; not null
+ * @param target on what: the part, the labelled layer as WHOLE_ELEMENT of it, or WHOLE_ELEMENT; not
+ *     null
+ * @param by who may do it, each with the credential needed; not null
+ * @param afterwards the checks that must be passed afterwards; not null
+ */
+public record Action(Effect effect, Site target, List<PermissionRow> by, Set<Check> afterwards) {
+  /** Copies the collections. */
+  public Action {
+    Objects.requireNonNull(effect, "effect");
+    Objects.requireNonNull(target, "target");
+    by = ImmutableList.copyOf(by);
+    afterwards = Sets.immutableEnumSet(afterwards);
+  }
+}

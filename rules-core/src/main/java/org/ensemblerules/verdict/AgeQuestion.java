@@ -1,0 +1,76 @@
+package org.ensemblerules.verdict;
+
+import com.google.common.collect.ImmutableList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.Scope;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.Part;
+import org.ensemblerules.gear.Site;
+import org.ensemblerules.retirement.AgeAnswer;
+import org.ensemblerules.source.Row;
+
+/** Is the element, or one of its layers, too old, or not shown to be young enough? */
+final class AgeQuestion {
+  private AgeQuestion() {}
+
+  static List<LayerAge> ages(CaseFile file) {
+    Element element = file.element();
+    ImmutableList.Builder<LayerAge> ages = ImmutableList.builder();
+    for (Optional<LayerKind> layer : file.labelled().layers()) {
+      MarkedDate made =
+          file.labelled().label(layer).map(Label::manufactured).orElse(MarkedDate.unknown());
+      AgeAnswer answer =
+          file.tables().ageLimits().answer(element.kind(), element.use(), layer, made);
+      ages.add(new LayerAge(layer, made, answer));
+    }
+    return ages.build();
+  }
+
+  static void ask(CaseFile file, Consumer<Reason> reasons) {
+    for (LayerAge age : ages(file)) {
+      if (age.answer().keepsOut(file.asOf())) {
+        reasons.accept(reason(age));
+      }
+    }
+  }
+
+  private static Reason reason(LayerAge age) {
+    Scope scope = age.layer().isPresent() ? Scope.LAYER : Scope.ELEMENT;
+    AgeAnswer answer = age.answer();
+    boolean reached = answer instanceof AgeAnswer.LeavesOn;
+    boolean dateMissing = answer instanceof AgeAnswer.DateUnknown;
+    Effect effect =
+        reached
+            ? new Effect.Retire(scope)
+            : new Effect.Evaluate(
+                dateMissing ? Check.IDENTIFICATION : Check.EXPERT_EVALUATION, scope);
+    return new Reason(
+        reached ? ReasonKind.AGE_REACHED : ReasonKind.AGE_UNKNOWN,
+        row(answer),
+        new Site(Part.WHOLE_ELEMENT, age.layer()),
+        Optional.empty(),
+        "made " + age.manufactured() + "; " + answer.text(),
+        effect,
+        List.of());
+  }
+
+  static Optional<Row> row(AgeAnswer answer) {
+    if (answer instanceof AgeAnswer.LeavesOn leaves) {
+      return Optional.of(leaves.row());
+    }
+    if (answer instanceof AgeAnswer.DateUnknown unknown) {
+      return Optional.of(unknown.row());
+    }
+    if (answer instanceof AgeAnswer.LimitNotSeen notSeen) {
+      return Optional.of(notSeen.row());
+    }
+    return answer instanceof AgeAnswer.NoLimitSet none ? Optional.of(none.row()) : Optional.empty();
+  }
+}

@@ -1,0 +1,92 @@
+package org.ensemblerules.verdict;
+
+import com.google.common.collect.ImmutableList;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.ensemblerules.defect.Finding;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.History;
+import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.Standing;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.ruleset.Tables;
+
+/** All that the questions of one verdict are asked about, put together once. */
+final class CaseFile {
+  private final RuleSet rules;
+  private final Assessment assessment;
+  private final LocalDate asOf;
+  private final Labelled labelled;
+  private final List<Finding> findings;
+  private final History history;
+  private final List<Event.Inspected> counting;
+
+  CaseFile(RuleSet rules, Assessment assessment, LocalDate asOf) {
+    this.rules = rules;
+    this.assessment = assessment;
+    this.asOf = asOf;
+    this.labelled = new Labelled(assessment.element(), rules.tables().anatomy());
+    this.findings =
+        Stream.of(
+                assessment.history().events(Event.Found.class).stream().map(Event.Found::finding),
+                assessment.findings().stream(),
+                labelled.findings().stream())
+            .flatMap(stream -> stream)
+            .distinct()
+            .collect(ImmutableList.toImmutableList());
+    List<Event> events = new ArrayList<>(assessment.history().events());
+    assessment.inspections().forEach(now -> events.add(new Event.Inspected(now, 0)));
+    this.history = History.of(events);
+    this.counting =
+        history.events(Event.Inspected.class).stream()
+            .filter(done -> counts(done.inspection()))
+            .collect(ImmutableList.toImmutableList());
+  }
+
+  RuleSet rules() {
+    return rules;
+  }
+
+  Tables tables() {
+    return rules.tables();
+  }
+
+  Assessment assessment() {
+    return assessment;
+  }
+
+  Element element() {
+    return assessment.element();
+  }
+
+  LocalDate asOf() {
+    return asOf;
+  }
+
+  Labelled labelled() {
+    return labelled;
+  }
+
+  /** Every finding: on record, made now, and those that the labels themselves show. */
+  List<Finding> findings() {
+    return findings;
+  }
+
+  /** What happened, the inspections made now included. */
+  History history() {
+    return history;
+  }
+
+  /** Every inspection that counts and was certainly made by the day: on record and made now. */
+  List<Event.Inspected> counting() {
+    return counting;
+  }
+
+  private boolean counts(Inspection inspection) {
+    return inspection.on().latest().map(day -> !day.isAfter(asOf)).orElse(false)
+        && Standing.of(inspection, element(), tables().criteria(), tables().permissions()).counts();
+  }
+}

@@ -1,0 +1,100 @@
+package org.ensemblerules.verdict;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.Scope;
+import org.ensemblerules.gear.Part;
+import org.ensemblerules.gear.Site;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.When;
+import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.inspection.IntervalRow;
+import org.ensemblerules.inspection.IntervalTable;
+import org.ensemblerules.inspection.Occasion;
+import org.ensemblerules.source.Row;
+
+/** Are the inspections that must be current current, and was it inspected since it was used? */
+final class CurrencyQuestion {
+  private CurrencyQuestion() {}
+
+  static void ask(CaseFile file, Consumer<Reason> reasons) {
+    current(file, InspectionKind.ADVANCED, true, reasons);
+    current(file, InspectionKind.COMPLETE_LINER, false, reasons);
+    for (Event.Used used : file.history().events(Event.Used.class)) {
+      usedSince(file, used, reasons);
+    }
+  }
+
+  private static void current(
+      CaseFile file, InspectionKind kind, boolean always, Consumer<Reason> reasons) {
+    Optional<IntervalRow> row = file.tables().intervals().row(kind, file.element());
+    boolean criteria =
+        !file.tables()
+            .criteria()
+            .required(kind, file.element().kind(), file.element().use())
+            .isEmpty();
+    if (row.isEmpty()) {
+      if (always || criteria) {
+        reasons.accept(
+            reason(
+                ReasonKind.NO_RULE,
+                Optional.empty(),
+                "no row says how often " + kind + " inspection is due",
+                new Effect.Evaluate(Check.EXPERT_EVALUATION, Scope.ELEMENT)));
+      }
+      return;
+    }
+    Optional<LocalDate> last = last(file, kind);
+    Optional<LocalDate> dueBy = IntervalTable.dueBy(row.get(), file.element(), last);
+    if (dueBy.isEmpty() || file.asOf().isAfter(dueBy.get())) {
+      reasons.accept(
+          reason(
+              ReasonKind.INSPECTION_NOT_CURRENT,
+              Optional.of(row.get()),
+              kind
+                  + " inspection: "
+                  + last.map(day -> "last one that counts " + day).orElse("none that counts")
+                  + dueBy
+                      .map(day -> ", due by " + day)
+                      .orElse(", and not known since when in service"),
+              new Effect.Evaluate(kind.check(), Scope.ELEMENT)));
+    }
+  }
+
+  /** The day of the last inspection that counts; an imprecise one discharges at its earliest. */
+  private static Optional<LocalDate> last(CaseFile file, InspectionKind kind) {
+    return file.counting().stream()
+        .map(Event.Inspected::inspection)
+        .filter(inspection -> inspection.kind() == kind)
+        .flatMap(inspection -> inspection.on().earliest().stream())
+        .max(Comparator.naturalOrder());
+  }
+
+  private static void usedSince(CaseFile file, Event.Used used, Consumer<Reason> reasons) {
+    boolean inspected = file.counting().stream().anyMatch(done -> after(done, used.when()));
+    if (!inspected) {
+      reasons.accept(
+          reason(
+              ReasonKind.USED_SINCE_INSPECTION,
+              Optional.empty(),
+              "used " + used.when() + ", and no inspection that counts is certainly later",
+              new Effect.Evaluate(Check.ROUTINE_INSPECTION, Scope.ELEMENT)));
+    }
+  }
+
+  private static boolean after(Event.Inspected done, When used) {
+    return done.when().certainlyAfter(used)
+        || (done.inspection().occasion() == Occasion.AFTER_USE
+            && done.when().date().certainlyNotBefore(used.date()));
+  }
+
+  private static Reason reason(ReasonKind kind, Optional<Row> row, String seen, Effect effect) {
+    return new Reason(
+        kind, row, Site.of(Part.WHOLE_ELEMENT), Optional.empty(), seen, effect, List.of());
+  }
+}

@@ -1,0 +1,153 @@
+package org.ensemblerules.verdict;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.ensemblerules.defect.Finding;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.Scope;
+import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.Part;
+import org.ensemblerules.gear.Site;
+import org.ensemblerules.inspection.Coverage;
+import org.ensemblerules.inspection.CriterionRow;
+import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.inspection.Standing;
+import org.ensemblerules.source.Row;
+import org.ensemblerules.source.RowKey;
+
+/** Was it looked at now, was all of it looked at, by somebody who may, with what that needs? */
+final class InspectionQuestion {
+  private static final Site WHOLE = Site.of(Part.WHOLE_ELEMENT);
+
+  private InspectionQuestion() {}
+
+  static void ask(CaseFile file, Consumer<Reason> reasons) {
+    if (file.assessment().inspections().isEmpty()) {
+      reasons.accept(
+          reason(
+              ReasonKind.NOT_INSPECTED,
+              Optional.empty(),
+              WHOLE,
+              "no inspection was handed over",
+              new Effect.Evaluate(Check.ADVANCED_INSPECTION, Scope.ELEMENT)));
+    }
+    for (Inspection inspection : file.assessment().inspections()) {
+      standing(file, inspection, reasons);
+    }
+  }
+
+  private static void standing(CaseFile file, Inspection inspection, Consumer<Reason> reasons) {
+    InspectionKind kind = inspection.kind();
+    Effect again = new Effect.Evaluate(kind.check(), Scope.ELEMENT);
+    String which = kind + " inspection of " + inspection.on();
+    Standing standing =
+        Standing.of(
+            inspection, file.element(), file.tables().criteria(), file.tables().permissions());
+    if (standing.coverage().required() == 0) {
+      reasons.accept(
+          reason(
+              ReasonKind.NO_RULE,
+              Optional.empty(),
+              WHOLE,
+              which + ": no criteria for such an element",
+              new Effect.Evaluate(Check.EXPERT_EVALUATION, Scope.ELEMENT)));
+    }
+    if (!standing.permission().granted()) {
+      reasons.accept(
+          reason(
+              ReasonKind.INSPECTION_DOES_NOT_COUNT,
+              Optional.empty(),
+              WHOLE,
+              which + " by " + inspection.by().name() + ": " + standing.permission().text(),
+              again));
+    }
+    cleanliness(standing, which, again, reasons);
+    coverage(file, standing.coverage(), which, again, reasons);
+  }
+
+  private static void cleanliness(
+      Standing standing, String which, Effect again, Consumer<Reason> reasons) {
+    if (standing.clean() == Known.YES) {
+      return;
+    }
+    String seen =
+        which
+            + (standing.clean() == Known.NO
+                ? ": the element was not clean, and dirt hides damage"
+                : ": it is not known that the element was clean");
+    reasons.accept(reason(ReasonKind.INSPECTED_DIRTY, Optional.empty(), WHOLE, seen, again));
+    if (standing.clean() == Known.NO) {
+      reasons.accept(
+          reason(
+              ReasonKind.INSPECTED_DIRTY,
+              Optional.empty(),
+              WHOLE,
+              seen,
+              new Effect.Clean(CleaningKind.ADVANCED, Scope.ELEMENT)));
+    }
+  }
+
+  private static void coverage(
+      CaseFile file, Coverage coverage, String which, Effect again, Consumer<Reason> reasons) {
+    for (CriterionRow row : coverage.notDone()) {
+      reasons.accept(criterion(ReasonKind.CHECK_NOT_DONE, row, which + ": not looked at", again));
+    }
+    for (CriterionRow row : coverage.withoutEquipment()) {
+      reasons.accept(
+          criterion(
+              ReasonKind.CHECK_NOT_DONE,
+              row,
+              which + ": said to be clear without at hand all of " + row.atHand(),
+              again));
+    }
+    Effect putRight = new Effect.Evaluate(Check.RECORD_CORRECTION, Scope.ELEMENT);
+    for (CriterionRow row : coverage.contradictory()) {
+      reasons.accept(
+          criterion(
+              ReasonKind.CONTRADICTION,
+              row,
+              which + ": outcomes that contradict each other or the kind of element",
+              putRight));
+    }
+    for (RowKey key : coverage.unknown()) {
+      reasons.accept(
+          reason(
+              ReasonKind.CONTRADICTION,
+              Optional.empty(),
+              WHOLE,
+              which + ": found criterion " + key + ", allowed: a criterion of this inspection",
+              putRight));
+    }
+    for (CriterionRow row : coverage.found()) {
+      if (file.findings().stream().noneMatch(finding -> at(row, finding))) {
+        reasons.accept(
+            criterion(
+                ReasonKind.CONTRADICTION,
+                row,
+                which + ": something was found, and no finding says what",
+                putRight));
+      }
+    }
+  }
+
+  private static boolean at(CriterionRow row, Finding finding) {
+    return row.sites().stream()
+        .anyMatch(
+            site ->
+                site.equals(finding.site())
+                    || (finding.site().layer().isEmpty() && site.part() == finding.site().part()));
+  }
+
+  private static Reason criterion(ReasonKind kind, CriterionRow row, String seen, Effect effect) {
+    return reason(kind, Optional.of(row), row.sites().get(0), seen + ": " + row.way(), effect);
+  }
+
+  private static Reason reason(
+      ReasonKind kind, Optional<Row> row, Site site, String seen, Effect effect) {
+    return new Reason(kind, row, site, Optional.empty(), seen, effect, List.of());
+  }
+}

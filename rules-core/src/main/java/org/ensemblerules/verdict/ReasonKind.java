@@ -1,0 +1,39 @@
+package org.ensemblerules.verdict;
+
+/** The kinds of reason that a verdict rests on. */
+public enum ReasonKind {
+  /** A row covers a finding. */
+  RULE,
+  /** The extent of a finding must be measured before a row can be chosen. */
+  MUST_MEASURE,
+  /** No row covers a finding. */
+  NO_RULE,
+  /** A finding names a part that such an element does not have. */
+  NO_SUCH_PART,
+  /** A check failed, and nothing has settled it. */
+  CHECK_FAILED,
+  /** The age limit is reached. */
+  AGE_REACHED,
+  /** It cannot be shown that the age limit is not reached. */
+  AGE_UNKNOWN,
+  /** What a label says is not known. */
+  LABEL_UNKNOWN,
+  /** No inspection was handed over. */
+  NOT_INSPECTED,
+  /** An inspection left something out. */
+  CHECK_NOT_DONE,
+  /** An inspection does not count. */
+  INSPECTION_DOES_NOT_COUNT,
+  /** The element was not clean when it was inspected. */
+  INSPECTED_DIRTY,
+  /** An inspection that must be current is not. */
+  INSPECTION_NOT_CURRENT,
+  /** The element was used, and not inspected since. */
+  USED_SINCE_INSPECTION,
+  /** Parts of the record contradict each other. */
+  CONTRADICTION,
+  /** The edition was not in force yet on the day asked about. */
+  EDITION_NOT_IN_FORCE,
+  /** The element was retired or disposed of before. */
+  LEFT_SERVICE
+}

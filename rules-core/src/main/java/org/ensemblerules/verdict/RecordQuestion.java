@@ -1,0 +1,178 @@
+package org.ensemblerules.verdict;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.ensemblerules.defect.Finding;
+import org.ensemblerules.defect.FindingId;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.Scope;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.Part;
+import org.ensemblerules.gear.Site;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.source.Edition;
+
+/** Does the record contradict itself, the calendar or the kind of element? Has service ended? */
+final class RecordQuestion {
+  private static final Effect PUT_RIGHT =
+      new Effect.Evaluate(Check.RECORD_CORRECTION, Scope.ELEMENT);
+
+  private RecordQuestion() {}
+
+  static void ask(CaseFile file, Consumer<Reason> reasons) {
+    editions(file, reasons);
+    endOfService(file, reasons);
+    kindAndLayers(file, reasons);
+    dates(file, reasons);
+    orderOfLife(file, reasons);
+    findingIds(file, reasons);
+  }
+
+  private static void editions(CaseFile file, Consumer<Reason> reasons) {
+    for (Edition edition : file.rules().editions().values().stream().distinct().toList()) {
+      edition
+          .effective()
+          .filter(effective -> file.asOf().isBefore(effective))
+          .ifPresent(
+              effective ->
+                  reasons.accept(
+                      reason(
+                          ReasonKind.EDITION_NOT_IN_FORCE,
+                          "asOf is "
+                              + file.asOf()
+                              + "; "
+                              + edition.id()
+                              + " took effect "
+                              + effective,
+                          PUT_RIGHT)));
+    }
+  }
+
+  private static void endOfService(CaseFile file, Consumer<Reason> reasons) {
+    for (Event event : file.history().events()) {
+      boolean ended = event instanceof Event.Retired || event instanceof Event.Disposed;
+      if (ended && !certainlyAfter(event.when().date(), file.asOf())) {
+        String what =
+            event instanceof Event.Retired retired ? "retired: " + retired.why() : "disposed of";
+        reasons.accept(
+            reason(
+                ReasonKind.LEFT_SERVICE,
+                what + ", " + event.when(),
+                new Effect.Retire(Scope.ELEMENT)));
+      }
+    }
+  }
+
+  private static void kindAndLayers(CaseFile file, Consumer<Reason> reasons) {
+    String kind = file.element().kind() + " " + file.element().use();
+    if (file.tables().anatomy().of(file.element().kind(), file.element().use()).isEmpty()) {
+      contradiction("element", kind, "a kind of element that exists for that use", reasons);
+      return;
+    }
+    file.element()
+        .layerLabels()
+        .keySet()
+        .forEach(layer -> labelSite(file, Site.of(Part.LABEL, layer), kind, reasons));
+    file.element().label().ifPresent(label -> labelSite(file, Site.of(Part.LABEL), kind, reasons));
+  }
+
+  private static void labelSite(CaseFile file, Site site, String kind, Consumer<Reason> reasons) {
+    if (file.tables().anatomy().at(file.element().kind(), file.element().use(), site).isEmpty()) {
+      contradiction(
+          "element.labels", site + " on " + kind, "a label that such an element has", reasons);
+    }
+  }
+
+  private static void dates(CaseFile file, Consumer<Reason> reasons) {
+    String allowed = "a date not after " + file.asOf();
+    for (Event event : file.history().events()) {
+      if (certainlyAfter(event.when().date(), file.asOf())) {
+        contradiction(
+            "history " + event.getClass().getSimpleName(),
+            event.when().toString(),
+            allowed,
+            reasons);
+      }
+    }
+    for (Finding finding : file.findings()) {
+      if (certainlyAfter(finding.seen(), file.asOf())) {
+        contradiction("finding " + finding.id(), finding.seen().toString(), allowed, reasons);
+      }
+    }
+    if (certainlyAfter(file.element().inService(), file.asOf())) {
+      contradiction("element.inService", file.element().inService().toString(), allowed, reasons);
+    }
+    for (MarkedDate made : file.labelled().manufactured()) {
+      if (certainlyAfter(made, file.asOf())) {
+        contradiction("label.manufactured", made.toString(), allowed, reasons);
+      }
+    }
+  }
+
+  private static boolean certainlyAfter(MarkedDate date, LocalDate day) {
+    return date.earliest().map(earliest -> earliest.isAfter(day)).orElse(false);
+  }
+
+  /** Nothing can happen to an element before its first part was made. */
+  private static void orderOfLife(CaseFile file, Consumer<Reason> reasons) {
+    List<MarkedDate> made = file.labelled().manufactured();
+    Optional<LocalDate> first =
+        made.stream().flatMap(date -> date.earliest().stream()).min(Comparator.naturalOrder());
+    if (first.isEmpty()) {
+      return;
+    }
+    String allowed = "a date not before its manufacture, " + first.get();
+    if (before(file.element().inService(), first.get())) {
+      contradiction("element.inService", file.element().inService().toString(), allowed, reasons);
+    }
+    for (Event event : file.history().events()) {
+      if (before(event.when().date(), first.get())) {
+        contradiction(
+            "history " + event.getClass().getSimpleName(),
+            event.when().toString(),
+            allowed,
+            reasons);
+      }
+    }
+  }
+
+  private static boolean before(MarkedDate date, LocalDate day) {
+    return date.latest().map(latest -> latest.isBefore(day)).orElse(false);
+  }
+
+  private static void findingIds(CaseFile file, Consumer<Reason> reasons) {
+    Map<FindingId, Finding> byId = new HashMap<>();
+    for (Finding finding : file.findings()) {
+      Finding other = byId.putIfAbsent(finding.id(), finding);
+      if (other != null && !other.equals(finding)) {
+        contradiction("finding " + finding.id(), "two different findings", "each id once", reasons);
+      }
+    }
+  }
+
+  private static void contradiction(
+      String field, String found, String allowed, Consumer<Reason> reasons) {
+    reasons.accept(
+        reason(
+            ReasonKind.CONTRADICTION,
+            field + ": found " + found + ", allowed: " + allowed,
+            PUT_RIGHT));
+  }
+
+  private static Reason reason(ReasonKind kind, String seen, Effect effect) {
+    return new Reason(
+        kind,
+        Optional.empty(),
+        Site.of(Part.WHOLE_ELEMENT),
+        Optional.empty(),
+        seen,
+        effect,
+        List.of());
+  }
+}

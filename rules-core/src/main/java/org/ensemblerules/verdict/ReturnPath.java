@@ -1,0 +1,96 @@
+package org.ensemblerules.verdict;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.CheckRow;
+import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.Scope;
+import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.Part;
+import org.ensemblerules.gear.Site;
+
+/** Puts the actions of a verdict in the order in which they bring an element back. */
+final class ReturnPath {
+  private ReturnPath() {}
+
+  static WayBack of(CaseFile file, List<Action> actions) {
+    if (actions.isEmpty()) {
+      return new WayBack.NotNeeded();
+    }
+    if (actions.stream().anyMatch(action -> action.effect().isFinal())) {
+      return new WayBack.None("the whole element leaves service for good");
+    }
+    if (everyLayerRetires(file, actions)) {
+      return new WayBack.None("every labelled layer leaves service for good");
+    }
+    List<Step> steps =
+        actions.stream()
+            .sorted(Comparator.comparingInt(action -> rank(action.effect())))
+            .map(action -> step(file, action))
+            .collect(Collectors.toCollection(ArrayList::new));
+    if (actions.stream().noneMatch(action -> rank(action.effect()) == LAST)) {
+      Effect look = new Effect.Evaluate(Check.ROUTINE_INSPECTION, Scope.ELEMENT);
+      steps.add(
+          step(
+              file,
+              new Action(look, Site.of(Part.WHOLE_ELEMENT), Verdict.doers(file, look), Set.of())));
+    }
+    return new WayBack.Steps(steps);
+  }
+
+  private static boolean everyLayerRetires(CaseFile file, List<Action> actions) {
+    Set<LayerKind> retired =
+        actions.stream()
+            .filter(action -> action.effect() instanceof Effect.Retire)
+            .flatMap(action -> action.target().layer().stream())
+            .collect(Collectors.toSet());
+    Set<LayerKind> layers = file.element().layerLabels().keySet();
+    return !layers.isEmpty()
+        && layers.stream()
+            .filter(layer -> layer != LayerKind.WINTER_LINER)
+            .allMatch(retired::contains);
+  }
+
+  private static final int LAST = 8;
+
+  /** What must come before what: released, known, clean, judged, mended, looked at. */
+  private static int rank(Effect effect) {
+    if (effect instanceof Effect.Evaluate evaluate) {
+      return switch (evaluate.check()) {
+        case INCIDENT_RELEASE -> 1;
+        case RECORD_CORRECTION -> 2;
+        case IDENTIFICATION -> 3;
+        case ROUTINE_INSPECTION, ADVANCED_INSPECTION, LINER_INSPECTION -> LAST;
+        default -> 5;
+      };
+    }
+    if (effect instanceof Effect.Clean) {
+      return 4;
+    }
+    return effect instanceof Effect.Retire ? 6 : 7;
+  }
+
+  private static Step step(CaseFile file, Action action) {
+    List<String> shown = new ArrayList<>();
+    if (action.effect() instanceof Effect.Evaluate evaluate) {
+      CheckRow row = file.tables().checks().row(evaluate.check());
+      shown.add(row.shown());
+      if (!row.passCloses()) {
+        shown.add(
+            "Passing it settles only the check: record the finding again with what it showed, or"
+                + " pass "
+                + Check.EXPERT_EVALUATION
+                + ".");
+      }
+    }
+    if (action.effect() instanceof Effect.Retire) {
+      shown.add("Replaced by one of the same model and size, with a label of its own.");
+    }
+    action.afterwards().forEach(check -> shown.add(file.tables().checks().row(check).shown()));
+    return new Step(action.effect(), action.target(), action.by(), shown);
+  }
+}

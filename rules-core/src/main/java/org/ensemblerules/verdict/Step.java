@@ -1,0 +1,26 @@
+package org.ensemblerules.verdict;
+
+import com.google.common.collect.ImmutableList;
+import java.util.List;
+import java.util.Objects;
+import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.PermissionRow;
+import org.ensemblerules.gear.Site;
+
+/**
+ * One step of the way back into service.
+ *
+ * @param effect what must be done; not null
+ * @param target on what; not null
+ * @param by who may do it, each with the credential needed; not null
+ * @param shown what must be shown after it, in words, in order; not null
+ */
+public record Step(Effect effect, Site target, List<PermissionRow> by, List<String> shown) {
+  /** Copies the lists. */
+  public Step {
+    Objects.requireNonNull(effect, "effect");
+    Objects.requireNonNull(target, "target");
+    by = ImmutableList.copyOf(by);
+    shown = ImmutableList.copyOf(shown);
+  }
+}
