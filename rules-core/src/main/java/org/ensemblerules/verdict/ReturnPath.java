@@ -45,14 +45,18 @@ final class ReturnPath {
   private static boolean everyLayerRetires(CaseFile file, List<Action> actions) {
     Set<LayerKind> retired =
         actions.stream()
-            .filter(action -> action.effect() instanceof Effect.Retire)
+            .filter(
+                action ->
+                    action.effect() instanceof Effect.Retire retire
+                        && retire.scope() == Scope.LAYER)
             .flatMap(action -> action.target().layer().stream())
             .collect(Collectors.toSet());
-    Set<LayerKind> layers = file.element().layerLabels().keySet();
-    return !layers.isEmpty()
-        && layers.stream()
+    // A coat is one without its winter liner as well.
+    Set<LayerKind> layers =
+        file.element().layerLabels().keySet().stream()
             .filter(layer -> layer != LayerKind.WINTER_LINER)
-            .allMatch(retired::contains);
+            .collect(Collectors.toSet());
+    return !layers.isEmpty() && retired.containsAll(layers);
   }
 
   private static final int LAST = 8;
