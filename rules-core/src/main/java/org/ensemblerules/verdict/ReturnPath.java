@@ -83,7 +83,7 @@ final class ReturnPath {
     if (action.effect() instanceof Effect.Evaluate evaluate) {
       CheckRow row = file.tables().checks().row(evaluate.check());
       shown.add(row.shown());
-      if (!row.passCloses()) {
+      if (!row.passCloses() && rank(action.effect()) != LAST) {
         shown.add(
             "Passing it settles only the check: record the finding again with what it showed, or"
                 + " pass "
