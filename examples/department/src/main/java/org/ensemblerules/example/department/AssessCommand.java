@@ -33,7 +33,6 @@ final class AssessCommand implements Callable<Integer> {
   private final Clock clock;
 
   @Mixin private final RulesOption rulesOption = new RulesOption();
-  @Mixin private final HelpOption help = new HelpOption();
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(paramLabel = "FILE", description = "File to read; - for the standard input.")

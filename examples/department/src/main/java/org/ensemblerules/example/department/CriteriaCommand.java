@@ -19,10 +19,10 @@ import picocli.CommandLine.Spec;
 /** What an inspection looks at. */
 @Command(
     name = "criteria",
-    description = "Prints what an inspection looks at, in order, with what must be at hand and how.")
+    description =
+        "Prints what an inspection looks at, in order, with what must be at hand and how.")
 final class CriteriaCommand implements Callable<Integer> {
   @Mixin private final RulesOption rulesOption = new RulesOption();
-  @Mixin private final HelpOption help = new HelpOption();
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(index = "0", paramLabel = "KIND", description = "One of ${COMPLETION-CANDIDATES}.")

@@ -24,7 +24,6 @@ import picocli.CommandLine.Spec;
     description = "Judges all gear of the invented department and reports on it.")
 final class DemoCommand implements Callable<Integer> {
   @Mixin private final DemoOptions options = new DemoOptions();
-  @Mixin private final HelpOption help = new HelpOption();
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Override
@@ -56,12 +55,8 @@ final class DemoCommand implements Callable<Integer> {
     }
     spec.commandLine()
         .getOut()
-        .print(
-            DepartmentReport.of(
-                DemoDepartment.NAME, options.asOf(), rules.identity(), judged));
-    spec.commandLine()
-        .getOut()
-        .println(judged.size() + " verdicts are in " + options.out() + ".");
+        .print(DepartmentReport.of(DemoDepartment.NAME, options.asOf(), rules.identity(), judged));
+    spec.commandLine().getOut().println(judged.size() + " verdicts are in " + options.out() + ".");
     return ExitCodes.ALL_READ;
   }
 }

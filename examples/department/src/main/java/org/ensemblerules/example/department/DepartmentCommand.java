@@ -16,7 +16,6 @@ import picocli.CommandLine.Spec;
     })
 final class DepartmentCommand implements Callable<Integer> {
   @Mixin private final DemoOptions options = new DemoOptions();
-  @Mixin private final HelpOption help = new HelpOption();
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Override

@@ -10,6 +10,7 @@ import java.time.LocalDate;
 import java.util.Objects;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.TypeConversionException;
 
@@ -48,8 +49,8 @@ final class DepartmentProgram {
             .addSubcommand(new AssessCommand(in, clock))
             .addSubcommand(new CriteriaCommand())
             .addSubcommand(new ExplainCommand(clock));
-    tellExitCodes(program.getCommandSpec());
-    program.getSubcommands().values().forEach(each -> tellExitCodes(each.getCommandSpec()));
+    addHelp(program.getCommandSpec());
+    program.getSubcommands().values().forEach(each -> addHelp(each.getCommandSpec()));
     return program
         .registerConverter(LocalDate.class, DepartmentProgram::day)
         .setCaseInsensitiveEnumValuesAllowed(true)
@@ -69,8 +70,17 @@ final class DepartmentProgram {
     }
   }
 
-  private static void tellExitCodes(CommandSpec command) {
-    command.usageMessage().exitCodeListHeading("%nExit codes:%n").exitCodeList(ExitCodes.meanings());
+  /** Every command tells how it is used, and what its exit codes mean. */
+  private static void addHelp(CommandSpec command) {
+    command.addOption(
+        OptionSpec.builder("-h", "--help")
+            .usageHelp(true)
+            .description("Prints this and ends.")
+            .build());
+    command
+        .usageMessage()
+        .exitCodeListHeading("%nExit codes:%n")
+        .exitCodeList(ExitCodes.meanings());
   }
 
   private int misused(ParameterException misuse) {

@@ -25,12 +25,12 @@ import picocli.CommandLine.Spec;
 /** The full verdict of one element. */
 @Command(
     name = "explain",
-    description = "Prints the full verdict of one element, of the invented department or of a file.")
+    description =
+        "Prints the full verdict of one element, of the invented department or of a file.")
 final class ExplainCommand implements Callable<Integer> {
   private final Clock clock;
 
   @Mixin private final RulesOption rulesOption = new RulesOption();
-  @Mixin private final HelpOption help = new HelpOption();
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(paramLabel = "ID", description = "The element's name, as in 1-03-COAT.")
@@ -61,11 +61,12 @@ final class ExplainCommand implements Callable<Integer> {
                 () ->
                     new ParameterException(
                         spec.commandLine(),
-                        "ID: found " + id + ", allowed: the name of an element in "
+                        "ID: found "
+                            + id
+                            + ", allowed: the name of an element in "
                             + file.orElse("the invented department, as in 1-03-COAT")));
     LocalDate day =
-        asOf.orElseGet(
-            () -> file.isPresent() ? LocalDate.now(clock) : DemoDepartment.AS_OF);
+        asOf.orElseGet(() -> file.isPresent() ? LocalDate.now(clock) : DemoDepartment.AS_OF);
     Optional<String> story = Optional.of(element.story()).filter(text -> !text.isEmpty());
     Judged judged = new Judged(story, Assess.assess(rules, element.assessment(), day));
     spec.commandLine().getOut().print(DepartmentReport.of(judged));

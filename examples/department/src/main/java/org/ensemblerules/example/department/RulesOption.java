@@ -36,7 +36,6 @@ final class RulesOption {
         .orElseThrow(
             () ->
                 new ParameterException(
-                    command.commandLine(),
-                    "--edition: found " + edition + ", allowed: " + known));
+                    command.commandLine(), "--edition: found " + edition + ", allowed: " + known));
   }
 }

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.List;
 import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.tables.AssessmentJson;
@@ -54,7 +55,8 @@ class AssessCommandTest {
   @Test
   void readsTheStandardInput() {
     ProgramRun run =
-        ProgramRun.withInput(String.join("\n", GEAR.subList(0, 3)), "assess", "-", "--as-of", "2026-11-25");
+        ProgramRun.withInput(
+            String.join("\n", GEAR.subList(0, 3)), "assess", "-", "--as-of", "2026-11-25");
     assertThat(run.code()).isZero();
     assertThat(run.out()).isEqualTo(assess("--as-of", "2026-11-25").out());
   }
@@ -87,8 +89,8 @@ class AssessCommandTest {
   void goesOnPastBytesThatAreNoText() throws IOException {
     byte[] good = (GEAR.get(0) + "\n").getBytes(StandardCharsets.UTF_8);
     Files.write(file, good);
-    Files.write(file, new byte[] {(byte) 0xff, (byte) 0xfe, '\n'}, java.nio.file.StandardOpenOption.APPEND);
-    Files.write(file, good, java.nio.file.StandardOpenOption.APPEND);
+    Files.write(file, new byte[] {(byte) 0xff, (byte) 0xfe, '\n'}, StandardOpenOption.APPEND);
+    Files.write(file, good, StandardOpenOption.APPEND);
     ProgramRun run = assess("--as-of", "2026-11-25");
     assertThat(run.code()).isEqualTo(1);
     assertThat(run.verdicts()).hasSize(2);
@@ -124,8 +126,7 @@ class AssessCommandTest {
     assertThat(byYear.out()).isEqualTo(byName.out());
     assertThat(byYear.verdicts())
         .allMatch(
-            verdict ->
-                verdict.at("/rules/editions/INSPECTION").asText().equals("NFPA_1851_2014"));
+            verdict -> verdict.at("/rules/editions/INSPECTION").asText().equals("NFPA_1851_2014"));
   }
 
   @Test

@@ -36,8 +36,7 @@ class BadInputTest {
 
   static {
     CONTRADICTORY.put(
-        "no manufacture date: AGE_UNKNOWN",
-        coat -> shellLabel(coat).remove("manufactured"));
+        "no manufacture date: AGE_UNKNOWN", coat -> shellLabel(coat).remove("manufactured"));
     CONTRADICTORY.put(
         "a manufacture date to come: CONTRADICTION",
         coat -> shellLabel(coat).put("manufactured", "2027-03"));
@@ -78,8 +77,7 @@ class BadInputTest {
                 .put("outcome", "CLEAR"));
     CONTRADICTORY.put(
         "found and not said what: CONTRADICTION",
-        coat ->
-            ((ObjectNode) inspection(coat).get("outcomes").get(0)).put("outcome", "FOUND"));
+        coat -> ((ObjectNode) inspection(coat).get("outcomes").get(0)).put("outcome", "FOUND"));
 
     IMPOSSIBLE.put(
         "/findings/0/extent/length",
@@ -88,10 +86,8 @@ class BadInputTest {
         "/findings/0/extent/area",
         coat -> extent(coat).putObject("area").put("value", -1).put("unit", "mm2"));
     IMPOSSIBLE.put("/findings/0/extent/count", coat -> extent(coat).put("count", -2));
-    IMPOSSIBLE.put(
-        "/findings/0/site", coat -> finding(coat, "FABRICK@OUTER_SHELL", "TEAR"));
-    IMPOSSIBLE.put(
-        "/element/inService", coat -> element(coat).put("inService", "2021-02-29"));
+    IMPOSSIBLE.put("/findings/0/site", coat -> finding(coat, "FABRICK@OUTER_SHELL", "TEAR"));
+    IMPOSSIBLE.put("/element/inService", coat -> element(coat).put("inService", "2021-02-29"));
     IMPOSSIBLE.put("/element/kind", coat -> element(coat).putNull("kind"));
     IMPOSSIBLE.put("/element/colour", coat -> element(coat).put("colour", "tan"));
   }
@@ -139,8 +135,7 @@ class BadInputTest {
   }
 
   private static ProgramRun assess(List<String> lines) {
-    return ProgramRun.withInput(
-        String.join("\n", lines), "assess", "-", "--as-of", "2026-11-25");
+    return ProgramRun.withInput(String.join("\n", lines), "assess", "-", "--as-of", "2026-11-25");
   }
 
   private static String service(JsonNode verdict) {

@@ -29,7 +29,8 @@ class CriteriaCommandTest {
   @Test
   void printsAnotherInspectionAndEdition() {
     ProgramRun run =
-        ProgramRun.of("criteria", "HOOD", "PROXIMITY", "--inspection", "ROUTINE", "--edition", "2008");
+        ProgramRun.of(
+            "criteria", "HOOD", "PROXIMITY", "--inspection", "ROUTINE", "--edition", "2008");
     assertThat(run.code()).isZero();
     assertThat(run.out()).contains("routine inspection").contains("NFPA_1851_2008");
   }

@@ -32,7 +32,8 @@ class DemoCommandTest {
   void writesTheDepartmentSoThatAssessGivesTheSameVerdicts() throws IOException {
     ProgramRun.of("demo", "--out", path("a.jsonl"), "--write", path("gear.jsonl"));
     ProgramRun assess =
-        ProgramRun.of("assess", path("gear.jsonl"), "--as-of", "2026-11-25", "--out", path("b.jsonl"));
+        ProgramRun.of(
+            "assess", path("gear.jsonl"), "--as-of", "2026-11-25", "--out", path("b.jsonl"));
     assertThat(assess.code()).isZero();
     assertThat(assess.err()).isEmpty();
     assertThat(folder.resolve("b.jsonl")).hasSameBinaryContentAs(folder.resolve("a.jsonl"));
@@ -57,7 +58,10 @@ class DemoCommandTest {
   @Test
   void staysWithinAHundredColumns() {
     ProgramRun run = ProgramRun.of("demo", "--out", path("a.jsonl"));
-    assertThat(run.out().lines().filter(line -> line.length() > 100)).hasSizeLessThan(2);
+    // Only the last line names a file, whose path can be as long as it likes.
+    assertThat(run.out().lines().filter(line -> !line.contains(path("a.jsonl"))))
+        .isNotEmpty()
+        .allMatch(line -> line.length() <= 100);
   }
 
   @Test

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.effect.HandlingDuty;
 import org.ensemblerules.example.department.demo.DemoDepartment;
@@ -141,9 +142,8 @@ class DemoDepartmentTest {
     assertThat(manufacturers).isSubsetOf(Arrays.asList("Maker One", "Maker Two"));
   }
 
-  private static java.util.stream.Stream<String> manufacturers(Element element) {
-    return java.util.stream.Stream.concat(
-            element.label().stream(), element.layerLabels().values().stream())
+  private static Stream<String> manufacturers(Element element) {
+    return Stream.concat(element.label().stream(), element.layerLabels().values().stream())
         .flatMap(label -> label.manufacturer().stream());
   }
 

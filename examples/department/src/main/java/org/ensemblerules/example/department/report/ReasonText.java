@@ -31,8 +31,7 @@ final class ReasonText {
         ofFinding(page, reason);
       } else {
         groups
-            .computeIfAbsent(
-                new Group(reason.kind(), reason.effect()), group -> new ArrayList<>())
+            .computeIfAbsent(new Group(reason.kind(), reason.effect()), group -> new ArrayList<>())
             .add(reason);
       }
     }
@@ -70,9 +69,7 @@ final class ReasonText {
 
   private static String seen(Reason reason) {
     String seen = PlainWords.sentence(reason.seen());
-    return OF_A_LAYER.contains(reason.kind())
-        ? PlainWords.of(reason.site()) + ": " + seen
-        : seen;
+    return OF_A_LAYER.contains(reason.kind()) ? PlainWords.of(reason.site()) + ": " + seen : seen;
   }
 
   private static String basis(Optional<Row> row) {
