@@ -30,7 +30,7 @@ final class GlovesStories {
             "A sticky residue from a workshop fire that nobody can name",
             gloves -> gloves.found("F1", "WHOLE_ELEMENT", "", DefectKind.CONTAMINATION_UNKNOWN)),
         new Story(
-            "Water was let in at the check, twice",
+            "The check for water entry failed, and was repeated until it passed",
             gloves ->
                 gloves
                     .foundBefore(

@@ -62,7 +62,7 @@ final class ProximityStories {
                     DefectKind.CUT,
                     Grade.SLIGHT)),
         new Story(
-            "Made and bought, never issued, nothing known of its inspection",
+            "Came back from stores; the sheet of this year's inspection is lost",
             trousers -> trousers.noInspectionHandedOver()));
   }
 

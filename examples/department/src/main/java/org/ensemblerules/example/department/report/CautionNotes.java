@@ -40,7 +40,9 @@ final class CautionNotes {
   String of(Verdict verdict) {
     return verdict.cautions().stream()
         .filter(numbers::containsKey)
-        .map(caution -> String.valueOf(numbers.get(caution)))
+        .map(numbers::get)
+        .sorted()
+        .map(String::valueOf)
         .collect(Collectors.joining(", "));
   }
 

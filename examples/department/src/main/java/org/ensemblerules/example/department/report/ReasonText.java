@@ -6,10 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.effect.Effect;
-import org.ensemblerules.source.Row;
 import org.ensemblerules.verdict.Reason;
 import org.ensemblerules.verdict.ReasonKind;
 
@@ -42,7 +40,7 @@ final class ReasonText {
     page.wrapped("    - ", seen(reason));
     label(page, "calls for", PlainWords.withScope(reason.effect()));
     reason.wording().ifPresent(words -> label(page, "because", PlainWords.sentence(words)));
-    label(page, "basis", basis(reason.row()));
+    label(page, "basis", basis(reason));
     if (reason.open()) {
       label(page, "open", "Practice is disputed here; the department may decide it by a rule.");
     }
@@ -54,11 +52,11 @@ final class ReasonText {
   /** Reasons of one kind are many at times, and call for one and the same thing. */
   private static void group(TextPage page, List<Reason> alike) {
     Set<String> bases = new LinkedHashSet<>();
-    alike.forEach(reason -> bases.add(basis(reason.row())));
+    alike.forEach(reason -> bases.add(basis(reason)));
     for (Reason reason : alike) {
       page.wrapped("    - ", seen(reason));
       if (bases.size() > 1) {
-        label(page, "basis", basis(reason.row()));
+        label(page, "basis", basis(reason));
       }
     }
     label(page, "calls for", PlainWords.withScope(alike.get(0).effect()));
@@ -72,9 +70,20 @@ final class ReasonText {
     return OF_A_LAYER.contains(reason.kind()) ? PlainWords.of(reason.site()) + ": " + seen : seen;
   }
 
-  private static String basis(Optional<Row> row) {
-    return row.map(cited -> cited.provenance().basis().text() + "; row " + cited.key())
-        .orElse("no row: what is unknown, missing or contradictory keeps an element out");
+  private static String basis(Reason reason) {
+    return reason
+        .row()
+        .map(row -> row.provenance().basis().text() + "; row " + row.key())
+        .orElseGet(() -> withoutRow(reason.kind()));
+  }
+
+  private static String withoutRow(ReasonKind kind) {
+    return switch (kind) {
+      case LEFT_SERVICE -> "no row: the element's own record says so";
+      case CHECK_FAILED -> "no row: a failed check stands until something settles it";
+      case USED_SINCE_INSPECTION -> "no row: what was used is looked at before it is used again";
+      default -> "no row: what is unknown, missing or contradictory keeps an element out";
+    };
   }
 
   private static void label(TextPage page, String label, String text) {
