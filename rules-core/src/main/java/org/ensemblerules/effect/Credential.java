@@ -10,7 +10,8 @@ import org.ensemblerules.source.InvalidValueException;
  *
  * @param scope what for; not null
  * @param from the first day it holds, in the years 1900 to 2200; not null
- * @param through the last day it holds, not before {@code from}, in the years 1900 to 2200; not null
+ * @param through the last day it holds, not before {@code from}, in the years 1900 to 2200; not
+ *     null
  */
 public record Credential(CredentialScope scope, LocalDate from, LocalDate through) {
   /**

@@ -2,7 +2,6 @@ package org.ensemblerules.tables;
 
 import java.util.Collections;
 import java.util.EnumSet;
-import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -13,7 +12,7 @@ import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.IntervalTable;
 import org.ensemblerules.retirement.AgeLimitTable;
-import org.ensemblerules.ruleset.CautionRow;
+import org.ensemblerules.ruleset.CautionTable;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.EditionId;
 
@@ -30,7 +29,7 @@ public final class EditionTables {
   private final Optional<CheckTable> checks;
   private final Optional<PermissionTable> permissions;
   private final Optional<AgeLimitTable> ageLimits;
-  private final List<CautionRow> cautions;
+  private final Optional<CautionTable> cautions;
   private final Set<Subject> subjects;
 
   private EditionTables(Builder builder) {
@@ -42,7 +41,7 @@ public final class EditionTables {
     this.checks = builder.checks;
     this.permissions = builder.permissions;
     this.ageLimits = builder.ageLimits;
-    this.cautions = List.copyOf(builder.cautions);
+    this.cautions = builder.cautions;
     this.subjects = Collections.unmodifiableSet(subjectsOf(this));
   }
 
@@ -56,7 +55,7 @@ public final class EditionTables {
         || tables.defects.isPresent()
         || tables.checks.isPresent()
         || tables.permissions.isPresent()
-        || !tables.cautions.isEmpty()) {
+        || tables.cautions.isPresent()) {
       subjects.add(Subject.INSPECTION);
     }
     if (tables.ageLimits.isPresent()) {
@@ -159,9 +158,9 @@ public final class EditionTables {
   /**
    * Returns the cautions that verdicts carry.
    *
-   * @return the cautions in table order; empty if the edition has none; never null
+   * @return the table; empty if the edition has none
    */
-  public List<CautionRow> cautions() {
+  public Optional<CautionTable> cautions() {
     return cautions;
   }
 
@@ -175,7 +174,7 @@ public final class EditionTables {
     private Optional<CheckTable> checks = Optional.empty();
     private Optional<PermissionTable> permissions = Optional.empty();
     private Optional<AgeLimitTable> ageLimits = Optional.empty();
-    private List<CautionRow> cautions = List.of();
+    private Optional<CautionTable> cautions = Optional.empty();
 
     private Builder(EditionId edition) {
       this.edition = Objects.requireNonNull(edition, "edition");
@@ -259,13 +258,13 @@ public final class EditionTables {
     }
 
     /**
-     * Sets the cautions.
+     * Sets the cautions that verdicts carry.
      *
-     * @param rows the cautions; not null
+     * @param table the table; not null
      * @return this builder
      */
-    public Builder cautions(List<CautionRow> rows) {
-      cautions = List.copyOf(rows);
+    public Builder cautions(CautionTable table) {
+      cautions = Optional.of(table);
       return this;
     }
 

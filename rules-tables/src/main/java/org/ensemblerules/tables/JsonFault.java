@@ -22,8 +22,8 @@ public record JsonFault(String source, String pointer, String found, String allo
   /**
    * Returns the fault on one line.
    *
-   * @return the text, as in {@code checks.json#/rows/0/check: found "SEAM_PUL", allowed: ...}; never
-   *     null
+   * @return the text, as in {@code checks.json#/rows/0/check: found "SEAM_PUL", allowed: ...};
+   *     never null
    */
   @Override
   public String toString() {

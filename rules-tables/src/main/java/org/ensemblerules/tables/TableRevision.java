@@ -35,6 +35,7 @@ public record TableRevision(
     InvalidValueException.require(revision >= 1, "TableRevision.revision", revision, "1 or more");
     InvalidValueException.requireText("TableRevision.about", about, 300);
     knownGaps = List.copyOf(knownGaps);
-    knownGaps.forEach(gap -> InvalidValueException.requireText("TableRevision.knownGaps", gap, 500));
+    knownGaps.forEach(
+        gap -> InvalidValueException.requireText("TableRevision.knownGaps", gap, 500));
   }
 }

@@ -41,8 +41,7 @@ final class FixtureSets {
 
   private static Path folder(String name) {
     try {
-      return Path.of(
-          Objects.requireNonNull(FixtureSets.class.getResource(name), name).toURI());
+      return Path.of(Objects.requireNonNull(FixtureSets.class.getResource(name), name).toURI());
     } catch (URISyntaxException e) {
       throw new IllegalStateException(e);
     }

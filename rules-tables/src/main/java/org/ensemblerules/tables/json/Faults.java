@@ -50,7 +50,10 @@ public final class Faults {
     if (firstNotKept != null) {
       all.add(
           new JsonFault(
-              firstNotKept.source(), "", (count - MOST_KEPT) + " more faults from here on", "none"));
+              firstNotKept.source(),
+              "",
+              (count - MOST_KEPT) + " more faults from here on",
+              "none"));
     }
     return List.copyOf(all);
   }

@@ -102,9 +102,7 @@ public final class JsonCursor {
       }
     }
     return mismatch(
-        "a whole number from "
-            + least
-            + (most == Integer.MAX_VALUE ? " on" : " to " + most));
+        "a whole number from " + least + (most == Integer.MAX_VALUE ? " on" : " to " + most));
   }
 
   /** Reads a number with the digits it was given in. */
@@ -215,7 +213,7 @@ public final class JsonCursor {
       return Optional.of(maker.get());
     } catch (InvalidValueException e) {
       return node.isObject()
-          ? fault(e.field() + " " + e.given(), e.allowed())
+          ? fault(e.field() + " " + Shown.given(null, e.given()), e.allowed())
           : fault(Shown.node(node), e.allowed());
     }
   }

@@ -79,7 +79,8 @@ public final class JsonReader {
    */
   public Optional<JsonCursor> open(String source, byte[] bytes, Faults faults) {
     if (bytes.length > limits.document()) {
-      return refuse(source, "", bytes.length + " bytes", atMost(limits.document(), "bytes"), faults);
+      return refuse(
+          source, "", bytes.length + " bytes", atMost(limits.document(), "bytes"), faults);
     }
     String text;
     try {
@@ -122,7 +123,8 @@ public final class JsonReader {
       }
       node = new TreeReader(parser, source, limits.depth(), faults).value(first, "", 1);
     } catch (TooDeepException e) {
-      return refuse(source, e.pointer(), "a deeper level", atMost(limits.depth(), "levels"), faults);
+      return refuse(
+          source, e.pointer(), "a deeper level", atMost(limits.depth(), "levels"), faults);
     } catch (StreamConstraintsException e) {
       return refuse(
           source, place(parser), "a text, number or name that is too long", lengths(), faults);

@@ -95,8 +95,11 @@ public final class ObjectCursor {
     } catch (InvalidValueException e) {
       String field = e.field().substring(e.field().lastIndexOf('.') + 1);
       return asked.contains(field) && has(field)
-          ? at.faultAt(Pointer.field(at.pointer(), field), e.given(), e.allowed())
-          : at.fault(e.field() + " " + e.given(), e.allowed());
+          ? at.faultAt(
+              Pointer.field(at.pointer(), field),
+              Shown.given(node.get(field), e.given()),
+              e.allowed())
+          : at.fault(e.field() + " " + Shown.given(null, e.given()), e.allowed());
     }
   }
 

@@ -1,6 +1,7 @@
 package org.ensemblerules.tables.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import org.jspecify.annotations.Nullable;
 
 /** How faults show what was found: on one line, quoted, and never at full length. */
 final class Shown {
@@ -16,14 +17,30 @@ final class Shown {
       char c = text.charAt(i);
       if (c == '"' || c == '\\') {
         shown.append('\\').append(c);
-      } else if (Character.isISOControl(c) || Character.isSurrogate(c) || c == '\u2028' || c == '\u2029') {
+      } else if (Character.isISOControl(c)
+          || Character.isSurrogate(c)
+          || c == '\u2028'
+          || c == '\u2029') {
         shown.append(escaped(c));
       } else {
         shown.append(c);
       }
     }
     shown.append('"');
-    return text.length() > LONGEST ? shown + "... (" + text.length() + " characters)" : shown.toString();
+    return text.length() > LONGEST
+        ? shown + "... (" + text.length() + " characters)"
+        : shown.toString();
+  }
+
+  /**
+   * Shows what a type says it was given.
+   *
+   * @param value the value it was given, if known
+   * @param given the type's word for it, which may be no more than a description
+   */
+  static String given(@Nullable JsonNode value, String given) {
+    boolean asIs = value != null && value.isTextual() && value.textValue().equals(given);
+    return asIs || given.isBlank() ? text(given) : line(given);
   }
 
   /** Puts a message of the parser on one line of ordinary length. */

@@ -51,8 +51,7 @@ final class TreeReader {
       JsonNode value = value(parser.nextToken(), place, depth + 1);
       if (node.putIfAbsent(name, value) != null) {
         faults.add(
-            new JsonFault(
-                source, place, "a second field " + Shown.text(name), "each field once"));
+            new JsonFault(source, place, "a second field " + Shown.text(name), "each field once"));
       }
     }
     return node;

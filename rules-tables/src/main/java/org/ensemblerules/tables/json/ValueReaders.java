@@ -39,10 +39,7 @@ public final class ValueReaders {
     return at.parsed(
         text -> {
           String allowed =
-              "a day as YYYY-MM-DD, years "
-                  + MarkedDate.FIRST_YEAR
-                  + " to "
-                  + MarkedDate.LAST_YEAR;
+              "a day as YYYY-MM-DD, years " + MarkedDate.FIRST_YEAR + " to " + MarkedDate.LAST_YEAR;
           try {
             InvalidValueException.require(DAY.matcher(text).matches(), "day", text, allowed);
             LocalDate day = LocalDate.parse(text);
@@ -104,7 +101,10 @@ public final class ValueReaders {
     E value = names.get(name);
     return value == null
         ? at.fault(
-            (type == Part.class ? "part " : "layer ") + Shown.text(name) + " in " + Shown.text(whole),
+            (type == Part.class ? "part " : "layer ")
+                + Shown.text(name)
+                + " in "
+                + Shown.text(whole),
             NearestName.allowed(name, names.keySet()))
         : Optional.of(value);
   }

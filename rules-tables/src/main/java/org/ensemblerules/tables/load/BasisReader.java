@@ -16,8 +16,8 @@ import org.ensemblerules.tables.json.ValueReaders;
 /**
  * Reads on whose word a row stands.
  *
- * @param sources the sources that can be named; empty if they could not be read, so that no more
- *     is known of them
+ * @param sources the sources that can be named; empty if they could not be read, so that no more is
+ *     known of them
  */
 record BasisReader(Optional<Map<SourceId, Source>> sources) {
   private enum Kind {
@@ -48,8 +48,7 @@ record BasisReader(Optional<Map<SourceId, Source>> sources) {
     Optional<SourceId> source = basis.required("source", this::source);
     Optional<String> clause = basis.optional("clause", JsonCursor::text);
     Optional<Seen> seen = basis.required("seen", at -> seen(at, source));
-    return basis.make(
-        () -> new Basis.Published(source.orElseThrow(), clause, seen.orElseThrow()));
+    return basis.make(() -> new Basis.Published(source.orElseThrow(), clause, seen.orElseThrow()));
   }
 
   /** Only a source with an address can have been read: others are known from other pages. */

@@ -67,7 +67,9 @@ final class CarryOver<R extends Row> {
     for (TableFile.Removal removal : table.removes()) {
       if (families.remove(removal.key()) == null && baseSound && base.isPresent()) {
         sound = false;
-        removal.at().fault("no family " + removal.key() + " to remove", removable(removal, base.get()));
+        removal
+            .at()
+            .fault("no family " + removal.key() + " to remove", removable(removal, base.get()));
       }
     }
     families.putAll(table.families());

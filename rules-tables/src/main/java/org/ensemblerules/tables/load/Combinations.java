@@ -21,8 +21,7 @@ record Combinations(Optional<Set<ElementKind>> elements, Optional<Set<Use>> uses
   <R> List<R> rows(BiFunction<ElementKind, Use, Stream<R>> expansion) {
     return elements.orElseThrow().stream()
         .flatMap(
-            element ->
-                uses.orElseThrow().stream().flatMap(use -> expansion.apply(element, use)))
+            element -> uses.orElseThrow().stream().flatMap(use -> expansion.apply(element, use)))
         .toList();
   }
 }

@@ -74,8 +74,7 @@ final class DefectReaders {
         yield extent.make(() -> new Band.Counts(over.orElse(0), upTo.orElse(Integer.MAX_VALUE)));
       }
       case GRADE -> {
-        Optional<Set<Grade>> grades =
-            extent.required("grades", value -> value.setOf(Grade.class));
+        Optional<Set<Grade>> grades = extent.required("grades", value -> value.setOf(Grade.class));
         yield extent.make(() -> new Band.Grades(grades.orElseThrow()));
       }
     };

@@ -42,7 +42,8 @@ record EditionFolder(EditionId edition, JsonCursor editionAt, List<Listed> files
     ObjectCursor tables = at.object();
     Set<String> seen = new HashSet<>();
     for (Subject subject : Subject.values()) {
-      for (JsonCursor place : tables.optional(subject.name(), EditionFolder::entries).orElse(List.of())) {
+      for (JsonCursor place :
+          tables.optional(subject.name(), EditionFolder::entries).orElse(List.of())) {
         Optional<String> file = SetFiles.fileName(place);
         if (file.isPresent() && !seen.add(file.get())) {
           place.fault(file.get() + " again", "each file once");

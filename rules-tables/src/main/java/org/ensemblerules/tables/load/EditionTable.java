@@ -53,7 +53,10 @@ final class EditionTable<R extends Row> {
   private void add(TableFile file, BasisReader bases) {
     sound &= file.revision().isPresent();
     if (carriesOver.isPresent()) {
-      file.carriesOver().ifPresent(second -> unsound(second.at(), "a second carriesOver", "one in all files of a table"));
+      file.carriesOver()
+          .ifPresent(
+              second ->
+                  unsound(second.at(), "a second carriesOver", "one in all files of a table"));
     }
     carriesOver = carriesOver.or(file::carriesOver);
     removes.addAll(file.removes());

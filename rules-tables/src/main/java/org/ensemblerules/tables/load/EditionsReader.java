@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
@@ -27,7 +28,7 @@ final class EditionsReader {
     Set<String> names() {
       return list.stream()
           .map(edition -> edition.id().value())
-          .collect(Collectors.toCollection(java.util.TreeSet::new));
+          .collect(Collectors.toCollection(TreeSet::new));
     }
   }
 
@@ -51,8 +52,7 @@ final class EditionsReader {
     return file.make(
         () ->
             new Editions(
-                read.stream().map(Read::edition).toList(),
-                head.revision(TABLE, Optional.empty())));
+                read.stream().map(Read::edition).toList(), head.revision(TABLE, Optional.empty())));
   }
 
   private static Optional<Edition> edition(FamilyHead head, ObjectCursor row) {

@@ -42,10 +42,8 @@ final class EffectReaders {
 
   static Optional<List<PermissionRow>> permissions(FamilyHead head, ObjectCursor row) {
     Optional<Task> task = row.required("task", at -> at.enumOf(Task.class));
-    Optional<Set<EntityKind>> entities =
-        row.required("entities", at -> at.setOf(EntityKind.class));
-    Optional<CredentialScope> needs =
-        row.optional("needs", at -> at.enumOf(CredentialScope.class));
+    Optional<Set<EntityKind>> entities = row.required("entities", at -> at.setOf(EntityKind.class));
+    Optional<CredentialScope> needs = row.optional("needs", at -> at.enumOf(CredentialScope.class));
     return row.make(
         () ->
             entities.orElseThrow().stream()

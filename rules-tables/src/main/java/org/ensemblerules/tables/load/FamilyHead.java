@@ -37,10 +37,7 @@ record FamilyHead(
    * @param bases reads bases
    */
   static FamilyHead read(
-      ObjectCursor row,
-      Optional<EditionId> origin,
-      FileHead file,
-      BasisReader bases) {
+      ObjectCursor row, Optional<EditionId> origin, FileHead file, BasisReader bases) {
     Optional<LocalDate> own =
         file.reviewedThrough().isPresent()
             ? row.optional("reviewedThrough", ValueReaders::day).or(file::reviewedThrough)

@@ -31,8 +31,7 @@ record FileHead(
         file.required("revision", at -> at.integer(1, Integer.MAX_VALUE)),
         file.required("about", JsonCursor::text),
         file.required("knownGaps", at -> at.list(JsonCursor::text)),
-        file.optional(
-            "reviewedThrough", at -> Optional.of(ValueReaders.day(at).orElse(STAND_IN))),
+        file.optional("reviewedThrough", at -> Optional.of(ValueReaders.day(at).orElse(STAND_IN))),
         file.required("rows", at -> Optional.of(at.entries())).orElse(List.of()));
   }
 

@@ -70,18 +70,17 @@ final class GearReaders {
 
   private static Optional<AgeLimit> limit(JsonCursor at) {
     ObjectCursor limit = at.object();
-    Optional<Integer> years = limit.optional("years", value -> value.integer(1, 50));
-    Optional<Boolean> noneSet = limit.optional("noneSet", GearReaders::onlyTrue);
-    Optional<Boolean> notSeen = limit.optional("notSeen", GearReaders::onlyTrue);
+    Optional<Integer> years = limit.optional("years", value -> value.integer(1, Integer.MAX_VALUE));
+    Optional<AgeLimit> noneSet =
+        limit.optional("noneSet", GearReaders::onlyTrue).map(set -> new AgeLimit.NoneSet());
+    Optional<AgeLimit> notSeen =
+        limit.optional("notSeen", GearReaders::onlyTrue).map(set -> new AgeLimit.NotSeen());
     long given = Stream.of("years", "noneSet", "notSeen").filter(limit::has).count();
     if (given != 1) {
       at.fault(given + " of the fields", "one of years, noneSet, notSeen");
     }
     return limit.make(
-        () ->
-            years.isPresent()
-                ? new AgeLimit.Years(years.get())
-                : noneSet.isPresent() ? new AgeLimit.NoneSet() : new AgeLimit.NotSeen());
+        () -> years.<AgeLimit>map(AgeLimit.Years::new).or(() -> noneSet).or(() -> notSeen).get());
   }
 
   private static Optional<Boolean> onlyTrue(JsonCursor at) {

@@ -30,8 +30,7 @@ final class SourcesReader {
       ObjectCursor row = place.object();
       source(row)
           .filter(source -> sources.putIfAbsent(source.id(), source) != null)
-          .ifPresent(
-              again -> row.fault("id", "a second source " + again.id(), "each source once"));
+          .ifPresent(again -> row.fault("id", "a second source " + again.id(), "each source once"));
     }
     return file.make(() -> new Sources(sources, head.revision(TABLE, Optional.empty())));
   }

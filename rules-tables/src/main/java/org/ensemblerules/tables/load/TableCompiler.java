@@ -16,6 +16,7 @@ import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.IntervalTable;
 import org.ensemblerules.retirement.AgeLimitTable;
+import org.ensemblerules.ruleset.CautionTable;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.TableResult;
@@ -24,7 +25,9 @@ import org.ensemblerules.tables.JsonFault;
 import org.ensemblerules.tables.LoadedTables;
 import org.ensemblerules.tables.json.Faults;
 
-/** Reads, completes and compiles the tables of all editions, the anatomy before those it decides. */
+/**
+ * Reads, completes and compiles the tables of all editions, the anatomy before those it decides.
+ */
 final class TableCompiler {
   private final EditionFiles files;
   private final BasisReader bases;
@@ -55,7 +58,7 @@ final class TableCompiler {
     run(completed(TableType.CHECKS), CheckTable::of, EditionTables.Builder::checks);
     run(completed(TableType.PERMISSIONS), PermissionTable::of, EditionTables.Builder::permissions);
     run(completed(TableType.AGE_LIMITS), AgeLimitTable::of, EditionTables.Builder::ageLimits);
-    run(completed(TableType.CAUTIONS), TableResult.Sound::new, EditionTables.Builder::cautions);
+    run(completed(TableType.CAUTIONS), CautionTable::of, EditionTables.Builder::cautions);
     return editions.values().stream().map(EditionTables.Builder::build).toList();
   }
 
@@ -85,7 +88,8 @@ final class TableCompiler {
         tables,
         compiler,
         (edition, table) ->
-            taker.accept(Objects.requireNonNull(editions.get(edition), "its folder was read"), table),
+            taker.accept(
+                Objects.requireNonNull(editions.get(edition), "its folder was read"), table),
         faults);
   }
 

@@ -39,7 +39,8 @@ record TableFile(
    * @return the file, also if other parts of its head are faulty; empty if it does not say which
    *     table it is
    */
-  static Optional<TableFile> read(JsonCursor at, EditionFolder folder, EditionFolder.Listed listed) {
+  static Optional<TableFile> read(
+      JsonCursor at, EditionFolder folder, EditionFolder.Listed listed) {
     ObjectCursor file = at.object();
     Optional<TableType<?>> type = file.required("table", name -> table(name, folder, listed));
     file.required("edition", name -> edition(name, folder.edition()));
@@ -51,15 +52,13 @@ record TableFile(
     Optional<List<Removal>> removes =
         file.optional(
             "removes",
-            names ->
-                names.list(name -> FamilyHead.key(name).map(key -> new Removal(key, name))));
+            names -> names.list(name -> FamilyHead.key(name).map(key -> new Removal(key, name))));
     if (file.has("removes") && !file.has("carriesOver")) {
-      file.fault("removes", "removes without carriesOver", "no removes, or an edition to carry over");
+      file.fault(
+          "removes", "removes without carriesOver", "no removes, or an edition to carry over");
     }
     Optional<TableRevision> revision =
-        file.make(
-            () ->
-                head.revision(type.orElseThrow().name(), Optional.of(folder.edition())));
+        file.make(() -> head.revision(type.orElseThrow().name(), Optional.of(folder.edition())));
     return type.map(
         known ->
             new TableFile(
@@ -70,13 +69,14 @@ record TableFile(
       JsonCursor at, EditionFolder folder, EditionFolder.Listed listed) {
     Optional<TableType<?>> type = at.named(TableType.named());
     if (type.isPresent() && type.get().subject() != listed.subject()) {
-      listed.at()
+      listed
+          .at()
           .fault(
               "table " + type.get() + " under " + listed.subject(),
               "tables of " + listed.subject() + ": " + namesOf(listed));
     }
     if (type.isPresent()
-        && type.get() == TableType.ANATOMY
+        && type.get().equals(TableType.ANATOMY)
         && !folder.edition().equals(LoadedTables.TRADE)) {
       at.fault("an anatomy table of " + folder.edition(), "one of " + LoadedTables.TRADE + " only");
     }

@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.Set;
+import java.util.TreeSet;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.tables.EditionTables;
 import org.ensemblerules.tables.Loaded;
@@ -18,7 +18,9 @@ import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.NearestName;
 import org.ensemblerules.tables.json.ObjectCursor;
 
-/** Reads a set of table files: the index, the sources, the editions, then every edition's tables. */
+/**
+ * Reads a set of table files: the index, the sources, the editions, then every edition's tables.
+ */
 public final class TableSetReader {
   static final String INDEX = "index.json";
 
