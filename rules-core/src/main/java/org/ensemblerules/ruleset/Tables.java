@@ -50,6 +50,21 @@ public final class Tables {
   }
 
   /**
+   * Starts a set with these tables, to replace some of them.
+   *
+   * @return the builder; never null
+   */
+  public Builder toBuilder() {
+    return new Builder(anatomy, checks)
+        .permissions(permissions)
+        .defects(defects)
+        .criteria(criteria)
+        .intervals(intervals)
+        .ageLimits(ageLimits)
+        .cautions(cautions);
+  }
+
+  /**
    * Returns which parts exist.
    *
    * @return the table; never null

@@ -111,8 +111,8 @@ class ChecksCloseFindingsTest {
     given.passed("2024-01-02", Check.STRENGTH_BY_THUMBS);
     assertThat(given.attempts())
         .containsExactly(
-            "passed STRENGTH_BY_THUMBS on 2024-01-02 by Verified provider: not what the finding"
-                + " calls for");
+            "passed STRENGTH_BY_THUMBS on 2024-01-02 by Verified provider: passing it settles only"
+                + " the check itself");
     assertThat(given.passed("2024-01-03", Check.EXPERT_EVALUATION).open()).isEmpty();
   }
 

@@ -34,16 +34,7 @@ class RuleSetTest {
 
   private static String fingerprint(List<CautionRow> cautions) {
     Tables frozen = FrozenRules.tables();
-    Tables tables =
-        new Tables(
-            frozen.anatomy(),
-            frozen.permissions(),
-            frozen.checks(),
-            frozen.defects(),
-            frozen.criteria(),
-            frozen.intervals(),
-            frozen.ageLimits(),
-            CautionTable.of(cautions).orElseThrow());
+    Tables tables = frozen.toBuilder().cautions(CautionTable.of(cautions).orElseThrow()).build();
     return FrozenRules.of(tables).identity().fingerprint();
   }
 

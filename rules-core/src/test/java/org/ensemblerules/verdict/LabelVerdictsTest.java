@@ -92,10 +92,10 @@ class LabelVerdictsTest {
         .allMatch(reason -> reason.kind() == ReasonKind.LABEL_UNKNOWN)
         .extracting(reason -> reason.site() + ": " + reason.seen())
         .containsExactlyInAnyOrder(
-            "LABEL@LINER_SYSTEM: legibility is not known",
-            "LABEL@LINER_SYSTEM: certificationMark is not known",
-            "LABEL@LINER_SYSTEM: model is not known",
-            "LABEL@LINER_SYSTEM: size is not known");
+            "LABEL@LINER_SYSTEM: LINER_SYSTEM: legibility is not known",
+            "LABEL@LINER_SYSTEM: LINER_SYSTEM: certificationMark is not known",
+            "LABEL@LINER_SYSTEM: LINER_SYSTEM: model is not known",
+            "LABEL@LINER_SYSTEM: LINER_SYSTEM: size is not known");
     assertThat(verdict.actions())
         .singleElement()
         .satisfies(
@@ -132,8 +132,8 @@ class LabelVerdictsTest {
     assertThat(verdict.reasons())
         .extracting(reason -> reason.kind() + " " + reason.seen())
         .containsExactly(
-            "AGE_UNKNOWN made UNKNOWN; date of manufacture unknown",
-            "LABEL_UNKNOWN label is not known");
+            "AGE_UNKNOWN LINER_SYSTEM: made UNKNOWN; date of manufacture unknown",
+            "LABEL_UNKNOWN LINER_SYSTEM: label is not known");
   }
 
   @Test

@@ -70,8 +70,7 @@ class AssessmentJsonProperties {
   void whatIsWrittenIsValidAgainstTheSchemas(
       @ForAll("assessments") Assessment assessment, @ForAll("days") LocalDate asOf) {
     assertThat(SchemaFiles.errors(ASSESSMENT, AssessmentJson.write(assessment))).isEmpty();
-    assertThat(SchemaFiles.errors(VERDICT, VerdictJson.write(verdict(assessment, asOf))))
-        .isEmpty();
+    assertThat(SchemaFiles.errors(VERDICT, VerdictJson.write(verdict(assessment, asOf)))).isEmpty();
   }
 
   @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
@@ -85,8 +84,8 @@ class AssessmentJsonProperties {
 
   /** Nothing in place of a value is refused where it stands, by the reader and by the schema. */
   @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
-  void nullIsRefusedEverywhere(
-      @ForAll("assessments") Assessment assessment, @ForAll int which) throws Exception {
+  void nullIsRefusedEverywhere(@ForAll("assessments") Assessment assessment, @ForAll int which)
+      throws Exception {
     JsonNode tree = SchemaFiles.EXACT.readTree(AssessmentJson.write(assessment));
     List<String> pointers = new ArrayList<>();
     collect(tree, "", pointers);
@@ -117,9 +116,7 @@ class AssessmentJsonProperties {
 
     assertThat(faults(AssessmentJson.read(tree.toString())))
         .extracting(JsonFault::pointer, JsonFault::found)
-        .contains(
-            tuple(
-                pointer + "/surplus", "unknown field \"surplus\""));
+        .contains(tuple(pointer + "/surplus", "unknown field \"surplus\""));
     assertThat(SchemaFiles.errors(ASSESSMENT, tree.toString())).isNotEmpty();
   }
 
@@ -131,8 +128,7 @@ class AssessmentJsonProperties {
       @ForAll boolean cut) {
     String json = AssessmentJson.write(assessment);
     int place = Math.floorMod(at, json.length());
-    String spoiled =
-        json.substring(0, place) + with + (cut ? "" : json.substring(place + 1));
+    String spoiled = json.substring(0, place) + with + (cut ? "" : json.substring(place + 1));
 
     Loaded<Assessment> loaded = AssessmentJson.read(spoiled);
 

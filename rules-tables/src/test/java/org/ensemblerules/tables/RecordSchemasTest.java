@@ -103,7 +103,8 @@ class RecordSchemasTest {
   void noObjectIsLeftOpen(String file) {
     assertThat(objects(SchemaFiles.tree(file)))
         .isNotEmpty()
-        .allSatisfy(object -> assertThat(object.path("additionalProperties").isMissingNode()).isFalse());
+        .allSatisfy(
+            object -> assertThat(object.path("additionalProperties").isMissingNode()).isFalse());
   }
 
   /** Against the meta-schema of the specification, JSON Schema 2020-12. */
