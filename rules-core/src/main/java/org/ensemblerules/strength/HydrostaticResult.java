@@ -48,16 +48,18 @@ public sealed interface HydrostaticResult {
    * @param row the requirement; not null
    * @param faults what was wrong, at least one
    */
-  record Void(HydrostaticRow row, Set<HydrostaticFault> faults) implements HydrostaticResult {
+  record ConditionsNotKept(HydrostaticRow row, Set<HydrostaticFault> faults)
+      implements HydrostaticResult {
     /**
      * Copies the faults.
      *
      * @throws InvalidValueException if there is none
      */
-    public Void {
+    public ConditionsNotKept {
       Objects.requireNonNull(row, "row");
       faults = Sets.immutableEnumSet(faults);
-      InvalidValueException.require(!faults.isEmpty(), "Void.faults", faults, "at least one");
+      InvalidValueException.require(
+          !faults.isEmpty(), "ConditionsNotKept.faults", faults, "at least one");
     }
   }
 

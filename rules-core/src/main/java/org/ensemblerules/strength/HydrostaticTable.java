@@ -69,11 +69,11 @@ public final class HydrostaticTable {
     if (!leaks.isEmpty()) {
       return harder.isEmpty()
           ? new HydrostaticResult.Leaked(row, leaks, milder)
-          : new HydrostaticResult.Void(row, harder);
+          : new HydrostaticResult.ConditionsNotKept(row, harder);
     }
     return milder.isEmpty()
         ? new HydrostaticResult.Held(row)
-        : new HydrostaticResult.Void(row, milder);
+        : new HydrostaticResult.ConditionsNotKept(row, milder);
   }
 
   private static Set<HydrostaticFault> milder(

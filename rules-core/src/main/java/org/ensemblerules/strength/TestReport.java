@@ -2,9 +2,11 @@ package org.ensemblerules.strength;
 
 import com.google.common.collect.ImmutableList;
 import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
@@ -270,8 +272,17 @@ public final class TestReport {
      * Builds the report.
      *
      * @return the report; never null
+     * @throws InvalidValueException if two specimens of one direction have the same name
      */
     public TestReport build() {
+      Set<String> names = new HashSet<>();
+      for (Specimen specimen : specimens) {
+        InvalidValueException.require(
+            names.add(specimen.direction() + " " + specimen.id()),
+            "TestReport.specimens",
+            specimen.direction() + " " + specimen.id(),
+            "each name once in a direction");
+      }
       return new TestReport(this);
     }
   }

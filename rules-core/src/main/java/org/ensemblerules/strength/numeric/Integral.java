@@ -9,7 +9,9 @@ public final class Integral {
   private static final double[] NODES = new double[POINTS];
   private static final double[] WEIGHTS = new double[POINTS];
   private static final double TOLERANCE = 1e-14;
-  private static final int DEEPEST = 30;
+  // Below this, what halving would still change is noise: integrals here are probabilities.
+  private static final double NOISE = 1e-16;
+  private static final int DEEPEST = 25;
 
   static {
     // Roots of the Legendre polynomial by Newton's method.
@@ -65,7 +67,7 @@ public final class Integral {
     double left = panel(function, from, middle);
     double right = panel(function, middle, to);
     if (depth == 0
-        || Math.abs(left + right - whole) <= TOLERANCE * Math.max(1e-6, Math.abs(whole))) {
+        || Math.abs(left + right - whole) <= Math.max(NOISE, TOLERANCE * Math.abs(whole))) {
       return left + right;
     }
     return halved(function, from, middle, left, depth - 1)
