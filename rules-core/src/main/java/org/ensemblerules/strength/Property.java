@@ -32,6 +32,8 @@ public enum Property {
   HEAT_SHRINKAGE(Dimension.RATIO),
   /** Shrinkage by washing; growth is negative. */
   WASH_SHRINKAGE(Dimension.RATIO),
+  /** Change of size by washing, shrinkage or growth alike. */
+  WASH_CHANGE(Dimension.RATIO),
   /** Coefficient of retroreflection. */
   RETROREFLECTION(Dimension.RETROREFLECTION),
   /** Time that flames go on after the burner. */
@@ -84,5 +86,14 @@ public enum Property {
    */
   public Dimension dimension() {
     return dimension;
+  }
+
+  /**
+   * Tells whether only the size of a reading counts and not its sign.
+   *
+   * @return true for changes that count in either sense
+   */
+  public boolean countsInEitherSense() {
+    return this == WASH_CHANGE;
   }
 }

@@ -32,7 +32,9 @@ final class SpecimenSets {
     Unit unit = oneUnit(report);
     Map<Direction, Map<Specimen, Rational>> sets = new EnumMap<>(Direction.class);
     for (Specimen specimen : report.specimens()) {
-      Rational value = SpecimenValues.of(specimen, row.specimenValue());
+      Rational read = SpecimenValues.of(specimen, row.specimenValue());
+      Rational value =
+          read.signum() < 0 && row.property().countsInEitherSense() ? read.negated() : read;
       sets.computeIfAbsent(specimen.direction(), any -> new LinkedHashMap<>()).put(specimen, value);
     }
     for (Direction direction : row.directions()) {

@@ -199,6 +199,21 @@ class DecisionRulesTest {
         .isEqualTo(Outcome.PASS);
   }
 
+  /** A change counts in either sense: growth of 4 % is over 3 %, shrinkage of 3 % is not. */
+  @ParameterizedTest
+  @CsvSource({"-4, FAIL", "4, FAIL", "-3, PASS", "3, PASS"})
+  void changesInEitherSense(String percent, Outcome outcome) {
+    TestReport.Builder report =
+        StrengthFixtures.report(
+                Property.WASH_CHANGE, StrengthFixtures.SHELL, StrengthFixtures.TEAR)
+            .specimens(StrengthFixtures.specimens(Direction.WARP, Unit.PERCENT, percent));
+    assertThat(
+            StrengthFixtures.judged(
+                    report, StrengthFixtures.CERTIFICATION, StrengthFixtures.SIMPLE)
+                .outcome())
+        .isEqualTo(outcome);
+  }
+
   /** ASTM E29: 99.5 N passes 100 N by the rounding method and fails by the absolute one. */
   @Test
   void roundingForConformance() {

@@ -126,7 +126,16 @@ final class StrengthFixtures {
                     EnumSet.of(Direction.WARP),
                     new SpecimenValue.AsRead(),
                     Statistic.MEAN_OF_SPECIMENS,
-                    Limit.atMost("10", Unit.PERCENT))))
+                    Limit.atMost("10", Unit.PERCENT)),
+                requirement(
+                    "wash",
+                    Property.WASH_CHANGE,
+                    SHELL,
+                    TEAR,
+                    EnumSet.of(Direction.WARP),
+                    new SpecimenValue.AsRead(),
+                    Statistic.EACH_SPECIMEN,
+                    Limit.atMost("3", Unit.PERCENT))))
         .orElseThrow();
   }
 
