@@ -4,6 +4,5 @@ module org.ensemblerules.tables {
   requires com.fasterxml.jackson.databind;
   requires static org.jspecify;
 
-// An empty package cannot be exported: this line comes in with the package's first type.
-// exports org.ensemblerules.tables;
+  exports org.ensemblerules.tables;
 }

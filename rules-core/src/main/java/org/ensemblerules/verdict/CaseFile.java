@@ -10,6 +10,7 @@ import org.ensemblerules.gear.Element;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.Standing;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Tables;
 
@@ -21,6 +22,7 @@ final class CaseFile {
   private final Labelled labelled;
   private final List<Finding> findings;
   private final History history;
+  private final List<Event.Inspected> counting;
 
   CaseFile(RuleSet rules, Assessment assessment, LocalDate asOf) {
     this.rules = rules;
@@ -38,6 +40,10 @@ final class CaseFile {
     List<Event> events = new ArrayList<>(assessment.history().events());
     assessment.inspections().forEach(now -> events.add(new Event.Inspected(now, 0)));
     this.history = History.of(events);
+    this.counting =
+        history.events(Event.Inspected.class).stream()
+            .filter(done -> counts(done.inspection()))
+            .collect(ImmutableList.toImmutableList());
   }
 
   RuleSet rules() {
@@ -74,8 +80,13 @@ final class CaseFile {
     return history;
   }
 
-  /** Every inspection: on record and made now. */
-  List<Inspection> inspections() {
-    return history.events(Event.Inspected.class).stream().map(Event.Inspected::inspection).toList();
+  /** Every inspection that counts and was certainly made by the day: on record and made now. */
+  List<Event.Inspected> counting() {
+    return counting;
+  }
+
+  private boolean counts(Inspection inspection) {
+    return inspection.on().latest().map(day -> !day.isAfter(asOf)).orElse(false)
+        && Standing.of(inspection, element(), tables().criteria(), tables().permissions()).counts();
   }
 }

@@ -12,12 +12,10 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.When;
-import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.inspection.IntervalTable;
 import org.ensemblerules.inspection.Occasion;
-import org.ensemblerules.inspection.Standing;
 import org.ensemblerules.source.Row;
 
 /** Are the inspections that must be current current, and was it inspected since it was used? */
@@ -70,25 +68,15 @@ final class CurrencyQuestion {
 
   /** The day of the last inspection that counts; an imprecise one discharges at its earliest. */
   private static Optional<LocalDate> last(CaseFile file, InspectionKind kind) {
-    return file.inspections().stream()
+    return file.counting().stream()
+        .map(Event.Inspected::inspection)
         .filter(inspection -> inspection.kind() == kind)
-        .filter(inspection -> counts(file, inspection))
         .flatMap(inspection -> inspection.on().earliest().stream())
         .max(Comparator.naturalOrder());
   }
 
-  private static boolean counts(CaseFile file, Inspection inspection) {
-    return inspection.on().latest().map(day -> !day.isAfter(file.asOf())).orElse(false)
-        && Standing.of(
-                inspection, file.element(), file.tables().criteria(), file.tables().permissions())
-            .counts();
-  }
-
   private static void usedSince(CaseFile file, Event.Used used, Consumer<Reason> reasons) {
-    boolean inspected =
-        file.history().events(Event.Inspected.class).stream()
-            .filter(done -> after(done, used.when()))
-            .anyMatch(done -> counts(file, done.inspection()));
+    boolean inspected = file.counting().stream().anyMatch(done -> after(done, used.when()));
     if (!inspected) {
       reasons.accept(
           reason(

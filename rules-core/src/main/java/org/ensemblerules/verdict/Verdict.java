@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.EffectKind;
@@ -55,7 +56,10 @@ public final class Verdict {
     this.openFindings =
         file.findings().stream()
             .flatMap(finding -> FindingQuestion.open(file, finding).stream())
-            .sorted(Comparator.comparing(open -> open.finding().id()))
+            .sorted(
+                Comparator.<OpenFinding, FindingId>comparing(open -> open.finding().id())
+                    .thenComparing(open -> open.finding().toString())
+                    .thenComparing(open -> open.demand().site()))
             .collect(ImmutableList.toImmutableList());
     this.ages = AgeQuestion.ages(file);
     this.wayBack = ReturnPath.of(file, actions);

@@ -204,12 +204,10 @@ class DecisionRulesTest {
   @CsvSource({"-4, FAIL", "4, FAIL", "-3, PASS", "3, PASS"})
   void changesInEitherSense(String percent, Outcome outcome) {
     TestReport.Builder report =
-        StrengthFixtures.report(
-                Property.WASH_CHANGE, StrengthFixtures.SHELL, StrengthFixtures.TEAR)
+        StrengthFixtures.report(Property.WASH_CHANGE, StrengthFixtures.SHELL, StrengthFixtures.TEAR)
             .specimens(StrengthFixtures.specimens(Direction.WARP, Unit.PERCENT, percent));
     assertThat(
-            StrengthFixtures.judged(
-                    report, StrengthFixtures.CERTIFICATION, StrengthFixtures.SIMPLE)
+            StrengthFixtures.judged(report, StrengthFixtures.CERTIFICATION, StrengthFixtures.SIMPLE)
                 .outcome())
         .isEqualTo(outcome);
   }

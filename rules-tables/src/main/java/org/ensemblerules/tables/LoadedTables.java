@@ -1,0 +1,136 @@
+package org.ensemblerules.tables;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.ensemblerules.gear.AnatomyTable;
+import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.source.Edition;
+import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.source.Source;
+import org.ensemblerules.source.SourceId;
+
+/** A set of tables as loaded: every edition with its compiled tables. Immutable. */
+public final class LoadedTables {
+  /**
+   * The body of rules that is the trade's own knowledge of what gear there is, and no published
+   * edition. It alone has an anatomy table, by which the tables of all editions are compiled.
+   */
+  public static final EditionId TRADE = new EditionId("TRADE");
+
+  private final Map<SourceId, Source> sources;
+  private final List<Edition> editions;
+  private final Map<EditionId, EditionTables> tables;
+  private final List<TableRevision> revisions;
+
+  /**
+   * Makes a set.
+   *
+   * @param sources the sources that rows cite, by their ids; not null
+   * @param editions the editions known, with or without tables; not null
+   * @param tables the tables of each edition that has any; not null
+   * @param revisions the heads of the files; not null
+   * @throws InvalidValueException if an edition is named twice
+   */
+  public LoadedTables(
+      Map<SourceId, Source> sources,
+      List<Edition> editions,
+      List<EditionTables> tables,
+      List<TableRevision> revisions) {
+    this.sources = Collections.unmodifiableMap(new TreeMap<>(sources));
+    this.editions = editions.stream().sorted().toList();
+    Map<EditionId, EditionTables> byEdition = new LinkedHashMap<>();
+    for (EditionTables each : tables) {
+      InvalidValueException.require(
+          byEdition.putIfAbsent(each.edition(), each) == null,
+          "LoadedTables.tables",
+          each.edition(),
+          "each edition once");
+    }
+    this.tables = Collections.unmodifiableMap(byEdition);
+    this.revisions = List.copyOf(revisions);
+  }
+
+  /**
+   * Returns the sources that rows cite.
+   *
+   * @return an unmodifiable map in the order of the ids; never null
+   */
+  public Map<SourceId, Source> sources() {
+    return sources;
+  }
+
+  /**
+   * Returns the editions known, with or without tables. The trade's own body of rules is not among
+   * them unless it is listed as one.
+   *
+   * @return the editions in the order of publication; never null
+   */
+  public List<Edition> editions() {
+    return editions;
+  }
+
+  /**
+   * Finds an edition.
+   *
+   * @param id its name; not null
+   * @return the edition; empty if it is not known
+   */
+  public Optional<Edition> edition(EditionId id) {
+    return editions.stream().filter(edition -> edition.id().equals(id)).findFirst();
+  }
+
+  /**
+   * Lists the editions that can be selected for a subject.
+   *
+   * @param subject the subject; not null
+   * @return the editions with a table of that subject, in the order of publication; never null
+   */
+  public List<Edition> editions(Subject subject) {
+    return editions.stream()
+        .filter(edition -> tables(edition.id()).subjects().contains(subject))
+        .toList();
+  }
+
+  /**
+   * Returns the tables of an edition.
+   *
+   * @param edition the edition; not null
+   * @return its tables; without any if the set has none for it; never null
+   */
+  public EditionTables tables(EditionId edition) {
+    EditionTables found = tables.get(edition);
+    return found == null ? EditionTables.builder(edition).build() : found;
+  }
+
+  /**
+   * Returns the tables of every edition that has any.
+   *
+   * @return an unmodifiable map in the order of the set's index; never null
+   */
+  public Map<EditionId, EditionTables> tables() {
+    return tables;
+  }
+
+  /**
+   * Returns which parts and layers each kind of element has.
+   *
+   * @return the anatomy table; empty if the set has none
+   */
+  public Optional<AnatomyTable> anatomy() {
+    return tables(TRADE).anatomy();
+  }
+
+  /**
+   * Returns the heads of the files.
+   *
+   * @return the heads in the order read; never null
+   */
+  public List<TableRevision> revisions() {
+    return revisions;
+  }
+}

@@ -1,0 +1,35 @@
+package org.ensemblerules.tables;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.Optional;
+
+/** The tables that come with this library. */
+public final class ShippedTables {
+  private ShippedTables() {}
+
+  /**
+   * Loads the shipped tables. Each call reads and compiles them anew; keep the result.
+   *
+   * @return the tables, or every fault of their files; never null
+   */
+  public static Loaded<LoadedTables> load() {
+    return TableLoader.load(files());
+  }
+
+  /**
+   * Returns the shipped files, for those who build a set of their own on them.
+   *
+   * @return the files; never null
+   */
+  public static TableFiles files() {
+    return ShippedTables::read;
+  }
+
+  // Through a class of this module, which alone can reach its resources on the module path.
+  private static Optional<byte[]> read(String path) throws IOException {
+    try (InputStream stream = ShippedTables.class.getResourceAsStream(path)) {
+      return stream == null ? Optional.empty() : Optional.of(stream.readAllBytes());
+    }
+  }
+}

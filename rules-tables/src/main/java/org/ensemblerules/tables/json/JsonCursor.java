@@ -1,0 +1,220 @@
+package org.ensemblerules.tables.json;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.regex.Pattern;
+import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.tables.JsonFault;
+
+/**
+ * A place in a JSON text. Each reader returns the value, or adds a fault that names the place and
+ * returns empty; nothing ends at the first fault. {@code null} is a value of the wrong type
+ * everywhere: what is not known is left out.
+ */
+public final class JsonCursor {
+  // As JSON writes numbers; BigDecimal itself would take digits of any script.
+  private static final Pattern DECIMAL =
+      Pattern.compile("-?(0|[1-9][0-9]*)(\\.[0-9]+)?([eE][+-]?[0-9]{1,9})?");
+
+  private final JsonNode node;
+  private final String pointer;
+  private final Reading reading;
+
+  JsonCursor(JsonNode node, String pointer, Reading reading) {
+    this.node = node;
+    this.pointer = pointer;
+    this.reading = reading;
+  }
+
+  /** Returns the name of the text. */
+  public String source() {
+    return reading.source();
+  }
+
+  /** Returns the place, as a JSON pointer; empty for the whole text. */
+  public String pointer() {
+    return pointer;
+  }
+
+  /** Returns where faults are added. */
+  public Faults faults() {
+    return reading.faults();
+  }
+
+  /**
+   * Adds a fault at this place.
+   *
+   * @return empty, for readers to return
+   */
+  public <T> Optional<T> fault(String found, String allowed) {
+    return faultAt(pointer, found, allowed);
+  }
+
+  <T> Optional<T> faultAt(String place, String found, String allowed) {
+    faults().add(new JsonFault(source(), place, found, allowed));
+    return Optional.empty();
+  }
+
+  /** Adds the fault that this value, shown as it stands, is not what is allowed. */
+  public <T> Optional<T> mismatch(String allowed) {
+    return fault(
+        Shown.node(node), node.isNull() ? allowed + "; what is not known is left out" : allowed);
+  }
+
+  /** Reads a text. */
+  public Optional<String> text() {
+    return node.isTextual() ? Optional.of(node.textValue()) : mismatch("a text");
+  }
+
+  /**
+   * Reads a text and makes a value of it.
+   *
+   * @param parser makes the value; an {@link InvalidValueException} becomes a fault here
+   */
+  public <T> Optional<T> parsed(Function<String, T> parser) {
+    return text().flatMap(text -> make(() -> parser.apply(text)));
+  }
+
+  /** Reads true or false. */
+  public Optional<Boolean> bool() {
+    return node.isBoolean() ? Optional.of(node.booleanValue()) : mismatch("true or false");
+  }
+
+  /** Reads a whole number from {@code least} to {@code most}. */
+  public Optional<Integer> integer(int least, int most) {
+    if (node.isNumber()) {
+      BigDecimal value = node.decimalValue();
+      // Range first: a large exponent must not be written out.
+      if (value.compareTo(BigDecimal.valueOf(least)) >= 0
+          && value.compareTo(BigDecimal.valueOf(most)) <= 0
+          && value.stripTrailingZeros().scale() <= 0) {
+        return Optional.of(value.intValueExact());
+      }
+    }
+    return mismatch(
+        "a whole number from " + least + (most == Integer.MAX_VALUE ? " on" : " to " + most));
+  }
+
+  /** Reads a number with the digits it was given in. */
+  public Optional<BigDecimal> decimal() {
+    return node.isNumber() ? Optional.of(node.decimalValue()) : mismatch("a number");
+  }
+
+  /** Reads a number given as such or as text, with the digits it was given in. */
+  public Optional<BigDecimal> decimalOrText() {
+    if (node.isTextual() && DECIMAL.matcher(node.textValue()).matches()) {
+      return Optional.of(new BigDecimal(node.textValue()));
+    }
+    return node.isNumber()
+        ? Optional.of(node.decimalValue())
+        : mismatch("a number, or a text that is one");
+  }
+
+  /** Reads a name of an enumeration. */
+  public <E extends Enum<E>> Optional<E> enumOf(Class<E> type) {
+    return named(EnumNames.of(type));
+  }
+
+  /**
+   * Reads a name of a fixed set.
+   *
+   * @param allowed what each name means; listed in the fault in its order
+   */
+  public <T> Optional<T> named(Map<String, T> allowed) {
+    return text()
+        .flatMap(
+            name -> {
+              T value = allowed.get(name);
+              return value == null
+                  ? fault(Shown.text(name), NearestName.allowed(name, allowed.keySet()))
+                  : Optional.of(value);
+            });
+  }
+
+  /** Reads a list of names of an enumeration, at least one, each once. */
+  public <E extends Enum<E>> Optional<Set<E>> setOf(Class<E> type) {
+    return distinct(at -> at.enumOf(type))
+        .map(list -> Collections.unmodifiableSet(EnumSet.copyOf(list)));
+  }
+
+  /** Reads a list of values, at least one, each once. */
+  public <T> Optional<List<T>> distinct(JsonDecoder<T> decoder) {
+    return distinctOrNone(decoder)
+        .flatMap(
+            values ->
+                values.isEmpty()
+                    ? fault("an empty list", "at least one entry")
+                    : Optional.of(values));
+  }
+
+  /** Reads a list of values of any length, each once. */
+  public <T> Optional<List<T>> distinctOrNone(JsonDecoder<T> decoder) {
+    int before = faults().count();
+    Map<T, Integer> seen = new LinkedHashMap<>();
+    List<JsonCursor> entries = entries();
+    for (int i = 0; i < entries.size(); i++) {
+      JsonCursor entry = entries.get(i);
+      int index = i;
+      decoder
+          .read(entry)
+          .filter(value -> seen.putIfAbsent(value, index) != null)
+          .ifPresent(again -> entry.fault(Shown.node(entry.node) + " again", "each entry once"));
+    }
+    return faults().since(before) ? Optional.empty() : Optional.of(List.copyOf(seen.keySet()));
+  }
+
+  /** Reads a list of any length; empty if any entry is faulty. */
+  public <T> Optional<List<T>> list(JsonDecoder<T> decoder) {
+    int before = faults().count();
+    List<T> values = new ArrayList<>();
+    entries().forEach(entry -> decoder.read(entry).ifPresent(values::add));
+    return faults().since(before) ? Optional.empty() : Optional.of(List.copyOf(values));
+  }
+
+  /**
+   * Returns the places of the entries of a list, for those who go on past a faulty one.
+   *
+   * @return the places; none if this is no list, with a fault added
+   */
+  public List<JsonCursor> entries() {
+    if (!node.isArray()) {
+      mismatch("a list");
+      return List.of();
+    }
+    List<JsonCursor> entries = new ArrayList<>(node.size());
+    for (int i = 0; i < node.size(); i++) {
+      entries.add(new JsonCursor(node.get(i), Pointer.entry(pointer, i), reading));
+    }
+    return entries;
+  }
+
+  /** Opens an object; if this is none, adds a fault and opens one that yields nothing. */
+  public ObjectCursor object() {
+    return new ObjectCursor(this, node, reading);
+  }
+
+  /**
+   * Makes a value; an {@link InvalidValueException} becomes a fault here.
+   *
+   * @param maker makes the value
+   */
+  public <T> Optional<T> make(Supplier<T> maker) {
+    try {
+      return Optional.of(maker.get());
+    } catch (InvalidValueException e) {
+      return node.isObject()
+          ? fault(e.field() + " " + Shown.given(null, e.given()), e.allowed())
+          : fault(Shown.node(node), e.allowed());
+    }
+  }
+}

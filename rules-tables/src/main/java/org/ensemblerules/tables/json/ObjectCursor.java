@@ -1,0 +1,121 @@
+package org.ensemblerules.tables.json;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.Iterator;
+import java.util.LinkedHashSet;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import org.ensemblerules.source.InvalidValueException;
+
+/**
+ * The place of an object. Its reader asks for every field it knows, required or optional, whatever
+ * came of those before; then {@link #make} refuses the fields nobody asked for, and makes the value
+ * if no fault was found in the meantime. Fields are thereby declared by asking for them.
+ */
+public final class ObjectCursor {
+  private final JsonCursor at;
+  private final JsonNode node;
+  private final Reading reading;
+  private final int faultsBefore;
+  private final Set<String> asked = new LinkedHashSet<>();
+  private boolean closed;
+
+  ObjectCursor(JsonCursor at, JsonNode node, Reading reading) {
+    this.at = at;
+    this.node = node;
+    this.reading = reading;
+    this.faultsBefore = at.faults().count();
+    if (!node.isObject()) {
+      at.mismatch("an object");
+    }
+  }
+
+  /** Returns the place of the object itself. */
+  public JsonCursor at() {
+    return at;
+  }
+
+  /** Tells whether a field is given. */
+  public boolean has(String name) {
+    return node.has(name);
+  }
+
+  /** Adds a fault at a field if it is given, else at the object. */
+  public void fault(String name, String found, String allowed) {
+    at.faultAt(pointerTo(name), found, allowed);
+  }
+
+  /** Returns the pointer to a field if it is given, else to the object. */
+  public String pointerTo(String name) {
+    return has(name) ? Pointer.field(at.pointer(), name) : at.pointer();
+  }
+
+  /**
+   * Reads a field that must be given.
+   *
+   * @return its value; empty if it is missing or faulty, with a fault added
+   */
+  public <T> Optional<T> required(String name, JsonDecoder<T> decoder) {
+    if (node.isObject() && !has(name)) {
+      asked.add(name);
+      return at.fault("no field " + Shown.text(name), "a field of this name, which must be given");
+    }
+    return optional(name, decoder);
+  }
+
+  /**
+   * Reads a field that may be left out.
+   *
+   * @return its value; empty if it is not given, or if it is faulty, with a fault added
+   */
+  public <T> Optional<T> optional(String name, JsonDecoder<T> decoder) {
+    asked.add(name);
+    JsonNode value = node.get(name);
+    return value == null
+        ? Optional.empty()
+        : decoder.read(new JsonCursor(value, Pointer.field(at.pointer(), name), reading));
+  }
+
+  /**
+   * Ends the reading of the object and makes its value.
+   *
+   * @param maker makes the value; asked only if no fault was found since the object was opened, so
+   *     that every required field is there. An {@link InvalidValueException} becomes a fault at the
+   *     field it names, or at the object if that is no field of it
+   * @return the value; empty if there is a fault
+   */
+  public <T> Optional<T> make(Supplier<T> maker) {
+    refuseUnknown();
+    if (at.faults().since(faultsBefore)) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(maker.get());
+    } catch (InvalidValueException e) {
+      String field = e.field().substring(e.field().lastIndexOf('.') + 1);
+      return asked.contains(field) && has(field)
+          ? at.faultAt(
+              Pointer.field(at.pointer(), field),
+              Shown.given(node.get(field), e.given()),
+              e.allowed())
+          : at.fault(e.field() + " " + Shown.given(null, e.given()), e.allowed());
+    }
+  }
+
+  private void refuseUnknown() {
+    if (closed || reading.unknownFields() == UnknownFields.PASSED_OVER) {
+      return;
+    }
+    closed = true;
+    for (Iterator<String> names = node.fieldNames(); names.hasNext(); ) {
+      String name = names.next();
+      if (!asked.contains(name)) {
+        at.faultAt(
+            Pointer.field(at.pointer(), name),
+            "unknown field " + Shown.text(name),
+            NearestName.allowed(name, asked));
+      }
+    }
+  }
+}

@@ -1,0 +1,75 @@
+package org.ensemblerules.tables.json;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import org.jspecify.annotations.Nullable;
+
+/** How faults show what was found: on one line, quoted, and never at full length. */
+final class Shown {
+  private static final int LONGEST = 80;
+
+  private Shown() {}
+
+  /** Shows a text in quotes; control characters are escaped and the end of a long one left out. */
+  static String text(String text) {
+    StringBuilder shown = new StringBuilder("\"");
+    int end = Math.min(text.length(), LONGEST);
+    for (int i = 0; i < end; i++) {
+      char c = text.charAt(i);
+      if (c == '"' || c == '\\') {
+        shown.append('\\').append(c);
+      } else if (Character.isISOControl(c)
+          || Character.isSurrogate(c)
+          || c == '\u2028'
+          || c == '\u2029') {
+        shown.append(escaped(c));
+      } else {
+        shown.append(c);
+      }
+    }
+    shown.append('"');
+    return text.length() > LONGEST
+        ? shown + "... (" + text.length() + " characters)"
+        : shown.toString();
+  }
+
+  /**
+   * Shows what a type says it was given.
+   *
+   * @param value the value it was given, if known
+   * @param given the type's word for it, which may be no more than a description
+   */
+  static String given(@Nullable JsonNode value, String given) {
+    boolean asIs = value != null && value.isTextual() && value.textValue().equals(given);
+    return asIs || given.isBlank() ? text(given) : line(given);
+  }
+
+  /** Puts a message of the parser on one line of ordinary length. */
+  static String line(String message) {
+    String line = message.replaceAll("\\p{Cntrl}+", " ");
+    return line.length() > 4 * LONGEST ? line.substring(0, 4 * LONGEST) + "..." : line;
+  }
+
+  private static String escaped(char c) {
+    String digits = Integer.toHexString(c);
+    return "\\u" + "0".repeat(4 - digits.length()) + digits;
+  }
+
+  /** Shows a value of any kind. */
+  static String node(JsonNode node) {
+    return switch (node.getNodeType()) {
+      case STRING -> text(node.textValue());
+      // Not toPlainString: the exponent may be large.
+      case NUMBER -> shortened(node.decimalValue().toString());
+      case BOOLEAN -> Boolean.toString(node.booleanValue());
+      case OBJECT -> "an object";
+      case ARRAY -> "a list";
+      default -> "null";
+    };
+  }
+
+  private static String shortened(String number) {
+    return number.length() > LONGEST
+        ? number.substring(0, LONGEST) + "... (" + number.length() + " characters)"
+        : number;
+  }
+}

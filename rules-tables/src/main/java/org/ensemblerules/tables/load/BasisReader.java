@@ -1,0 +1,76 @@
+package org.ensemblerules.tables.load;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.ensemblerules.source.Basis;
+import org.ensemblerules.source.Confidence;
+import org.ensemblerules.source.Seen;
+import org.ensemblerules.source.Source;
+import org.ensemblerules.source.SourceId;
+import org.ensemblerules.tables.json.JsonCursor;
+import org.ensemblerules.tables.json.NearestName;
+import org.ensemblerules.tables.json.ObjectCursor;
+import org.ensemblerules.tables.json.ValueReaders;
+
+/**
+ * Reads on whose word a row stands.
+ *
+ * @param sources the sources that can be named; empty if they could not be read, so that no more is
+ *     known of them
+ */
+record BasisReader(Optional<Map<SourceId, Source>> sources) {
+  private enum Kind {
+    PUBLISHED,
+    COMMON_PRACTICE,
+    MEMORY
+  }
+
+  Optional<Basis> read(JsonCursor at) {
+    ObjectCursor basis = at.object();
+    Optional<Kind> kind = basis.required("kind", value -> value.enumOf(Kind.class));
+    if (kind.isEmpty()) {
+      return Optional.empty();
+    }
+    return switch (kind.get()) {
+      case PUBLISHED -> published(basis);
+      case COMMON_PRACTICE -> basis.make(Basis.CommonPractice::new);
+      case MEMORY -> {
+        Optional<Confidence> confidence =
+            basis.required("confidence", value -> value.enumOf(Confidence.class));
+        Optional<SourceId> about = basis.optional("about", this::source);
+        yield basis.make(() -> new Basis.Memory(confidence.orElseThrow(), about));
+      }
+    };
+  }
+
+  private Optional<Basis> published(ObjectCursor basis) {
+    Optional<SourceId> source = basis.required("source", this::source);
+    Optional<String> clause = basis.optional("clause", JsonCursor::text);
+    Optional<Seen> seen = basis.required("seen", at -> seen(at, source));
+    return basis.make(() -> new Basis.Published(source.orElseThrow(), clause, seen.orElseThrow()));
+  }
+
+  /** Only a source with an address can have been read: others are known from other pages. */
+  private Optional<Seen> seen(JsonCursor at, Optional<SourceId> source) {
+    Optional<Seen> seen = at.enumOf(Seen.class);
+    boolean neverRead =
+        seen.filter(Seen.READ::equals).isPresent()
+            && sources
+                .flatMap(known -> source.map(known::get))
+                .filter(named -> named.seenAt().isEmpty())
+                .isPresent();
+    return neverRead ? at.mismatch("RESTATED, since the source has no seenAt") : seen;
+  }
+
+  private Optional<SourceId> source(JsonCursor at) {
+    Optional<SourceId> id = ValueReaders.sourceId(at);
+    if (id.isEmpty() || sources.isEmpty() || sources.get().containsKey(id.get())) {
+      return id;
+    }
+    List<String> known = sources.get().keySet().stream().map(SourceId::value).toList();
+    return at.mismatch(
+        NearestName.allowed(
+            id.get().value(), known, "the id of a source in " + SourcesReader.FILE));
+  }
+}

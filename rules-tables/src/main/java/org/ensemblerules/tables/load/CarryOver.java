@@ -1,0 +1,130 @@
+package org.ensemblerules.tables.load;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.Row;
+import org.ensemblerules.tables.json.NearestName;
+
+/**
+ * Completes the tables of a type, each from the edition that it carries over, through any number of
+ * editions. A family with a key of its base takes the place of the base's family.
+ *
+ * @param <R> the rows
+ */
+final class CarryOver<R extends Row> {
+  /**
+   * A completed table.
+   *
+   * @param own the table's own files
+   * @param base the completed table it carries over; empty if none
+   * @param families all families by key, those of the base first
+   * @param sound whether no file that it draws on had a fault
+   */
+  record Completed<R extends Row>(
+      EditionTable<R> own,
+      Optional<Completed<R>> base,
+      Map<String, Family<R>> families,
+      boolean sound) {
+    List<R> rows() {
+      return families.values().stream().flatMap(family -> family.rows().stream()).toList();
+    }
+  }
+
+  private final Map<EditionId, EditionTable<R>> tables = new LinkedHashMap<>();
+  private final Map<EditionId, Completed<R>> done = new LinkedHashMap<>();
+
+  private CarryOver(Collection<EditionTable<R>> tables) {
+    tables.forEach(table -> this.tables.put(table.edition(), table));
+  }
+
+  /** Completes tables of one type, of which each edition has at most one. */
+  static <R extends Row> Collection<Completed<R>> complete(Collection<EditionTable<R>> tables) {
+    CarryOver<R> carryOver = new CarryOver<>(tables);
+    carryOver.tables.values().forEach(carryOver::complete);
+    return carryOver.done.values();
+  }
+
+  private Completed<R> complete(EditionTable<R> table) {
+    Completed<R> known = done.get(table.edition());
+    if (known != null) {
+      return known;
+    }
+    boolean lost = table.carriesOver().filter(from -> endsNowhere(table, from)).isPresent();
+    Optional<Completed<R>> base =
+        (lost ? Optional.<TableFile.CarriesOver>empty() : table.carriesOver())
+            .map(from -> tables.get(from.edition()))
+            .map(this::complete);
+    Map<String, Family<R>> families = new LinkedHashMap<>();
+    base.ifPresent(from -> families.putAll(from.families()));
+    boolean baseSound = !lost && base.map(Completed::sound).orElse(true);
+    boolean sound = table.isSound() && baseSound;
+    for (TableFile.Removal removal : table.removes()) {
+      if (families.remove(removal.key()) == null && baseSound && base.isPresent()) {
+        sound = false;
+        removal
+            .at()
+            .fault("no family " + removal.key() + " to remove", removable(removal, base.get()));
+      }
+    }
+    families.putAll(table.families());
+    Completed<R> completed = new Completed<>(table, base, families, sound);
+    done.put(table.edition(), completed);
+    return completed;
+  }
+
+  private String removable(TableFile.Removal removal, Completed<R> base) {
+    return NearestName.allowed(
+        removal.key(),
+        base.families().keySet(),
+        "the key of a family that is carried over, each once");
+  }
+
+  /** Tells whether a chain of editions names one that is not there, or comes back to itself. */
+  private boolean endsNowhere(EditionTable<R> table, TableFile.CarriesOver first) {
+    List<EditionId> chain = new ArrayList<>(List.of(table.edition()));
+    Optional<TableFile.CarriesOver> next = Optional.of(first);
+    while (next.isPresent()) {
+      EditionId from = next.get().edition();
+      boolean again = chain.contains(from);
+      chain.add(from);
+      if (again) {
+        // Each edition on the circle says so; those that only lead into it are lost with it.
+        if (from.equals(table.edition())) {
+          first.at().fault(names(chain), "a chain of editions that ends");
+        }
+        return true;
+      }
+      EditionTable<R> base = tables.get(from);
+      if (base == null) {
+        if (chain.size() == 2) {
+          unknown(table, first);
+        }
+        return true;
+      }
+      next = base.carriesOver();
+    }
+    return false;
+  }
+
+  private void unknown(EditionTable<R> table, TableFile.CarriesOver from) {
+    List<String> others =
+        tables.keySet().stream()
+            .filter(edition -> !edition.equals(table.edition()))
+            .map(EditionId::value)
+            .toList();
+    from.at()
+        .fault(
+            "no table " + table.type() + " of edition " + from.edition(),
+            NearestName.allowed(from.edition().value(), others));
+  }
+
+  private static String names(List<EditionId> chain) {
+    return chain.stream().map(EditionId::value).collect(Collectors.joining(" from "));
+  }
+}

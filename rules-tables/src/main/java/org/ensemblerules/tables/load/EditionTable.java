@@ -1,0 +1,120 @@
+package org.ensemblerules.tables.load;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.Row;
+import org.ensemblerules.tables.json.Faults;
+import org.ensemblerules.tables.json.JsonCursor;
+import org.ensemblerules.tables.json.ObjectCursor;
+
+/**
+ * One table of one edition as its own files have it, before anything is carried over.
+ *
+ * @param <R> its rows
+ */
+final class EditionTable<R extends Row> {
+  private final TableType<R> type;
+  private final EditionId edition;
+  private final String firstFile;
+  private final Map<String, Family<R>> families = new LinkedHashMap<>();
+  private final List<TableFile.Removal> removes = new ArrayList<>();
+  private Optional<TableFile.CarriesOver> carriesOver = Optional.empty();
+  private boolean sound = true;
+
+  private EditionTable(TableType<R> type, EditionId edition, String firstFile) {
+    this.type = type;
+    this.edition = edition;
+    this.firstFile = firstFile;
+  }
+
+  /**
+   * Reads the rows of a table.
+   *
+   * @param files its files, at least one
+   * @param complete whether all files of the edition could be told, so that none of this table is
+   *     missing
+   */
+  static <R extends Row> EditionTable<R> read(
+      TableType<R> type,
+      EditionId edition,
+      List<TableFile> files,
+      BasisReader bases,
+      boolean complete) {
+    EditionTable<R> table = new EditionTable<>(type, edition, files.get(0).head().file());
+    table.sound = complete;
+    files.forEach(file -> table.add(file, bases));
+    return table;
+  }
+
+  private void add(TableFile file, BasisReader bases) {
+    sound &= file.revision().isPresent();
+    if (carriesOver.isPresent()) {
+      file.carriesOver()
+          .ifPresent(
+              second ->
+                  unsound(second.at(), "a second carriesOver", "one in all files of a table"));
+    }
+    carriesOver = carriesOver.or(file::carriesOver);
+    removes.addAll(file.removes());
+    for (JsonCursor place : file.head().rows()) {
+      Faults faults = place.faults();
+      int before = faults.count();
+      ObjectCursor row = place.object();
+      FamilyHead head = FamilyHead.read(row, Optional.of(edition), file.head(), bases);
+      List<R> rows = type.reader().read(head, row).orElse(List.of());
+      head.key().ifPresent(key -> add(new Family<>(key, edition, row, rows)));
+      sound &= !faults.since(before);
+    }
+  }
+
+  private void add(Family<R> family) {
+    Family<R> first = families.putIfAbsent(family.key(), family);
+    if (first != null) {
+      JsonCursor at = first.place().at();
+      family
+          .place()
+          .fault(
+              "key",
+              "a second family " + family.key(),
+              "each key once; the first is " + at.source() + "#" + at.pointer());
+    }
+  }
+
+  private void unsound(JsonCursor at, String found, String allowed) {
+    at.fault(found, allowed);
+    sound = false;
+  }
+
+  EditionId edition() {
+    return edition;
+  }
+
+  TableType<R> type() {
+    return type;
+  }
+
+  String firstFile() {
+    return firstFile;
+  }
+
+  Optional<TableFile.CarriesOver> carriesOver() {
+    return carriesOver;
+  }
+
+  List<TableFile.Removal> removes() {
+    return removes;
+  }
+
+  Map<String, Family<R>> families() {
+    return families;
+  }
+
+  /** Tells whether its own files were read without a fault. */
+  boolean isSound() {
+    return sound;
+  }
+}

@@ -1,0 +1,116 @@
+package org.ensemblerules.tables.load;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.CheckRow;
+import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.effect.CredentialScope;
+import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.EffectKind;
+import org.ensemblerules.effect.EntityKind;
+import org.ensemblerules.effect.PermissionRow;
+import org.ensemblerules.effect.RepairClass;
+import org.ensemblerules.effect.Scope;
+import org.ensemblerules.effect.Task;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.Use;
+import org.ensemblerules.ruleset.CautionRow;
+import org.ensemblerules.tables.json.JsonCursor;
+import org.ensemblerules.tables.json.ObjectCursor;
+
+/** Readers of effects, and of the tables that say who carries them out and with what caution. */
+final class EffectReaders {
+  private EffectReaders() {}
+
+  static Optional<List<CheckRow>> checks(FamilyHead head, ObjectCursor row) {
+    Optional<Check> check = row.required("check", at -> at.enumOf(Check.class));
+    Optional<Task> task = row.required("task", at -> at.enumOf(Task.class));
+    Optional<Boolean> passCloses = row.required("passCloses", JsonCursor::bool);
+    Optional<String> shown = row.required("shown", JsonCursor::text);
+    return row.make(
+        () ->
+            List.of(
+                new CheckRow(
+                    head.provenance(),
+                    check.orElseThrow(),
+                    task.orElseThrow(),
+                    passCloses.orElseThrow(),
+                    shown.orElseThrow())));
+  }
+
+  static Optional<List<PermissionRow>> permissions(FamilyHead head, ObjectCursor row) {
+    Optional<Task> task = row.required("task", at -> at.enumOf(Task.class));
+    Optional<Set<EntityKind>> entities = row.required("entities", at -> at.setOf(EntityKind.class));
+    Optional<CredentialScope> needs = row.optional("needs", at -> at.enumOf(CredentialScope.class));
+    return row.make(
+        () ->
+            entities.orElseThrow().stream()
+                .map(
+                    entity ->
+                        new PermissionRow(
+                            head.provenance(entity), task.orElseThrow(), entity, needs))
+                .toList());
+  }
+
+  static Optional<List<CautionRow>> cautions(FamilyHead head, ObjectCursor row) {
+    Optional<Set<ElementKind>> elements =
+        row.optional("elements", at -> at.setOf(ElementKind.class));
+    Optional<Set<Use>> uses = row.optional("uses", at -> at.setOf(Use.class));
+    Optional<Set<EffectKind>> effects = row.optional("effects", at -> at.setOf(EffectKind.class));
+    Optional<String> text = row.required("text", JsonCursor::text);
+    return row.make(
+        () ->
+            List.of(
+                new CautionRow(
+                    head.provenance(),
+                    elements.orElse(Set.of()),
+                    uses.orElse(Set.of()),
+                    effects.orElse(Set.of()),
+                    text.orElseThrow())));
+  }
+
+  static Optional<Effect> effect(JsonCursor at) {
+    ObjectCursor effect = at.object();
+    Optional<EffectKind> kind = effect.required("kind", value -> value.enumOf(EffectKind.class));
+    if (kind.isEmpty()) {
+      return Optional.empty();
+    }
+    return switch (kind.get()) {
+      case NOTE -> effect.make(Effect.Note::new);
+      case CLEAN -> {
+        Optional<CleaningKind> cleaning =
+            effect.required("cleaning", value -> value.enumOf(CleaningKind.class));
+        Optional<Scope> scope = scope(effect);
+        yield effect.make(() -> new Effect.Clean(cleaning.orElseThrow(), scope.orElseThrow()));
+      }
+      case REPAIR -> {
+        Optional<RepairClass> repair = repairClass(effect);
+        Optional<Scope> scope = scope(effect);
+        yield effect.make(() -> new Effect.Repair(repair.orElseThrow(), scope.orElseThrow()));
+      }
+      case REPLACE_PART -> {
+        Optional<RepairClass> repair = repairClass(effect);
+        yield effect.make(() -> new Effect.ReplacePart(repair.orElseThrow()));
+      }
+      case EVALUATE -> {
+        Optional<Check> check = effect.required("check", value -> value.enumOf(Check.class));
+        Optional<Scope> scope = scope(effect);
+        yield effect.make(() -> new Effect.Evaluate(check.orElseThrow(), scope.orElseThrow()));
+      }
+      case RETIRE -> {
+        Optional<Scope> scope = scope(effect);
+        yield effect.make(() -> new Effect.Retire(scope.orElseThrow()));
+      }
+    };
+  }
+
+  private static Optional<Scope> scope(ObjectCursor effect) {
+    return effect.required("scope", at -> at.enumOf(Scope.class));
+  }
+
+  private static Optional<RepairClass> repairClass(ObjectCursor effect) {
+    return effect.required("class", at -> at.enumOf(RepairClass.class));
+  }
+}

@@ -1,0 +1,60 @@
+package org.ensemblerules.tables;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.SchemaLocation;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Objects;
+
+/** The shipped schemas, and what a validator of another project makes of them. */
+final class TableSchemas {
+  private static final String FOLDER = "classpath:org/ensemblerules/tables/schema/";
+  private static final SchemaRegistry REGISTRY =
+      SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
+
+  private TableSchemas() {}
+
+  static List<String> names() {
+    return List.of(
+        "age-limits",
+        "anatomy",
+        "cautions",
+        "checks",
+        "common",
+        "criteria",
+        "defects",
+        "edition",
+        "editions",
+        "index",
+        "intervals",
+        "permissions",
+        "sources",
+        "vocabulary");
+  }
+
+  static JsonNode text(String name) {
+    String path = "schema/" + name + ".schema.json";
+    try (InputStream stream =
+        Objects.requireNonNull(ShippedTables.class.getResourceAsStream(path), path)) {
+      return new ObjectMapper().readTree(stream);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Validates a text and returns the validator's objections. */
+  static List<String> objections(String schema, String text) {
+    return REGISTRY
+        .getSchema(SchemaLocation.of(FOLDER + schema + ".schema.json"))
+        .validate(text, InputFormat.JSON)
+        .stream()
+        .map(error -> error.getInstanceLocation() + ": " + error.getMessage())
+        .toList();
+  }
+}
