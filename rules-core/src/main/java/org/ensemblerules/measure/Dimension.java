@@ -6,6 +6,8 @@ public enum Dimension {
   LENGTH,
   /** An area. */
   AREA,
+  /** A volume, as of a liquid. */
+  VOLUME,
   /** A force. */
   FORCE,
   /** A pressure. */

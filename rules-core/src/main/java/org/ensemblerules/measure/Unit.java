@@ -35,6 +35,15 @@ public enum Unit {
   /** Square foot. */
   SQUARE_FOOT("ft2", Dimension.AREA, 9_290_304, 100),
 
+  /** Millilitre. */
+  MILLILITRE("mL", Dimension.VOLUME, 1, 1),
+  /** Litre. */
+  LITRE("L", Dimension.VOLUME, 1000, 1),
+  /** Customary US cup: a sixteenth of the gallon of 231 cubic inches. */
+  US_CUP("cup", Dimension.VOLUME, 2_365_882_365L, 10_000_000),
+  /** US fluid ounce: an eighth of that cup. */
+  US_FLUID_OUNCE("floz", Dimension.VOLUME, 295_735_295_625L, 10_000_000_000L),
+
   /** Newton. */
   NEWTON("N", Dimension.FORCE, 1, 1),
   /** Kilonewton. */
