@@ -3,7 +3,6 @@ package org.ensemblerules.tables.codec;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Grade;
 import org.ensemblerules.measure.Quantity;
@@ -18,17 +17,13 @@ final class ExtentJson {
   private ExtentJson() {}
 
   static Optional<Extent> read(JsonCursor at) {
-    ObjectCursor object = at.object();
     int before = at.faults().count();
-    Optional<Extent> length =
-        object.optional("length", value -> quantity(value, Extent.Length::new));
-    Optional<Extent> area = object.optional("area", value -> quantity(value, Extent.Area::new));
-    Optional<Extent> count =
-        object
-            .optional("count", value -> value.integer(1, Integer.MAX_VALUE))
-            .map(Extent.Count::new);
-    Optional<Extent> grade =
-        object.optional("grade", value -> value.enumOf(Grade.class)).map(Extent.Graded::new);
+    ObjectCursor object = at.object();
+    Optional<Quantity> length = object.optional("length", ValueReaders::quantity);
+    Optional<Quantity> area = object.optional("area", ValueReaders::quantity);
+    Optional<Integer> count =
+        object.optional("count", value -> value.integer(1, Integer.MAX_VALUE));
+    Optional<Grade> grade = object.optional("grade", value -> value.enumOf(Grade.class));
     long given = FORMS.stream().filter(object::has).count();
     if (given != 1 && !at.faults().since(before)) {
       at.fault(
@@ -37,15 +32,12 @@ final class ExtentJson {
     }
     return object.make(
         () ->
-            Stream.of(length, area, count, grade)
-                .flatMap(Optional::stream)
-                .findFirst()
+            length
+                .<Extent>map(Extent.Length::new)
+                .or(() -> area.map(Extent.Area::new))
+                .or(() -> count.map(Extent.Count::new))
+                .or(() -> grade.map(Extent.Graded::new))
                 .orElseThrow());
-  }
-
-  private static Optional<Extent> quantity(
-      JsonCursor at, java.util.function.Function<Quantity, Extent> maker) {
-    return ValueReaders.quantity(at).flatMap(quantity -> at.make(() -> maker.apply(quantity)));
   }
 
   /** Writes an extent; empty if it was not measured. */
