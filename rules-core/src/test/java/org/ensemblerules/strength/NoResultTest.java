@@ -51,7 +51,7 @@ class NoResultTest {
         "1 specimen");
     List<Specimen> mixed =
         new ArrayList<>(StrengthFixtures.specimens(Direction.WARP, Unit.NEWTON, "700"));
-    mixed.addAll(StrengthFixtures.specimens(Direction.WARP, Unit.POUND_FORCE, "160"));
+    mixed.add(Specimen.of("other", Direction.WARP, Quantity.of("160", Unit.POUND_FORCE)));
     expect(
         judge(breaking(Unit.NEWTON).specimens(mixed), CERTIFICATION, SIMPLE),
         NoResultReason.MIXED_UNITS,
