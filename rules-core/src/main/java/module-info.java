@@ -11,6 +11,7 @@ module org.ensemblerules.core {
   exports org.ensemblerules.effect;
   exports org.ensemblerules.defect;
   exports org.ensemblerules.inspection;
+  exports org.ensemblerules.strength;
   exports org.ensemblerules.history;
   exports org.ensemblerules.retirement;
   exports org.ensemblerules.ruleset;

@@ -2,27 +2,39 @@ package org.ensemblerules.effect;
 
 import java.time.LocalDate;
 import java.util.Objects;
+import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.source.InvalidValueException;
 
 /**
  * What a doer has been trained or verified for, and from when to when.
  *
  * @param scope what for; not null
- * @param from the first day it holds; not null
- * @param through the last day it holds, not before {@code from}; not null
+ * @param from the first day it holds, in the years 1900 to 2200; not null
+ * @param through the last day it holds, not before {@code from}, in the years 1900 to 2200; not
+ *     null
  */
 public record Credential(CredentialScope scope, LocalDate from, LocalDate through) {
   /**
-   * Checks the order of the days.
+   * Checks the days.
    *
-   * @throws InvalidValueException if the last day is before the first
+   * @throws InvalidValueException if a year is out of range or the last day is before the first
    */
   public Credential {
     Objects.requireNonNull(scope, "scope");
     Objects.requireNonNull(from, "from");
     Objects.requireNonNull(through, "through");
+    requireYear("Credential.from", from);
+    requireYear("Credential.through", through);
     InvalidValueException.require(
         !through.isBefore(from), "Credential.through", through, "a day not before " + from);
+  }
+
+  private static void requireYear(String field, LocalDate day) {
+    InvalidValueException.require(
+        day.getYear() >= MarkedDate.FIRST_YEAR && day.getYear() <= MarkedDate.LAST_YEAR,
+        field,
+        day,
+        "a day in the years " + MarkedDate.FIRST_YEAR + " to " + MarkedDate.LAST_YEAR);
   }
 
   /**

@@ -107,8 +107,28 @@ public final class PermissionTable {
     if (first.isEmpty() || last.isEmpty()) {
       return new Permission.DayUnknown();
     }
-    Permission early = mayPerform(doer, task, element, first.get());
-    return early.granted() ? mayPerform(doer, task, element, last.get()) : early;
+    LocalDate day = first.get();
+    Permission permission = mayPerform(doer, task, element, day);
+    while (permission instanceof Permission.Permitted permitted) {
+      LocalDate through = holdsThrough(doer, permitted.row(), day).orElse(last.get());
+      if (!through.isBefore(last.get())) {
+        return permission;
+      }
+      day = through.plusDays(1);
+      permission = mayPerform(doer, task, element, day);
+    }
+    return permission;
+  }
+
+  /** The last day of the credentials that hold on a day; empty if none is needed. */
+  private static Optional<LocalDate> holdsThrough(Doer doer, PermissionRow row, LocalDate day) {
+    return row.needs()
+        .flatMap(
+            scope ->
+                doer.credentials().stream()
+                    .filter(credential -> credential.scope() == scope && credential.holdsOn(day))
+                    .map(Credential::through)
+                    .max(Comparator.naturalOrder()));
   }
 
   private static Permission credentialed(

@@ -4,6 +4,7 @@ import com.google.common.collect.ImmutableList;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import org.ensemblerules.inspection.Inspection;
 
 /**
  * What happened to an element, in order. Events given in any order make the same history; the same
@@ -15,7 +16,7 @@ public final class History {
               event -> event.when().date().earliest().orElse(LocalDate.MIN))
           .thenComparing(event -> event.when().orderInDay())
           .thenComparing(event -> event.getClass().getSimpleName())
-          .thenComparing(Event::toString);
+          .thenComparing(History::text);
 
   private static final History EMPTY = new History(List.of());
 
@@ -23,6 +24,17 @@ public final class History {
 
   private History(List<Event> events) {
     this.events = events.stream().distinct().sorted(ORDER).collect(ImmutableList.toImmutableList());
+  }
+
+  /** All that an event says; an inspection's own text names only its kind, day and doer. */
+  private static String text(Event event) {
+    if (!(event instanceof Event.Inspected done)) {
+      return event.toString();
+    }
+    Inspection made = done.inspection();
+    return List.of(
+            made, made.occasion(), made.by(), made.gearClean(), made.atHand(), made.outcomes())
+        .toString();
   }
 
   /**

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.Part;
+import org.ensemblerules.gear.Site;
 import org.ensemblerules.source.RowKey;
 
 /**
@@ -68,7 +70,9 @@ public record Coverage(
       if (outcomes == null) {
         continue;
       }
-      boolean fitted = !table.mayBeNotFitted(row.key()).orElse(false);
+      boolean fitted =
+          !table.mayBeNotFitted(row.key()).orElse(false)
+              || row.sites().stream().anyMatch(site -> isLabelled(site, element));
       if (outcomes.size() > 1 || (fitted && outcomes.contains(Outcome.NOT_FITTED))) {
         contradictory.add(row);
       }
@@ -88,6 +92,12 @@ public record Coverage(
         contradictory.build(),
         unknown,
         found.build());
+  }
+
+  /** A layer that carries a label of its own is fitted. */
+  private static boolean isLabelled(Site site, Element element) {
+    return (site.part() == Part.FABRIC || site.part() == Part.LABEL)
+        && site.layer().map(element.layerLabels()::containsKey).orElse(false);
   }
 
   /**

@@ -4,10 +4,12 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Known;
@@ -67,17 +69,19 @@ public final class IntervalTable {
    * @param row the interval; not null
    * @param element the element; not null
    * @param last the day of the last valid one; empty if there was none
-   * @return the last day on which it is in time; empty if there was none and it is not known when
-   *     the element was placed in service
+   * @return the last day on which it is in time, the later of the first one's and the next one's;
+   *     empty if there was none and it is not known when the element was placed in service
    */
   public static Optional<LocalDate> dueBy(
       IntervalRow row, Element element, Optional<LocalDate> last) {
-    if (last.isPresent()) {
-      return last.map(day -> day.plusMonths(row.repeatMonths()));
-    }
     int months =
         element.cbrnOption() == Known.NO ? row.firstMonths() : row.firstMonthsWithCbrnOption();
-    return element.inService().earliest().map(day -> day.plusMonths(months));
+    // One made early takes nothing off the time to the first: the repeats begin after it.
+    return Stream.of(
+            element.inService().earliest().map(day -> day.plusMonths(months)),
+            last.map(day -> day.plusMonths(row.repeatMonths())))
+        .flatMap(Optional::stream)
+        .max(Comparator.naturalOrder());
   }
 
   /**

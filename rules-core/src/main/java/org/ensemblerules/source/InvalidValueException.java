@@ -46,7 +46,8 @@ public final class InvalidValueException extends IllegalArgumentException {
   }
 
   /**
-   * Refuses a text that is empty, blank, longer than allowed or holds control characters.
+   * Refuses a text that is empty, blank, longer than allowed, or holds control characters or half
+   * of a surrogate pair, which no file can hold.
    *
    * @param field the name of the field; not null
    * @param text the text; not null
@@ -59,11 +60,16 @@ public final class InvalidValueException extends IllegalArgumentException {
     require(
         !text.isBlank()
             && text.length() <= longest
-            && text.chars().noneMatch(c -> Character.isISOControl(c)),
+            && text.codePoints().noneMatch(c -> Character.isISOControl(c) || isSurrogate(c)),
         field,
         text.length() > longest ? text.length() + " characters" : text,
         "1 to " + longest + " characters, not blank, no control characters");
     return text;
+  }
+
+  // A whole pair is one code point above; what stands alone is half of one.
+  private static boolean isSurrogate(int codePoint) {
+    return Character.getType(codePoint) == Character.SURROGATE;
   }
 
   private static String quoted(@Nullable Object given) {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.ensemblerules.defect.Demand;
 import org.ensemblerules.defect.Finding;
+import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Scope;
@@ -30,7 +31,7 @@ final class FindingQuestion {
     }
     for (Event.Checked failed :
         file.rules().openFindings().standingFailures(file.element(), file.history(), file.asOf())) {
-      reasons.accept(failure(file, failed));
+      failures(file, failed).forEach(reasons);
     }
   }
 
@@ -59,19 +60,26 @@ final class FindingQuestion {
         attempts);
   }
 
-  private static Reason failure(CaseFile file, Event.Checked failed) {
-    Optional<Finding> about =
+  /** One reason for each finding that the check was made for, all of them calling for the same. */
+  private static List<Reason> failures(CaseFile file, Event.Checked failed) {
+    List<Reason> reasons =
         file.findings().stream()
             .filter(finding -> failed.answers().contains(finding.id()))
-            .findFirst();
+            .map(finding -> failure(failed, finding.site(), Optional.of(finding.id())))
+            .toList();
+    return reasons.isEmpty()
+        ? List.of(failure(failed, Site.of(Part.WHOLE_ELEMENT), Optional.empty()))
+        : reasons;
+  }
+
+  private static Reason failure(Event.Checked failed, Site site, Optional<FindingId> finding) {
     return new Reason(
         ReasonKind.CHECK_FAILED,
         Optional.empty(),
-        about.map(Finding::site).orElse(Site.of(Part.WHOLE_ELEMENT)),
-        about.map(Finding::id),
+        site,
+        finding,
         failed.check() + " failed on " + failed.when() + ", by " + failed.by().name(),
-        new Effect.Evaluate(
-            Check.EXPERT_EVALUATION, about.isPresent() ? Scope.PART : Scope.ELEMENT),
+        new Effect.Evaluate(Check.EXPERT_EVALUATION, Scope.ELEMENT),
         List.of());
   }
 }

@@ -1,8 +1,10 @@
 package org.ensemblerules.verdict;
 
+import com.google.common.base.Joiner;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
@@ -22,6 +24,8 @@ import org.ensemblerules.source.RowKey;
 /** Was it looked at now, was all of it looked at, by somebody who may, with what that needs? */
 final class InspectionQuestion {
   private static final Site WHOLE = Site.of(Part.WHOLE_ELEMENT);
+  private static final Effect PUT_RIGHT =
+      new Effect.Evaluate(Check.RECORD_CORRECTION, Scope.ELEMENT);
 
   private InspectionQuestion() {}
 
@@ -66,7 +70,30 @@ final class InspectionQuestion {
               again));
     }
     cleanliness(standing, which, again, reasons);
-    coverage(file, standing.coverage(), which, again, reasons);
+    coverage(standing.coverage(), which, again, reasons);
+    for (CriterionRow row : standing.coverage().found()) {
+      if (!told(file, inspection, row)) {
+        reasons.accept(
+            criterion(
+                ReasonKind.CONTRADICTION,
+                row,
+                which + ": something was found, and no finding says what",
+                PUT_RIGHT));
+      }
+    }
+  }
+
+  /**
+   * Whether a finding says what was found: one handed over now, or one on record since that day.
+   */
+  private static boolean told(CaseFile file, Inspection inspection, CriterionRow row) {
+    return Stream.of(
+            file.assessment().findings().stream(),
+            file.labelled().findings().stream(),
+            file.findings().stream()
+                .filter(finding -> !inspection.on().certainlyAfter(finding.seen())))
+        .flatMap(findings -> findings)
+        .anyMatch(finding -> at(row, finding));
   }
 
   private static void cleanliness(
@@ -92,7 +119,7 @@ final class InspectionQuestion {
   }
 
   private static void coverage(
-      CaseFile file, Coverage coverage, String which, Effect again, Consumer<Reason> reasons) {
+      Coverage coverage, String which, Effect again, Consumer<Reason> reasons) {
     for (CriterionRow row : coverage.notDone()) {
       reasons.accept(criterion(ReasonKind.CHECK_NOT_DONE, row, which + ": not looked at", again));
     }
@@ -101,17 +128,16 @@ final class InspectionQuestion {
           criterion(
               ReasonKind.CHECK_NOT_DONE,
               row,
-              which + ": said to be clear without at hand all of " + row.atHand(),
+              which + ": said to be clear without all of " + Joiner.on(", ").join(row.atHand()),
               again));
     }
-    Effect putRight = new Effect.Evaluate(Check.RECORD_CORRECTION, Scope.ELEMENT);
     for (CriterionRow row : coverage.contradictory()) {
       reasons.accept(
           criterion(
               ReasonKind.CONTRADICTION,
               row,
               which + ": outcomes that contradict each other or the kind of element",
-              putRight));
+              PUT_RIGHT));
     }
     for (RowKey key : coverage.unknown()) {
       reasons.accept(
@@ -120,17 +146,7 @@ final class InspectionQuestion {
               Optional.empty(),
               WHOLE,
               which + ": found criterion " + key + ", allowed: a criterion of this inspection",
-              putRight));
-    }
-    for (CriterionRow row : coverage.found()) {
-      if (file.findings().stream().noneMatch(finding -> at(row, finding))) {
-        reasons.accept(
-            criterion(
-                ReasonKind.CONTRADICTION,
-                row,
-                which + ": something was found, and no finding says what",
-                putRight));
-      }
+              PUT_RIGHT));
     }
   }
 

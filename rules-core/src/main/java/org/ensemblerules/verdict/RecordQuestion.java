@@ -131,6 +131,11 @@ final class RecordQuestion {
     if (before(file.element().inService(), first.get())) {
       contradiction("element.inService", file.element().inService().toString(), allowed, reasons);
     }
+    for (Finding finding : file.assessment().findings()) {
+      if (before(finding.seen(), first.get())) {
+        contradiction("finding " + finding.id(), finding.seen().toString(), allowed, reasons);
+      }
+    }
     for (Event event : file.history().events()) {
       if (before(event.when().date(), first.get())) {
         contradiction(

@@ -45,14 +45,18 @@ final class ReturnPath {
   private static boolean everyLayerRetires(CaseFile file, List<Action> actions) {
     Set<LayerKind> retired =
         actions.stream()
-            .filter(action -> action.effect() instanceof Effect.Retire)
+            .filter(
+                action ->
+                    action.effect() instanceof Effect.Retire retire
+                        && retire.scope() == Scope.LAYER)
             .flatMap(action -> action.target().layer().stream())
             .collect(Collectors.toSet());
-    Set<LayerKind> layers = file.element().layerLabels().keySet();
-    return !layers.isEmpty()
-        && layers.stream()
+    // A coat is one without its winter liner as well.
+    Set<LayerKind> layers =
+        file.element().layerLabels().keySet().stream()
             .filter(layer -> layer != LayerKind.WINTER_LINER)
-            .allMatch(retired::contains);
+            .collect(Collectors.toSet());
+    return !layers.isEmpty() && retired.containsAll(layers);
   }
 
   private static final int LAST = 8;
@@ -79,7 +83,7 @@ final class ReturnPath {
     if (action.effect() instanceof Effect.Evaluate evaluate) {
       CheckRow row = file.tables().checks().row(evaluate.check());
       shown.add(row.shown());
-      if (!row.passCloses()) {
+      if (!row.passCloses() && rank(action.effect()) != LAST) {
         shown.add(
             "Passing it settles only the check: record the finding again with what it showed, or"
                 + " pass "

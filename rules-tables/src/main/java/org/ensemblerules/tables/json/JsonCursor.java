@@ -67,7 +67,8 @@ public final class JsonCursor {
 
   /** Adds the fault that this value, shown as it stands, is not what is allowed. */
   public <T> Optional<T> mismatch(String allowed) {
-    return fault(Shown.node(node), allowed);
+    return fault(
+        Shown.node(node), node.isNull() ? allowed + "; what is not known is left out" : allowed);
   }
 
   /** Reads a text. */
@@ -148,6 +149,16 @@ public final class JsonCursor {
 
   /** Reads a list of values, at least one, each once. */
   public <T> Optional<List<T>> distinct(JsonDecoder<T> decoder) {
+    return distinctOrNone(decoder)
+        .flatMap(
+            values ->
+                values.isEmpty()
+                    ? fault("an empty list", "at least one entry")
+                    : Optional.of(values));
+  }
+
+  /** Reads a list of values of any length, each once. */
+  public <T> Optional<List<T>> distinctOrNone(JsonDecoder<T> decoder) {
     int before = faults().count();
     Map<T, Integer> seen = new LinkedHashMap<>();
     List<JsonCursor> entries = entries();
@@ -158,9 +169,6 @@ public final class JsonCursor {
           .read(entry)
           .filter(value -> seen.putIfAbsent(value, index) != null)
           .ifPresent(again -> entry.fault(Shown.node(entry.node) + " again", "each entry once"));
-    }
-    if (entries.isEmpty() && !faults().since(before)) {
-      return fault("an empty list", "at least one entry");
     }
     return faults().since(before) ? Optional.empty() : Optional.of(List.copyOf(seen.keySet()));
   }

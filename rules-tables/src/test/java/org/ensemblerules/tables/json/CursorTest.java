@@ -77,7 +77,7 @@ class CursorTest {
     assertThat(faults("[]", CursorTest::pair))
         .containsExactly("t#: found a list, allowed: an object");
     assertThat(faults("null", CursorTest::pair))
-        .containsExactly("t#: found null, allowed: an object");
+        .containsExactly("t#: found null, allowed: an object; what is not known is left out");
   }
 
   @Test
@@ -148,7 +148,7 @@ class CursorTest {
     assertThat(faults(number, at -> at.integer(0, 9)))
         .singleElement()
         .asString()
-        .endsWith("allowed: a whole number from 0 to 9");
+        .contains("allowed: a whole number from 0 to 9");
   }
 
   @ParameterizedTest

@@ -1,18 +1,13 @@
 package org.ensemblerules.example.department;
 
-import picocli.CommandLine;
-import picocli.CommandLine.Command;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.ZoneId;
 
 /** Entry point of the example. */
-@Command(name = "department", mixinStandardHelpOptions = true)
-public final class Main implements Runnable {
-  /** Made by the command line. */
-  Main() {}
-
-  @Override
-  public void run() {
-    CommandLine.usage(this, System.out);
-  }
+public final class Main {
+  private Main() {}
 
   /**
    * Runs the example and ends the process with its exit code.
@@ -20,6 +15,11 @@ public final class Main implements Runnable {
    * @param args the command line
    */
   public static void main(String[] args) {
-    System.exit(new CommandLine(new Main()).execute(args));
+    PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
+    PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+    int code =
+        new DepartmentProgram(System.in, out, err, Clock.system(ZoneId.systemDefault())).run(args);
+    out.flush();
+    System.exit(code);
   }
 }

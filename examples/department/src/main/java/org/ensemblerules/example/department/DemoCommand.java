@@ -1,0 +1,62 @@
+package org.ensemblerules.example.department;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.ensemblerules.example.department.demo.DemoDepartment;
+import org.ensemblerules.example.department.demo.DemoElement;
+import org.ensemblerules.example.department.report.DepartmentReport;
+import org.ensemblerules.example.department.report.Judged;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.tables.AssessmentJson;
+import org.ensemblerules.tables.VerdictJson;
+import org.ensemblerules.verdict.Assess;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** The main job: from the inspections of all gear to explained verdicts. */
+@Command(
+    name = "demo",
+    description = "Judges all gear of the invented department and reports on it.")
+final class DemoCommand implements Callable<Integer> {
+  @Mixin private final DemoOptions options = new DemoOptions();
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Override
+  public Integer call() throws IOException {
+    return run(options, spec);
+  }
+
+  static int run(DemoOptions options, CommandSpec spec) throws IOException {
+    RuleSet rules = options.rules().rules(spec);
+    List<DemoElement> elements = DemoDepartment.elements(rules);
+    List<Judged> judged = new ArrayList<>();
+    for (DemoElement element : elements) {
+      judged.add(
+          new Judged(
+              Optional.of(element.story()),
+              Assess.assess(rules, element.assessment(), options.asOf())));
+    }
+    try (LineFile file = LineFile.create(options.out())) {
+      for (Judged one : judged) {
+        file.line(VerdictJson.write(one.verdict()));
+      }
+    }
+    if (options.department().isPresent()) {
+      try (LineFile file = LineFile.create(options.department().get())) {
+        for (DemoElement element : elements) {
+          file.line(AssessmentJson.write(element.assessment()));
+        }
+      }
+    }
+    spec.commandLine()
+        .getOut()
+        .print(DepartmentReport.of(DemoDepartment.NAME, options.asOf(), rules.identity(), judged));
+    spec.commandLine().getOut().println(judged.size() + " verdicts are in " + options.out() + ".");
+    return ExitCodes.ALL_READ;
+  }
+}

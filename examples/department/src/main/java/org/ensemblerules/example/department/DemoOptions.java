@@ -1,0 +1,47 @@
+package org.ensemblerules.example.department;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import org.ensemblerules.example.department.demo.DemoDepartment;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** The options of the main job on the invented department. */
+final class DemoOptions {
+  @Mixin private final RulesOption rules = new RulesOption();
+
+  @Option(
+      names = "--as-of",
+      paramLabel = "DATE",
+      description = "Day to judge for. Default: 2026-11-25, the day of the invented department.")
+  private LocalDate asOf = DemoDepartment.AS_OF;
+
+  @Option(
+      names = "--out",
+      paramLabel = "FILE",
+      description = "Where to write the verdicts as JSON Lines. Default: ${DEFAULT-VALUE}.")
+  private Path out = Path.of("verdicts.jsonl");
+
+  @Option(
+      names = "--write",
+      paramLabel = "FILE",
+      description = "Also write the department itself as JSON Lines, for assess.")
+  private Optional<Path> department = Optional.empty();
+
+  RulesOption rules() {
+    return rules;
+  }
+
+  LocalDate asOf() {
+    return asOf;
+  }
+
+  Path out() {
+    return out;
+  }
+
+  Optional<Path> department() {
+    return department;
+  }
+}

@@ -1,0 +1,38 @@
+package org.ensemblerules.example.department;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** What the program's exit codes mean. */
+final class ExitCodes {
+  /** Everything was read and judged; what the verdicts say does not matter. */
+  static final int ALL_READ = 0;
+
+  /** Some lines were bad; the others were judged. */
+  static final int BAD_LINES = 1;
+
+  /** The command line is wrong, or names an edition, element or inspection that does not exist. */
+  static final int USAGE = 2;
+
+  /** A file cannot be read or written. */
+  static final int FILE = 3;
+
+  /** A fault of the program itself. */
+  static final int FAULT = 4;
+
+  private ExitCodes() {}
+
+  /** What each code means, for the help. */
+  static Map<String, String> meanings() {
+    Map<String, String> meanings = new LinkedHashMap<>();
+    meanings.put(" " + ALL_READ, "everything was read and judged");
+    meanings.put(" " + BAD_LINES, "some lines were bad; the verdicts of the others were written");
+    meanings.put(
+        " " + USAGE,
+        "the command line is wrong, or names an edition, element or inspection that does not"
+            + " exist");
+    meanings.put(" " + FILE, "a file cannot be read or written");
+    meanings.put(" " + FAULT, "a fault of the program itself");
+    return meanings;
+  }
+}

@@ -1,0 +1,41 @@
+package org.ensemblerules.example.department;
+
+import java.util.List;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.source.Edition;
+import org.ensemblerules.source.EditionId;
+import org.ensemblerules.tables.ShippedRules;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+
+/** The edition to judge by. */
+final class RulesOption {
+  @Option(
+      names = "--edition",
+      paramLabel = "EDITION",
+      defaultValue = "2020",
+      description = "Edition to judge by, as its year or its name. Default: ${DEFAULT-VALUE}.")
+  private String edition = "";
+
+  /**
+   * Returns the rules of the edition.
+   *
+   * @throws ParameterException if there are no rules of such an edition; it lists those there are
+   */
+  RuleSet rules(CommandSpec command) {
+    List<EditionId> known =
+        ShippedRules.editions().stream()
+            .map(Edition::id)
+            .filter(id -> ShippedRules.of(id).isPresent())
+            .toList();
+    return known.stream()
+        .filter(id -> id.value().equals(edition) || id.value().endsWith("_" + edition))
+        .findFirst()
+        .flatMap(ShippedRules::of)
+        .orElseThrow(
+            () ->
+                new ParameterException(
+                    command.commandLine(), "--edition: found " + edition + ", allowed: " + known));
+  }
+}

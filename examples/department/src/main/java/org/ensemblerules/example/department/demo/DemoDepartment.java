@@ -1,0 +1,90 @@
+package org.ensemblerules.example.department.demo;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.Use;
+import org.ensemblerules.inspection.CriteriaTable;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.verdict.Assessment;
+
+/**
+ * An invented fire department and its gear, the same at every run. Nobody and nothing in it exists.
+ */
+public final class DemoDepartment {
+  /** Its name. */
+  public static final String NAME = "Exampleton Fire Department (invented)";
+
+  /** The day its gear is judged for. */
+  public static final LocalDate AS_OF = LocalDate.of(2026, 11, 25);
+
+  private DemoDepartment() {}
+
+  /**
+   * Tells of every piece of gear.
+   *
+   * @param rules the rules whose inspection forms the department fills in; not null
+   * @return the pieces by their name; never null
+   */
+  public static List<DemoElement> elements(RuleSet rules) {
+    CriteriaTable criteria = rules.tables().criteria();
+    List<DemoElement> elements = new ArrayList<>();
+    structural()
+        .forEach((kind, stories) -> tell(criteria, kind, Roster.structural(), stories, elements));
+    for (ElementKind kind : ElementKind.values()) {
+      if (kind != ElementKind.COVERALL) {
+        tell(criteria, kind, Roster.proximity(), ProximityStories.of(kind), elements);
+      }
+    }
+    rack(criteria, Use.STRUCTURAL, CoverallStories.structural(), elements);
+    rack(criteria, Use.PROXIMITY, CoverallStories.proximity(), elements);
+    elements.sort(Comparator.comparing(element -> element.assessment().element().id()));
+    return elements;
+  }
+
+  /**
+   * Returns what is handed over to be judged.
+   *
+   * @param rules the rules whose inspection forms the department fills in; not null
+   * @return the assessments by the name of the piece; never null
+   */
+  public static List<Assessment> assessments(RuleSet rules) {
+    return elements(rules).stream().map(DemoElement::assessment).toList();
+  }
+
+  private static Map<ElementKind, List<Story>> structural() {
+    Map<ElementKind, List<Story>> stories = new LinkedHashMap<>();
+    stories.put(ElementKind.COAT, CoatStories.all());
+    stories.put(ElementKind.TROUSERS, TrousersStories.all());
+    stories.put(ElementKind.HOOD, HoodStories.all());
+    stories.put(ElementKind.GLOVES, GlovesStories.all());
+    stories.put(ElementKind.FOOTWEAR, FootwearStories.all());
+    stories.put(ElementKind.HELMET, HelmetStories.all());
+    stories.put(ElementKind.DRAG_RESCUE_DEVICE, DragRescueStories.all());
+    return stories;
+  }
+
+  /** Each member's piece has the next story; when they are told, the rest had ordinary years. */
+  private static void tell(
+      CriteriaTable criteria,
+      ElementKind kind,
+      List<Member> members,
+      List<Story> stories,
+      List<DemoElement> elements) {
+    for (int i = 0; i < members.size(); i++) {
+      Story story = i < stories.size() ? stories.get(i) : Story.ordinary();
+      Piece piece = new Piece(criteria, kind, members.get(i));
+      story.teller().accept(piece);
+      elements.add(new DemoElement(story.title(), piece.assessment()));
+    }
+  }
+
+  private static void rack(
+      CriteriaTable criteria, Use use, List<Story> stories, List<DemoElement> elements) {
+    tell(criteria, ElementKind.COVERALL, Roster.reserve(stories.size(), use), stories, elements);
+  }
+}

@@ -1,0 +1,64 @@
+package org.ensemblerules.example.department.demo;
+
+import java.util.List;
+import org.ensemblerules.defect.DefectKind;
+import org.ensemblerules.defect.Grade;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.Legibility;
+
+/** What happened to the structural hoods. */
+final class HoodStories {
+  private HoodStories() {}
+
+  static List<Story> all() {
+    return List.of(
+        Story.ordinary(),
+        new Story(
+            "Grey with soot after a training burn",
+            hood -> {
+              hood.lookedOverAfterUse("2026-11-20");
+              hood.found("F1", "WHOLE_ELEMENT", "", DefectKind.COMBUSTION_PRODUCTS);
+            }),
+        new Story(
+            "Soot on record; only rinsed at the scene, never washed for it",
+            hood -> {
+              hood.lookedOverAfterUse("2026-11-22");
+              hood.found("F1", "WHOLE_ELEMENT", "", DefectKind.COMBUSTION_PRODUCTS)
+                  .cleaned("2026-11-22", CleaningKind.EXPOSURE_REDUCTION, Trades.GEAR_ROOM);
+            }),
+        new Story(
+            "A small hole burned by an ember beside the face opening",
+            hood -> hood.found("F1", "FABRIC", "left cheek", DefectKind.BURN_HOLE, Grade.SLIGHT)),
+        new Story(
+            "The face opening has lost part of its stretch",
+            hood ->
+                hood.found("F1", "FACE_OPENING", "", DefectKind.LOST_ELASTICITY, Grade.MODERATE)),
+        new Story(
+            "Light shines through a hole in the particulate-blocking layer",
+            hood -> hood.found("F1", "PARTICULATE_BLOCKING_LAYER", "nape", DefectKind.PUNCTURE)),
+        new Story(
+            "The label was cut out because it scratched",
+            hood ->
+                hood.label(
+                    label ->
+                        label.legibility(Legibility.MISSING).certificationMark(Known.UNKNOWN))),
+        new Story("Made in early 2016; time is up", hood -> hood.made("2016-02")),
+        new Story(
+            "Off duty for months; no inspection sheet came with it",
+            hood -> hood.noInspectionHandedOver()),
+        new Story(
+            "Stitches broken for a finger's width at the bib",
+            hood -> hood.found("F1", "SEAM", "bib", DefectKind.BROKEN_STITCHING)),
+        new Story(
+            "Blood last spring; sanitised, found clean, inspected",
+            hood ->
+                hood.foundBefore("2026-03-30", "F1", "FABRIC", "collar", DefectKind.BODY_FLUIDS)
+                    .cleaned("2026-04-01", CleaningKind.SANITISING, Trades.GEAR_ROOM)
+                    .passed("2026-04-02", Check.CLEANLINESS, Trades.GEAR_ROOM)),
+        new Story(
+            "Shrunk in the dryer; does not reach under the collar any more",
+            hood -> hood.found("F1", "FABRIC", "", DefectKind.SHRINKAGE)));
+  }
+}

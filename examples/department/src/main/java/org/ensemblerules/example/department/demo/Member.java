@@ -1,0 +1,19 @@
+package org.ensemblerules.example.department.demo;
+
+import java.util.List;
+import org.ensemblerules.effect.Doer;
+import org.ensemblerules.effect.EntityKind;
+import org.ensemblerules.gear.Use;
+
+/** One member, or one place of the reserve rack. Everybody here is invented. */
+record Member(int station, int number, String name, Use use) {
+  /** The member as somebody who looks over their own gear. */
+  Doer doer() {
+    return new Doer(name, EntityKind.MEMBER, List.of());
+  }
+
+  /** The name of a piece of this member's gear, as in {@code 1-03-COAT}. */
+  String tag(String piece) {
+    return station + "-" + (number < 10 ? "0" : "") + number + "-" + piece;
+  }
+}

@@ -1,0 +1,288 @@
+package org.ensemblerules.example.department.demo;
+
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
+import org.ensemblerules.defect.DefectKind;
+import org.ensemblerules.defect.Extent;
+import org.ensemblerules.defect.Finding;
+import org.ensemblerules.defect.FindingId;
+import org.ensemblerules.defect.Grade;
+import org.ensemblerules.effect.Doer;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementId;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.Legibility;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.Part;
+import org.ensemblerules.gear.Site;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.History;
+import org.ensemblerules.history.When;
+import org.ensemblerules.inspection.CriteriaTable;
+import org.ensemblerules.inspection.Equipment;
+import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.inspection.Occasion;
+import org.ensemblerules.measure.Quantity;
+import org.ensemblerules.measure.Unit;
+import org.ensemblerules.verdict.Assessment;
+
+/**
+ * A piece of gear while its story is told: first what it is, then what happened to it, last what
+ * the inspection at hand saw. Untold, it is in order and was cared for year by year.
+ */
+final class Piece {
+  private final ElementKind kind;
+  private final Member holder;
+  private final InspectionForm form;
+  private final Map<Optional<LayerKind>, Label.Builder> labels = new LinkedHashMap<>();
+  private final List<Event> events = new ArrayList<>();
+  private final List<Finding> findings = new ArrayList<>();
+  private final Set<Equipment> missing = EnumSet.noneOf(Equipment.class);
+  private final Set<Part> skipped = EnumSet.noneOf(Part.class);
+  private YearMonth made;
+  private Optional<LocalDate> placedInService = Optional.empty();
+  private Optional<LocalDate> lookedOver = Optional.empty();
+  private Known clean = Known.YES;
+  private Doer inspector = Trades.GEAR_ROOM;
+  private int lastRound = DemoDepartment.AS_OF.getYear();
+  private boolean linerInspected = true;
+  private boolean handedOver = true;
+
+  Piece(CriteriaTable criteria, ElementKind kind, Member holder) {
+    this.kind = kind;
+    this.holder = holder;
+    this.form = new InspectionForm(criteria, kind, holder.use(), Stock.notFitted(kind));
+    if (Stock.layered(kind)) {
+      labels.put(Optional.of(LayerKind.OUTER_SHELL), printedLabel());
+      labels.put(Optional.of(LayerKind.LINER_SYSTEM), printedLabel());
+    } else {
+      labels.put(Optional.empty(), printedLabel());
+    }
+    made(defaultMonth());
+  }
+
+  private Label.Builder printedLabel() {
+    return Label.builder()
+        .manufacturer(holder.number() % 4 == 0 ? "Maker Two" : "Maker One")
+        .model("Pattern " + kind.name().charAt(0) + holder.use().name().charAt(0))
+        .identification("LOT-" + holder.tag(kind.name()))
+        .size(holder.number() % 2 == 0 ? "M" : "L")
+        .claimedEdition(holder.number() % 3 == 0 ? "NFPA 1971, 2013" : "NFPA 1971, 2018")
+        .certificationMark(Known.YES)
+        .legibility(Legibility.READABLE);
+  }
+
+  /** Spread over some years; proximity gear is younger, since its reflective shell ages faster. */
+  private YearMonth defaultMonth() {
+    int month = 1 + holder.number() * 5 % 12;
+    return switch (holder.use()) {
+      case STRUCTURAL -> YearMonth.of(2019 + holder.number() * 3 % 5, month);
+      case PROXIMITY -> YearMonth.of(2022 + holder.number() % 3, month);
+    };
+  }
+
+  // What it is.
+
+  void made(YearMonth month) {
+    made = month;
+    label(label -> label.manufactured(new MarkedDate.Month(month)));
+  }
+
+  void made(String month) {
+    made(YearMonth.parse(month));
+  }
+
+  /** One layer was made in another month than the rest. */
+  void made(LayerKind layer, String month) {
+    label(layer, label -> label.manufactured(MarkedDate.parse(month)));
+  }
+
+  void placedInService(String day) {
+    placedInService = Optional.of(LocalDate.parse(day));
+  }
+
+  void label(UnaryOperator<Label.Builder> change) {
+    labels.replaceAll((layer, label) -> change.apply(label));
+  }
+
+  void label(LayerKind layer, UnaryOperator<Label.Builder> change) {
+    labels.computeIfPresent(Optional.of(layer), (key, label) -> change.apply(label));
+  }
+
+  // What happened to it.
+
+  void usedOn(String day) {
+    events.add(new Event.Used(at(day)));
+  }
+
+  void retired(String day, String why) {
+    events.add(new Event.Retired(at(day), why));
+  }
+
+  void disposed(String day, String method) {
+    events.add(new Event.Disposed(at(day), method));
+  }
+
+  /** Something was found in an earlier year; what was done about it is told by further events. */
+  Mending foundBefore(String day, String id, String site, String place, DefectKind defect) {
+    return foundBefore(day, id, site, place, defect, new Extent.NotMeasured());
+  }
+
+  Mending foundBefore(
+      String day, String id, String site, String place, DefectKind defect, Extent extent) {
+    events.add(new Event.Found(finding(day, id, site, place, defect, extent)));
+    return new Mending(events, new FindingId(id));
+  }
+
+  private static When at(String day) {
+    return When.on(MarkedDate.parse(day));
+  }
+
+  /** Yearly care ended with that year. */
+  void lastCaredFor(int year) {
+    lastRound = year;
+  }
+
+  void linerNeverOpened() {
+    linerInspected = false;
+  }
+
+  // What the inspection at hand saw.
+
+  /** Used on a day, and looked over by its wearer right after; that is the inspection at hand. */
+  void lookedOverAfterUse(String day) {
+    lookedOver = Optional.of(LocalDate.parse(day));
+    usedOn(day);
+  }
+
+  Mending found(String id, String site, String place, DefectKind defect, Extent extent) {
+    findings.add(finding(inspectedOn().toString(), id, site, place, defect, extent));
+    return new Mending(events, new FindingId(id));
+  }
+
+  Mending found(String id, String site, String place, DefectKind defect) {
+    return found(id, site, place, defect, new Extent.NotMeasured());
+  }
+
+  Mending found(String id, String site, String place, DefectKind defect, Grade grade) {
+    return found(id, site, place, defect, new Extent.Graded(grade));
+  }
+
+  /** The same, as long as that many millimetres. */
+  Mending foundLong(String id, String site, String place, DefectKind defect, String millimetres) {
+    Quantity length = Quantity.of(millimetres, Unit.MILLIMETRE);
+    return found(id, site, place, defect, new Extent.Length(length));
+  }
+
+  void inspectedBy(Doer doer) {
+    inspector = doer;
+  }
+
+  void inspectedWithout(Equipment equipment) {
+    missing.add(equipment);
+  }
+
+  void notLookedAt(Part part) {
+    skipped.add(part);
+  }
+
+  void cleanWhenInspected(Known known) {
+    clean = known;
+  }
+
+  void noInspectionHandedOver() {
+    handedOver = false;
+  }
+
+  private LocalDate inspectedOn() {
+    return lookedOver.orElse(round().day());
+  }
+
+  private YearlyRound round() {
+    return new YearlyRound(lastRound, holder);
+  }
+
+  private static Finding finding(
+      String day, String id, String site, String place, DefectKind defect, Extent extent) {
+    return new Finding(
+        new FindingId(id), Site.parse(site), place, defect, extent, MarkedDate.parse(day));
+  }
+
+  // All of it together.
+
+  Assessment assessment() {
+    LocalDate since = placedInService.orElse(made.plusMonths(4).atDay(15));
+    List<Event> history = new ArrayList<>(events);
+    history.add(new Event.Issued(When.on(MarkedDate.of(since)), holder.name()));
+    for (int year = since.getYear(); year <= lastRound; year++) {
+      history.addAll(new YearlyRound(year, holder).care(form, since));
+    }
+    for (int year = since.getYear(); year < lastRound; year++) {
+      yearly(year, since, Remarks.NONE).forEach(done -> history.add(new Event.Inspected(done, 0)));
+    }
+    List<Inspection> last = handedOver ? yearly(lastRound, since, remarks()) : List.of();
+    if (lookedOver.isPresent()) {
+      last.forEach(done -> history.add(new Event.Inspected(done, 0)));
+      last = List.of(lookOver(lookedOver.get()));
+    }
+    Assessment.Builder assessment = Assessment.builder(element(since)).history(History.of(history));
+    last.forEach(assessment::inspection);
+    findings.forEach(assessment::finding);
+    return assessment.build();
+  }
+
+  private List<Inspection> yearly(int year, LocalDate since, Remarks remarks) {
+    YearlyRound round = new YearlyRound(year, holder);
+    Doer by = year == lastRound ? inspector : Trades.GEAR_ROOM;
+    boolean liner = linerInspected && Stock.layered(kind);
+    return round.inspections(form, since, by, liner, foundOn(round.day()), remarks);
+  }
+
+  private List<Finding> foundOn(LocalDate day) {
+    return Stream.concat(
+            findings.stream(),
+            events.stream()
+                .filter(Event.Found.class::isInstance)
+                .map(event -> ((Event.Found) event).finding()))
+        .filter(finding -> finding.seen().equals(MarkedDate.of(day)))
+        .toList();
+  }
+
+  private Inspection lookOver(LocalDate day) {
+    InspectionForm.Head head =
+        new InspectionForm.Head(InspectionKind.ROUTINE, Occasion.AFTER_USE, day, holder.doer());
+    return form.filled(head, foundOn(day), Remarks.NONE);
+  }
+
+  private Remarks remarks() {
+    return new Remarks(clean, missing, skipped);
+  }
+
+  private Element element(LocalDate since) {
+    Element.Builder element =
+        Element.builder(new ElementId(holder.tag(kind.name())), kind, holder.use())
+            .inService(MarkedDate.of(since))
+            .cbrnOption(Known.NO);
+    labels.forEach(
+        (layer, label) -> {
+          layer.ifPresent(own -> element.layer(own, label.build()));
+          if (layer.isEmpty()) {
+            element.label(label.build());
+          }
+        });
+    return element.build();
+  }
+}

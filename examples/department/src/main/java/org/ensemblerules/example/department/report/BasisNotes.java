@@ -1,0 +1,39 @@
+package org.ensemblerules.example.department.report;
+
+import java.util.Collection;
+import java.util.Map;
+import java.util.TreeMap;
+import org.ensemblerules.source.Basis;
+import org.ensemblerules.verdict.Reason;
+
+/** What the bases cited mean for whoever relies on them, each kind once. */
+final class BasisNotes {
+  private BasisNotes() {}
+
+  static void write(TextPage page, Collection<Judged> all) {
+    Map<String, String> notes = new TreeMap<>();
+    for (Judged judged : all) {
+      for (Reason reason : judged.verdict().reasons()) {
+        reason
+            .row()
+            .map(row -> row.provenance().basis())
+            .ifPresent(
+                basis -> reason.caution().ifPresent(caution -> notes.put(kind(basis), caution)));
+      }
+    }
+    if (!notes.isEmpty()) {
+      page.blank();
+      page.line("BASIS");
+      notes.forEach((kind, caution) -> page.wrapped("  " + kind + ": ", caution));
+    }
+  }
+
+  private static String kind(Basis basis) {
+    if (basis instanceof Basis.Published published) {
+      return "PUBLISHED, " + published.seen();
+    }
+    return basis instanceof Basis.Memory memory
+        ? "MEMORY, " + memory.confidence()
+        : "COMMON_PRACTICE";
+  }
+}

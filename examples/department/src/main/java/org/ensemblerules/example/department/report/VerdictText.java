@@ -1,0 +1,76 @@
+package org.ensemblerules.example.department.report;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.retirement.AgeAnswer;
+import org.ensemblerules.verdict.LayerAge;
+import org.ensemblerules.verdict.Step;
+import org.ensemblerules.verdict.Verdict;
+import org.ensemblerules.verdict.WayBack;
+
+/** One verdict as its user sees it, apart from its cautions. */
+final class VerdictText {
+  private VerdictText() {}
+
+  static void write(TextPage page, Judged judged) {
+    Verdict verdict = judged.verdict();
+    Element element = verdict.element();
+    page.line(
+        element.id()
+            + "   "
+            + PlainWords.of(element.use())
+            + " "
+            + PlainWords.of(element.kind())
+            + "   "
+            + verdict.headline()
+            + " ("
+            + verdict.service()
+            + ")");
+    judged.story().ifPresent(story -> page.wrapped("  ", story + "."));
+    if (!verdict.reasons().isEmpty()) {
+      page.line("  Why");
+      ReasonText.write(page, verdict.reasons());
+    }
+    if (!verdict.handling().isEmpty()) {
+      page.wrapped("  Handling  ", PlainWords.list(verdict.handling()));
+    }
+    wayBack(page, verdict.wayBack());
+    ages(page, verdict);
+  }
+
+  private static void wayBack(TextPage page, WayBack wayBack) {
+    if (wayBack instanceof WayBack.None none) {
+      page.wrapped("  Way back  ", "none: " + none.why());
+    } else if (wayBack instanceof WayBack.Steps way) {
+      page.line("  Way back");
+      int number = 0;
+      for (Step step : way.steps()) {
+        number++;
+        page.wrapped(
+            (number < 10 ? "    " : "   ") + number + ". ",
+            PlainWords.of(step.effect()) + ": " + PlainWords.of(step.target()));
+        page.wrapped("         by     ", PlainWords.who(step.by()));
+        step.shown().forEach(shown -> page.wrapped("         shown  ", PlainWords.sentence(shown)));
+      }
+    }
+  }
+
+  /** Layers of one age share a line. */
+  private static void ages(TextPage page, Verdict verdict) {
+    Map<String, String> layers = new LinkedHashMap<>();
+    for (LayerAge age : verdict.ages()) {
+      String layer = age.layer().map(PlainWords::of).orElse("element");
+      layers.merge(answer(age), layer, (first, second) -> first + ", " + second);
+    }
+    layers.forEach((answer, names) -> page.wrapped("  Age       ", names + ": " + answer));
+  }
+
+  private static String answer(LayerAge age) {
+    String answer = age.answer().text();
+    if (age.answer() instanceof AgeAnswer.LeavesOn leaves) {
+      answer = "last day of service " + leaves.lastDay() + ", " + answer;
+    }
+    return "made " + PlainWords.sentence(age.manufactured().toString()) + ", " + answer;
+  }
+}

@@ -1,0 +1,153 @@
+package org.ensemblerules.example.department;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.ensemblerules.effect.EffectKind;
+import org.ensemblerules.effect.HandlingDuty;
+import org.ensemblerules.example.department.demo.DemoDepartment;
+import org.ensemblerules.example.department.demo.DemoElement;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.Use;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.source.Edition;
+import org.ensemblerules.tables.ShippedRules;
+import org.ensemblerules.verdict.Assess;
+import org.ensemblerules.verdict.Headline;
+import org.ensemblerules.verdict.Reason;
+import org.ensemblerules.verdict.ReasonKind;
+import org.ensemblerules.verdict.Service;
+import org.ensemblerules.verdict.Verdict;
+import org.junit.jupiter.api.Test;
+
+class DemoDepartmentTest {
+  private static final RuleSet RULES = ShippedRules.standard();
+  private static final List<Verdict> VERDICTS = judged(RULES, DemoDepartment.AS_OF);
+
+  private static List<Verdict> judged(RuleSet rules, LocalDate asOf) {
+    return DemoDepartment.assessments(rules).stream()
+        .map(assessment -> Assess.assess(rules, assessment, asOf))
+        .toList();
+  }
+
+  @Test
+  void hasEnoughElementsEachWithANameOfItsOwn() {
+    assertThat(VERDICTS).hasSizeGreaterThanOrEqualTo(120);
+    assertThat(VERDICTS.stream().map(verdict -> verdict.element().id()).distinct())
+        .hasSameSizeAs(VERDICTS);
+  }
+
+  @Test
+  void hasEveryKindOfElementForEveryUseItExistsFor() {
+    Set<String> missing = new TreeSet<>();
+    for (ElementKind kind : ElementKind.values()) {
+      for (Use use : Use.values()) {
+        if (!RULES.tables().anatomy().of(kind, use).isEmpty()) {
+          missing.add(kind + " " + use);
+        }
+      }
+    }
+    VERDICTS.stream()
+        .map(Verdict::element)
+        .forEach(element -> missing.remove(element.kind() + " " + element.use()));
+    assertThat(missing).isEmpty();
+  }
+
+  @Test
+  void reachesEveryHeadline() {
+    Set<Headline> missing = EnumSet.allOf(Headline.class);
+    VERDICTS.forEach(verdict -> missing.remove(verdict.headline()));
+    assertThat(missing).isEmpty();
+  }
+
+  @Test
+  void reachesEveryKindOfEffect() {
+    Set<EffectKind> missing = EnumSet.allOf(EffectKind.class);
+    reasons(VERDICTS).forEach(reason -> missing.remove(reason.effect().effectKind()));
+    assertThat(missing).isEmpty();
+  }
+
+  @Test
+  void reachesEveryHandlingDuty() {
+    Set<HandlingDuty> missing = EnumSet.allOf(HandlingDuty.class);
+    VERDICTS.forEach(verdict -> missing.removeAll(verdict.handling()));
+    assertThat(missing).isEmpty();
+  }
+
+  @Test
+  void reachesEveryKindOfReasonButThatOfTheCalendar() {
+    Set<ReasonKind> missing = EnumSet.allOf(ReasonKind.class);
+    reasons(VERDICTS).forEach(reason -> missing.remove(reason.kind()));
+    assertThat(missing).containsExactly(ReasonKind.EDITION_NOT_IN_FORCE);
+  }
+
+  @Test
+  void isOutAsAWholeBeforeTheEditionTookEffect() {
+    LocalDate effective =
+        RULES.editions().values().stream()
+            .flatMap(edition -> edition.effective().stream())
+            .max(LocalDate::compareTo)
+            .orElseThrow();
+    List<Verdict> early = judged(RULES, effective.minusDays(1));
+    assertThat(early).allMatch(verdict -> verdict.service() == Service.OUT);
+    assertThat(reasons(early)).extracting(Reason::kind).contains(ReasonKind.EDITION_NOT_IN_FORCE);
+  }
+
+  @Test
+  void ordinaryYearsLeaveAnElementInService() {
+    List<DemoElement> elements = DemoDepartment.elements(RULES);
+    for (int i = 0; i < elements.size(); i++) {
+      if (elements.get(i).story().contains("all clear")) {
+        assertThat(VERDICTS.get(i).reasons()).as("%s", VERDICTS.get(i)).isEmpty();
+      }
+    }
+  }
+
+  @Test
+  void isTheSameAtEveryTelling() {
+    assertThat(DemoDepartment.elements(RULES)).isEqualTo(DemoDepartment.elements(RULES));
+  }
+
+  @Test
+  void fillsInTheFormsOfEveryEdition() {
+    for (Edition edition : ShippedRules.editions()) {
+      ShippedRules.of(edition.id())
+          .ifPresent(
+              rules -> {
+                List<Verdict> verdicts = judged(rules, DemoDepartment.AS_OF);
+                assertThat(verdicts)
+                    .as("%s", edition.id())
+                    .anyMatch(verdict -> verdict.service() == Service.IN)
+                    .anyMatch(verdict -> verdict.service() == Service.OUT);
+              });
+    }
+  }
+
+  /** Everybody and everything is invented, and says so. */
+  @Test
+  void namesManufacturersThatDoNotExist() {
+    Set<String> manufacturers =
+        VERDICTS.stream()
+            .map(Verdict::element)
+            .flatMap(DemoDepartmentTest::manufacturers)
+            .collect(Collectors.toSet());
+    assertThat(manufacturers).isSubsetOf(Arrays.asList("Maker One", "Maker Two"));
+  }
+
+  private static Stream<String> manufacturers(Element element) {
+    return Stream.concat(element.label().stream(), element.layerLabels().values().stream())
+        .flatMap(label -> label.manufacturer().stream());
+  }
+
+  private static List<Reason> reasons(List<Verdict> verdicts) {
+    return verdicts.stream().flatMap(verdict -> verdict.reasons().stream()).toList();
+  }
+}

@@ -1,0 +1,40 @@
+package org.ensemblerules.effect;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.ensemblerules.source.TableResult;
+import org.ensemblerules.testkit.FrozenRules;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Every check has one row. */
+class CheckTableTest {
+  private static final CheckTable TABLE = FrozenRules.rules().tables().checks();
+
+  @ParameterizedTest
+  @EnumSource(Check.class)
+  void everyCheckHasItsRow(Check check) {
+    assertThat(TABLE.row(check).check()).isEqualTo(check);
+  }
+
+  @Test
+  void aCheckTwiceAndACheckMissingAreFaultsAtOnce() {
+    List<CheckRow> rows = new ArrayList<>(TABLE.rows());
+    CheckRow first = rows.get(0);
+    rows.removeIf(row -> row.check() == Check.SEAM_PULL || row.check() == Check.WATER_ENTRY);
+    rows.add(first);
+    TableResult<CheckTable> result = CheckTable.of(rows);
+    assertThat(((TableResult.Faulty<CheckTable>) result).faults())
+        .extracting(Object::toString)
+        .containsExactly(
+            first.key() + ", check: found ROUTINE_INSPECTION, allowed: each check once",
+            "checks, check: found no row for [SEAM_PULL, WATER_ENTRY], allowed: a row for each");
+    assertThatThrownBy(result::orElseThrow)
+        .isInstanceOf(IllegalStateException.class)
+        .hasMessageContaining("each check once");
+  }
+}

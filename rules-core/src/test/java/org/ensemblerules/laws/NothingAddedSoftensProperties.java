@@ -1,0 +1,144 @@
+package org.ensemblerules.laws;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Assume;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.EdgeCasesMode;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.PropertyDefaults;
+import net.jqwik.api.Provide;
+import net.jqwik.api.domains.Domain;
+import net.jqwik.api.domains.DomainContext;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.inspection.CriterionRow;
+import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.Outcome;
+import org.ensemblerules.source.RowKey;
+import org.ensemblerules.testkit.ArbitrariesOfCases;
+import org.ensemblerules.testkit.ArbitrariesOfEvents;
+import org.ensemblerules.testkit.ArbitrariesOfFindings;
+import org.ensemblerules.testkit.ArbitrariesOfInspections;
+import org.ensemblerules.testkit.FitGear;
+import org.ensemblerules.testkit.GearCase;
+import org.ensemblerules.testkit.VerdictContent;
+import org.ensemblerules.verdict.Service;
+
+/** What is found, fails or is unknown besides takes no action away and brings nothing back. */
+@Domain(DomainContext.Global.class)
+@PropertyDefaults(tries = 2000, edgeCases = EdgeCasesMode.NONE)
+class NothingAddedSoftensProperties {
+  record Added(GearCase before, GearCase after) {}
+
+  @Provide
+  Arbitrary<Added> foundBesides() {
+    return ArbitrariesOfCases.cases()
+        .flatMap(
+            given ->
+                ArbitrariesOfFindings.on(given.element().kind())
+                    .map(found -> new Added(given, given.with(found))));
+  }
+
+  /**
+   * One thing a finding does settle: that an inspection found something and no finding said what.
+   */
+  @Property
+  void aFinding(@ForAll("foundBesides") Added added) {
+    Assume.that(!findingsMissing(added.before()));
+    stricter(added);
+  }
+
+  private static boolean findingsMissing(GearCase given) {
+    return given.verdict().reasons().stream()
+        .anyMatch(reason -> reason.seen().contains("no finding says what"));
+  }
+
+  @Provide
+  Arbitrary<Added> foundBefore() {
+    return ArbitrariesOfCases.cases()
+        .flatMap(
+            given ->
+                ArbitrariesOfFindings.on(given.element().kind())
+                    .map(found -> new Added(given, given.with(new Event.Found(found)))));
+  }
+
+  @Property
+  void aFindingOnRecord(@ForAll("foundBefore") Added added) {
+    Assume.that(!findingsMissing(added.before()));
+    stricter(added);
+  }
+
+  @Provide
+  Arbitrary<Added> failedBesides() {
+    return Combinators.combine(ArbitrariesOfCases.cases(), ArbitrariesOfEvents.failed())
+        .as((given, failed) -> new Added(given, given.with(failed)));
+  }
+
+  @Property
+  void aFailedCheck(@ForAll("failedBesides") Added added) {
+    stricter(added);
+    assertThat(added.after().verdict().service()).isEqualTo(Service.OUT);
+  }
+
+  @Provide
+  Arbitrary<Added> undatedBesides() {
+    return ArbitrariesOfCases.cases()
+        .flatMap(
+            given ->
+                ArbitrariesOfEvents.undated(given.element().kind())
+                    .map(event -> new Added(given, given.with(event))));
+  }
+
+  @Property
+  void anUndatedEvent(@ForAll("undatedBesides") Added added) {
+    stricter(added);
+  }
+
+  @Provide
+  Arbitrary<Added> notDoneBesides() {
+    return ArbitrariesOfCases.cases()
+        .filter(given -> !given.inspections().isEmpty())
+        .flatMap(
+            given ->
+                keysOf(given.inspections().get(0), given.element().kind())
+                    .map(key -> new Added(given, changed(given, key, Outcome.NOT_DONE))));
+  }
+
+  @Property
+  void aCriterionNotDone(@ForAll("notDoneBesides") Added added) {
+    assertThat(added.after().verdict().service()).isEqualTo(Service.OUT);
+    assertThat(added.after().verdict().checksNotDone()).isNotEmpty();
+  }
+
+  @Property
+  void anOutcomeOfACriterionThatDoesNotExist(@ForAll("foundBesides") Added added) {
+    GearCase given = added.before();
+    Assume.that(!given.inspections().isEmpty());
+    stricter(new Added(given, changed(given, new RowKey("no-such-thing"), Outcome.CLEAR)));
+  }
+
+  private static Arbitrary<RowKey> keysOf(Inspection inspection, ElementKind kind) {
+    return Arbitraries.of(
+        FitGear.criteria(inspection.kind(), kind).stream().map(CriterionRow::key).toList());
+  }
+
+  private static GearCase changed(GearCase given, RowKey key, Outcome outcome) {
+    List<Inspection> made = new ArrayList<>(given.inspections());
+    made.set(0, ArbitrariesOfInspections.adding(made.get(0), key, outcome));
+    return given.inspectedBy(made);
+  }
+
+  private static void stricter(Added added) {
+    assertThat(VerdictContent.demanded(added.after().verdict()))
+        .containsAll(VerdictContent.demanded(added.before().verdict()));
+    if (added.before().verdict().service() == Service.OUT) {
+      assertThat(added.after().verdict().service()).isEqualTo(Service.OUT);
+    }
+  }
+}

@@ -1,0 +1,2 @@
+/** What holds of every verdict, whatever was handed over. */
+package org.ensemblerules.laws;

@@ -1,0 +1,178 @@
+package org.ensemblerules.testkit;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.Tuple;
+import org.ensemblerules.defect.FindingId;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.effect.Credential;
+import org.ensemblerules.effect.CredentialScope;
+import org.ensemblerules.effect.Doer;
+import org.ensemblerules.effect.EntityKind;
+import org.ensemblerules.effect.RepairClass;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.history.CheckResult;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.When;
+
+/** Events in the life of an element, by people who may and people who may not. */
+public final class ArbitrariesOfEvents {
+  private ArbitrariesOfEvents() {}
+
+  /**
+   * Returns doers: with every credential, with none, with one that ran out, and makers.
+   *
+   * @return the doers
+   */
+  public static Arbitrary<Doer> doers() {
+    Arbitrary<Doer> known =
+        Arbitraries.of(
+            People.PROVIDER,
+            People.DEPARTMENT,
+            People.MAKER,
+            People.WEARER,
+            People.UNTRAINED,
+            People.OTHER_MAKER);
+    return Arbitraries.frequencyOf(Tuple.of(4, known), Tuple.of(1, expired()));
+  }
+
+  private static Arbitrary<Doer> expired() {
+    Arbitrary<LocalDate> lastDays = ArbitrariesOfDates.days(FitGear.IN_SERVICE, FitGear.AS_OF);
+    return Combinators.combine(Arbitraries.of(EntityKind.class), lastDays)
+        .as(
+            (kind, lastDay) ->
+                new Doer(
+                    "Once trained",
+                    kind,
+                    Arrays.stream(CredentialScope.values())
+                        .map(scope -> new Credential(scope, FitGear.IN_SERVICE, lastDay))
+                        .toList()));
+  }
+
+  /**
+   * Returns events of every kind; what ends service is rare.
+   *
+   * @param element the kind of element
+   * @return the events
+   */
+  public static Arbitrary<Event> on(ElementKind element) {
+    return Arbitraries.frequencyOf(
+        Tuple.of(4, done()),
+        Tuple.of(2, ArbitrariesOfFindings.on(element).map(Event.Found::new)),
+        Tuple.of(2, ArbitrariesOfInspections.of(element).map(made -> new Event.Inspected(made, 0))),
+        Tuple.of(1, ArbitrariesOfDates.moments().map(Event.Used::new)),
+        Tuple.of(1, endless()));
+  }
+
+  /**
+   * Returns what is done to an element: repairs, cleanings and checks.
+   *
+   * @return the events
+   */
+  public static Arbitrary<Event> done() {
+    return Arbitraries.oneOf(repaired(), cleaned(), checked());
+  }
+
+  private static Arbitrary<Event> repaired() {
+    return Combinators.combine(
+            ArbitrariesOfDates.moments(),
+            Arbitraries.of(RepairClass.class),
+            Arbitraries.of(true, false),
+            doers(),
+            answers())
+        .as(Event.Repaired::new);
+  }
+
+  private static Arbitrary<Event> cleaned() {
+    return Combinators.combine(
+            ArbitrariesOfDates.moments(), Arbitraries.of(CleaningKind.class), doers(), answers())
+        .as(Event.Cleaned::new);
+  }
+
+  private static Arbitrary<Event> checked() {
+    return Combinators.combine(
+            ArbitrariesOfDates.moments(),
+            Arbitraries.of(Check.class),
+            Arbitraries.of(
+                CheckResult.PASSED, CheckResult.PASSED, CheckResult.VOID, CheckResult.FAILED),
+            doers(),
+            answers())
+        .as(Event.Checked::new);
+  }
+
+  /**
+   * Returns checks that failed.
+   *
+   * @return the events
+   */
+  public static Arbitrary<Event> failed() {
+    return Combinators.combine(
+            ArbitrariesOfDates.moments(), Arbitraries.of(Check.class), doers(), answers())
+        .as((when, check, by, ids) -> new Event.Checked(when, check, CheckResult.FAILED, by, ids));
+  }
+
+  private static Arbitrary<Event> endless() {
+    return ArbitrariesOfDates.moments()
+        .flatMap(
+            when ->
+                Arbitraries.frequency(
+                    Tuple.of(4, new Event.Issued(when, "Member 8")),
+                    Tuple.of(4, new Event.Returned(when)),
+                    Tuple.of(1, new Event.Retired(when, "worn out")),
+                    Tuple.of(1, new Event.Disposed(when, "cut up"))));
+  }
+
+  /**
+   * Returns an event of any kind without a date.
+   *
+   * @param element the kind of element
+   * @return the events
+   */
+  public static Arbitrary<Event> undated(ElementKind element) {
+    return on(element).map(ArbitrariesOfEvents::withoutDate);
+  }
+
+  private static Event withoutDate(Event event) {
+    When never = When.on(MarkedDate.unknown());
+    if (event instanceof Event.Repaired done) {
+      return new Event.Repaired(
+          never, done.repairClass(), done.replaced(), done.by(), done.answers());
+    } else if (event instanceof Event.Cleaned done) {
+      return new Event.Cleaned(never, done.kind(), done.by(), done.answers());
+    } else if (event instanceof Event.Checked done) {
+      return new Event.Checked(never, done.check(), done.result(), done.by(), done.answers());
+    } else if (event instanceof Event.Retired done) {
+      return new Event.Retired(never, done.why());
+    } else if (event instanceof Event.Issued done) {
+      return new Event.Issued(never, done.holder());
+    }
+    return new Event.Used(never);
+  }
+
+  private static Arbitrary<Set<FindingId>> answers() {
+    return ArbitrariesOfFindings.ids().set().ofMinSize(0).ofMaxSize(3);
+  }
+
+  /**
+   * Returns the things that happen to an element that nothing speaks against.
+   *
+   * @return lists of events that leave a fit element fit
+   */
+  public static Arbitrary<List<Event>> harmless() {
+    return ArbitrariesOfDates.days(FitGear.IN_SERVICE, FitGear.AS_OF.minusDays(1))
+        .map(day -> When.on(MarkedDate.of(day)))
+        .flatMap(
+            when ->
+                Arbitraries.of(
+                    List.of(new Event.Issued(when, "Member 9")),
+                    List.of(new Event.Returned(when)),
+                    List.of(new Event.Used(when))));
+  }
+}

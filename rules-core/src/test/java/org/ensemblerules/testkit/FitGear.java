@@ -1,0 +1,160 @@
+package org.ensemblerules.testkit;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import org.ensemblerules.effect.Doer;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementId;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.Legibility;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.Use;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.When;
+import org.ensemblerules.inspection.CriterionRow;
+import org.ensemblerules.inspection.Equipment;
+import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.inspection.Occasion;
+import org.ensemblerules.inspection.Outcome;
+
+/** Elements that nothing speaks against under the frozen rules, and inspections that count. */
+public final class FitGear {
+  /** The invented manufacturer of the fit elements. */
+  public static final String MAKER_NAME = "The maker";
+
+  /** When the fit elements were made. */
+  public static final LocalDate MADE = LocalDate.of(2020, 3, 1);
+
+  /** When the fit elements were placed in service. */
+  public static final LocalDate IN_SERVICE = LocalDate.of(2020, 6, 1);
+
+  /** When the fit elements were last inspected in full. */
+  public static final LocalDate LAST_ADVANCED = LocalDate.of(2024, 1, 10);
+
+  /** The day for which the fit elements are judged. */
+  public static final LocalDate AS_OF = LocalDate.of(2024, 6, 15);
+
+  private FitGear() {}
+
+  /**
+   * Returns a label on which everything can be read.
+   *
+   * @return a builder, for tests to change
+   */
+  public static Label.Builder label() {
+    return Label.builder()
+        .manufacturer(MAKER_NAME)
+        .model("Model A")
+        .identification("Lot 1")
+        .size("M")
+        .manufactured(MarkedDate.of(MADE))
+        .claimedEdition("Invented edition")
+        .certificationMark(Known.YES)
+        .legibility(Legibility.READABLE);
+  }
+
+  /**
+   * Returns an element with the labels it must have, in service since {@link #IN_SERVICE}.
+   *
+   * @param kind a kind that the frozen rules know
+   * @return a builder, for tests to change
+   */
+  public static Element.Builder element(ElementKind kind) {
+    Element.Builder element =
+        Element.builder(new ElementId(kind + " 1"), kind, Use.STRUCTURAL)
+            .inService(MarkedDate.of(IN_SERVICE))
+            .cbrnOption(Known.NO);
+    return kind == ElementKind.COAT
+        ? element
+            .layer(LayerKind.OUTER_SHELL, label().build())
+            .layer(LayerKind.LINER_SYSTEM, label().build())
+        : element.label(label().build());
+  }
+
+  /**
+   * Returns a complete inspection that found nothing, by somebody permitted, with all at hand.
+   *
+   * @param inspection the kind of inspection
+   * @param element the kind of element
+   * @param on the day
+   * @return a builder, for tests to change
+   */
+  public static Inspection.Builder inspection(
+      InspectionKind inspection, ElementKind element, LocalDate on) {
+    return inspection(inspection, element, MarkedDate.of(on), People.permitted(inspection.task()));
+  }
+
+  /**
+   * Returns a complete inspection that found nothing, with all at hand.
+   *
+   * @param inspection the kind of inspection
+   * @param element the kind of element
+   * @param on when
+   * @param by who made it
+   * @return a builder, for tests to change
+   */
+  public static Inspection.Builder inspection(
+      InspectionKind inspection, ElementKind element, MarkedDate on, Doer by) {
+    Inspection.Builder builder =
+        Inspection.builder(inspection, Occasion.PERIODIC, on, by)
+            .gearClean(Known.YES)
+            .atHand(EnumSet.allOf(Equipment.class));
+    for (CriterionRow row : criteria(inspection, element)) {
+      builder.outcome(row.key(), Outcome.CLEAR);
+    }
+    return builder;
+  }
+
+  /**
+   * Returns what the frozen rules have looked at.
+   *
+   * @param inspection the kind of inspection
+   * @param element the kind of element
+   * @return the criteria
+   */
+  public static List<CriterionRow> criteria(InspectionKind inspection, ElementKind element) {
+    return FrozenRules.rules().tables().criteria().required(inspection, element, Use.STRUCTURAL);
+  }
+
+  /**
+   * Returns the kinds of inspection that the frozen rules have for an element.
+   *
+   * @param element the kind of element
+   * @return the kinds
+   */
+  public static List<InspectionKind> inspections(ElementKind element) {
+    return Arrays.stream(InspectionKind.values())
+        .filter(kind -> !criteria(kind, element).isEmpty())
+        .toList();
+  }
+
+  /**
+   * Returns an element that nothing speaks against: inspected in full on {@link #LAST_ADVANCED} and
+   * looked over on {@link #AS_OF}.
+   *
+   * @param kind a kind that the frozen rules know
+   * @return the case
+   */
+  public static GearCase fit(ElementKind kind) {
+    List<Event> events = new ArrayList<>();
+    events.add(new Event.Issued(When.on(MarkedDate.of(IN_SERVICE)), "Member 7"));
+    for (InspectionKind inspection : inspections(kind)) {
+      if (inspection != InspectionKind.ROUTINE) {
+        events.add(new Event.Inspected(inspection(inspection, kind, LAST_ADVANCED).build(), 0));
+      }
+    }
+    return new GearCase(
+        element(kind).build(),
+        events,
+        List.of(inspection(InspectionKind.ROUTINE, kind, AS_OF).build()),
+        List.of(),
+        AS_OF);
+  }
+}

@@ -1,0 +1,92 @@
+package org.ensemblerules.testkit;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.ensemblerules.defect.DefectTable;
+import org.ensemblerules.effect.CheckTable;
+import org.ensemblerules.effect.PermissionTable;
+import org.ensemblerules.gear.AnatomyTable;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.inspection.CriteriaTable;
+import org.ensemblerules.inspection.IntervalTable;
+import org.ensemblerules.retirement.AgeLimitTable;
+import org.ensemblerules.ruleset.CautionTable;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.ruleset.Tables;
+import org.ensemblerules.source.Edition;
+import org.ensemblerules.source.EditionId;
+
+/**
+ * A small, invented rule set that no data release changes. It has every kind of band, effect and
+ * duty, so that tests of the logic rest on it and not on what the shipped tables happen to say.
+ */
+public final class FrozenRules {
+  /** The kinds of element that the frozen rules know, all for structural use. */
+  public static final List<ElementKind> KINDS =
+      List.of(ElementKind.COAT, ElementKind.GLOVES, ElementKind.HELMET);
+
+  /** The day the frozen edition took effect. */
+  public static final LocalDate EFFECTIVE = LocalDate.of(2018, 7, 1);
+
+  private static final RuleSet RULES = of(tables());
+
+  private FrozenRules() {}
+
+  /**
+   * Returns the rule set.
+   *
+   * @return the same set at every call
+   */
+  public static RuleSet rules() {
+    return RULES;
+  }
+
+  /**
+   * Compiles the tables anew.
+   *
+   * @return the tables
+   */
+  public static Tables tables() {
+    AnatomyTable anatomy = AnatomyTable.of(FrozenAnatomy.rows()).orElseThrow();
+    return Tables.builder(anatomy, CheckTable.of(FrozenDuties.checks()).orElseThrow())
+        .permissions(PermissionTable.of(FrozenDuties.permissions()).orElseThrow())
+        .defects(DefectTable.of(FrozenDefects.rows(), anatomy).orElseThrow())
+        .criteria(CriteriaTable.of(FrozenSchedules.criteria(), anatomy).orElseThrow())
+        .intervals(IntervalTable.of(FrozenSchedules.intervals()).orElseThrow())
+        .ageLimits(AgeLimitTable.of(FrozenSchedules.ageLimits()).orElseThrow())
+        .cautions(CautionTable.of(FrozenSchedules.cautions()).orElseThrow())
+        .build();
+  }
+
+  /**
+   * Puts tables together under the frozen edition.
+   *
+   * @param tables the tables
+   * @return a rule set
+   */
+  public static RuleSet of(Tables tables) {
+    Edition edition =
+        new Edition(
+            FrozenProvenance.of("edition"),
+            FrozenProvenance.EDITION,
+            2,
+            "Invented rules, edition of 2020",
+            Optional.of(EFFECTIVE),
+            Optional.empty());
+    Edition earlier =
+        new Edition(
+            FrozenProvenance.of("edition", "earlier"),
+            new EditionId("FROZEN_2010"),
+            1,
+            "Invented rules, edition of 2010",
+            Optional.empty(),
+            Optional.of(FrozenProvenance.EDITION));
+    return RuleSet.of(
+        Map.of(Subject.CARE, edition, Subject.INSPECTION, edition, Subject.AGE, earlier),
+        tables,
+        Map.of("defects", 1));
+  }
+}

@@ -1,0 +1,121 @@
+package org.ensemblerules.testkit;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.ensemblerules.defect.Finding;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.History;
+import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.verdict.Assess;
+import org.ensemblerules.verdict.Assessment;
+import org.ensemblerules.verdict.Verdict;
+
+/**
+ * What is handed over to be judged, and for which day, with its parts open to change.
+ *
+ * @param element the element
+ * @param events what happened to it, in any order
+ * @param inspections the inspections made now
+ * @param findings what was found now
+ * @param asOf the day judged for
+ */
+public record GearCase(
+    Element element,
+    List<Event> events,
+    List<Inspection> inspections,
+    List<Finding> findings,
+    LocalDate asOf) {
+  /** Copies the lists. */
+  public GearCase {
+    events = List.copyOf(events);
+    inspections = List.copyOf(inspections);
+    findings = List.copyOf(findings);
+  }
+
+  /**
+   * Returns the case as the library takes it.
+   *
+   * @return the assessment
+   */
+  public Assessment assessment() {
+    Assessment.Builder builder = Assessment.builder(element).history(History.of(events));
+    inspections.forEach(builder::inspection);
+    findings.forEach(builder::finding);
+    return builder.build();
+  }
+
+  /**
+   * Judges the case by the frozen rules.
+   *
+   * @return the verdict
+   */
+  public Verdict verdict() {
+    return Assess.assess(FrozenRules.rules(), assessment(), asOf);
+  }
+
+  /**
+   * Returns the case with another element.
+   *
+   * @param other the element
+   * @return the changed case
+   */
+  public GearCase with(Element other) {
+    return new GearCase(other, events, inspections, findings, asOf);
+  }
+
+  /**
+   * Returns the case with more events.
+   *
+   * @param more what happened besides
+   * @return the changed case
+   */
+  public GearCase withEvents(List<? extends Event> more) {
+    List<Event> all = new ArrayList<>(events);
+    all.addAll(more);
+    return new GearCase(element, all, inspections, findings, asOf);
+  }
+
+  /**
+   * Returns the case with one more event.
+   *
+   * @param event what happened besides
+   * @return the changed case
+   */
+  public GearCase with(Event event) {
+    return withEvents(List.of(event));
+  }
+
+  /**
+   * Returns the case with other inspections made now.
+   *
+   * @param others the inspections
+   * @return the changed case
+   */
+  public GearCase inspectedBy(List<Inspection> others) {
+    return new GearCase(element, events, others, findings, asOf);
+  }
+
+  /**
+   * Returns the case with one more finding made now.
+   *
+   * @param finding the finding
+   * @return the changed case
+   */
+  public GearCase with(Finding finding) {
+    List<Finding> all = new ArrayList<>(findings);
+    all.add(finding);
+    return new GearCase(element, events, inspections, all, asOf);
+  }
+
+  /**
+   * Returns the case judged for another day.
+   *
+   * @param day the day
+   * @return the changed case
+   */
+  public GearCase on(LocalDate day) {
+    return new GearCase(element, events, inspections, findings, day);
+  }
+}

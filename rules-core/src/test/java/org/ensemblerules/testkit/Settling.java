@@ -1,0 +1,80 @@
+package org.ensemblerules.testkit;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.ensemblerules.defect.FindingId;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.RepairClass;
+import org.ensemblerules.effect.Task;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.history.CheckResult;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.When;
+
+/** Does for a finding what it calls for, by permitted people, one thing a day. */
+public final class Settling {
+  private final Set<FindingId> answers;
+  private final List<Event> events = new ArrayList<>();
+  private LocalDate day;
+
+  private Settling(FindingId finding, LocalDate from) {
+    this.answers = Set.of(finding);
+    this.day = from;
+  }
+
+  /**
+   * Returns the events that settle a finding.
+   *
+   * @param finding the finding's name
+   * @param effect what it calls for; not a note, and not final
+   * @param afterwards the checks that must be passed afterwards
+   * @param from the day of the first event
+   * @return the events, each on the day after the one before
+   */
+  public static List<Event> of(
+      FindingId finding, Effect effect, Set<Check> afterwards, LocalDate from) {
+    Settling settling = new Settling(finding, from);
+    settling.carryOut(effect);
+    new TreeSet<>(afterwards).forEach(settling::pass);
+    return settling.events;
+  }
+
+  private void carryOut(Effect effect) {
+    if (effect instanceof Effect.Clean clean) {
+      Task task = Task.of(clean.kind());
+      events.add(new Event.Cleaned(next(), clean.kind(), People.permitted(task), answers));
+    } else if (effect instanceof Effect.Repair repair) {
+      repair(repair.repairClass(), false);
+    } else if (effect instanceof Effect.ReplacePart replace) {
+      repair(replace.repairClass(), true);
+    } else if (effect instanceof Effect.Retire) {
+      repair(RepairClass.ADVANCED, true);
+    } else if (effect instanceof Effect.Evaluate evaluate) {
+      pass(evaluate.check());
+      if (!FrozenRules.rules().tables().checks().row(evaluate.check()).passCloses()) {
+        pass(Check.EXPERT_EVALUATION);
+      }
+    }
+  }
+
+  private void repair(RepairClass repairClass, boolean replaced) {
+    Task task = Task.of(repairClass);
+    events.add(new Event.Repaired(next(), repairClass, replaced, People.permitted(task), answers));
+  }
+
+  private void pass(Check check) {
+    Task task = FrozenRules.rules().tables().checks().row(check).task();
+    events.add(
+        new Event.Checked(next(), check, CheckResult.PASSED, People.permitted(task), answers));
+  }
+
+  private When next() {
+    When when = When.on(MarkedDate.of(day));
+    day = day.plusDays(1);
+    return when;
+  }
+}

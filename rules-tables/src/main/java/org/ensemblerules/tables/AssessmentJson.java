@@ -1,0 +1,53 @@
+package org.ensemblerules.tables;
+
+import java.util.Objects;
+import org.ensemblerules.tables.codec.AssessmentTree;
+import org.ensemblerules.tables.json.JsonLine;
+import org.ensemblerules.tables.json.JsonReader;
+import org.ensemblerules.verdict.Assessment;
+
+/**
+ * Reads and writes assessments as JSON, in the form of {@code assessment.schema.json} of this
+ * package's {@code schema} folder. What is not known is left out; {@code null} is refused, and so
+ * are fields that nobody knows and fields given twice. Safe for use by many threads.
+ */
+public final class AssessmentJson {
+  private static final int LONGEST = 16 * 1024 * 1024;
+  private static final JsonReader READER = AssessmentTree.reader(LONGEST);
+
+  private AssessmentJson() {}
+
+  /**
+   * Reads an assessment.
+   *
+   * @param json the text, at most 16,777,216 characters, nested at most 16 deep; not null
+   * @return the assessment, or every fault with its place; never null
+   */
+  public static Loaded<Assessment> read(String json) {
+    return read("assessment", json);
+  }
+
+  /**
+   * Reads an assessment from a text that has a name.
+   *
+   * @param sourceName the name of the text, for faults, such as a file's path; not null
+   * @param json the text, at most 16,777,216 characters, nested at most 16 deep; not null
+   * @return the assessment, or every fault with its place; never null
+   */
+  public static Loaded<Assessment> read(String sourceName, String json) {
+    Objects.requireNonNull(sourceName, "sourceName");
+    Objects.requireNonNull(json, "json");
+    return READER.read(sourceName, json, AssessmentTree::read);
+  }
+
+  /**
+   * Writes an assessment.
+   *
+   * @param assessment the assessment; not null
+   * @return one line of JSON without a line end, its fields in a fixed order; reading it gives an
+   *     equal assessment; never null
+   */
+  public static String write(Assessment assessment) {
+    return JsonLine.of(AssessmentTree.write(Objects.requireNonNull(assessment, "assessment")));
+  }
+}

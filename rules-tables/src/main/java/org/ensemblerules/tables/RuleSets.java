@@ -1,0 +1,121 @@
+package org.ensemblerules.tables;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.ruleset.Tables;
+import org.ensemblerules.source.Edition;
+import org.ensemblerules.source.EditionId;
+
+/** Composes rule sets from loaded tables: for each subject the edition that the caller chooses. */
+public final class RuleSets {
+  private RuleSets() {}
+
+  /**
+   * Composes a rule set from one edition for inspection and age.
+   *
+   * @param tables the loaded tables; not null
+   * @param edition the edition; not null
+   * @return the rule set, or what the set of tables lacks for it
+   */
+  public static Loaded<RuleSet> compose(LoadedTables tables, EditionId edition) {
+    return compose(tables, Map.of(Subject.INSPECTION, edition, Subject.AGE, edition));
+  }
+
+  /**
+   * Composes a rule set from an edition for each subject.
+   *
+   * @param tables the loaded tables; not null
+   * @param chosen the edition for {@link Subject#INSPECTION} and for {@link Subject#AGE}; other
+   *     subjects have no tables of their own yet; not null
+   * @return the rule set, or every edition that does not exist or has no tables for its subject
+   */
+  public static Loaded<RuleSet> compose(LoadedTables tables, Map<Subject, EditionId> chosen) {
+    List<JsonFault> faults = new ArrayList<>();
+    Map<Subject, Edition> editions = new LinkedHashMap<>();
+    for (Subject subject : List.of(Subject.INSPECTION, Subject.AGE)) {
+      edition(tables, subject, chosen, faults).ifPresent(edition -> editions.put(subject, edition));
+    }
+    if (!faults.isEmpty()) {
+      return new Loaded.Refused<>(faults);
+    }
+    return tables(tables, editions)
+        .<Loaded<RuleSet>>map(
+            found -> new Loaded.Ok<>(RuleSet.of(editions, found, revisions(tables, found))))
+        .orElseGet(
+            () ->
+                new Loaded.Refused<>(
+                    List.of(
+                        new JsonFault(
+                            "rule set",
+                            "/editions",
+                            "tables missing for "
+                                + editions.values().stream().map(Edition::id).toList(),
+                            "every table of the subject"))));
+  }
+
+  private static Optional<Tables> tables(LoadedTables tables, Map<Subject, Edition> editions) {
+    EditionTables trade = tables.tables(LoadedTables.TRADE);
+    EditionTables inspection = tables.tables(id(editions, Subject.INSPECTION));
+    EditionTables age = tables.tables(id(editions, Subject.AGE));
+    if (trade.anatomy().isEmpty()
+        || inspection.permissions().isEmpty()
+        || inspection.checks().isEmpty()
+        || inspection.defects().isEmpty()
+        || inspection.criteria().isEmpty()
+        || inspection.intervals().isEmpty()
+        || inspection.cautions().isEmpty()
+        || age.ageLimits().isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Tables.builder(trade.anatomy().get(), inspection.checks().get())
+            .permissions(inspection.permissions().get())
+            .defects(inspection.defects().get())
+            .criteria(inspection.criteria().get())
+            .intervals(inspection.intervals().get())
+            .cautions(inspection.cautions().get())
+            .ageLimits(age.ageLimits().get())
+            .build());
+  }
+
+  private static EditionId id(Map<Subject, Edition> editions, Subject subject) {
+    return Objects.requireNonNull(editions.get(subject), "checked before").id();
+  }
+
+  private static Optional<Edition> edition(
+      LoadedTables tables,
+      Subject subject,
+      Map<Subject, EditionId> chosen,
+      List<JsonFault> faults) {
+    EditionId id = chosen.get(subject);
+    List<Edition> allowed = tables.editions(subject);
+    Optional<Edition> found =
+        allowed.stream().filter(edition -> edition.id().equals(id)).findFirst();
+    if (found.isEmpty()) {
+      faults.add(
+          new JsonFault(
+              "rule set",
+              "/editions/" + subject,
+              id == null ? "no edition" : id.value(),
+              "one of " + allowed.stream().map(Edition::id).toList()));
+    }
+    return found;
+  }
+
+  /** The revisions of the files that the rows stand in, carried over or not. */
+  private static Map<String, Integer> revisions(LoadedTables loaded, Tables tables) {
+    Set<EditionId> origins =
+        tables.rows().stream().map(row -> row.provenance().origin()).collect(Collectors.toSet());
+    return loaded.revisions().stream()
+        .filter(head -> head.edition().map(origins::contains).orElse(false))
+        .collect(Collectors.toMap(TableRevision::file, TableRevision::revision));
+  }
+}

@@ -1,0 +1,64 @@
+package org.ensemblerules.tables.codec;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.List;
+import java.util.Optional;
+import org.ensemblerules.defect.Finding;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.History;
+import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.tables.json.JsonCursor;
+import org.ensemblerules.tables.json.JsonLimits;
+import org.ensemblerules.tables.json.JsonReader;
+import org.ensemblerules.tables.json.ObjectCursor;
+import org.ensemblerules.tables.json.UnknownFields;
+import org.ensemblerules.verdict.Assessment;
+
+/** The JSON form of an assessment. */
+public final class AssessmentTree {
+  // A credential of an inspection of the history lies 7 deep; the rest is room to grow.
+  private static final int DEEPEST = 16;
+  private static final int LONGEST_TEXT = 10_000;
+  private static final int LONGEST_NUMBER = 100;
+  private static final int LONGEST_NAME = 1_000;
+
+  private AssessmentTree() {}
+
+  /** Makes a reader of texts of at most a number of characters. */
+  public static JsonReader reader(int longest) {
+    return new JsonReader(
+        new JsonLimits(DEEPEST, LONGEST_TEXT, LONGEST_NUMBER, LONGEST_NAME, longest),
+        UnknownFields.REFUSED);
+  }
+
+  /** Reads an assessment. */
+  public static Optional<Assessment> read(JsonCursor at) {
+    ObjectCursor object = at.object();
+    Optional<Element> element = object.required("element", ElementJson::read);
+    Optional<List<Event>> history =
+        object.optional("history", value -> value.list(EventReader::read));
+    Optional<List<Inspection>> inspections =
+        object.optional("inspections", value -> value.list(InspectionJson::read));
+    Optional<List<Finding>> findings =
+        object.optional("findings", value -> value.list(FindingJson::read));
+    return object.make(
+        () -> {
+          Assessment.Builder assessment = Assessment.builder(element.orElseThrow());
+          history.ifPresent(events -> assessment.history(History.of(events)));
+          inspections.orElse(List.of()).forEach(assessment::inspection);
+          findings.orElse(List.of()).forEach(assessment::finding);
+          return assessment.build();
+        });
+  }
+
+  /** Writes an assessment. */
+  public static JsonNode write(Assessment assessment) {
+    return new Fields()
+        .put("element", ElementJson.write(assessment.element()))
+        .some("history", assessment.history().events(), EventWriter::write)
+        .some("inspections", assessment.inspections(), InspectionJson::write)
+        .some("findings", assessment.findings(), FindingJson::write)
+        .node();
+  }
+}

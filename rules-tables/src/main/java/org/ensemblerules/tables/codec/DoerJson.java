@@ -1,0 +1,59 @@
+package org.ensemblerules.tables.codec;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.ensemblerules.effect.Credential;
+import org.ensemblerules.effect.CredentialScope;
+import org.ensemblerules.effect.Doer;
+import org.ensemblerules.effect.EntityKind;
+import org.ensemblerules.tables.json.JsonCursor;
+import org.ensemblerules.tables.json.ObjectCursor;
+import org.ensemblerules.tables.json.ValueReaders;
+
+/** The JSON form of who did something. */
+final class DoerJson {
+  private DoerJson() {}
+
+  static Optional<Doer> read(JsonCursor at) {
+    ObjectCursor object = at.object();
+    Optional<String> name = object.required("name", value -> value.parsed(DoerJson::requireName));
+    Optional<EntityKind> kind = object.required("kind", value -> value.enumOf(EntityKind.class));
+    Optional<List<Credential>> credentials =
+        object.optional("credentials", value -> value.list(DoerJson::credential));
+    return object.make(
+        () -> new Doer(name.orElseThrow(), kind.orElseThrow(), credentials.orElse(List.of())));
+  }
+
+  /** Tries the name alone, so that its fault is found beside those of other fields. */
+  private static String requireName(String name) {
+    return new Doer(name, EntityKind.MEMBER, List.of()).name();
+  }
+
+  private static Optional<Credential> credential(JsonCursor at) {
+    ObjectCursor object = at.object();
+    Optional<CredentialScope> scope =
+        object.required("scope", value -> value.enumOf(CredentialScope.class));
+    Optional<LocalDate> from = object.required("from", ValueReaders::day);
+    Optional<LocalDate> through = object.required("through", ValueReaders::day);
+    return object.make(
+        () -> new Credential(scope.orElseThrow(), from.orElseThrow(), through.orElseThrow()));
+  }
+
+  static JsonNode write(Doer doer) {
+    return new Fields()
+        .put("name", doer.name())
+        .put("kind", doer.kind())
+        .some("credentials", doer.credentials(), DoerJson::write)
+        .node();
+  }
+
+  private static JsonNode write(Credential credential) {
+    return new Fields()
+        .put("scope", credential.scope())
+        .put("from", credential.from())
+        .put("through", credential.through())
+        .node();
+  }
+}

@@ -1,0 +1,15 @@
+package org.ensemblerules.tables.codec;
+
+/** The names of events in JSON. */
+enum EventName {
+  ISSUED,
+  RETURNED,
+  USED,
+  INSPECTED,
+  FOUND,
+  CLEANED,
+  CHECKED,
+  REPAIRED,
+  RETIRED,
+  DISPOSED
+}

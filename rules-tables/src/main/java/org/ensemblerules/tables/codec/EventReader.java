@@ -1,0 +1,151 @@
+package org.ensemblerules.tables.codec;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.ensemblerules.defect.Finding;
+import org.ensemblerules.defect.FindingId;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.effect.Doer;
+import org.ensemblerules.effect.RepairClass;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.history.CheckResult;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.When;
+import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.tables.json.JsonCursor;
+import org.ensemblerules.tables.json.ObjectCursor;
+import org.ensemblerules.tables.json.ValueReaders;
+
+/** Reads events. */
+final class EventReader {
+  private static final int LAST_IN_DAY = 10_000;
+  private static final When ANY_TIME = When.on(MarkedDate.unknown());
+
+  private EventReader() {}
+
+  static Optional<Event> read(JsonCursor at) {
+    ObjectCursor event = at.object();
+    // Which fields there are depends on the event, so nothing more is said if that is not known.
+    return event
+        .required("event", value -> value.enumOf(EventName.class))
+        .flatMap(name -> read(name, event));
+  }
+
+  private static Optional<Event> read(EventName name, ObjectCursor event) {
+    return switch (name) {
+      case ISSUED -> issued(event);
+      case RETURNED -> {
+        Optional<When> when = when(event);
+        yield event.make(() -> new Event.Returned(when.orElseThrow()));
+      }
+      case USED -> {
+        Optional<When> when = when(event);
+        yield event.make(() -> new Event.Used(when.orElseThrow()));
+      }
+      case INSPECTED -> inspected(event);
+      case FOUND -> {
+        Optional<Finding> finding = event.required("finding", FindingJson::read);
+        yield event.make(() -> new Event.Found(finding.orElseThrow()));
+      }
+      case CLEANED -> cleaned(event);
+      case CHECKED -> checked(event);
+      case REPAIRED -> repaired(event);
+      case RETIRED -> retired(event);
+      case DISPOSED -> disposed(event);
+    };
+  }
+
+  private static Optional<Event> issued(ObjectCursor event) {
+    Optional<When> when = when(event);
+    // Tried alone, so that a fault of the text is found beside one of the date; so below.
+    Optional<String> holder =
+        event.required(
+            "holder", at -> at.parsed(text -> new Event.Issued(ANY_TIME, text).holder()));
+    return event.make(() -> new Event.Issued(when.orElseThrow(), holder.orElseThrow()));
+  }
+
+  private static Optional<Event> inspected(ObjectCursor event) {
+    Optional<Inspection> inspection = event.required("inspection", InspectionJson::read);
+    Optional<Integer> order = orderInDay(event);
+    return event.make(() -> new Event.Inspected(inspection.orElseThrow(), order.orElse(0)));
+  }
+
+  private static Optional<Event> cleaned(ObjectCursor event) {
+    Optional<When> when = when(event);
+    Optional<CleaningKind> kind = event.required("cleaning", at -> at.enumOf(CleaningKind.class));
+    Optional<Doer> by = event.required("by", DoerJson::read);
+    Optional<Set<FindingId>> answers = answers(event);
+    return event.make(
+        () ->
+            new Event.Cleaned(
+                when.orElseThrow(),
+                kind.orElseThrow(),
+                by.orElseThrow(),
+                answers.orElse(Set.of())));
+  }
+
+  private static Optional<Event> checked(ObjectCursor event) {
+    Optional<When> when = when(event);
+    Optional<Check> check = event.required("check", at -> at.enumOf(Check.class));
+    Optional<CheckResult> result = event.required("result", at -> at.enumOf(CheckResult.class));
+    Optional<Doer> by = event.required("by", DoerJson::read);
+    Optional<Set<FindingId>> answers = answers(event);
+    return event.make(
+        () ->
+            new Event.Checked(
+                when.orElseThrow(),
+                check.orElseThrow(),
+                result.orElseThrow(),
+                by.orElseThrow(),
+                answers.orElse(Set.of())));
+  }
+
+  private static Optional<Event> repaired(ObjectCursor event) {
+    Optional<When> when = when(event);
+    Optional<RepairClass> repair = event.required("class", at -> at.enumOf(RepairClass.class));
+    Optional<Boolean> replaced = event.optional("replaced", JsonCursor::bool);
+    Optional<Doer> by = event.required("by", DoerJson::read);
+    Optional<Set<FindingId>> answers = answers(event);
+    return event.make(
+        () ->
+            new Event.Repaired(
+                when.orElseThrow(),
+                repair.orElseThrow(),
+                replaced.orElse(false),
+                by.orElseThrow(),
+                answers.orElse(Set.of())));
+  }
+
+  private static Optional<Event> retired(ObjectCursor event) {
+    Optional<When> when = when(event);
+    Optional<String> why =
+        event.required("why", at -> at.parsed(text -> new Event.Retired(ANY_TIME, text).why()));
+    return event.make(() -> new Event.Retired(when.orElseThrow(), why.orElseThrow()));
+  }
+
+  private static Optional<Event> disposed(ObjectCursor event) {
+    Optional<When> when = when(event);
+    Optional<String> method =
+        event.required(
+            "method", at -> at.parsed(text -> new Event.Disposed(ANY_TIME, text).method()));
+    return event.make(() -> new Event.Disposed(when.orElseThrow(), method.orElseThrow()));
+  }
+
+  private static Optional<When> when(ObjectCursor event) {
+    Optional<MarkedDate> on = event.required("on", ValueReaders::markedDate);
+    Optional<Integer> order = orderInDay(event);
+    return on.map(date -> new When(date, order.orElse(0)));
+  }
+
+  private static Optional<Integer> orderInDay(ObjectCursor event) {
+    return event.optional("orderInDay", at -> at.integer(1, LAST_IN_DAY));
+  }
+
+  private static Optional<Set<FindingId>> answers(ObjectCursor event) {
+    return event
+        .optional("answers", at -> at.distinctOrNone(FindingJson::id))
+        .map((List<FindingId> ids) -> Set.copyOf(ids));
+  }
+}

@@ -1,0 +1,66 @@
+package org.ensemblerules.tables.codec;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.Set;
+import org.ensemblerules.defect.FindingId;
+import org.ensemblerules.effect.Doer;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.When;
+
+/** Writes events. */
+final class EventWriter {
+  private EventWriter() {}
+
+  static JsonNode write(Event event) {
+    if (event instanceof Event.Issued issued) {
+      return dated(EventName.ISSUED, event).put("holder", issued.holder()).node();
+    } else if (event instanceof Event.Returned) {
+      return dated(EventName.RETURNED, event).node();
+    } else if (event instanceof Event.Used) {
+      return dated(EventName.USED, event).node();
+    } else if (event instanceof Event.Inspected inspected) {
+      Fields fields =
+          named(EventName.INSPECTED)
+              .put("inspection", InspectionJson.write(inspected.inspection()));
+      return order(fields, event.when()).node();
+    } else if (event instanceof Event.Found found) {
+      return named(EventName.FOUND).put("finding", FindingJson.write(found.finding())).node();
+    } else if (event instanceof Event.Cleaned cleaned) {
+      Fields fields = dated(EventName.CLEANED, event).put("cleaning", cleaned.kind());
+      return done(fields, cleaned.by(), cleaned.answers());
+    } else if (event instanceof Event.Checked checked) {
+      Fields fields =
+          dated(EventName.CHECKED, event)
+              .put("check", checked.check())
+              .put("result", checked.result());
+      return done(fields, checked.by(), checked.answers());
+    } else if (event instanceof Event.Repaired repaired) {
+      Fields fields = dated(EventName.REPAIRED, event).put("class", repaired.repairClass());
+      if (repaired.replaced()) {
+        fields.put("replaced", true);
+      }
+      return done(fields, repaired.by(), repaired.answers());
+    } else if (event instanceof Event.Retired retired) {
+      return dated(EventName.RETIRED, event).put("why", retired.why()).node();
+    } else if (event instanceof Event.Disposed disposed) {
+      return dated(EventName.DISPOSED, event).put("method", disposed.method()).node();
+    }
+    throw new IllegalStateException("an event without a JSON form: " + event.getClass().getName());
+  }
+
+  private static Fields named(EventName name) {
+    return new Fields().put("event", name);
+  }
+
+  private static Fields dated(EventName name, Event event) {
+    return order(named(name).put("on", event.when().date()), event.when());
+  }
+
+  private static Fields order(Fields fields, When when) {
+    return when.orderInDay() == 0 ? fields : fields.put("orderInDay", when.orderInDay());
+  }
+
+  private static JsonNode done(Fields fields, Doer by, Set<FindingId> answers) {
+    return fields.put("by", DoerJson.write(by)).some("answers", answers).node();
+  }
+}

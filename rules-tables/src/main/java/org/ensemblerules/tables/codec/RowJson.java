@@ -1,0 +1,48 @@
+package org.ensemblerules.tables.codec;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import org.ensemblerules.defect.DefectRow;
+import org.ensemblerules.source.Basis;
+import org.ensemblerules.source.Provenance;
+import org.ensemblerules.source.Row;
+
+/** Writes a row as far as a verdict must carry it to outlive the tables. */
+final class RowJson {
+  private RowJson() {}
+
+  static JsonNode write(Row row) {
+    Provenance provenance = row.provenance();
+    Fields fields =
+        new Fields()
+            .put("key", row.key())
+            .put("origin", provenance.origin())
+            .put("basis", write(provenance.basis()))
+            .put("basisText", provenance.basis().text());
+    if (row instanceof DefectRow defect) {
+      fields.put("wording", defect.wording());
+    }
+    return fields
+        .put("open", row instanceof DefectRow defect && defect.open())
+        .put("reviewedThrough", provenance.reviewedThrough())
+        .known("note", provenance.note())
+        .node();
+  }
+
+  private static JsonNode write(Basis basis) {
+    if (basis instanceof Basis.Published published) {
+      return new Fields()
+          .put("kind", "PUBLISHED")
+          .put("source", published.source())
+          .known("clause", published.clause())
+          .put("seen", published.seen())
+          .node();
+    } else if (basis instanceof Basis.Memory memory) {
+      return new Fields()
+          .put("kind", "MEMORY")
+          .put("confidence", memory.confidence())
+          .known("about", memory.about())
+          .node();
+    }
+    return new Fields().put("kind", "COMMON_PRACTICE").node();
+  }
+}

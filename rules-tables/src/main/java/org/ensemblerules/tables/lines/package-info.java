@@ -1,0 +1,5 @@
+/** Splits streams of bytes or characters into lines. Kept inside the module. */
+@NullMarked
+package org.ensemblerules.tables.lines;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,172 @@
+package org.ensemblerules.tables;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaLocation;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Stream;
+import java.util.stream.StreamSupport;
+import org.ensemblerules.effect.EffectKind;
+import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.Legibility;
+import org.ensemblerules.history.CheckResult;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.inspection.Occasion;
+import org.ensemblerules.inspection.Outcome;
+import org.ensemblerules.measure.Dimension;
+import org.ensemblerules.measure.Unit;
+import org.ensemblerules.retirement.AgeAnswer;
+import org.ensemblerules.verdict.Headline;
+import org.ensemblerules.verdict.ReasonKind;
+import org.ensemblerules.verdict.Service;
+import org.ensemblerules.verdict.WayBack;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The schemas of assessments and verdicts say what the code says, name by name. */
+class RecordSchemasTest {
+  private static final Map<String, List<String>> ENUMERATIONS =
+      Map.ofEntries(
+          Map.entry("assessment#/$defs/legibility", names(Legibility.class)),
+          Map.entry("record#/$defs/known", names(Known.class)),
+          Map.entry("record#/$defs/occasion", names(Occasion.class)),
+          Map.entry("record#/$defs/outcome", names(Outcome.class)),
+          Map.entry("record#/$defs/checkResult", names(CheckResult.class)),
+          Map.entry("record#/$defs/lengthUnit", units(Dimension.LENGTH)),
+          Map.entry("record#/$defs/areaUnit", units(Dimension.AREA)),
+          Map.entry("verdict#/$defs/service", names(Service.class)),
+          Map.entry("verdict#/$defs/headline", names(Headline.class)),
+          Map.entry("verdict#/$defs/reasonKind", names(ReasonKind.class)));
+
+  @ParameterizedTest
+  @ValueSource(strings = {"assessment", "record", "verdict"})
+  void everyEnumerationIsThatOfTheCode(String file) {
+    List<String> pointers = new ArrayList<>();
+    enumerations(SchemaFiles.tree(file), "", pointers);
+
+    for (String pointer : pointers) {
+      String name = file + "#" + pointer;
+      assertThat(ENUMERATIONS).as("enumeration that no test knows").containsKey(name);
+      assertThat(texts(SchemaFiles.tree(file).at(pointer + "/enum")))
+          .as(name)
+          .isEqualTo(ENUMERATIONS.get(name));
+    }
+    assertThat(pointers)
+        .hasSameSizeAs(
+            ENUMERATIONS.keySet().stream().filter(name -> name.startsWith(file + "#")).toList());
+  }
+
+  @Test
+  void eachLayerCanHaveALabel() {
+    JsonNode layers =
+        SchemaFiles.tree("assessment").at("/$defs/element/properties/layers/properties");
+
+    assertThat(fieldNames(layers)).isEqualTo(names(LayerKind.class));
+  }
+
+  @Test
+  void eachEventHasItsForm() {
+    assertThat(constants(SchemaFiles.tree("record").at("/$defs/event/oneOf"), "event"))
+        .containsExactlyInAnyOrderElementsOf(formsOf(Event.class));
+  }
+
+  @Test
+  void eachAnswerOfAgeHasItsForm() {
+    assertThat(constants(SchemaFiles.tree("verdict").at("/$defs/age/oneOf"), "answer"))
+        .containsExactlyInAnyOrderElementsOf(formsOf(AgeAnswer.class));
+  }
+
+  @Test
+  void eachWayBackHasItsForm() {
+    assertThat(constants(SchemaFiles.tree("verdict").at("/$defs/wayBack/oneOf"), "kind"))
+        .containsExactlyInAnyOrderElementsOf(formsOf(WayBack.class));
+  }
+
+  @Test
+  void eachEffectHasItsForm() {
+    assertThat(constants(SchemaFiles.tree("common").at("/$defs/effect/oneOf"), "kind"))
+        .isEqualTo(names(EffectKind.class));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"assessment", "record", "verdict"})
+  void noObjectIsLeftOpen(String file) {
+    assertThat(objects(SchemaFiles.tree(file)))
+        .isNotEmpty()
+        .allSatisfy(
+            object -> assertThat(object.path("additionalProperties").isMissingNode()).isFalse());
+  }
+
+  /** Against the meta-schema of the specification, JSON Schema 2020-12. */
+  @ParameterizedTest
+  @ValueSource(strings = {"assessment", "record", "verdict"})
+  void theSchemasAreSchemas(String file) {
+    Schema meta =
+        SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+            .getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
+
+    assertThat(meta.validate(SchemaFiles.tree(file))).isEmpty();
+  }
+
+  private static List<JsonNode> objects(JsonNode node) {
+    Stream<JsonNode> below =
+        StreamSupport.stream(node.spliterator(), false).flatMap(child -> objects(child).stream());
+    return node.path("type").asText().equals("object")
+        ? Stream.concat(Stream.of(node), below).toList()
+        : below.toList();
+  }
+
+  private static void enumerations(JsonNode node, String pointer, List<String> pointers) {
+    if (node.path("enum").isArray()) {
+      pointers.add(pointer);
+    }
+    node.properties()
+        .forEach(field -> enumerations(field.getValue(), pointer + "/" + field.getKey(), pointers));
+    for (int i = 0; node.isArray() && i < node.size(); i++) {
+      enumerations(node.get(i), pointer + "/" + i, pointers);
+    }
+  }
+
+  private static List<String> constants(JsonNode forms, String field) {
+    return StreamSupport.stream(forms.spliterator(), false)
+        .map(form -> form.at("/properties/" + field + "/const").textValue())
+        .toList();
+  }
+
+  /** The records of a sealed interface, in the spelling of JSON: LeavesOn is LEAVES_ON. */
+  private static List<String> formsOf(Class<?> sealed) {
+    return Arrays.stream(sealed.getPermittedSubclasses())
+        .map(type -> type.getSimpleName().replaceAll("(?<=[a-z])(?=[A-Z])", "_"))
+        .map(name -> name.toUpperCase(Locale.ROOT))
+        .toList();
+  }
+
+  private static List<String> names(Class<? extends Enum<?>> type) {
+    return Arrays.stream(type.getEnumConstants()).map(Enum::name).toList();
+  }
+
+  private static List<String> units(Dimension dimension) {
+    return Arrays.stream(Unit.values())
+        .filter(unit -> unit.dimension() == dimension)
+        .map(Unit::symbol)
+        .toList();
+  }
+
+  private static List<String> texts(JsonNode list) {
+    return StreamSupport.stream(list.spliterator(), false).map(JsonNode::textValue).toList();
+  }
+
+  private static List<String> fieldNames(JsonNode object) {
+    return object.properties().stream().map(Map.Entry::getKey).toList();
+  }
+}

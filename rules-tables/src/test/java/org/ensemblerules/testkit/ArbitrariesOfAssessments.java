@@ -1,0 +1,109 @@
+package org.ensemblerules.testkit;
+
+import java.util.List;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.Tuple;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.effect.RepairClass;
+import org.ensemblerules.history.CheckResult;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.History;
+import org.ensemblerules.history.When;
+import org.ensemblerules.source.RowKey;
+import org.ensemblerules.verdict.Assessment;
+
+/** Histories and assessments that hold anything that can be handed over, likely or not. */
+public final class ArbitrariesOfAssessments {
+  private ArbitrariesOfAssessments() {}
+
+  /**
+   * Returns moments.
+   *
+   * @return moments with and without an order in their day
+   */
+  public static Arbitrary<When> moments() {
+    return Combinators.combine(
+            ArbitrariesOfTexts.markedDates(),
+            Arbitraries.frequencyOf(
+                Tuple.of(3, Arbitraries.just(0)),
+                Tuple.of(1, Arbitraries.integers().between(1, 10_000))))
+        .as(When::new);
+  }
+
+  /**
+   * Returns events of every kind.
+   *
+   * @param criteria the keys of criteria that inspections speak of
+   * @return the events
+   */
+  public static Arbitrary<Event> events(List<RowKey> criteria) {
+    return Arbitraries.oneOf(
+        Combinators.combine(moments(), ArbitrariesOfTexts.texts(200)).as(Event.Issued::new),
+        moments().map(Event.Returned::new),
+        moments().map(Event.Used::new),
+        Combinators.combine(ArbitrariesOfWork.inspections(criteria), moments())
+            .as((inspection, when) -> new Event.Inspected(inspection, when.orderInDay())),
+        ArbitrariesOfWork.findings().map(Event.Found::new),
+        done(),
+        Combinators.combine(moments(), ArbitrariesOfTexts.texts(300)).as(Event.Retired::new),
+        Combinators.combine(moments(), ArbitrariesOfTexts.texts(300)).as(Event.Disposed::new));
+  }
+
+  private static Arbitrary<Event> done() {
+    return Arbitraries.oneOf(
+        Combinators.combine(
+                moments(),
+                Arbitraries.of(CleaningKind.class),
+                ArbitrariesOfWork.doers(),
+                ArbitrariesOfWork.answers())
+            .as(Event.Cleaned::new),
+        Combinators.combine(
+                moments(),
+                Arbitraries.of(Check.class),
+                Arbitraries.of(CheckResult.class),
+                ArbitrariesOfWork.doers(),
+                ArbitrariesOfWork.answers())
+            .as(Event.Checked::new),
+        Combinators.combine(
+                moments(),
+                Arbitraries.of(RepairClass.class),
+                Arbitraries.of(true, false),
+                ArbitrariesOfWork.doers(),
+                ArbitrariesOfWork.answers())
+            .as(Event.Repaired::new));
+  }
+
+  /**
+   * Returns histories.
+   *
+   * @param criteria the keys of criteria that inspections speak of
+   * @return histories of up to five events
+   */
+  public static Arbitrary<History> histories(List<RowKey> criteria) {
+    return events(criteria).list().ofMaxSize(5).map(History::of);
+  }
+
+  /**
+   * Returns assessments.
+   *
+   * @param criteria the keys of criteria that inspections speak of
+   * @return the assessments
+   */
+  public static Arbitrary<Assessment> assessments(List<RowKey> criteria) {
+    return Combinators.combine(
+            ArbitrariesOfGear.elements(),
+            histories(criteria),
+            ArbitrariesOfWork.inspections(criteria).list().ofMaxSize(2),
+            ArbitrariesOfWork.findings().list().ofMaxSize(3))
+        .as(
+            (element, history, inspections, findings) -> {
+              Assessment.Builder assessment = Assessment.builder(element).history(history);
+              inspections.forEach(assessment::inspection);
+              findings.forEach(assessment::finding);
+              return assessment.build();
+            });
+  }
+}

@@ -1,0 +1,101 @@
+package org.ensemblerules.testkit;
+
+import java.util.function.BiFunction;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Builders;
+import net.jqwik.api.Combinators;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementId;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.Legibility;
+import org.ensemblerules.gear.Part;
+import org.ensemblerules.gear.Site;
+import org.ensemblerules.gear.Use;
+
+/** Elements of every kind and use, with all, some or none of what can be known of them. */
+public final class ArbitrariesOfGear {
+  private ArbitrariesOfGear() {}
+
+  /**
+   * Returns labels.
+   *
+   * @return labels with each thing they can say left out about as often as said
+   */
+  public static Arbitrary<Label> labels() {
+    return Builders.withBuilder(Label::builder)
+        .use(ArbitrariesOfTexts.texts(200))
+        .withProbability(0.6)
+        .in(said(Label.Builder::manufacturer))
+        .use(ArbitrariesOfTexts.texts(200))
+        .withProbability(0.6)
+        .in(said(Label.Builder::model))
+        .use(ArbitrariesOfTexts.texts(200))
+        .withProbability(0.5)
+        .in(said(Label.Builder::identification))
+        .use(ArbitrariesOfTexts.texts(60))
+        .withProbability(0.6)
+        .in(said(Label.Builder::size))
+        .use(ArbitrariesOfTexts.markedDates())
+        .withProbability(0.8)
+        .in(said(Label.Builder::manufactured))
+        .use(ArbitrariesOfTexts.texts(100))
+        .withProbability(0.4)
+        .in(said(Label.Builder::claimedEdition))
+        .use(Arbitraries.of(Known.class))
+        .withProbability(0.7)
+        .in(said(Label.Builder::certificationMark))
+        .use(Arbitraries.of(Legibility.class))
+        .withProbability(0.7)
+        .in(said(Label.Builder::legibility))
+        .build(Label.Builder::build);
+  }
+
+  /** Only to spare the type arguments at each call. */
+  private static <T> BiFunction<Label.Builder, T, Label.Builder> said(
+      BiFunction<Label.Builder, T, Label.Builder> setter) {
+    return setter;
+  }
+
+  /**
+   * Returns elements of every kind and use; which layers and labels they have is not held against
+   * their kind, since files say such things.
+   *
+   * @return the elements
+   */
+  public static Arbitrary<Element> elements() {
+    Arbitrary<Element.Builder> named =
+        Combinators.combine(
+                ArbitrariesOfTexts.texts(100).map(ElementId::new),
+                Arbitraries.of(ElementKind.class),
+                Arbitraries.of(Use.class))
+            .as(Element::builder);
+    return Combinators.combine(
+            named,
+            labels().optional(0.6),
+            Arbitraries.maps(Arbitraries.of(LayerKind.class), labels()).ofMaxSize(3),
+            ArbitrariesOfTexts.markedDates().optional(0.7),
+            Arbitraries.of(Known.class))
+        .as(
+            (element, label, layers, inService, cbrnOption) -> {
+              label.ifPresent(element::label);
+              layers.forEach(element::layer);
+              inService.ifPresent(element::inService);
+              return element.cbrnOption(cbrnOption).build();
+            });
+  }
+
+  /**
+   * Returns sites, whether any element has them or not.
+   *
+   * @return sites with and without a layer
+   */
+  public static Arbitrary<Site> sites() {
+    return Combinators.combine(
+            Arbitraries.of(Part.class), Arbitraries.of(LayerKind.class).optional(0.6))
+        .as(Site::new);
+  }
+}
