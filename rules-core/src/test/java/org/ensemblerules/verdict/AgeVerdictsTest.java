@@ -48,7 +48,7 @@ class AgeVerdictsTest {
   void theFirstDayOut() {
     assertThat(coat("2014-06-16", "2020-03-01").verdict().service()).isEqualTo(Service.IN);
     Reason reason = onlyReason(coat("2014-06-15", "2020-03-01"), ReasonKind.AGE_REACHED);
-    assertThat(reason.seen()).isEqualTo("made 2014-06-15; first day out 2024-06-15");
+    assertThat(reason.seen()).isEqualTo("OUTER_SHELL: made 2014-06-15; first day out 2024-06-15");
     assertThat(reason.effect()).isEqualTo(new Effect.Retire(Scope.LAYER));
     assertThat(reason.site()).hasToString("WHOLE_ELEMENT@OUTER_SHELL");
     assertThat(reason.rowKey()).map(Object::toString).contains("frozen/age/COAT/OUTER_SHELL");
@@ -93,17 +93,10 @@ class AgeVerdictsTest {
 
   @Test
   void whereNoRowSetsALimitAnExpertIsAsked() {
-    Tables frozen = FrozenRules.tables();
     Tables without =
-        new Tables(
-            frozen.anatomy(),
-            frozen.permissions(),
-            frozen.checks(),
-            frozen.defects(),
-            frozen.criteria(),
-            frozen.intervals(),
-            AgeLimitTable.of(List.of()).orElseThrow(),
-            frozen.cautions());
+        FrozenRules.tables().toBuilder()
+            .ageLimits(AgeLimitTable.of(List.of()).orElseThrow())
+            .build();
     GearCase given = FitGear.fit(ElementKind.HELMET);
     Verdict verdict = Assess.assess(FrozenRules.of(without), given.assessment(), given.asOf());
     assertThat(verdict.reasons())
