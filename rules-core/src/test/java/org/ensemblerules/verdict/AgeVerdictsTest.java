@@ -93,9 +93,10 @@ class AgeVerdictsTest {
 
   @Test
   void whereNoRowSetsALimitAnExpertIsAsked() {
-    Tables frozen = FrozenRules.tables();
     Tables without =
-        frozen.toBuilder().ageLimits(AgeLimitTable.of(List.of()).orElseThrow()).build();
+        FrozenRules.tables().toBuilder()
+            .ageLimits(AgeLimitTable.of(List.of()).orElseThrow())
+            .build();
     GearCase given = FitGear.fit(ElementKind.HELMET);
     Verdict verdict = Assess.assess(FrozenRules.of(without), given.assessment(), given.asOf());
     assertThat(verdict.reasons())
