@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.NullNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.networknt.schema.Schema;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -28,8 +28,7 @@ import org.ensemblerules.verdict.Verdict;
 
 /** What holds for every assessment that can be written, and for every text that can be read. */
 class AssessmentJsonProperties {
-  private static final Schema ASSESSMENT = SchemaFiles.schema("assessment");
-  private static final Schema VERDICT = SchemaFiles.schema("verdict");
+  private static final ObjectMapper MAPPER = new ObjectMapper();
 
   @Provide
   Arbitrary<Assessment> assessments() {
@@ -61,7 +60,7 @@ class AssessmentJsonProperties {
   @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
   void theOrderOfFieldsDoesNotMatter(@ForAll("assessments") Assessment assessment)
       throws Exception {
-    JsonNode turned = turned(SchemaFiles.EXACT.readTree(AssessmentJson.write(assessment)));
+    JsonNode turned = turned(MAPPER.readTree(AssessmentJson.write(assessment)));
 
     assertThat(AssessmentJson.read(turned.toString())).isEqualTo(new Loaded.Ok<>(assessment));
   }
@@ -69,8 +68,8 @@ class AssessmentJsonProperties {
   @Property(tries = 500, edgeCases = EdgeCasesMode.NONE)
   void whatIsWrittenIsValidAgainstTheSchemas(
       @ForAll("assessments") Assessment assessment, @ForAll("days") LocalDate asOf) {
-    assertThat(SchemaFiles.errors(ASSESSMENT, AssessmentJson.write(assessment))).isEmpty();
-    assertThat(SchemaFiles.errors(VERDICT, VerdictJson.write(verdict(assessment, asOf))))
+    assertThat(TableSchemas.objections("assessment", AssessmentJson.write(assessment))).isEmpty();
+    assertThat(TableSchemas.objections("verdict", VerdictJson.write(verdict(assessment, asOf))))
         .isEmpty();
   }
 
@@ -85,9 +84,9 @@ class AssessmentJsonProperties {
 
   /** Nothing in place of a value is refused where it stands, by the reader and by the schema. */
   @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
-  void nullIsRefusedEverywhere(
-      @ForAll("assessments") Assessment assessment, @ForAll int which) throws Exception {
-    JsonNode tree = SchemaFiles.EXACT.readTree(AssessmentJson.write(assessment));
+  void nullIsRefusedEverywhere(@ForAll("assessments") Assessment assessment, @ForAll int which)
+      throws Exception {
+    JsonNode tree = MAPPER.readTree(AssessmentJson.write(assessment));
     List<String> pointers = new ArrayList<>();
     collect(tree, "", pointers);
     String pointer = pointers.get(Math.floorMod(which, pointers.size()));
@@ -101,14 +100,14 @@ class AssessmentJsonProperties {
               assertThat(fault.found()).isEqualTo("null");
               assertThat(fault.allowed()).endsWith("; what is not known is left out");
             });
-    assertThat(SchemaFiles.errors(ASSESSMENT, tree.toString())).isNotEmpty();
+    assertThat(TableSchemas.objections("assessment", tree.toString())).isNotEmpty();
   }
 
   /** A field more than there are is refused where it stands, by the reader and by the schema. */
   @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
   void unknownFieldsAreRefusedEverywhere(
       @ForAll("assessments") Assessment assessment, @ForAll int which) throws Exception {
-    JsonNode tree = SchemaFiles.EXACT.readTree(AssessmentJson.write(assessment));
+    JsonNode tree = MAPPER.readTree(AssessmentJson.write(assessment));
     List<String> pointers = new ArrayList<>(List.of(""));
     collect(tree, "", pointers);
     pointers.removeIf(pointer -> !tree.at(pointer).isObject());
@@ -117,10 +116,8 @@ class AssessmentJsonProperties {
 
     assertThat(faults(AssessmentJson.read(tree.toString())))
         .extracting(JsonFault::pointer, JsonFault::found)
-        .contains(
-            tuple(
-                pointer + "/surplus", "unknown field \"surplus\""));
-    assertThat(SchemaFiles.errors(ASSESSMENT, tree.toString())).isNotEmpty();
+        .contains(tuple(pointer + "/surplus", "unknown field \"surplus\""));
+    assertThat(TableSchemas.objections("assessment", tree.toString())).isNotEmpty();
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
@@ -131,8 +128,7 @@ class AssessmentJsonProperties {
       @ForAll boolean cut) {
     String json = AssessmentJson.write(assessment);
     int place = Math.floorMod(at, json.length());
-    String spoiled =
-        json.substring(0, place) + with + (cut ? "" : json.substring(place + 1));
+    String spoiled = json.substring(0, place) + with + (cut ? "" : json.substring(place + 1));
 
     Loaded<Assessment> loaded = AssessmentJson.read(spoiled);
 

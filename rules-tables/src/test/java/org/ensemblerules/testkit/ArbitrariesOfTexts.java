@@ -57,10 +57,7 @@ public final class ArbitrariesOfTexts {
                 });
     Arbitrary<String> longOnes = Arbitraries.strings().alpha().ofLength(longest);
     return Arbitraries.frequencyOf(
-            Tuple.of(6, plain),
-            Tuple.of(3, awkward),
-            Tuple.of(3, any),
-            Tuple.of(1, longOnes))
+            Tuple.of(6, plain), Tuple.of(3, awkward), Tuple.of(3, any), Tuple.of(1, longOnes))
         .filter(
             text ->
                 !text.isBlank()
@@ -102,8 +99,7 @@ public final class ArbitrariesOfTexts {
   public static Arbitrary<MarkedDate> markedDates() {
     Arbitrary<LocalDate> recent =
         Arbitraries.longs()
-            .between(
-                LocalDate.of(2005, 1, 1).toEpochDay(), LocalDate.of(2030, 12, 31).toEpochDay())
+            .between(LocalDate.of(2005, 1, 1).toEpochDay(), LocalDate.of(2030, 12, 31).toEpochDay())
             .map(LocalDate::ofEpochDay);
     Arbitrary<LocalDate> days = Arbitraries.frequencyOf(Tuple.of(4, recent), Tuple.of(1, days()));
     return Arbitraries.frequencyOf(

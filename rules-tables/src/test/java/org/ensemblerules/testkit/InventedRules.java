@@ -178,7 +178,13 @@ public final class InventedRules {
   }
 
   private DefectRow row(
-      String name, ElementKind element, Use use, Site site, DefectKind defect, Band band, Effect effect) {
+      String name,
+      ElementKind element,
+      Use use,
+      Site site,
+      DefectKind defect,
+      Band band,
+      Effect effect) {
     boolean evaluates = effect instanceof Effect.Evaluate;
     return new DefectRow(
         next(name),

@@ -21,6 +21,8 @@ import org.ensemblerules.source.SourceId;
 
 /** Readers of the values that tables and other texts share. */
 public final class ValueReaders {
+  private static final String DAY_FORM =
+      "a day as YYYY-MM-DD, years " + MarkedDate.FIRST_YEAR + " to " + MarkedDate.LAST_YEAR;
   private static final Pattern DAY = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
   private static final Pattern MARKED_DATE =
       Pattern.compile("[0-9]{4}(-[0-9]{2}(-[0-9]{2})?)?|UNKNOWN");
@@ -37,20 +39,19 @@ public final class ValueReaders {
   /** Reads a day, as in {@code 2027-11-30}, in the years that marked dates allow. */
   public static Optional<LocalDate> day(JsonCursor at) {
     return at.parsed(
+        "a text: " + DAY_FORM,
         text -> {
-          String allowed =
-              "a day as YYYY-MM-DD, years " + MarkedDate.FIRST_YEAR + " to " + MarkedDate.LAST_YEAR;
           try {
-            InvalidValueException.require(DAY.matcher(text).matches(), "day", text, allowed);
+            InvalidValueException.require(DAY.matcher(text).matches(), "day", text, DAY_FORM);
             LocalDate day = LocalDate.parse(text);
             InvalidValueException.require(
                 day.getYear() >= MarkedDate.FIRST_YEAR && day.getYear() <= MarkedDate.LAST_YEAR,
                 "day",
                 text,
-                allowed);
+                DAY_FORM);
             return day;
           } catch (DateTimeException e) {
-            throw new InvalidValueException("day", text, allowed);
+            throw new InvalidValueException("day", text, DAY_FORM);
           }
         });
   }
@@ -58,6 +59,7 @@ public final class ValueReaders {
   /** Reads a date as labels give it: to the day, the month or the year, or UNKNOWN. */
   public static Optional<MarkedDate> markedDate(JsonCursor at) {
     return at.parsed(
+        "a text: " + MarkedDate.FORMS,
         text -> {
           InvalidValueException.require(
               MARKED_DATE.matcher(text).matches(), "MarkedDate", text, MarkedDate.FORMS);
