@@ -11,6 +11,9 @@ module org.ensemblerules.core {
   exports org.ensemblerules.effect;
   exports org.ensemblerules.defect;
   exports org.ensemblerules.inspection;
+  exports org.ensemblerules.fieldcheck;
+  exports org.ensemblerules.strength;
+  exports org.ensemblerules.care;
   exports org.ensemblerules.history;
   exports org.ensemblerules.retirement;
   exports org.ensemblerules.ruleset;

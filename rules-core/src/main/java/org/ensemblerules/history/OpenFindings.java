@@ -162,19 +162,39 @@ public final class OpenFindings {
     if (event instanceof Event.Checked done
         && done.answers().contains(finding.id())
         && done.result() == CheckResult.PASSED) {
-      CheckRow row = checks.row(done.check());
-      Said said = new Said("passed " + done.check(), done.by(), row.task());
-      return Optional.of(attempt(event, said, settles(row, effect), finding, demand, dealings));
+      return attempt(done, finding, demand, dealings);
     }
     return Optional.empty();
   }
 
+  /** A check that only follows the repair is no attempt of its own. */
+  private Optional<Attempt> attempt(
+      Event.Checked done, Finding finding, Demand demand, Dealings dealings) {
+    CheckRow row = checks.row(done.check());
+    boolean asked =
+        demand.effect() instanceof Effect.Evaluate evaluate && evaluate.check() == done.check();
+    if (!asked && afterwards(demand).contains(done.check())) {
+      return Optional.empty();
+    }
+    Said said = new Said("passed " + done.check(), done.by(), row.task());
+    if (asked && !row.passCloses()) {
+      return Optional.of(
+          Attempt.failing(said.prefix(done) + "passing it settles only the check itself"));
+    }
+    return Optional.of(
+        attempt(done, said, settles(row, demand.effect()), finding, demand, dealings));
+  }
+
   /** What an event says was done, by whom, as what task. */
-  private record Said(String what, Doer by, Task task) {}
+  private record Said(String what, Doer by, Task task) {
+    String prefix(Event event) {
+      return what + " on " + event.when() + " by " + by.name() + ": ";
+    }
+  }
 
   private static Attempt attempt(
       Event event, Said said, boolean asked, Finding finding, Demand demand, Dealings dealings) {
-    String prefix = said.what() + " on " + event.when() + " by " + said.by().name() + ": ";
+    String prefix = said.prefix(event);
     if (!asked) {
       return Attempt.failing(prefix + "not what the finding calls for");
     }

@@ -64,16 +64,41 @@ public record Quantity(BigDecimal value, Unit unit) {
         "Quantity.compareSize",
         other,
         "a quantity of dimension " + unit.dimension());
-    BigDecimal here =
-        value
-            .multiply(new BigDecimal(unit.numerator()))
-            .multiply(new BigDecimal(other.unit.denominator()));
-    BigDecimal there =
-        other
-            .value
-            .multiply(new BigDecimal(other.unit.numerator()))
-            .multiply(new BigDecimal(unit.denominator()));
-    return here.compareTo(there);
+    return unit == other.unit
+        ? value.compareTo(other.value)
+        : exactly().compareSize(other.exactly());
+  }
+
+  /**
+   * Returns the quantity as an exact number.
+   *
+   * @return the same size in the same unit; never null
+   */
+  public ExactQuantity exactly() {
+    return new ExactQuantity(Rational.of(value), unit);
+  }
+
+  /**
+   * Converts exactly, without rounding.
+   *
+   * @param other the unit wanted, of the same dimension; not null
+   * @return the same size in that unit; never null
+   * @throws InvalidValueException if the dimension differs
+   */
+  public ExactQuantity in(Unit other) {
+    return exactly().in(other);
+  }
+
+  /**
+   * Converts and rounds once.
+   *
+   * @param other the unit wanted, of the same dimension; not null
+   * @param rounding to which place in that unit; not null
+   * @return the rounded quantity; never null
+   * @throws InvalidValueException if the dimension differs
+   */
+  public Quantity in(Unit other, Rounding rounding) {
+    return in(other).rounded(rounding);
   }
 
   /**

@@ -14,36 +14,126 @@ import org.ensemblerules.retirement.AgeLimitTable;
 import org.ensemblerules.source.Row;
 
 /**
- * The compiled tables of a rule set, one for each question.
- *
- * @param anatomy which parts exist; not null
- * @param permissions who may do what; not null
- * @param checks what checks show and settle; not null
- * @param defects what defects call for; not null
- * @param criteria what inspections look at; not null
- * @param intervals how often; not null
- * @param ageLimits how old; not null
- * @param cautions what verdicts warn of; not null
+ * The compiled tables of a rule set, one for each question. A table that is not given is empty: it
+ * answers that no rule covers what it is asked.
  */
-public record Tables(
-    AnatomyTable anatomy,
-    PermissionTable permissions,
-    CheckTable checks,
-    DefectTable defects,
-    CriteriaTable criteria,
-    IntervalTable intervals,
-    AgeLimitTable ageLimits,
-    CautionTable cautions) {
-  /** Checks for nulls. */
-  public Tables {
-    Objects.requireNonNull(anatomy, "anatomy");
-    Objects.requireNonNull(permissions, "permissions");
-    Objects.requireNonNull(checks, "checks");
-    Objects.requireNonNull(defects, "defects");
-    Objects.requireNonNull(criteria, "criteria");
-    Objects.requireNonNull(intervals, "intervals");
-    Objects.requireNonNull(ageLimits, "ageLimits");
-    Objects.requireNonNull(cautions, "cautions");
+public final class Tables {
+  private final AnatomyTable anatomy;
+  private final CheckTable checks;
+  private final PermissionTable permissions;
+  private final DefectTable defects;
+  private final CriteriaTable criteria;
+  private final IntervalTable intervals;
+  private final AgeLimitTable ageLimits;
+  private final CautionTable cautions;
+
+  private Tables(Builder builder) {
+    this.anatomy = builder.anatomy;
+    this.checks = builder.checks;
+    this.permissions = builder.permissions;
+    this.defects = builder.defects;
+    this.criteria = builder.criteria;
+    this.intervals = builder.intervals;
+    this.ageLimits = builder.ageLimits;
+    this.cautions = builder.cautions;
+  }
+
+  /**
+   * Starts a set with all tables empty but two.
+   *
+   * @param anatomy which parts exist; not null
+   * @param checks what checks show and settle; not null
+   * @return the builder; never null
+   */
+  public static Builder builder(AnatomyTable anatomy, CheckTable checks) {
+    return new Builder(anatomy, checks);
+  }
+
+  /**
+   * Starts a set with these tables, to replace some of them.
+   *
+   * @return the builder; never null
+   */
+  public Builder toBuilder() {
+    return new Builder(anatomy, checks)
+        .permissions(permissions)
+        .defects(defects)
+        .criteria(criteria)
+        .intervals(intervals)
+        .ageLimits(ageLimits)
+        .cautions(cautions);
+  }
+
+  /**
+   * Returns which parts exist.
+   *
+   * @return the table; never null
+   */
+  public AnatomyTable anatomy() {
+    return anatomy;
+  }
+
+  /**
+   * Returns what checks show and settle.
+   *
+   * @return the table; never null
+   */
+  public CheckTable checks() {
+    return checks;
+  }
+
+  /**
+   * Returns who may do what.
+   *
+   * @return the table; never null
+   */
+  public PermissionTable permissions() {
+    return permissions;
+  }
+
+  /**
+   * Returns what defects call for.
+   *
+   * @return the table; never null
+   */
+  public DefectTable defects() {
+    return defects;
+  }
+
+  /**
+   * Returns what inspections look at.
+   *
+   * @return the table; never null
+   */
+  public CriteriaTable criteria() {
+    return criteria;
+  }
+
+  /**
+   * Returns how often elements are inspected.
+   *
+   * @return the table; never null
+   */
+  public IntervalTable intervals() {
+    return intervals;
+  }
+
+  /**
+   * Returns how old elements may become.
+   *
+   * @return the table; never null
+   */
+  public AgeLimitTable ageLimits() {
+    return ageLimits;
+  }
+
+  /**
+   * Returns what verdicts warn of.
+   *
+   * @return the table; never null
+   */
+  public CautionTable cautions() {
+    return cautions;
   }
 
   /**
@@ -63,5 +153,99 @@ public record Tables(
             cautions.rows())
         .flatMap(List::stream)
         .collect(ImmutableList.toImmutableList());
+  }
+
+  /** Collects tables. */
+  public static final class Builder {
+    private final AnatomyTable anatomy;
+    private final CheckTable checks;
+    private PermissionTable permissions = PermissionTable.of(List.of()).orElseThrow();
+    private DefectTable defects;
+    private CriteriaTable criteria;
+    private IntervalTable intervals = IntervalTable.of(List.of()).orElseThrow();
+    private AgeLimitTable ageLimits = AgeLimitTable.of(List.of()).orElseThrow();
+    private CautionTable cautions = CautionTable.of(List.of()).orElseThrow();
+
+    private Builder(AnatomyTable anatomy, CheckTable checks) {
+      this.anatomy = Objects.requireNonNull(anatomy, "anatomy");
+      this.checks = Objects.requireNonNull(checks, "checks");
+      this.defects = DefectTable.of(List.of(), anatomy).orElseThrow();
+      this.criteria = CriteriaTable.of(List.of(), anatomy).orElseThrow();
+    }
+
+    /**
+     * Sets who may do what.
+     *
+     * @param table the table; not null
+     * @return this builder
+     */
+    public Builder permissions(PermissionTable table) {
+      permissions = Objects.requireNonNull(table, "permissions");
+      return this;
+    }
+
+    /**
+     * Sets what defects call for.
+     *
+     * @param table the table; not null
+     * @return this builder
+     */
+    public Builder defects(DefectTable table) {
+      defects = Objects.requireNonNull(table, "defects");
+      return this;
+    }
+
+    /**
+     * Sets what inspections look at.
+     *
+     * @param table the table; not null
+     * @return this builder
+     */
+    public Builder criteria(CriteriaTable table) {
+      criteria = Objects.requireNonNull(table, "criteria");
+      return this;
+    }
+
+    /**
+     * Sets how often elements are inspected.
+     *
+     * @param table the table; not null
+     * @return this builder
+     */
+    public Builder intervals(IntervalTable table) {
+      intervals = Objects.requireNonNull(table, "intervals");
+      return this;
+    }
+
+    /**
+     * Sets how old elements may become.
+     *
+     * @param table the table; not null
+     * @return this builder
+     */
+    public Builder ageLimits(AgeLimitTable table) {
+      ageLimits = Objects.requireNonNull(table, "ageLimits");
+      return this;
+    }
+
+    /**
+     * Sets what verdicts warn of.
+     *
+     * @param table the table; not null
+     * @return this builder
+     */
+    public Builder cautions(CautionTable table) {
+      cautions = Objects.requireNonNull(table, "cautions");
+      return this;
+    }
+
+    /**
+     * Makes the set.
+     *
+     * @return the tables; never null
+     */
+    public Tables build() {
+      return new Tables(this);
+    }
   }
 }

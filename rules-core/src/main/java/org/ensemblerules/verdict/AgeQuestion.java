@@ -56,7 +56,11 @@ final class AgeQuestion {
         row(answer),
         new Site(Part.WHOLE_ELEMENT, age.layer()),
         Optional.empty(),
-        "made " + age.manufactured() + "; " + answer.text(),
+        age.layer().map(kind -> kind + ": ").orElse("")
+            + "made "
+            + age.manufactured()
+            + "; "
+            + answer.text(),
         effect,
         List.of());
   }

@@ -3,6 +3,7 @@ package org.ensemblerules.verdict;
 import com.google.common.collect.ImmutableList;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.ensemblerules.defect.Finding;
@@ -36,6 +37,7 @@ final class CaseFile {
                 labelled.findings().stream())
             .flatMap(stream -> stream)
             .distinct()
+            .sorted(Comparator.comparing(Finding::id).thenComparing(Finding::toString))
             .collect(ImmutableList.toImmutableList());
     List<Event> events = new ArrayList<>(assessment.history().events());
     assessment.inspections().forEach(now -> events.add(new Event.Inspected(now, 0)));

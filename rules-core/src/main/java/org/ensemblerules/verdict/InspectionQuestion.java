@@ -1,5 +1,6 @@
 package org.ensemblerules.verdict;
 
+import com.google.common.base.Joiner;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -127,7 +128,7 @@ final class InspectionQuestion {
           criterion(
               ReasonKind.CHECK_NOT_DONE,
               row,
-              which + ": said to be clear without at hand all of " + row.atHand(),
+              which + ": said to be clear without all of " + Joiner.on(", ").join(row.atHand()),
               again));
     }
     for (CriterionRow row : coverage.contradictory()) {

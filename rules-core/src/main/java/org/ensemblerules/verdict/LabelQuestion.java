@@ -23,8 +23,9 @@ final class LabelQuestion {
                 Optional.empty(),
                 new Site(Part.LABEL, layer),
                 Optional.empty(),
-                field + " is not known",
-                new Effect.Evaluate(Check.IDENTIFICATION, Scope.LAYER),
+                layer.map(kind -> kind + ": ").orElse("") + field + " is not known",
+                new Effect.Evaluate(
+                    Check.IDENTIFICATION, layer.isPresent() ? Scope.LAYER : Scope.ELEMENT),
                 List.of()));
       }
     }

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
@@ -39,6 +40,7 @@ public final class Verdict {
   private final List<Reason> reasons;
   private final List<Action> actions;
   private final Set<HandlingDuty> handling;
+  private final List<Finding> findings;
   private final List<OpenFinding> openFindings;
   private final List<LayerAge> ages;
   private final WayBack wayBack;
@@ -53,6 +55,7 @@ public final class Verdict {
     EnumSet<HandlingDuty> duties = EnumSet.noneOf(HandlingDuty.class);
     this.reasons.forEach(reason -> duties.addAll(reason.handling()));
     this.handling = Sets.immutableEnumSet(duties);
+    this.findings = file.findings();
     this.openFindings =
         file.findings().stream()
             .flatMap(finding -> FindingQuestion.open(file, finding).stream())
@@ -233,6 +236,16 @@ public final class Verdict {
         .flatMap(reason -> reason.rowKey().stream())
         .collect(ImmutableSortedSet.toImmutableSortedSet(Comparator.naturalOrder()))
         .asList();
+  }
+
+  /**
+   * Returns every finding that was judged: on record, handed over, and those that the labels
+   * themselves show.
+   *
+   * @return the findings by their id; never null
+   */
+  public List<Finding> findings() {
+    return findings;
   }
 
   /**

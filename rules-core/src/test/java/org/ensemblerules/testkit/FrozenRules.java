@@ -51,15 +51,14 @@ public final class FrozenRules {
    */
   public static Tables tables() {
     AnatomyTable anatomy = AnatomyTable.of(FrozenAnatomy.rows()).orElseThrow();
-    return new Tables(
-        anatomy,
-        PermissionTable.of(FrozenDuties.permissions()).orElseThrow(),
-        CheckTable.of(FrozenDuties.checks()).orElseThrow(),
-        DefectTable.of(FrozenDefects.rows(), anatomy).orElseThrow(),
-        CriteriaTable.of(FrozenSchedules.criteria(), anatomy).orElseThrow(),
-        IntervalTable.of(FrozenSchedules.intervals()).orElseThrow(),
-        AgeLimitTable.of(FrozenSchedules.ageLimits()).orElseThrow(),
-        CautionTable.of(FrozenSchedules.cautions()).orElseThrow());
+    return Tables.builder(anatomy, CheckTable.of(FrozenDuties.checks()).orElseThrow())
+        .permissions(PermissionTable.of(FrozenDuties.permissions()).orElseThrow())
+        .defects(DefectTable.of(FrozenDefects.rows(), anatomy).orElseThrow())
+        .criteria(CriteriaTable.of(FrozenSchedules.criteria(), anatomy).orElseThrow())
+        .intervals(IntervalTable.of(FrozenSchedules.intervals()).orElseThrow())
+        .ageLimits(AgeLimitTable.of(FrozenSchedules.ageLimits()).orElseThrow())
+        .cautions(CautionTable.of(FrozenSchedules.cautions()).orElseThrow())
+        .build();
   }
 
   /**

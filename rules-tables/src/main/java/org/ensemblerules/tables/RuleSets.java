@@ -76,15 +76,14 @@ public final class RuleSets {
       return Optional.empty();
     }
     return Optional.of(
-        new Tables(
-            trade.anatomy().get(),
-            inspection.permissions().get(),
-            inspection.checks().get(),
-            inspection.defects().get(),
-            inspection.criteria().get(),
-            inspection.intervals().get(),
-            age.ageLimits().get(),
-            inspection.cautions().get()));
+        Tables.builder(trade.anatomy().get(), inspection.checks().get())
+            .permissions(inspection.permissions().get())
+            .defects(inspection.defects().get())
+            .criteria(inspection.criteria().get())
+            .intervals(inspection.intervals().get())
+            .cautions(inspection.cautions().get())
+            .ageLimits(age.ageLimits().get())
+            .build());
   }
 
   private static EditionId id(Map<Subject, Edition> editions, Subject subject) {

@@ -137,15 +137,14 @@ public final class InventedRules {
       }
     }
     AnatomyTable anatomy = AnatomyTable.of(parts).orElseThrow();
-    return new Tables(
-        anatomy,
-        PermissionTable.of(permissions()).orElseThrow(),
-        CheckTable.of(checks()).orElseThrow(),
-        DefectTable.of(defects, anatomy).orElseThrow(),
-        CriteriaTable.of(criteria, anatomy).orElseThrow(),
-        IntervalTable.of(intervals).orElseThrow(),
-        AgeLimitTable.of(ages).orElseThrow(),
-        CautionTable.of(cautions()).orElseThrow());
+    return Tables.builder(anatomy, CheckTable.of(checks()).orElseThrow())
+        .permissions(PermissionTable.of(permissions()).orElseThrow())
+        .defects(DefectTable.of(defects, anatomy).orElseThrow())
+        .criteria(CriteriaTable.of(criteria, anatomy).orElseThrow())
+        .intervals(IntervalTable.of(intervals).orElseThrow())
+        .ageLimits(AgeLimitTable.of(ages).orElseThrow())
+        .cautions(CautionTable.of(cautions()).orElseThrow())
+        .build();
   }
 
   private void defects(List<DefectRow> rows, ElementKind element, Use use) {

@@ -35,11 +35,23 @@ final class TreeReader {
       case START_OBJECT -> object(pointer, depth);
       case START_ARRAY -> array(pointer, depth);
       case VALUE_STRING -> TextNode.valueOf(wellFormed(parser.getText(), pointer));
-      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> DecimalNode.valueOf(parser.getDecimalValue());
+      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(pointer);
       case VALUE_TRUE -> BooleanNode.TRUE;
       case VALUE_FALSE -> BooleanNode.FALSE;
       default -> NullNode.getInstance();
     };
+  }
+
+  private DecimalNode number(String pointer) throws IOException {
+    try {
+      return DecimalNode.valueOf(parser.getDecimalValue());
+    } catch (NumberFormatException e) {
+      // The grammar was checked by the parser; only the exponent can be beyond a decimal.
+      faults.add(
+          new JsonFault(
+              source, pointer, "a number with a very large exponent", "at most nine digits in it"));
+      return DecimalNode.ZERO;
+    }
   }
 
   private ObjectNode object(String pointer, int depth) throws IOException {

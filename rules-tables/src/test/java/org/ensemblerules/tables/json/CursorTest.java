@@ -151,6 +151,12 @@ class CursorTest {
         .contains("allowed: a whole number from 0 to 9");
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"1e9999999999", "1e-9999999999", "\"1e9999999999\"", "\"1e-2147483649\""})
+  void exponentsBeyondEveryNumberAreRefused(String number) {
+    assertThat(faults(number, JsonCursor::decimalOrText)).hasSize(1);
+  }
+
   @Test
   void decimalsAreTakenAsTextToo() {
     assertThat(value("\"2.50\"", JsonCursor::decimalOrText)).isEqualTo(new BigDecimal("2.50"));

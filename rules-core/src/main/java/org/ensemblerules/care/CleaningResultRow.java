@@ -1,0 +1,28 @@
+package org.ensemblerules.care;
+
+import java.util.List;
+import java.util.Objects;
+import org.ensemblerules.source.Provenance;
+import org.ensemblerules.source.Row;
+
+/**
+ * Says what a cleaning must achieve against a contaminant.
+ *
+ * @param provenance where the row comes from; not null
+ * @param contaminant the contaminant; not null
+ * @param demand what is asked; not null
+ */
+public record CleaningResultRow(
+    Provenance provenance, Contaminant contaminant, CleaningDemand demand) implements Row {
+  /** Checks for nulls. */
+  public CleaningResultRow {
+    Objects.requireNonNull(provenance, "provenance");
+    Objects.requireNonNull(contaminant, "contaminant");
+    Objects.requireNonNull(demand, "demand");
+  }
+
+  @Override
+  public List<String> canonical() {
+    return List.of(contaminant.name(), demand.toString());
+  }
+}

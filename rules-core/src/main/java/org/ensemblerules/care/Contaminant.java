@@ -1,0 +1,11 @@
+package org.ensemblerules.care;
+
+/** What the cleaning of test pieces is measured by. */
+public enum Contaminant {
+  /** Semi-volatile organic chemicals. */
+  SEMIVOLATILE_ORGANICS,
+  /** Heavy metals. */
+  HEAVY_METALS,
+  /** Bacteria, for sanitising. */
+  BACTERIA
+}

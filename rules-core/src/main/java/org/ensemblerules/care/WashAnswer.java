@@ -1,0 +1,77 @@
+package org.ensemblerules.care;
+
+import com.google.common.collect.ImmutableList;
+import java.util.List;
+import java.util.Objects;
+import org.ensemblerules.defect.DefectKind;
+import org.ensemblerules.gear.Part;
+import org.ensemblerules.gear.Site;
+import org.ensemblerules.source.InvalidValueException;
+
+/** Whether a wash counts as a cleaning. */
+public sealed interface WashAnswer {
+  /**
+   * It kept every limit.
+   *
+   * @param kept the rows it kept, at least one; not null
+   */
+  record Counts(List<CareLimitRow> kept) implements WashAnswer {
+    /**
+     * Copies the rows.
+     *
+     * @throws InvalidValueException if there is none
+     */
+    public Counts {
+      kept = ImmutableList.copyOf(kept);
+      InvalidValueException.require(!kept.isEmpty(), "Counts.kept", kept, "at least one");
+    }
+  }
+
+  /**
+   * It did not keep every limit, or is not known to have: no cleaning.
+   *
+   * @param deviations what was not kept, in table order, at least one; not null
+   */
+  record OutsideLimits(List<WashDeviation> deviations) implements WashAnswer {
+    /**
+     * Copies the deviations.
+     *
+     * @throws InvalidValueException if there is none
+     */
+    public OutsideLimits {
+      deviations = ImmutableList.copyOf(deviations);
+      InvalidValueException.require(
+          !deviations.isEmpty(), "OutsideLimits.deviations", deviations, "at least one");
+    }
+
+    /**
+     * Returns what the wash makes of the element.
+     *
+     * @return each finding once; empty if the wash only does not count
+     */
+    public List<WashFinding> findings() {
+      return deviations.stream()
+          .flatMap(deviation -> deviation.finding().stream())
+          .distinct()
+          .map(defect -> new WashFinding(defect, Site.of(Part.WHOLE_ELEMENT)))
+          .collect(ImmutableList.toImmutableList());
+    }
+  }
+
+  /** No row says how such an element is washed: the wash does not count. */
+  record NoRule() implements WashAnswer {}
+
+  /**
+   * An event that a wash makes of an element, to be evaluated.
+   *
+   * @param defect the event; not null
+   * @param site where; not null
+   */
+  record WashFinding(DefectKind defect, Site site) {
+    /** Checks for nulls. */
+    public WashFinding {
+      Objects.requireNonNull(defect, "defect");
+      Objects.requireNonNull(site, "site");
+    }
+  }
+}

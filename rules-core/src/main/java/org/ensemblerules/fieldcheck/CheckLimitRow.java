@@ -1,0 +1,33 @@
+package org.ensemblerules.fieldcheck;
+
+import java.util.List;
+import java.util.Objects;
+import org.ensemblerules.defect.DefectKind;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.measure.Limit;
+import org.ensemblerules.source.Provenance;
+import org.ensemblerules.source.Row;
+
+/**
+ * Says what a value measured in a check must be, as the overlap of coat and trousers.
+ *
+ * @param provenance where the row comes from; not null
+ * @param check the check in which it is measured; not null
+ * @param limit the limit; not null
+ * @param defect what is wrong with an element whose value is outside; not null
+ */
+public record CheckLimitRow(Provenance provenance, Check check, Limit limit, DefectKind defect)
+    implements Row {
+  /** Checks for nulls. */
+  public CheckLimitRow {
+    Objects.requireNonNull(provenance, "provenance");
+    Objects.requireNonNull(check, "check");
+    Objects.requireNonNull(limit, "limit");
+    Objects.requireNonNull(defect, "defect");
+  }
+
+  @Override
+  public List<String> canonical() {
+    return List.of(check.name(), limit.toString(), defect.name());
+  }
+}

@@ -1,0 +1,9 @@
+package org.ensemblerules.fieldcheck;
+
+/** What whoever made a check saw, whatever the conditions were. */
+public enum Observed {
+  /** The item passed. */
+  PASSED,
+  /** The item failed. */
+  FAILED
+}

@@ -1,0 +1,59 @@
+package org.ensemblerules.strength;
+
+import org.ensemblerules.measure.ExactQuantity;
+import org.ensemblerules.measure.Quantity;
+import org.ensemblerules.measure.Rational;
+import org.ensemblerules.measure.Unit;
+import org.ensemblerules.source.InvalidValueException;
+
+/** Exact percentages of one measure by another, across units. */
+public final class Percentages {
+  private static final Rational HUNDRED = Rational.of(100);
+
+  private Percentages() {}
+
+  /**
+   * Seam efficiency: 100 x seam force / breaking force of the fabric.
+   *
+   * @param seam the force to break the seam; not null
+   * @param fabric the force to break the fabric, above zero; not null
+   * @return the percentage, exact; never null
+   * @throws InvalidValueException if the dimensions differ or the fabric's force is not above zero
+   */
+  public static ExactQuantity seamEfficiency(Quantity seam, Quantity fabric) {
+    return percent(of(seam, fabric, "fabric"));
+  }
+
+  /**
+   * Retention: 100 x value now / value when new.
+   *
+   * @param now the value now; not null
+   * @param whenNew the value when new, above zero; not null
+   * @return the percentage, exact; never null
+   * @throws InvalidValueException if the dimensions differ or the value when new is not above zero
+   */
+  public static ExactQuantity retention(Quantity now, Quantity whenNew) {
+    return percent(of(now, whenNew, "whenNew"));
+  }
+
+  /**
+   * Shrinkage: 100 x (before - after) / before. Growth is negative.
+   *
+   * @param before the length before, above zero; not null
+   * @param after the length after; not null
+   * @return the percentage, exact; never null
+   * @throws InvalidValueException if the dimensions differ or the length before is not above zero
+   */
+  public static ExactQuantity shrinkage(Quantity before, Quantity after) {
+    return percent(Rational.of(1).minus(of(after, before, "before")));
+  }
+
+  private static Rational of(Quantity part, Quantity whole, String field) {
+    InvalidValueException.require(whole.isPositive(), "Percentages." + field, whole, "above zero");
+    return part.in(whole.unit()).value().dividedBy(Rational.of(whole.value()));
+  }
+
+  private static ExactQuantity percent(Rational ratio) {
+    return new ExactQuantity(ratio.times(HUNDRED), Unit.PERCENT);
+  }
+}

@@ -1,0 +1,112 @@
+package org.ensemblerules.strength;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableListMultimap;
+import com.google.common.collect.LinkedListMultimap;
+import com.google.common.collect.ListMultimap;
+import java.util.ArrayList;
+import java.util.List;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.Site;
+import org.ensemblerules.gear.Use;
+import org.ensemblerules.measure.Bound;
+import org.ensemblerules.measure.Dimension;
+import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.TableFault;
+import org.ensemblerules.source.TableResult;
+
+/** What product editions require of new material; all editions, as the label says which counts. */
+public final class RequirementTable {
+  private record Cell(
+      EditionId product, Property property, ElementKind element, Use use, Site site) {}
+
+  private final ImmutableList<RequirementRow> rows;
+  private final ImmutableListMultimap<Cell, RequirementRow> cells;
+
+  private RequirementTable(List<RequirementRow> rows, ListMultimap<Cell, RequirementRow> cells) {
+    this.rows = ImmutableList.copyOf(rows);
+    this.cells = ImmutableListMultimap.copyOf(cells);
+  }
+
+  /**
+   * Compiles rows.
+   *
+   * @param rows the rows; not null
+   * @return the table, or every fault: two rows for the same, a limit whose unit does not fit the
+   *     property, and a rule that does not fit it
+   */
+  public static TableResult<RequirementTable> of(List<RequirementRow> rows) {
+    List<TableFault> faults = new ArrayList<>();
+    ListMultimap<Cell, RequirementRow> cells = LinkedListMultimap.create();
+    for (RequirementRow row : rows) {
+      Cell cell = new Cell(row.product(), row.property(), row.element(), row.use(), row.site());
+      for (RequirementRow other : cells.get(cell)) {
+        if (other.construction().isEmpty()
+            || row.construction().isEmpty()
+            || other.construction().equals(row.construction())) {
+          faults.add(
+              new TableFault(
+                  row.key(), "construction", cell.toString(), "a case that no other row is for"));
+        }
+      }
+      cells.put(cell, row);
+      faults.addAll(ownFaults(row));
+    }
+    return TableResult.of(faults, () -> new RequirementTable(rows, cells));
+  }
+
+  private static List<TableFault> ownFaults(RequirementRow row) {
+    List<TableFault> faults = new ArrayList<>();
+    Dimension dimension = row.property().dimension();
+    if (row.limit().value().unit().dimension() != dimension) {
+      faults.add(
+          new TableFault(
+              row.key(),
+              "limit",
+              row.limit().value().toString(),
+              "a unit of dimension " + dimension + ", for " + row.property()));
+    }
+    if (row.fabricFailsFirst()
+        && (row.property() != Property.SEAM_STRENGTH || row.limit().bound() != Bound.MINIMUM)) {
+      faults.add(
+          new TableFault(
+              row.key(),
+              "fabricFailsFirst",
+              "true for " + row.property() + ", " + row.limit(),
+              "true only for a least seam strength"));
+    }
+    if (!(row.specimenValue() instanceof SpecimenValue.AsRead) && dimension != Dimension.FORCE) {
+      faults.add(
+          new TableFault(
+              row.key(),
+              "specimenValue",
+              row.specimenValue().text() + " for " + row.property(),
+              "peaks only of forces"));
+    }
+    return faults;
+  }
+
+  /**
+   * Lists the requirements on a property, one for each construction where they differ.
+   *
+   * @param product the product edition that the label claims; not null
+   * @param property what is measured; not null
+   * @param element the kind of element; not null
+   * @param use its use; not null
+   * @param site the part and its layer; not null
+   * @return the rows; empty if none covers it
+   */
+  public List<RequirementRow> requirements(
+      EditionId product, Property property, ElementKind element, Use use, Site site) {
+    return cells.get(new Cell(product, property, element, use, site));
+  }
+
+  /**
+   * Returns all rows.
+   *
+   * @return the rows in table order; never null
+   */
+  public List<RequirementRow> rows() {
+    return rows;
+  }
+}

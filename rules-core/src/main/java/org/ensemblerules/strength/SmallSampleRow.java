@@ -1,0 +1,54 @@
+package org.ensemblerules.strength;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Objects;
+import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.source.Provenance;
+import org.ensemblerules.source.Row;
+
+/**
+ * Rank and exponent of the small-sample lower bound x(r) (x(1)/x(r))^k, which supposes no normal
+ * distribution.
+ *
+ * @param provenance where the row comes from; not null
+ * @param coveragePercent the share of the population above the bound, in percent; not null
+ * @param confidencePercent the confidence in percent; not null
+ * @param n how many specimens, 2 or more
+ * @param rank the rank r from the smallest, 2 to n
+ * @param exponent k, above zero; not null
+ */
+public record SmallSampleRow(
+    Provenance provenance,
+    BigDecimal coveragePercent,
+    BigDecimal confidencePercent,
+    int n,
+    int rank,
+    BigDecimal exponent)
+    implements Row {
+  /**
+   * Checks the values.
+   *
+   * @throws InvalidValueException if one is out of range
+   */
+  public SmallSampleRow {
+    Objects.requireNonNull(provenance, "provenance");
+    Shares.requirePercent("SmallSampleRow.coveragePercent", coveragePercent);
+    Shares.requirePercent("SmallSampleRow.confidencePercent", confidencePercent);
+    InvalidValueException.require(n >= 2, "SmallSampleRow.n", n, "2 or more");
+    InvalidValueException.require(
+        rank >= 2 && rank <= n, "SmallSampleRow.rank", rank, "2 to n, here " + n);
+    InvalidValueException.require(
+        exponent.signum() > 0, "SmallSampleRow.exponent", exponent, "above zero");
+  }
+
+  @Override
+  public List<String> canonical() {
+    return List.of(
+        coveragePercent.toPlainString(),
+        confidencePercent.toPlainString(),
+        Integer.toString(n),
+        Integer.toString(rank),
+        exponent.toPlainString());
+  }
+}

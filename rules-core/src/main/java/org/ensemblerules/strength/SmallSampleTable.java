@@ -1,0 +1,69 @@
+package org.ensemblerules.strength;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.ensemblerules.source.TableFault;
+import org.ensemblerules.source.TableResult;
+
+/** Ranks and exponents of the small-sample bound. */
+public final class SmallSampleTable {
+  // Percentages without trailing zeros, so that 90 and 90.0 are one.
+  private record Cell(BigDecimal coverage, BigDecimal confidence, int n) {
+    Cell {
+      coverage = coverage.stripTrailingZeros();
+      confidence = confidence.stripTrailingZeros();
+    }
+  }
+
+  private final ImmutableMap<Cell, SmallSampleRow> cells;
+
+  private SmallSampleTable(Map<Cell, SmallSampleRow> cells) {
+    this.cells = ImmutableMap.copyOf(cells);
+  }
+
+  /**
+   * Compiles rows.
+   *
+   * @param rows the rows; not null
+   * @return the table, or a fault for each case named twice
+   */
+  public static TableResult<SmallSampleTable> of(List<SmallSampleRow> rows) {
+    List<TableFault> faults = new ArrayList<>();
+    Map<Cell, SmallSampleRow> cells = new LinkedHashMap<>();
+    for (SmallSampleRow row : rows) {
+      Cell cell = new Cell(row.coveragePercent(), row.confidencePercent(), row.n());
+      if (cells.putIfAbsent(cell, row) != null) {
+        faults.add(new TableFault(row.key(), "n", cell.toString(), "each case once"));
+      }
+    }
+    return TableResult.of(faults, () -> new SmallSampleTable(cells));
+  }
+
+  /**
+   * Finds rank and exponent.
+   *
+   * @param coveragePercent the coverage in percent; not null
+   * @param confidencePercent the confidence in percent; not null
+   * @param n how many specimens
+   * @return the row; empty if the table has none
+   */
+  public Optional<SmallSampleRow> row(
+      BigDecimal coveragePercent, BigDecimal confidencePercent, int n) {
+    return Optional.ofNullable(cells.get(new Cell(coveragePercent, confidencePercent, n)));
+  }
+
+  /**
+   * Returns all rows.
+   *
+   * @return the rows in table order; never null
+   */
+  public List<SmallSampleRow> rows() {
+    return ImmutableList.copyOf(cells.values());
+  }
+}

@@ -1,0 +1,97 @@
+package org.ensemblerules.strength;
+
+import com.google.common.collect.Sets;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import org.ensemblerules.source.InvalidValueException;
+
+/** What a test report comes to, for a named purpose and under a named rule. */
+public sealed interface StrengthResult {
+  /**
+   * The specimens were judged.
+   *
+   * @param outcome the strictest outcome of all directions; not null
+   * @param directions each direction on its own, at least one
+   * @param requirement the requirement judged against; not null
+   * @param method the test method; not null
+   * @param purpose what it was judged for; not null
+   * @param rule the decision rule applied; not null
+   * @param origin where the specimens came from; not null
+   * @param remarks what else a reader must know; not null
+   */
+  record Judged(
+      Outcome outcome,
+      List<DirectionResult> directions,
+      RequirementRow requirement,
+      MethodRow method,
+      Purpose purpose,
+      DecisionRule rule,
+      SpecimenOrigin origin,
+      Set<Remark> remarks)
+      implements StrengthResult {
+    /**
+     * Copies the lists.
+     *
+     * @throws InvalidValueException if there is no direction
+     */
+    public Judged {
+      Objects.requireNonNull(outcome, "outcome");
+      directions = List.copyOf(directions);
+      InvalidValueException.require(
+          !directions.isEmpty(), "Judged.directions", directions, "at least one");
+      Objects.requireNonNull(requirement, "requirement");
+      Objects.requireNonNull(method, "method");
+      Objects.requireNonNull(origin, "origin");
+      remarks = Sets.immutableEnumSet(remarks);
+    }
+
+    /**
+     * Tells whether the element asked about was cut up and is to be retired, whatever the outcome.
+     *
+     * @return true if a destructive test cut this element
+     */
+    public boolean elementCutIsRetired() {
+      return remarks.contains(Remark.ELEMENT_CUT_IS_RETIRED);
+    }
+  }
+
+  /**
+   * The specimens could not be judged. This is never a pass.
+   *
+   * @param reason why; not null
+   * @param detail the particulars in words; not null
+   * @param requirement the requirement looked at; empty if none was found
+   * @param purpose what was to be judged for; not null
+   * @param rule the decision rule that was to be applied; not null
+   */
+  record NoResult(
+      NoResultReason reason,
+      String detail,
+      Optional<RequirementRow> requirement,
+      Purpose purpose,
+      DecisionRule rule)
+      implements StrengthResult {
+    /** Checks for nulls. */
+    public NoResult {
+      Objects.requireNonNull(reason, "reason");
+      Objects.requireNonNull(detail, "detail");
+      Objects.requireNonNull(requirement, "requirement");
+    }
+  }
+
+  /**
+   * Returns what it was judged for.
+   *
+   * @return the purpose; never null
+   */
+  Purpose purpose();
+
+  /**
+   * Returns the rule that was applied, or was to be.
+   *
+   * @return the rule; never null
+   */
+  DecisionRule rule();
+}

@@ -1,0 +1,124 @@
+package org.ensemblerules.strength;
+
+import com.google.common.collect.ImmutableList;
+import java.util.Optional;
+import org.ensemblerules.measure.ComparisonMethod;
+import org.ensemblerules.measure.ExactQuantity;
+import org.ensemblerules.measure.Limit;
+import org.ensemblerules.measure.Rational;
+import org.ensemblerules.measure.Unit;
+import org.ensemblerules.strength.numeric.Normal;
+
+/**
+ * Decision rules that look at one value: simple acceptance, guard band, conformance probability.
+ */
+record ValueDecision(
+    Outcome outcome, ImmutableList<Figure> figures, boolean secondUnitWouldDiffer) {
+
+  static ValueDecision of(
+      DecisionRule rule, EffectiveLimit limit, Rational value, Optional<Uncertainty> uncertainty)
+      throws Stopped {
+    if (rule instanceof DecisionRule.SimpleAcceptance simple) {
+      return simple(simple.comparison(), limit, value);
+    }
+    Uncertainty known =
+        uncertainty.orElseThrow(
+            () -> new Stopped(NoResultReason.UNCERTAINTY_MISSING, rule.text() + " needs U and k"));
+    boolean differs = differs(limit, value);
+    if (rule instanceof DecisionRule.GuardBand guard) {
+      return guard(guard, limit, limit.margin(value), known, differs);
+    }
+    DecisionRule.ConformanceProbability wanted = (DecisionRule.ConformanceProbability) rule;
+    Rational z = limit.margin(value).dividedBy(known.standard());
+    double probability = Normal.below(z.toDouble());
+    return new ValueDecision(
+        probability >= Shares.ofPercent(wanted.leastPercent()) ? Outcome.PASS : Outcome.FAIL,
+        ImmutableList.of(
+            known.expandedFigure(),
+            Figure.of("coverage factor k", known.coverageFactor(), Optional.empty()),
+            Figure.of(
+                "standard uncertainty u",
+                new ExactQuantity(known.standard(), limit.value().unit())),
+            Figure.worked("conformance probability", probability, Optional.empty()),
+            Figure.given("least probability in percent", wanted.leastPercent())),
+        differs);
+  }
+
+  private static ValueDecision simple(
+      ComparisonMethod comparison, EffectiveLimit limit, Rational value) throws Stopped {
+    Unit unit = limit.value().unit();
+    if (limit.printed().isPresent()) {
+      Limit.Answer answer =
+          limit.printed().get().compare(new ExactQuantity(value, unit), comparison);
+      ImmutableList.Builder<Figure> figures = ImmutableList.builder();
+      answer
+          .compared()
+          .ifPresent(
+              rounded ->
+                  figures.add(
+                      Figure.of(
+                          "value rounded for comparison",
+                          Rational.of(rounded),
+                          Optional.of(unit))));
+      return new ValueDecision(
+          answer.met() ? Outcome.PASS : Outcome.FAIL,
+          figures.build(),
+          answer.secondUnitWouldDiffer());
+    }
+    if (comparison instanceof ComparisonMethod.RoundedToLimit) {
+      throw new Stopped(
+          NoResultReason.RULE_DOES_NOT_FIT,
+          "a share of the value when new is not printed, so that its last place does not exist");
+    }
+    Rational compared =
+        comparison instanceof ComparisonMethod.RoundedTo to
+            ? Rational.of(to.rounding().round(value))
+            : value;
+    return new ValueDecision(
+        limit.margin(compared).signum() >= 0 ? Outcome.PASS : Outcome.FAIL,
+        comparison instanceof ComparisonMethod.RoundedTo
+            ? ImmutableList.of(
+                Figure.of("value rounded for comparison", compared, Optional.of(unit)))
+            : ImmutableList.of(),
+        false);
+  }
+
+  private static ValueDecision guard(
+      DecisionRule.GuardBand rule,
+      EffectiveLimit limit,
+      Rational margin,
+      Uncertainty uncertainty,
+      boolean differs) {
+    Rational width = uncertainty.expanded().times(Rational.of(rule.r()));
+    Outcome outcome;
+    if (margin.compareTo(width) >= 0) {
+      outcome = Outcome.PASS;
+    } else if (margin.signum() >= 0) {
+      outcome = Outcome.CONDITIONAL_PASS;
+    } else if (width.signum() > 0 && margin.compareTo(width.negated()) >= 0) {
+      outcome = Outcome.CONDITIONAL_FAIL;
+    } else {
+      outcome = Outcome.FAIL;
+    }
+    return new ValueDecision(
+        outcome,
+        ImmutableList.of(
+            uncertainty.expandedFigure(),
+            Figure.given("r", rule.r()),
+            Figure.of("guard band w", new ExactQuantity(width, limit.value().unit())),
+            Figure.of("margin to the limit", new ExactQuantity(margin, limit.value().unit()))),
+        differs);
+  }
+
+  private static boolean differs(EffectiveLimit limit, Rational value) {
+    return limit
+        .printed()
+        .map(
+            printed ->
+                printed
+                    .compare(
+                        new ExactQuantity(value, limit.value().unit()), ComparisonMethod.absolute())
+                    .secondUnitWouldDiffer())
+        .orElse(false);
+  }
+}

@@ -1,0 +1,34 @@
+package org.ensemblerules.strength.numeric;
+
+/** The logarithm of the gamma function. */
+final class LogGamma {
+  private static final double LARGE = 16;
+  // Bernoulli numbers B(2k) / (2k (2k - 1)) of Stirling's series.
+  private static final double[] STIRLING = {
+    1.0 / 12, -1.0 / 360, 1.0 / 1260, -1.0 / 1680, 1.0 / 1188, -691.0 / 360360, 1.0 / 156
+  };
+
+  private LogGamma() {}
+
+  /** For x above zero. */
+  static double of(double x) {
+    double product = 1;
+    double shifted = x;
+    while (shifted < LARGE) {
+      product *= shifted;
+      shifted += 1;
+    }
+    double inverse = 1 / shifted;
+    double power = inverse;
+    double series = 0;
+    for (double coefficient : STIRLING) {
+      series += coefficient * power;
+      power *= inverse * inverse;
+    }
+    return (shifted - 0.5) * Math.log(shifted)
+        - shifted
+        + 0.5 * Math.log(2 * Math.PI)
+        + series
+        - Math.log(product);
+  }
+}

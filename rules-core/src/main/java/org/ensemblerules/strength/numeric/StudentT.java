@@ -1,0 +1,89 @@
+package org.ensemblerules.strength.numeric;
+
+/**
+ * Student's t distribution, central and noncentral: T = (Z + delta) / W, where Z is standard normal
+ * and W, independent of it, the root of a chi-square variable over its degrees of freedom.
+ */
+public final class StudentT {
+  private static final double SPREAD = 12;
+
+  private StudentT() {}
+
+  /**
+   * The probability of at most t.
+   *
+   * @param t where
+   * @param degrees degrees of freedom, at least 1
+   * @param delta the noncentrality; 0 for the central distribution
+   * @return the probability
+   */
+  public static double below(double t, int degrees, double delta) {
+    double half = degrees / 2.0;
+    double logScale = Math.log(2) + half * Math.log(half) - LogGamma.of(half);
+    double spread = SPREAD / Math.sqrt(2.0 * degrees);
+    double from = Math.max(0, 1 - spread);
+    double to = 1 + spread;
+    double rise = delta / t;
+    double width = SPREAD / Math.abs(t);
+    return Integral.of(
+        w ->
+            w == 0 && degrees > 1
+                ? 0
+                : Normal.below(t * w - delta)
+                    * Math.exp(logScale + (degrees - 1) * logOrZero(w) - half * w * w),
+        from,
+        Math.min(1, to),
+        to,
+        within(rise - width, from, to),
+        within(rise, from, to),
+        within(rise + width, from, to));
+  }
+
+  private static double logOrZero(double w) {
+    return w == 0 ? 0 : Math.log(w);
+  }
+
+  private static double within(double place, double from, double to) {
+    return Double.isNaN(place) ? from : Math.min(to, Math.max(from, place));
+  }
+
+  /**
+   * The value that T stays below with the given probability.
+   *
+   * @param probability above 0 and below 1
+   * @param degrees degrees of freedom, at least 1
+   * @param delta the noncentrality; 0 for the central distribution
+   * @return the quantile
+   */
+  public static double quantile(double probability, int degrees, double delta) {
+    return Root.ofRising(
+        t -> below(t, degrees, delta) - probability, delta + Normal.quantile(probability));
+  }
+
+  /**
+   * The factor k of a one-sided tolerance bound, mean minus k standard deviations, for a normal
+   * population.
+   *
+   * @param n how many specimens, at least 2
+   * @param coverage the share of the population above the bound, between 0 and 1
+   * @param confidence the confidence, between 0 and 1
+   * @return k
+   */
+  public static double toleranceFactor(int n, double coverage, double confidence) {
+    return toleranceFactor(n, n - 1, coverage, confidence);
+  }
+
+  /**
+   * The factor k where the standard deviation is pooled from several groups.
+   *
+   * @param n how many specimens are behind the mean, at least 1
+   * @param degrees degrees of freedom of the standard deviation, at least 1
+   * @param coverage the share of the population above the bound, between 0 and 1
+   * @param confidence the confidence, between 0 and 1
+   * @return k
+   */
+  public static double toleranceFactor(int n, int degrees, double coverage, double confidence) {
+    double root = Math.sqrt(n);
+    return quantile(confidence, degrees, Normal.quantile(coverage) * root) / root;
+  }
+}

@@ -1,0 +1,10 @@
+/**
+ * Do the measured specimens meet the requirement, and how sure is that?
+ *
+ * <p>Requirements of product standards are for new material. The caller chooses the purpose and the
+ * decision rule; the result names both, and every number used.
+ */
+@NullMarked
+package org.ensemblerules.strength;
+
+import org.jspecify.annotations.NullMarked;

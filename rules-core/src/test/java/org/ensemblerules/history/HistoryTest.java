@@ -1,0 +1,90 @@
+package org.ensemblerules.history;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.testkit.FitGear;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Events stand in the order in which they happened, whatever order they are given in. */
+class HistoryTest {
+  private static Event used(String on, int order) {
+    return new Event.Used(new When(MarkedDate.parse(on), order));
+  }
+
+  @Test
+  void eventsStandByTheirEarliestDayAndTheirOrderInIt() {
+    List<Event> inOrder =
+        List.of(
+            used("UNKNOWN", 0),
+            used("2020", 0),
+            new Event.Issued(When.on(MarkedDate.parse("2020-02-01")), "Member 7"),
+            new Event.Returned(When.on(MarkedDate.parse("2020-02-01"))),
+            used("2020-02-01", 1),
+            used("2020-02-01", 2),
+            used("2020-03", 0));
+    List<Event> reversed = new ArrayList<>(inOrder);
+    Collections.reverse(reversed);
+    assertThat(History.of(reversed).events()).isEqualTo(inOrder);
+    assertThat(History.of(reversed))
+        .isEqualTo(History.of(inOrder))
+        .hasSameHashCodeAs(History.of(inOrder))
+        .isNotEqualTo(History.empty());
+    assertThat(History.of(inOrder).events(Event.Returned.class)).hasSize(1);
+    assertThat(History.of(inOrder).toString()).startsWith("History[Used[");
+  }
+
+  @Test
+  void theSameEventTwiceStandsOnce() {
+    assertThat(History.of(List.of(used("2020", 0), used("2020", 0))).events()).hasSize(1);
+    assertThat(History.empty().events()).isEmpty();
+  }
+
+  @Test
+  void inspectionsOfOneDayAndDoerKeepOneOrder() {
+    Inspection clean =
+        FitGear.inspection(InspectionKind.ADVANCED, ElementKind.COAT, FitGear.AS_OF).build();
+    Inspection dirty =
+        FitGear.inspection(InspectionKind.ADVANCED, ElementKind.COAT, FitGear.AS_OF)
+            .gearClean(Known.NO)
+            .build();
+    Event one = new Event.Inspected(clean, 0);
+    Event other = new Event.Inspected(dirty, 0);
+    assertThat(History.of(List.of(one, other))).isEqualTo(History.of(List.of(other, one)));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "2020-01-02, 0, 2020-01-01, 0, true",
+    "2020-01-02, 0, 2020-01-01, 5, true",
+    "2020-01-01, 2, 2020-01-01, 1, true",
+    "2020-01-01, 1, 2020-01-01, 1, false",
+    "2020-01-01, 1, 2020-01-01, 0, false",
+    "2020-01-01, 0, 2020-01-01, 1, false",
+    "2020-01, 2, 2020-01, 1, false",
+    "2020, 2, 2020, 1, false",
+    "UNKNOWN, 2, UNKNOWN, 1, false",
+    "2020-01-01, 2, 2020-01-02, 1, false"
+  })
+  void certainlyAfter(String one, int order, String other, int otherOrder, boolean after) {
+    assertThat(
+            new When(MarkedDate.parse(one), order)
+                .certainlyAfter(new When(MarkedDate.parse(other), otherOrder)))
+        .isEqualTo(after);
+  }
+
+  @Test
+  void momentsSayTheirOrder() {
+    assertThat(new When(MarkedDate.parse("2020-01-01"), 0)).hasToString("2020-01-01");
+    assertThat(new When(MarkedDate.parse("2020-01-01"), 3)).hasToString("2020-01-01 (3)");
+  }
+}

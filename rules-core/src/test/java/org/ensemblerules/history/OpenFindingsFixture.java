@@ -1,0 +1,122 @@
+package org.ensemblerules.history;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.ensemblerules.defect.DefectKind;
+import org.ensemblerules.defect.Extent;
+import org.ensemblerules.defect.Finding;
+import org.ensemblerules.defect.FindingId;
+import org.ensemblerules.defect.Grade;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.effect.Doer;
+import org.ensemblerules.effect.RepairClass;
+import org.ensemblerules.effect.Task;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.Site;
+import org.ensemblerules.measure.Quantity;
+import org.ensemblerules.measure.Unit;
+import org.ensemblerules.testkit.FitGear;
+import org.ensemblerules.testkit.FrozenRules;
+import org.ensemblerules.testkit.People;
+
+/** One coat, one finding on record, and what was done about it. */
+final class OpenFindingsFixture {
+  static final FindingId ID = new FindingId("F1");
+  private final Element element = FitGear.element(ElementKind.COAT).build();
+  private final List<Event> events = new ArrayList<>();
+
+  static OpenFindingsFixture found(String site, DefectKind defect, Extent extent, String seen) {
+    OpenFindingsFixture fixture = new OpenFindingsFixture();
+    fixture.events.add(
+        new Event.Found(
+            new Finding(ID, Site.parse(site), "", defect, extent, MarkedDate.parse(seen))));
+    return fixture;
+  }
+
+  /** A tear of 2 inches in the shell: the frozen rules ask for an advanced repair. */
+  static OpenFindingsFixture tear(String seen) {
+    return found(
+        "FABRIC@OUTER_SHELL",
+        DefectKind.TEAR,
+        new Extent.Length(Quantity.of("2", Unit.INCH)),
+        seen);
+  }
+
+  /** Broken stitches over 2 inches: an advanced repair, and afterwards a pull of the seam. */
+  static OpenFindingsFixture seam(String seen) {
+    return found(
+        "SEAM_MAJOR_A@OUTER_SHELL",
+        DefectKind.BROKEN_STITCHING,
+        new Extent.Length(Quantity.of("2", Unit.INCH)),
+        seen);
+  }
+
+  /** Cloth that is discoloured, strength not tried: the frozen rules ask for the thumbs. */
+  static OpenFindingsFixture discoloured(Grade grade) {
+    return found(
+        "FABRIC@OUTER_SHELL", DefectKind.DISCOLORATION, new Extent.Graded(grade), "2024-01-01");
+  }
+
+  OpenFindingsFixture with(Event event) {
+    events.add(event);
+    return this;
+  }
+
+  OpenFindingsFixture repaired(String on, int order, RepairClass repairClass, Doer by) {
+    return with(
+        new Event.Repaired(
+            new When(MarkedDate.parse(on), order), repairClass, false, by, Set.of(ID)));
+  }
+
+  OpenFindingsFixture repaired(String on) {
+    return repaired(on, 0, RepairClass.ADVANCED, People.PROVIDER);
+  }
+
+  OpenFindingsFixture replaced(String on, RepairClass repairClass) {
+    return with(
+        new Event.Repaired(
+            When.on(MarkedDate.parse(on)), repairClass, true, People.PROVIDER, Set.of(ID)));
+  }
+
+  OpenFindingsFixture cleaned(String on, CleaningKind kind) {
+    Doer by = People.permitted(Task.of(kind));
+    return with(new Event.Cleaned(When.on(MarkedDate.parse(on)), kind, by, Set.of(ID)));
+  }
+
+  OpenFindingsFixture checked(String on, int order, Check check, CheckResult result, Doer by) {
+    return with(
+        new Event.Checked(new When(MarkedDate.parse(on), order), check, result, by, Set.of(ID)));
+  }
+
+  OpenFindingsFixture passed(String on, Check check) {
+    return checked(on, 0, check, CheckResult.PASSED, People.PROVIDER);
+  }
+
+  OpenFindingsFixture failed(String on, Check check) {
+    return checked(on, 0, check, CheckResult.FAILED, People.PROVIDER);
+  }
+
+  List<OpenFinding> open() {
+    return openOn(FitGear.AS_OF);
+  }
+
+  List<OpenFinding> openOn(LocalDate asOf) {
+    return FrozenRules.rules().openFindings(element, History.of(events), asOf);
+  }
+
+  List<Event.Checked> standingFailures() {
+    return FrozenRules.rules()
+        .openFindings()
+        .standingFailures(element, History.of(events), FitGear.AS_OF);
+  }
+
+  /** Why what was done does not count; fails if the finding is closed. */
+  List<String> attempts() {
+    return open().get(0).attempts();
+  }
+}

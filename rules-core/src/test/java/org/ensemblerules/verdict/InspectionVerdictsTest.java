@@ -1,0 +1,213 @@
+package org.ensemblerules.verdict;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.ensemblerules.verdict.Verdicts.finding;
+import static org.ensemblerules.verdict.Verdicts.kinds;
+import static org.ensemblerules.verdict.Verdicts.onlyReason;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
+import org.ensemblerules.defect.DefectKind;
+import org.ensemblerules.defect.Extent;
+import org.ensemblerules.defect.Finding;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.RepairClass;
+import org.ensemblerules.effect.Scope;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementId;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.Use;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.When;
+import org.ensemblerules.inspection.Equipment;
+import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.inspection.Occasion;
+import org.ensemblerules.inspection.Outcome;
+import org.ensemblerules.source.RowKey;
+import org.ensemblerules.testkit.ArbitrariesOfInspections;
+import org.ensemblerules.testkit.FitGear;
+import org.ensemblerules.testkit.GearCase;
+import org.ensemblerules.testkit.People;
+import org.junit.jupiter.api.Test;
+
+/** What an inspection handed over does to a verdict. */
+class InspectionVerdictsTest {
+  private static final GearCase COAT = FitGear.fit(ElementKind.COAT);
+  private static final RowKey SHELL = new RowKey("frozen/criterion/COAT/FABRIC@OUTER_SHELL");
+  private static final Effect ADVANCED_AGAIN =
+      new Effect.Evaluate(Check.ADVANCED_INSPECTION, Scope.ELEMENT);
+
+  private static Inspection.Builder advanced() {
+    return FitGear.inspection(InspectionKind.ADVANCED, ElementKind.COAT, FitGear.AS_OF);
+  }
+
+  private static GearCase inspected(Inspection made) {
+    return COAT.inspectedBy(List.of(made));
+  }
+
+  @Test
+  void notInspected() {
+    Reason reason = onlyReason(COAT.inspectedBy(List.of()), ReasonKind.NOT_INSPECTED);
+    assertThat(reason.effect()).isEqualTo(ADVANCED_AGAIN);
+    assertThat(reason.seen()).isEqualTo("no inspection was handed over");
+  }
+
+  @Test
+  void aCriterionNotLookedAt() {
+    GearCase given = inspected(ArbitrariesOfInspections.without(advanced().build(), SHELL));
+    Reason reason = onlyReason(given, ReasonKind.CHECK_NOT_DONE);
+    assertThat(reason.seen())
+        .isEqualTo(
+            "ADVANCED inspection of 2024-06-15: not looked at: Look at FABRIC@OUTER_SHELL for"
+                + " TEAR.");
+    assertThat(reason.site()).hasToString("FABRIC@OUTER_SHELL");
+    assertThat(reason.effect()).isEqualTo(ADVANCED_AGAIN);
+    assertThat(given.verdict().checksNotDone()).containsExactly(SHELL);
+  }
+
+  @Test
+  void aCriterionSaidToBeClearWithoutWhatItNeeds() {
+    Inspection made =
+        ArbitrariesOfInspections.withoutAtHand(advanced().build(), Equipment.NEW_TRIM_SAMPLE);
+    Reason reason = onlyReason(inspected(made), ReasonKind.CHECK_NOT_DONE);
+    assertThat(reason.seen()).contains("clear without all of FOCUSED_FLASHLIGHT, NEW_TRIM_SAMPLE");
+  }
+
+  @Test
+  void anInspectorWithoutTheRole() {
+    Inspection made = ArbitrariesOfInspections.by(advanced().build(), People.WEARER);
+    Reason reason = onlyReason(inspected(made), ReasonKind.INSPECTION_DOES_NOT_COUNT);
+    assertThat(reason.seen()).endsWith("by Member 7: MEMBER may not do ADVANCED_INSPECTION");
+    assertThat(reason.effect()).isEqualTo(ADVANCED_AGAIN);
+  }
+
+  @Test
+  void dirtyGearIsCleanedAndInspectedAgain() {
+    GearCase given = inspected(advanced().gearClean(Known.NO).build());
+    onlyReason(given, ReasonKind.INSPECTED_DIRTY);
+    assertThat(given.verdict().actions())
+        .extracting(Action::effect)
+        .containsExactly(ADVANCED_AGAIN, new Effect.Clean(CleaningKind.ADVANCED, Scope.ELEMENT));
+    assertThat(((WayBack.Steps) given.verdict().wayBack()).steps())
+        .extracting(step -> step.effect().text())
+        .containsExactly("CLEAN ADVANCED on ELEMENT", "EVALUATE by ADVANCED_INSPECTION on ELEMENT");
+  }
+
+  @Test
+  void gearNotKnownToBeCleanIsInspectedAgain() {
+    GearCase given = inspected(advanced().gearClean(Known.UNKNOWN).build());
+    Reason reason = onlyReason(given, ReasonKind.INSPECTED_DIRTY);
+    assertThat(reason.seen()).endsWith("it is not known that the element was clean");
+    assertThat(given.verdict().actions()).hasSize(1);
+  }
+
+  @Test
+  void aCheckListedTwiceWithDifferentOutcomes() {
+    Inspection made =
+        ArbitrariesOfInspections.adding(advanced().build(), SHELL, Outcome.NOT_FITTED);
+    Reason reason = onlyReason(inspected(made), ReasonKind.CONTRADICTION);
+    assertThat(reason.seen()).contains("contradict each other");
+    assertThat(reason.effect())
+        .isEqualTo(new Effect.Evaluate(Check.RECORD_CORRECTION, Scope.ELEMENT));
+  }
+
+  @Test
+  void aCriterionThatDoesNotExist() {
+    Inspection made =
+        ArbitrariesOfInspections.adding(advanced().build(), new RowKey("x"), Outcome.CLEAR);
+    Reason reason = onlyReason(inspected(made), ReasonKind.CONTRADICTION);
+    assertThat(reason.seen())
+        .endsWith("found criterion x, allowed: a criterion of this inspection");
+  }
+
+  private static GearCase somethingFoundAtTheShell() {
+    return inspected(
+        ArbitrariesOfInspections.adding(
+            ArbitrariesOfInspections.without(advanced().build(), SHELL), SHELL, Outcome.FOUND));
+  }
+
+  @Test
+  void somethingFoundAndNoFindingThatSaysWhat() {
+    Reason reason = onlyReason(somethingFoundAtTheShell(), ReasonKind.CONTRADICTION);
+    assertThat(reason.seen()).contains("something was found, and no finding says what");
+    Finding elsewhere = finding("FABRIC@WINTER_LINER", DefectKind.SOILING);
+    assertThat(kinds(somethingFoundAtTheShell().with(elsewhere).verdict()))
+        .contains(ReasonKind.CONTRADICTION);
+  }
+
+  @Test
+  void somethingFoundAndTheFindingThatSaysWhat() {
+    for (String site : List.of("FABRIC@OUTER_SHELL", "FABRIC")) {
+      GearCase given = somethingFoundAtTheShell().with(finding(site, DefectKind.CHARRING));
+      assertThat(kinds(given.verdict())).doesNotContain(ReasonKind.CONTRADICTION);
+    }
+    Finding onRecord =
+        finding(
+            "F1", "FABRIC@OUTER_SHELL", DefectKind.CHARRING, new Extent.NotMeasured(), "2024-06");
+    assertThat(kinds(somethingFoundAtTheShell().with(new Event.Found(onRecord)).verdict()))
+        .doesNotContain(ReasonKind.CONTRADICTION);
+  }
+
+  @Test
+  void anOldFindingDoesNotSayWhatWasFoundNow() {
+    Finding old =
+        finding(
+            "F1",
+            "FABRIC@OUTER_SHELL",
+            DefectKind.CHARRING,
+            new Extent.NotMeasured(),
+            "2022-01-01");
+    GearCase given =
+        somethingFoundAtTheShell()
+            .with(new Event.Found(old))
+            .with(
+                new Event.Repaired(
+                    When.on(MarkedDate.parse("2022-02-01")),
+                    RepairClass.ADVANCED,
+                    true,
+                    People.PROVIDER,
+                    Set.of(old.id())));
+    onlyReason(given, ReasonKind.CONTRADICTION);
+  }
+
+  @Test
+  void anElementWithoutCriteriaOrIntervals() {
+    Element hood =
+        Element.builder(new ElementId("H1"), ElementKind.HOOD, Use.STRUCTURAL)
+            .label(FitGear.label().build())
+            .build();
+    Inspection made =
+        Inspection.builder(
+                InspectionKind.ROUTINE,
+                Occasion.AFTER_USE,
+                MarkedDate.of(FitGear.AS_OF),
+                People.WEARER)
+            .build();
+    Verdict verdict =
+        new GearCase(hood, List.of(), List.of(made), List.of(), FitGear.AS_OF).verdict();
+    assertThat(verdict.service()).isEqualTo(Service.OUT);
+    assertThat(verdict.reasons())
+        .extracting(Reason::seen)
+        .anyMatch(seen -> seen.endsWith("no criteria for such an element"))
+        .contains("no row says how often ADVANCED inspection is due")
+        .contains(
+            "element: found HOOD STRUCTURAL, allowed: a kind of element that exists for that use")
+        .noneMatch(seen -> seen.contains("COMPLETE_LINER"));
+  }
+
+  @Test
+  void anotherDaysInspectionSaysWhichDay() {
+    Inspection made =
+        FitGear.inspection(InspectionKind.ROUTINE, ElementKind.COAT, LocalDate.of(2024, 7, 1))
+            .build();
+    Reason reason = onlyReason(inspected(made), ReasonKind.CONTRADICTION);
+    assertThat(reason.seen())
+        .isEqualTo("history Inspected: found 2024-07-01, allowed: a date not after 2024-06-15");
+  }
+}

@@ -1,0 +1,203 @@
+package org.ensemblerules.verdict;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.ensemblerules.verdict.Verdicts.finding;
+import static org.ensemblerules.verdict.Verdicts.onlyReason;
+
+import java.util.Set;
+import org.ensemblerules.defect.DefectKind;
+import org.ensemblerules.defect.FindingId;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.Legibility;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.Use;
+import org.ensemblerules.history.CheckResult;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.When;
+import org.ensemblerules.testkit.FitGear;
+import org.ensemblerules.testkit.GearCase;
+import org.ensemblerules.testkit.People;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What labels say, leave open, or say against each other. */
+class LabelVerdictsTest {
+  private static GearCase coat(LayerKind layer, Label label) {
+    return FitGear.fit(ElementKind.COAT)
+        .with(FitGear.element(ElementKind.COAT).layer(layer, label).build());
+  }
+
+  private static GearCase liner(Label.Builder label) {
+    return coat(LayerKind.LINER_SYSTEM, label.build());
+  }
+
+  @Test
+  void shellAndLinerThatDoNotBelongTogether() {
+    for (Label.Builder other :
+        new Label.Builder[] {
+          FitGear.label().model("Model B"),
+          FitGear.label().size("L"),
+          FitGear.label().manufacturer("Another maker")
+        }) {
+      Reason reason = onlyReason(liner(other), ReasonKind.RULE);
+      assertThat(reason.seen()).isEqualTo("MISMATCH_OF_ASSEMBLY at WHOLE_ELEMENT");
+      assertThat(reason.effect().text()).isEqualTo("EVALUATE by EXPERT_EVALUATION on PART");
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "PARTLY_READABLE, 'ILLEGIBLE at LABEL@LINER_SYSTEM, PARTLY'",
+    "UNREADABLE, 'ILLEGIBLE at LABEL@LINER_SYSTEM, NOT_AT_ALL'",
+    "MISSING, MISSING at LABEL@LINER_SYSTEM"
+  })
+  void aLabelThatCannotBeRead(Legibility legibility, String seen) {
+    Reason reason = onlyReason(liner(FitGear.label().legibility(legibility)), ReasonKind.RULE);
+    assertThat(reason.seen()).isEqualTo(seen);
+    assertThat(reason.finding()).isPresent();
+  }
+
+  @Test
+  void whatALabelShowsCanBeSettledOnRecord() {
+    GearCase given = liner(FitGear.label().legibility(Legibility.UNREADABLE));
+    Event identified =
+        new Event.Checked(
+            When.on(MarkedDate.parse("2022-01-01")),
+            Check.IDENTIFICATION,
+            CheckResult.PASSED,
+            People.MAKER,
+            Set.of(new FindingId("label:LABEL@LINER_SYSTEM:ILLEGIBLE")));
+    assertThat(given.with(identified).verdict().service()).isEqualTo(Service.IN);
+  }
+
+  @Test
+  void aMarkThatIsMissingAsTheRowSays() {
+    GearCase given = liner(FitGear.label().certificationMark(Known.NO));
+    Reason reason = onlyReason(given, ReasonKind.RULE);
+    assertThat(reason.seen()).isEqualTo("CERTIFICATION_MARK_MISSING at LABEL@LINER_SYSTEM");
+    assertThat(given.verdict().headline()).isEqualTo(Headline.RETIRE);
+  }
+
+  @Test
+  void whatNobodyHasSaidOfALabelMustBeFoundOut() {
+    Label bare = Label.builder().manufactured(MarkedDate.of(FitGear.MADE)).build();
+    Verdict verdict = coat(LayerKind.LINER_SYSTEM, bare).verdict();
+    assertThat(verdict.reasons())
+        .allMatch(reason -> reason.kind() == ReasonKind.LABEL_UNKNOWN)
+        .extracting(reason -> reason.site() + ": " + reason.seen())
+        .containsExactlyInAnyOrder(
+            "LABEL@LINER_SYSTEM: LINER_SYSTEM: legibility is not known",
+            "LABEL@LINER_SYSTEM: LINER_SYSTEM: certificationMark is not known",
+            "LABEL@LINER_SYSTEM: LINER_SYSTEM: model is not known",
+            "LABEL@LINER_SYSTEM: LINER_SYSTEM: size is not known");
+    assertThat(verdict.actions())
+        .singleElement()
+        .satisfies(
+            action -> {
+              assertThat(action.effect().text()).isEqualTo("EVALUATE by IDENTIFICATION on LAYER");
+              assertThat(action.target()).hasToString("WHOLE_ELEMENT@LINER_SYSTEM");
+            });
+  }
+
+  @Test
+  void anElementWithoutLayersNeedsNoModelOrSize() {
+    Label label =
+        Label.builder()
+            .manufactured(MarkedDate.of(FitGear.MADE))
+            .certificationMark(Known.YES)
+            .legibility(Legibility.READABLE)
+            .build();
+    GearCase given =
+        FitGear.fit(ElementKind.HELMET)
+            .with(FitGear.element(ElementKind.HELMET).label(label).build());
+    assertThat(given.verdict().service()).isEqualTo(Service.IN);
+  }
+
+  @Test
+  void aLabelNotGivenIsNotKnown() {
+    Element bare =
+        Element.builder(
+                FitGear.element(ElementKind.COAT).build().id(), ElementKind.COAT, Use.STRUCTURAL)
+            .inService(MarkedDate.of(FitGear.IN_SERVICE))
+            .cbrnOption(Known.NO)
+            .layer(LayerKind.OUTER_SHELL, FitGear.label().build())
+            .build();
+    Verdict verdict = FitGear.fit(ElementKind.COAT).with(bare).verdict();
+    assertThat(verdict.reasons())
+        .extracting(reason -> reason.kind() + " " + reason.seen())
+        .containsExactly(
+            "AGE_UNKNOWN LINER_SYSTEM: made UNKNOWN; date of manufacture unknown",
+            "LABEL_UNKNOWN LINER_SYSTEM: label is not known");
+  }
+
+  @Test
+  void aLinerOnAHelmet() {
+    Element helmet =
+        FitGear.element(ElementKind.HELMET)
+            .layer(LayerKind.LINER_SYSTEM, FitGear.label().build())
+            .build();
+    Verdict verdict = FitGear.fit(ElementKind.HELMET).with(helmet).verdict();
+    assertThat(verdict.service()).isEqualTo(Service.OUT);
+    assertThat(verdict.reasons())
+        .extracting(Reason::seen)
+        .contains(
+            "element.labels: found LABEL@LINER_SYSTEM on HELMET STRUCTURAL, allowed: a label that"
+                + " such an element has");
+  }
+
+  @Test
+  void aLabelOfItsOwnOnACoatWithoutOne() {
+    Element coat = FitGear.element(ElementKind.COAT).label(FitGear.label().build()).build();
+    assertThat(FitGear.fit(ElementKind.COAT).with(coat).verdict().reasons())
+        .extracting(Reason::seen)
+        .contains(
+            "element.labels: found LABEL on COAT STRUCTURAL, allowed: a label that such an element"
+                + " has");
+  }
+
+  private static Element linersApart(LayerKind... layers) {
+    Element.Builder coat =
+        Element.builder(
+                FitGear.element(ElementKind.COAT).build().id(), ElementKind.COAT, Use.STRUCTURAL)
+            .inService(MarkedDate.of(FitGear.IN_SERVICE))
+            .cbrnOption(Known.NO)
+            .layer(LayerKind.OUTER_SHELL, FitGear.label().build());
+    for (LayerKind layer : layers) {
+      coat.layer(layer, FitGear.label().build());
+    }
+    return coat.build();
+  }
+
+  @Test
+  void linersLabelledApartNeedNoLabelOfTheSystem() {
+    GearCase fit = FitGear.fit(ElementKind.COAT);
+    Element both = linersApart(LayerKind.MOISTURE_BARRIER, LayerKind.THERMAL_LINER);
+    assertThat(fit.with(both).verdict().service()).isEqualTo(Service.IN);
+    assertThat(fit.with(both).verdict().ages())
+        .extracting(age -> age.layer().orElseThrow())
+        .containsExactly(
+            LayerKind.OUTER_SHELL, LayerKind.MOISTURE_BARRIER, LayerKind.THERMAL_LINER);
+    for (LayerKind only : new LayerKind[] {LayerKind.MOISTURE_BARRIER, LayerKind.THERMAL_LINER}) {
+      assertThat(fit.with(linersApart(only)).verdict().service()).isEqualTo(Service.OUT);
+    }
+  }
+
+  @Test
+  void theLabelledLayerIsWhatAnEffectOnALayerFallsOn() {
+    GearCase joined =
+        FitGear.fit(ElementKind.COAT).with(finding("FABRIC@MOISTURE_BARRIER", DefectKind.CHARRING));
+    assertThat(joined.verdict().actions())
+        .extracting(action -> action.target().toString())
+        .containsExactly("WHOLE_ELEMENT@LINER_SYSTEM");
+    GearCase apart = joined.with(linersApart(LayerKind.MOISTURE_BARRIER, LayerKind.THERMAL_LINER));
+    assertThat(apart.verdict().actions())
+        .extracting(action -> action.target().toString())
+        .containsExactly("WHOLE_ELEMENT@MOISTURE_BARRIER");
+  }
+}

@@ -1,0 +1,24 @@
+package org.ensemblerules.readme;
+
+import java.time.LocalDate;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.tables.AssessmentJson;
+import org.ensemblerules.tables.ShippedRules;
+import org.ensemblerules.verdict.Assess;
+import org.ensemblerules.verdict.Assessment;
+import org.ensemblerules.verdict.Verdict;
+
+/** The lines that the README shows, compiled. */
+final class Embedding {
+  private Embedding() {}
+
+  static void run(String json) {
+    // README begins
+    RuleSet rules = ShippedRules.standard();
+    Assessment coat = AssessmentJson.read(json).orElseThrow();
+    Verdict verdict = Assess.assess(rules, coat, LocalDate.of(2026, 11, 25));
+    System.out.println(verdict.service() + " " + verdict.headline());
+    verdict.reasons().forEach(why -> System.out.println(why.seen() + ": " + why.effect().text()));
+    // README ends
+  }
+}

@@ -1,0 +1,56 @@
+package org.ensemblerules.readme;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What the README shows is what compiles and runs. */
+class ReadmeTest {
+  private static final Path README = Path.of("..", "README.md");
+  private static final Path EMBEDDING =
+      Path.of("src", "test", "java", "org", "ensemblerules", "readme", "Embedding.java");
+
+  @Test
+  void theFiveLinesAreTheOnesThatAreCompiled() throws IOException {
+    assertThat(between(README, "```java", "```"))
+        .hasSize(5)
+        .isEqualTo(between(EMBEDDING, "// README begins", "// README ends"));
+  }
+
+  @Test
+  void theFiveLinesRun() {
+    PrintStream before = System.out;
+    ByteArrayOutputStream printed = new ByteArrayOutputStream();
+    System.setOut(new PrintStream(printed, true, StandardCharsets.UTF_8));
+    try {
+      Embedding.run("{\"element\":{\"id\":\"C-1\",\"kind\":\"COAT\",\"use\":\"STRUCTURAL\"}}");
+    } finally {
+      System.setOut(before);
+    }
+    assertThat(printed.toString(StandardCharsets.UTF_8))
+        .startsWith("OUT EVALUATE")
+        .contains("no inspection was handed over: EVALUATE by ADVANCED_INSPECTION");
+  }
+
+  @Test
+  void theTestCommandIsTheOneThatAContinuousBuildRuns() throws IOException {
+    assertThat(Files.readString(README)).contains("\nmvn -B -ntp verify\n");
+    assertThat(Files.readString(Path.of("..", ".ci", "run"))).contains("\nmvn -B -ntp verify\n");
+  }
+
+  private static List<String> between(Path file, String begins, String ends) throws IOException {
+    return Files.readAllLines(file).stream()
+        .map(String::strip)
+        .dropWhile(line -> !line.equals(begins))
+        .skip(1)
+        .takeWhile(line -> !line.equals(ends))
+        .toList();
+  }
+}
