@@ -6,9 +6,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import com.sun.management.ThreadMXBean;
 import java.io.ByteArrayInputStream;
 import java.io.FilterInputStream;
-import java.io.IOException;
 import java.io.InputStream;
 import java.io.Reader;
+import java.io.SequenceInputStream;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.lang.management.ManagementFactory;
@@ -155,9 +155,8 @@ class AssessmentLinesTest {
   void oneLineThatIsNoUtf8SpoilsNoOther() {
     byte[] latin = coat("J\u00FCrgen").getBytes(StandardCharsets.ISO_8859_1);
     InputStream stream =
-        new java.io.SequenceInputStream(
-            new java.io.SequenceInputStream(
-                bytes(coat("A") + "\n"), new ByteArrayInputStream(latin)),
+        new SequenceInputStream(
+            new SequenceInputStream(bytes(coat("A") + "\n"), new ByteArrayInputStream(latin)),
             bytes("\n" + coat("\u00E9") + "\n"));
 
     assertThat(all(AssessmentLines.of("gear.jsonl", stream)))
@@ -177,13 +176,7 @@ class AssessmentLinesTest {
     for (int i = 0; i < 700; i++) {
       text.append(coat("\uD83D\uDE92" + "x".repeat(i % 90) + i)).append(i % 3 == 0 ? "\r\n" : "\n");
     }
-    InputStream oneByOne =
-        new FilterInputStream(bytes(text.toString())) {
-          @Override
-          public int read(byte[] into, int offset, int length) throws IOException {
-            return super.read(into, offset, 1);
-          }
-        };
+    InputStream oneByOne = LineStreams.byteByByte(bytes(text.toString()));
 
     List<Outcome> slowly = all(AssessmentLines.of("gear.jsonl", oneByOne));
 
@@ -201,8 +194,8 @@ class AssessmentLinesTest {
     AssessmentLines lines =
         AssessmentLines.of(
             "gear.jsonl",
-            new java.io.SequenceInputStream(
-                new Repeated((byte) '[', length), bytes("\n" + coat("A"))));
+            new SequenceInputStream(
+                LineStreams.repeated((byte) '[', length), bytes("\n" + coat("A"))));
     BadLine endless = bad(lines.next());
 
     assertThat(endless.text()).hasSize(AssessmentLines.USUAL_LONGEST);
@@ -219,40 +212,22 @@ class AssessmentLinesTest {
   void manyLinesAreReadOneByOne() {
     int most = 50_000;
     byte[] line = (coat("A") + "\n").getBytes(StandardCharsets.UTF_8);
-    List<Long> given = new ArrayList<>(List.of(0L));
-    InputStream endless =
-        new InputStream() {
-          @Override
-          public int read() {
-            return line[(int) (count() % line.length)];
-          }
-
-          private long count() {
-            long now = given.get(0);
-            given.set(0, now + 1);
-            return now;
-          }
-        };
+    LineStreams.Endless endless = new LineStreams.Endless(line);
 
     AssessmentLines lines = AssessmentLines.of("gear.jsonl", endless);
     for (int i = 1; i <= most; i++) {
       assertThat(lines.next().number()).isEqualTo(i);
     }
 
-    assertThat(given.get(0)).as("read ahead").isLessThan((long) most * line.length + 20_000);
+    assertThat(endless.given()).as("read ahead").isLessThan((long) most * line.length + 20_000);
   }
 
   @Test
   void aFailureToReadIsNotTheEnd() {
     InputStream broken =
-        new java.io.SequenceInputStream(
+        new SequenceInputStream(
             bytes(coat("A") + "\n" + coat("B").substring(0, 20)),
-            new InputStream() {
-              @Override
-              public int read() throws IOException {
-                throw new IOException("the disk is gone");
-              }
-            });
+            LineStreams.broken("the disk is gone"));
     AssessmentLines lines = AssessmentLines.of("gear.jsonl", broken);
 
     assertThat(lines.next()).isEqualTo(line(1, "A"));
@@ -302,32 +277,5 @@ class AssessmentLinesTest {
     assertThatThrownBy(() -> AssessmentLines.of("gear.jsonl", bytes(""), longest))
         .isInstanceOf(InvalidValueException.class)
         .hasMessage("AssessmentLines.longest: given " + longest + ", allowed: 1 to 67108864");
-  }
-
-  /** Gives one byte a number of times. */
-  private static final class Repeated extends InputStream {
-    private final byte value;
-    private long left;
-
-    Repeated(byte value, long times) {
-      this.value = value;
-      this.left = times;
-    }
-
-    @Override
-    public int read() {
-      return left-- > 0 ? value : -1;
-    }
-
-    @Override
-    public int read(byte[] into, int offset, int length) {
-      if (left <= 0) {
-        return -1;
-      }
-      int given = (int) Math.min(left, length);
-      java.util.Arrays.fill(into, offset, offset + given, value);
-      left -= given;
-      return given;
-    }
   }
 }

@@ -8,11 +8,13 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
+import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.source.EditionId;
@@ -26,13 +28,13 @@ public final class ValueReaders {
   private static final Pattern DAY = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
   private static final Pattern MARKED_DATE =
       Pattern.compile("[0-9]{4}(-[0-9]{2}(-[0-9]{2})?)?|UNKNOWN");
-  private static final Map<String, Unit> UNITS = units();
+  private static final Map<String, Unit> UNITS = units(unit -> true);
 
   private ValueReaders() {}
 
-  private static Map<String, Unit> units() {
+  private static Map<String, Unit> units(Predicate<Unit> wanted) {
     Map<String, Unit> units = new LinkedHashMap<>();
-    Arrays.stream(Unit.values()).forEach(unit -> units.put(unit.symbol(), unit));
+    Arrays.stream(Unit.values()).filter(wanted).forEach(unit -> units.put(unit.symbol(), unit));
     return Collections.unmodifiableMap(units);
   }
 
@@ -77,6 +79,16 @@ public final class ValueReaders {
     ObjectCursor object = at.object();
     Optional<BigDecimal> value = object.required("value", JsonCursor::decimalOrText);
     Optional<Unit> unit = object.required("unit", ValueReaders::unit);
+    return object.make(() -> new Quantity(value.orElseThrow(), unit.orElseThrow()));
+  }
+
+  /** Reads a quantity of a dimension; only its units are allowed. */
+  public static Optional<Quantity> quantity(JsonCursor at, Dimension dimension) {
+    ObjectCursor object = at.object();
+    Optional<BigDecimal> value = object.required("value", JsonCursor::decimalOrText);
+    Optional<Unit> unit =
+        object.required(
+            "unit", symbol -> symbol.named(units(unit -> unit.dimension() == dimension)));
     return object.make(() -> new Quantity(value.orElseThrow(), unit.orElseThrow()));
   }
 
