@@ -1,15 +1,18 @@
 package org.ensemblerules.testkit;
 
+import static org.ensemblerules.testkit.FrozenBands.any;
+import static org.ensemblerules.testkit.FrozenBands.area;
+import static org.ensemblerules.testkit.FrozenBands.grades;
+import static org.ensemblerules.testkit.FrozenBands.length;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.defect.Band;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.DefectRow;
-import org.ensemblerules.defect.ExtentKind;
 import org.ensemblerules.defect.Grade;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
@@ -20,8 +23,6 @@ import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
-import org.ensemblerules.measure.Quantity;
-import org.ensemblerules.measure.Unit;
 
 /** What the frozen rules say of defects: every kind of band and of effect occurs. */
 final class FrozenDefects {
@@ -279,32 +280,5 @@ final class FrozenDefects {
             Set.copyOf(Arrays.asList(afterwards)),
             open,
             defect + " calls for " + effect.text() + "."));
-  }
-
-  private static Band any() {
-    return new Band.Presence();
-  }
-
-  private static Band grades(Grade... grades) {
-    return new Band.Grades(Set.copyOf(Arrays.asList(grades)));
-  }
-
-  private static Band length(String over, String upTo) {
-    return new Band.Range(ExtentKind.LENGTH, quantity(over), quantity(upTo));
-  }
-
-  private static Band area(String over, String upTo) {
-    return new Band.Range(ExtentKind.AREA, quantity(over), quantity(upTo));
-  }
-
-  private static Optional<Quantity> quantity(String text) {
-    if (text == null) {
-      return Optional.empty();
-    }
-    String[] words = text.split(" ", -1);
-    return Arrays.stream(Unit.values())
-        .filter(unit -> unit.symbol().equals(words[1]))
-        .map(unit -> Quantity.of(words[0], unit))
-        .findFirst();
   }
 }

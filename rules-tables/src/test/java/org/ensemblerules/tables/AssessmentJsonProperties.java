@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.NullNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.networknt.schema.Schema;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -28,8 +28,7 @@ import org.ensemblerules.verdict.Verdict;
 
 /** What holds for every assessment that can be written, and for every text that can be read. */
 class AssessmentJsonProperties {
-  private static final Schema ASSESSMENT = SchemaFiles.schema("assessment");
-  private static final Schema VERDICT = SchemaFiles.schema("verdict");
+  private static final ObjectMapper MAPPER = new ObjectMapper();
 
   @Provide
   Arbitrary<Assessment> assessments() {
@@ -61,7 +60,7 @@ class AssessmentJsonProperties {
   @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
   void theOrderOfFieldsDoesNotMatter(@ForAll("assessments") Assessment assessment)
       throws Exception {
-    JsonNode turned = turned(SchemaFiles.EXACT.readTree(AssessmentJson.write(assessment)));
+    JsonNode turned = turned(MAPPER.readTree(AssessmentJson.write(assessment)));
 
     assertThat(AssessmentJson.read(turned.toString())).isEqualTo(new Loaded.Ok<>(assessment));
   }
@@ -69,8 +68,9 @@ class AssessmentJsonProperties {
   @Property(tries = 500, edgeCases = EdgeCasesMode.NONE)
   void whatIsWrittenIsValidAgainstTheSchemas(
       @ForAll("assessments") Assessment assessment, @ForAll("days") LocalDate asOf) {
-    assertThat(SchemaFiles.errors(ASSESSMENT, AssessmentJson.write(assessment))).isEmpty();
-    assertThat(SchemaFiles.errors(VERDICT, VerdictJson.write(verdict(assessment, asOf)))).isEmpty();
+    assertThat(TableSchemas.objections("assessment", AssessmentJson.write(assessment))).isEmpty();
+    assertThat(TableSchemas.objections("verdict", VerdictJson.write(verdict(assessment, asOf))))
+        .isEmpty();
   }
 
   @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
@@ -86,7 +86,7 @@ class AssessmentJsonProperties {
   @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
   void nullIsRefusedEverywhere(@ForAll("assessments") Assessment assessment, @ForAll int which)
       throws Exception {
-    JsonNode tree = SchemaFiles.EXACT.readTree(AssessmentJson.write(assessment));
+    JsonNode tree = MAPPER.readTree(AssessmentJson.write(assessment));
     List<String> pointers = new ArrayList<>();
     collect(tree, "", pointers);
     String pointer = pointers.get(Math.floorMod(which, pointers.size()));
@@ -100,14 +100,14 @@ class AssessmentJsonProperties {
               assertThat(fault.found()).isEqualTo("null");
               assertThat(fault.allowed()).endsWith("; what is not known is left out");
             });
-    assertThat(SchemaFiles.errors(ASSESSMENT, tree.toString())).isNotEmpty();
+    assertThat(TableSchemas.objections("assessment", tree.toString())).isNotEmpty();
   }
 
   /** A field more than there are is refused where it stands, by the reader and by the schema. */
   @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
   void unknownFieldsAreRefusedEverywhere(
       @ForAll("assessments") Assessment assessment, @ForAll int which) throws Exception {
-    JsonNode tree = SchemaFiles.EXACT.readTree(AssessmentJson.write(assessment));
+    JsonNode tree = MAPPER.readTree(AssessmentJson.write(assessment));
     List<String> pointers = new ArrayList<>(List.of(""));
     collect(tree, "", pointers);
     pointers.removeIf(pointer -> !tree.at(pointer).isObject());
@@ -117,7 +117,7 @@ class AssessmentJsonProperties {
     assertThat(faults(AssessmentJson.read(tree.toString())))
         .extracting(JsonFault::pointer, JsonFault::found)
         .contains(tuple(pointer + "/surplus", "unknown field \"surplus\""));
-    assertThat(SchemaFiles.errors(ASSESSMENT, tree.toString())).isNotEmpty();
+    assertThat(TableSchemas.objections("assessment", tree.toString())).isNotEmpty();
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)

@@ -52,12 +52,12 @@ class RecordSchemasTest {
   @ValueSource(strings = {"assessment", "record", "verdict"})
   void everyEnumerationIsThatOfTheCode(String file) {
     List<String> pointers = new ArrayList<>();
-    enumerations(SchemaFiles.tree(file), "", pointers);
+    enumerations(TableSchemas.text(file), "", pointers);
 
     for (String pointer : pointers) {
       String name = file + "#" + pointer;
       assertThat(ENUMERATIONS).as("enumeration that no test knows").containsKey(name);
-      assertThat(texts(SchemaFiles.tree(file).at(pointer + "/enum")))
+      assertThat(texts(TableSchemas.text(file).at(pointer + "/enum")))
           .as(name)
           .isEqualTo(ENUMERATIONS.get(name));
     }
@@ -69,39 +69,39 @@ class RecordSchemasTest {
   @Test
   void eachLayerCanHaveALabel() {
     JsonNode layers =
-        SchemaFiles.tree("assessment").at("/$defs/element/properties/layers/properties");
+        TableSchemas.text("assessment").at("/$defs/element/properties/layers/properties");
 
     assertThat(fieldNames(layers)).isEqualTo(names(LayerKind.class));
   }
 
   @Test
   void eachEventHasItsForm() {
-    assertThat(constants(SchemaFiles.tree("record").at("/$defs/event/oneOf"), "event"))
+    assertThat(constants(TableSchemas.text("record").at("/$defs/event/oneOf"), "event"))
         .containsExactlyInAnyOrderElementsOf(formsOf(Event.class));
   }
 
   @Test
   void eachAnswerOfAgeHasItsForm() {
-    assertThat(constants(SchemaFiles.tree("verdict").at("/$defs/age/oneOf"), "answer"))
+    assertThat(constants(TableSchemas.text("verdict").at("/$defs/age/oneOf"), "answer"))
         .containsExactlyInAnyOrderElementsOf(formsOf(AgeAnswer.class));
   }
 
   @Test
   void eachWayBackHasItsForm() {
-    assertThat(constants(SchemaFiles.tree("verdict").at("/$defs/wayBack/oneOf"), "kind"))
+    assertThat(constants(TableSchemas.text("verdict").at("/$defs/wayBack/oneOf"), "kind"))
         .containsExactlyInAnyOrderElementsOf(formsOf(WayBack.class));
   }
 
   @Test
   void eachEffectHasItsForm() {
-    assertThat(constants(SchemaFiles.tree("common").at("/$defs/effect/oneOf"), "kind"))
+    assertThat(constants(TableSchemas.text("common").at("/$defs/effect/oneOf"), "kind"))
         .isEqualTo(names(EffectKind.class));
   }
 
   @ParameterizedTest
   @ValueSource(strings = {"assessment", "record", "verdict"})
   void noObjectIsLeftOpen(String file) {
-    assertThat(objects(SchemaFiles.tree(file)))
+    assertThat(objects(TableSchemas.text(file)))
         .isNotEmpty()
         .allSatisfy(
             object -> assertThat(object.path("additionalProperties").isMissingNode()).isFalse());
@@ -115,7 +115,7 @@ class RecordSchemasTest {
         SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
             .getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
 
-    assertThat(meta.validate(SchemaFiles.tree(file))).isEmpty();
+    assertThat(meta.validate(TableSchemas.text(file))).isEmpty();
   }
 
   private static List<JsonNode> objects(JsonNode node) {

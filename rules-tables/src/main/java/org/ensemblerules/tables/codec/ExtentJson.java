@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Grade;
+import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
@@ -19,8 +20,10 @@ final class ExtentJson {
   static Optional<Extent> read(JsonCursor at) {
     int before = at.faults().count();
     ObjectCursor object = at.object();
-    Optional<Quantity> length = object.optional("length", ValueReaders::quantity);
-    Optional<Quantity> area = object.optional("area", ValueReaders::quantity);
+    Optional<Quantity> length =
+        object.optional("length", value -> ValueReaders.quantity(value, Dimension.LENGTH));
+    Optional<Quantity> area =
+        object.optional("area", value -> ValueReaders.quantity(value, Dimension.AREA));
     Optional<Integer> count =
         object.optional("count", value -> value.integer(1, Integer.MAX_VALUE));
     Optional<Grade> grade = object.optional("grade", value -> value.enumOf(Grade.class));

@@ -82,7 +82,17 @@ public final class JsonCursor {
    * @param parser makes the value; an {@link InvalidValueException} becomes a fault here
    */
   public <T> Optional<T> parsed(Function<String, T> parser) {
-    return text().flatMap(text -> make(() -> parser.apply(text)));
+    return parsed("a text", parser);
+  }
+
+  /**
+   * Reads a text and makes a value of it.
+   *
+   * @param allowed what is said to be allowed if this is no text
+   * @param parser makes the value; an {@link InvalidValueException} becomes a fault here
+   */
+  public <T> Optional<T> parsed(String allowed, Function<String, T> parser) {
+    return node.isTextual() ? make(() -> parser.apply(node.textValue())) : mismatch(allowed);
   }
 
   /** Reads true or false. */
@@ -131,14 +141,14 @@ public final class JsonCursor {
    * @param allowed what each name means; listed in the fault in its order
    */
   public <T> Optional<T> named(Map<String, T> allowed) {
-    return text()
-        .flatMap(
-            name -> {
-              T value = allowed.get(name);
-              return value == null
-                  ? fault(Shown.text(name), NearestName.allowed(name, allowed.keySet()))
-                  : Optional.of(value);
-            });
+    if (!node.isTextual()) {
+      return mismatch("a text, one of " + String.join(", ", allowed.keySet()));
+    }
+    String name = node.textValue();
+    T value = allowed.get(name);
+    return value == null
+        ? fault(Shown.text(name), NearestName.allowed(name, allowed.keySet()))
+        : Optional.of(value);
   }
 
   /** Reads a list of names of an enumeration, at least one, each once. */

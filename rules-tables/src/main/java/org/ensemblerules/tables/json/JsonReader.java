@@ -129,7 +129,8 @@ public final class JsonReader {
       return refuse(
           source, place(parser), "a text, number or name that is too long", lengths(), faults);
     } catch (JsonProcessingException e) {
-      String message = e.getOriginalMessage().split(" \\(start marker", 2)[0];
+      // Without what only a programmer of the parser could act on.
+      String message = e.getOriginalMessage().split(" \\(start marker|: enable `", 2)[0];
       String found = "no JSON" + where(e.getLocation()) + ": " + message;
       return refuse(source, place(parser), Shown.line(found), "JSON (RFC 8259)", faults);
     }

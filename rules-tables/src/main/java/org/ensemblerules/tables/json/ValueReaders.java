@@ -8,11 +8,13 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
+import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.source.EditionId;
@@ -21,36 +23,37 @@ import org.ensemblerules.source.SourceId;
 
 /** Readers of the values that tables and other texts share. */
 public final class ValueReaders {
+  private static final String DAY_FORM =
+      "a day as YYYY-MM-DD, years " + MarkedDate.FIRST_YEAR + " to " + MarkedDate.LAST_YEAR;
   private static final Pattern DAY = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
   private static final Pattern MARKED_DATE =
       Pattern.compile("[0-9]{4}(-[0-9]{2}(-[0-9]{2})?)?|UNKNOWN");
-  private static final Map<String, Unit> UNITS = units();
+  private static final Map<String, Unit> UNITS = units(unit -> true);
 
   private ValueReaders() {}
 
-  private static Map<String, Unit> units() {
+  private static Map<String, Unit> units(Predicate<Unit> wanted) {
     Map<String, Unit> units = new LinkedHashMap<>();
-    Arrays.stream(Unit.values()).forEach(unit -> units.put(unit.symbol(), unit));
+    Arrays.stream(Unit.values()).filter(wanted).forEach(unit -> units.put(unit.symbol(), unit));
     return Collections.unmodifiableMap(units);
   }
 
   /** Reads a day, as in {@code 2027-11-30}, in the years that marked dates allow. */
   public static Optional<LocalDate> day(JsonCursor at) {
     return at.parsed(
+        "a text: " + DAY_FORM,
         text -> {
-          String allowed =
-              "a day as YYYY-MM-DD, years " + MarkedDate.FIRST_YEAR + " to " + MarkedDate.LAST_YEAR;
           try {
-            InvalidValueException.require(DAY.matcher(text).matches(), "day", text, allowed);
+            InvalidValueException.require(DAY.matcher(text).matches(), "day", text, DAY_FORM);
             LocalDate day = LocalDate.parse(text);
             InvalidValueException.require(
                 day.getYear() >= MarkedDate.FIRST_YEAR && day.getYear() <= MarkedDate.LAST_YEAR,
                 "day",
                 text,
-                allowed);
+                DAY_FORM);
             return day;
           } catch (DateTimeException e) {
-            throw new InvalidValueException("day", text, allowed);
+            throw new InvalidValueException("day", text, DAY_FORM);
           }
         });
   }
@@ -58,6 +61,7 @@ public final class ValueReaders {
   /** Reads a date as labels give it: to the day, the month or the year, or UNKNOWN. */
   public static Optional<MarkedDate> markedDate(JsonCursor at) {
     return at.parsed(
+        "a text: " + MarkedDate.FORMS,
         text -> {
           InvalidValueException.require(
               MARKED_DATE.matcher(text).matches(), "MarkedDate", text, MarkedDate.FORMS);
@@ -75,6 +79,16 @@ public final class ValueReaders {
     ObjectCursor object = at.object();
     Optional<BigDecimal> value = object.required("value", JsonCursor::decimalOrText);
     Optional<Unit> unit = object.required("unit", ValueReaders::unit);
+    return object.make(() -> new Quantity(value.orElseThrow(), unit.orElseThrow()));
+  }
+
+  /** Reads a quantity of a dimension; only its units are allowed. */
+  public static Optional<Quantity> quantity(JsonCursor at, Dimension dimension) {
+    ObjectCursor object = at.object();
+    Optional<BigDecimal> value = object.required("value", JsonCursor::decimalOrText);
+    Optional<Unit> unit =
+        object.required(
+            "unit", symbol -> symbol.named(units(unit -> unit.dimension() == dimension)));
     return object.make(() -> new Quantity(value.orElseThrow(), unit.orElseThrow()));
   }
 

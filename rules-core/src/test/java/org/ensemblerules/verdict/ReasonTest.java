@@ -1,0 +1,125 @@
+package org.ensemblerules.verdict;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.ensemblerules.defect.FindingId;
+import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.Scope;
+import org.ensemblerules.gear.Part;
+import org.ensemblerules.gear.Site;
+import org.ensemblerules.ruleset.CautionRow;
+import org.ensemblerules.source.Basis;
+import org.ensemblerules.source.Confidence;
+import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.Provenance;
+import org.ensemblerules.source.Row;
+import org.ensemblerules.source.RowKey;
+import org.ensemblerules.source.Seen;
+import org.ensemblerules.source.SourceId;
+import org.junit.jupiter.api.Test;
+
+/** Reasons keep one order, and say how sure the word is on which they rest. */
+class ReasonTest {
+  private static final SourceId SOURCE = new SourceId("invented-rules");
+
+  private static Reason reason(
+      ReasonKind kind,
+      Part part,
+      String finding,
+      String row,
+      String seen,
+      Scope scope,
+      String did) {
+    return new Reason(
+        kind,
+        Optional.of(row)
+            .filter(key -> !key.isEmpty())
+            .map(key -> row(key, new Basis.CommonPractice())),
+        Site.of(part),
+        Optional.of(finding).filter(id -> !id.isEmpty()).map(FindingId::new),
+        seen,
+        new Effect.Retire(scope),
+        List.of(did));
+  }
+
+  private static Row row(String key, Basis basis) {
+    Provenance provenance =
+        new Provenance(
+            new RowKey(key), new EditionId("E"), basis, LocalDate.of(2030, 1, 1), Optional.empty());
+    return new CautionRow(provenance, Set.of(), Set.of(), Set.of(), "x");
+  }
+
+  @Test
+  void reasonsSortByKindPlaceFindingRowAndText() {
+    List<Reason> inOrder =
+        List.of(
+            reason(ReasonKind.RULE, Part.TRIM, "F1", "a", "s", Scope.PART, "x"),
+            reason(ReasonKind.NO_RULE, Part.FABRIC, "F1", "a", "s", Scope.PART, "x"),
+            reason(ReasonKind.NO_RULE, Part.TRIM, "", "a", "s", Scope.PART, "x"),
+            reason(ReasonKind.NO_RULE, Part.TRIM, "F1", "", "s", Scope.PART, "x"),
+            reason(ReasonKind.NO_RULE, Part.TRIM, "F1", "a", "s", Scope.PART, "x"),
+            reason(ReasonKind.NO_RULE, Part.TRIM, "F1", "a", "t", Scope.LAYER, "x"),
+            reason(ReasonKind.NO_RULE, Part.TRIM, "F1", "a", "t", Scope.PART, "x"),
+            reason(ReasonKind.NO_RULE, Part.TRIM, "F1", "a", "t", Scope.PART, "y"));
+    for (int i = 0; i < inOrder.size(); i++) {
+      for (int j = 0; j < inOrder.size(); j++) {
+        assertThat(Integer.signum(inOrder.get(i).compareTo(inOrder.get(j))))
+            .as("%s and %s", i, j)
+            .isEqualTo(Integer.compare(i, j));
+      }
+    }
+  }
+
+  private static Optional<String> caution(Basis basis) {
+    return new Reason(
+            ReasonKind.RULE,
+            Optional.of(row("a", basis)),
+            Site.of(Part.TRIM),
+            Optional.empty(),
+            "s",
+            new Effect.Note(),
+            List.of())
+        .caution();
+  }
+
+  @Test
+  void onlyWhatWasReadOrIsPracticeNeedsNoCaution() {
+    assertThat(caution(new Basis.CommonPractice())).isEmpty();
+    assertThat(caution(new Basis.Published(SOURCE, Optional.of("1"), Seen.READ))).isEmpty();
+    assertThat(caution(new Basis.Published(SOURCE, Optional.empty(), Seen.RESTATED)))
+        .contains("Seen restated elsewhere, not read in the source itself.");
+    assertThat(caution(new Basis.Memory(Confidence.LOW, Optional.empty())))
+        .contains(
+            "Remembered with LOW confidence, not seen published; confirm it before relying on"
+                + " it.");
+  }
+
+  @Test
+  void basesSayThemselvesOnOneLine() {
+    assertThat(new Basis.CommonPractice().text()).isEqualTo("COMMON_PRACTICE");
+    assertThat(new Basis.CommonPractice().cited()).isEmpty();
+    Basis read = new Basis.Published(SOURCE, Optional.of("7.1"), Seen.READ);
+    assertThat(read.text()).isEqualTo("PUBLISHED, READ, invented-rules, 7.1");
+    assertThat(read.cited()).contains(SOURCE);
+    assertThat(new Basis.Published(SOURCE, Optional.empty(), Seen.RESTATED).text())
+        .isEqualTo("PUBLISHED, RESTATED, invented-rules, clause not seen");
+    Basis memory = new Basis.Memory(Confidence.HIGH, Optional.of(SOURCE));
+    assertThat(memory.text()).isEqualTo("MEMORY, HIGH, of invented-rules");
+    assertThat(memory.cited()).contains(SOURCE);
+    assertThat(new Basis.Memory(Confidence.HIGH, Optional.empty()).text())
+        .isEqualTo("MEMORY, HIGH");
+  }
+
+  @Test
+  void aReasonWithoutADefectRowHasNoWordingOfOne() {
+    Reason reason = reason(ReasonKind.RULE, Part.TRIM, "F1", "a", "s", Scope.PART, "x");
+    assertThat(reason.wording()).isEmpty();
+    assertThat(reason.open()).isFalse();
+    assertThat(reason.afterwards()).isEmpty();
+    assertThat(reason.rowKey()).contains(new RowKey("a"));
+  }
+}

@@ -1,0 +1,214 @@
+package org.ensemblerules.tables;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.ensemblerules.defect.Extent;
+import org.ensemblerules.defect.Finding;
+import org.ensemblerules.defect.FindingId;
+import org.ensemblerules.effect.Credential;
+import org.ensemblerules.effect.CredentialScope;
+import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.Legibility;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.inspection.Equipment;
+import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.measure.Quantity;
+import org.ensemblerules.measure.Unit;
+import org.ensemblerules.retirement.AgeAnswer;
+import org.ensemblerules.testkit.InventedRules;
+import org.ensemblerules.verdict.Assess;
+import org.ensemblerules.verdict.Assessment;
+import org.ensemblerules.verdict.Service;
+import org.ensemblerules.verdict.Verdict;
+import org.junit.jupiter.api.Test;
+
+/** What each field of an assessment means. */
+class AssessmentJsonTest {
+  private static final String COAT = "{\"id\":\"C-1\",\"kind\":\"COAT\",\"use\":\"STRUCTURAL\"}";
+
+  private static Assessment everything() throws IOException {
+    return AssessmentJson.read("everything.json", text()).orElseThrow();
+  }
+
+  private static String text() throws IOException {
+    try (InputStream stream =
+        AssessmentJsonTest.class.getResourceAsStream("assessments/sound/everything.json")) {
+      return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+    }
+  }
+
+  @Test
+  void labelsSayWhatIsWrittenAndNothingElse() throws IOException {
+    Assessment assessment = everything();
+
+    assertThat(assessment.element().label()).contains(Label.builder().build());
+    assertThat(assessment.element().layerLabels())
+        .containsOnlyKeys(LayerKind.OUTER_SHELL, LayerKind.LINER_SYSTEM)
+        .containsEntry(
+            LayerKind.OUTER_SHELL,
+            Label.builder()
+                .manufacturer("The maker")
+                .model("Model A")
+                .identification("Lot 7")
+                .size("44 R")
+                .manufactured(new MarkedDate.Month(YearMonth.of(2018, 3)))
+                .claimedEdition("Edition 2018")
+                .certificationMark(Known.YES)
+                .legibility(Legibility.READABLE)
+                .build())
+        .containsEntry(
+            LayerKind.LINER_SYSTEM,
+            Label.builder()
+                .manufactured(new MarkedDate.OfYear(2018))
+                .legibility(Legibility.PARTLY_READABLE)
+                .build());
+    assertThat(assessment.element().inService())
+        .isEqualTo(new MarkedDate.Month(YearMonth.of(2019, 5)));
+    assertThat(assessment.element().cbrnOption()).isEqualTo(Known.NO);
+  }
+
+  @Test
+  void eventsKeepTheirDatesTheirOrderAndWhatTheyAnswer() throws IOException {
+    Assessment assessment = everything();
+
+    assertThat(assessment.history().events()).hasSize(10);
+    Event.Inspected inspected = assessment.history().events(Event.Inspected.class).get(0);
+    assertThat(inspected.orderInDay()).isEqualTo(1);
+    assertThat(inspected.inspection().atHand())
+        .isEqualTo(Set.of(Equipment.GOOD_LIGHT, Equipment.RULER));
+    assertThat(inspected.inspection().by().credentials())
+        .containsExactly(
+            new Credential(
+                CredentialScope.INSPECT, LocalDate.of(2019, 1, 1), LocalDate.of(2026, 12, 31)));
+    Event.Checked checked = assessment.history().events(Event.Checked.class).get(0);
+    assertThat(checked.when().orderInDay()).isEqualTo(2);
+    assertThat(checked.answers()).isEqualTo(Set.of(new FindingId("F1")));
+    assertThat(assessment.history().events(Event.Returned.class).get(0).when().date())
+        .isEqualTo(MarkedDate.unknown());
+    assertThat(assessment.history().events(Event.Repaired.class).get(0).replaced()).isFalse();
+  }
+
+  @Test
+  void quantitiesKeepTheirDigits() throws IOException {
+    Assessment assessment = everything();
+
+    Finding onRecord = assessment.history().events(Event.Found.class).get(0).finding();
+    assertThat(onRecord.extent())
+        .isEqualTo(new Extent.Length(new Quantity(new BigDecimal("0.50"), Unit.INCH)));
+    assertThat(assessment.findings().get(2).extent())
+        .isEqualTo(new Extent.Area(Quantity.of("150", Unit.SQUARE_MILLIMETRE)));
+  }
+
+  @Test
+  void whatIsLeftOutIsUnknown() throws IOException {
+    Assessment assessment = everything();
+
+    Inspection now = assessment.inspections().get(0);
+    assertThat(now.gearClean()).isEqualTo(Known.UNKNOWN);
+    assertThat(now.atHand()).isEmpty();
+    assertThat(now.outcomes()).isEmpty();
+    assertThat(assessment.findings().get(1).place()).isEmpty();
+    assertThat(assessment.findings().get(1).extent()).isEqualTo(new Extent.NotMeasured());
+
+    Assessment least = AssessmentJson.read("{\"element\":" + COAT + "}").orElseThrow();
+    assertThat(least.element().cbrnOption()).isEqualTo(Known.UNKNOWN);
+    assertThat(least.element().inService()).isEqualTo(MarkedDate.unknown());
+    assertThat(AssessmentJson.write(least)).isEqualTo("{\"element\":" + COAT + "}");
+  }
+
+  @Test
+  void isWrittenInTheOrderOfTheContract() throws IOException {
+    assertThat(AssessmentJson.write(everything()))
+        .startsWith(
+            "{\"element\":{\"id\":\"C-1\",\"kind\":\"COAT\",\"use\":\"STRUCTURAL\",\"label\":{},"
+                + "\"layers\":{\"OUTER_SHELL\":{\"manufacturer\":\"The maker\",")
+        .contains(
+            "{\"event\":\"CHECKED\",\"on\":\"2020-03-04\",\"orderInDay\":2,\"check\":\"SEAM_PULL\","
+                + "\"result\":\"PASSED\",\"by\":{\"name\":\"Provider\","
+                + "\"kind\":\"VERIFIED_INDEPENDENT_SERVICE_PROVIDER\"},\"answers\":[\"F1\"]}")
+        .endsWith(
+            "{\"id\":\"F5\",\"site\":\"SEAM_MAJOR_A@OUTER_SHELL\","
+                + "\"defect\":\"SEVERAL_STITCH_GAPS\",\"extent\":{\"count\":3},"
+                + "\"seen\":\"2025\"}]}");
+  }
+
+  @Test
+  void theSoundFileIsValidAgainstTheSchema() throws IOException {
+    assertThat(TableSchemas.objections("assessment", text())).isEmpty();
+  }
+
+  /** Guards against an event that has no name in JSON. */
+  @Test
+  void everyEventIsInTheSoundFile() throws IOException {
+    assertThat(everything().history().events().stream().map(Event::getClass))
+        .containsExactlyInAnyOrderElementsOf(
+            Arrays.stream(Event.class.getPermittedSubclasses())
+                .map(type -> type.asSubclass(Event.class))
+                .collect(Collectors.toList()));
+  }
+
+  @Test
+  void aLabelWithoutDateOfManufactureIsNoFault() {
+    String helmet =
+        "{\"id\":\"H-1\",\"kind\":\"COAT\",\"use\":\"STRUCTURAL\",\"label\":{\"size\":\"M\"}}";
+    Assessment assessment = AssessmentJson.read("{\"element\":" + helmet + "}").orElseThrow();
+
+    Verdict verdict = Assess.assess(InventedRules.rules(), assessment, LocalDate.of(2025, 6, 1));
+
+    assertThat(verdict.service()).isEqualTo(Service.OUT);
+    assertThat(verdict.ages())
+        .anySatisfy(age -> assertThat(age.answer()).isInstanceOf(AgeAnswer.DateUnknown.class));
+    assertThat(VerdictJson.write(verdict))
+        .contains("\"manufactured\":\"UNKNOWN\",\"answer\":\"DATE_UNKNOWN\",\"limitYears\":10");
+  }
+
+  @Test
+  void aByteOrderMarkIsPassedOver() {
+    assertThat(AssessmentJson.read("\uFEFF{\"element\":" + COAT + "}"))
+        .isInstanceOf(Loaded.Ok.class);
+  }
+
+  @Test
+  void aTextIsReadUpToItsLimitOnly() {
+    String spaces = " ".repeat(16 * 1024 * 1024 - COAT.length() - 12);
+
+    assertThat(AssessmentJson.read("{\"element\":" + COAT + "}" + spaces))
+        .isInstanceOf(Loaded.Ok.class);
+    assertThat(AssessmentJson.read("{\"element\":" + COAT + "} " + spaces))
+        .isEqualTo(
+            new Loaded.Refused<>(
+                List.of(
+                    new JsonFault(
+                        "assessment", "", "16777217 characters", "at most 16777216 characters"))));
+  }
+
+  @Test
+  void namesAreReadTheSameInEveryLanguage() {
+    assertThat(Locale.getDefault().getLanguage()).as("see tests.jvm in the build").isEqualTo("tr");
+    assertThat(AssessmentJson.read("{\"element\":" + COAT + ",\"findings\":[]}"))
+        .isInstanceOf(Loaded.Ok.class);
+  }
+
+  @Test
+  void nullIsMisuse() {
+    assertThatThrownBy(() -> AssessmentJson.read(null)).hasMessage("json");
+    assertThatThrownBy(() -> AssessmentJson.read(null, "{}")).hasMessage("sourceName");
+    assertThatThrownBy(() -> AssessmentJson.write(null)).hasMessage("assessment");
+    assertThatThrownBy(() -> VerdictJson.write(null)).hasMessage("verdict");
+  }
+}
