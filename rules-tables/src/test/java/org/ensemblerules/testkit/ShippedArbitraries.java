@@ -2,7 +2,9 @@ package org.ensemblerules.testkit;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -31,6 +33,11 @@ import org.ensemblerules.testkit.ShippedGear.Kind;
 
 /** Cases for the shipped rule sets: a fit one with up to four changes, some of them harmless. */
 public final class ShippedArbitraries {
+  private static final Map<RuleSet, List<Extent>> EXTENTS = new ConcurrentHashMap<>();
+  private static final Map<Kept, List<DefectRow>> ROWS = new ConcurrentHashMap<>();
+
+  private record Kept(RuleSet rules, Kind kind) {}
+
   private ShippedArbitraries() {}
 
   /**
@@ -91,7 +98,7 @@ public final class ShippedArbitraries {
    * @return the findings
    */
   public static Arbitrary<Finding> findings(ShippedCase fit) {
-    List<Extent> extents = ShippedExtents.of(fit.rules().tables().defects());
+    List<Extent> extents = extents(fit);
     List<AnatomyRow> places =
         fit.rules().tables().anatomy().of(fit.kind().element(), fit.kind().use());
     Arbitrary<Boolean> layerTold = Arbitraries.of(true, true, true, false);
@@ -121,7 +128,7 @@ public final class ShippedArbitraries {
   }
 
   private static Arbitrary<Finding> notes(ShippedCase fit) {
-    List<Extent> extents = ShippedExtents.of(fit.rules().tables().defects());
+    List<Extent> extents = extents(fit);
     List<DefectRow> rows = rows(fit).stream().filter(row -> !row.effect().keepsOut()).toList();
     return Combinators.combine(Arbitraries.of(rows), Arbitraries.of("N1", "N2"))
         .as(
@@ -139,11 +146,19 @@ public final class ShippedArbitraries {
     return extents.stream().filter(row.band()::holds).findFirst().orElseThrow();
   }
 
+  private static List<Extent> extents(ShippedCase fit) {
+    return EXTENTS.computeIfAbsent(
+        fit.rules(), rules -> ShippedExtents.of(rules.tables().defects()));
+  }
+
   private static List<DefectRow> rows(ShippedCase fit) {
-    Kind kind = fit.kind();
-    return fit.rules().tables().defects().rows().stream()
-        .filter(row -> row.element() == kind.element() && row.use() == kind.use())
-        .toList();
+    return ROWS.computeIfAbsent(
+        new Kept(fit.rules(), fit.kind()),
+        kept ->
+            kept.rules().tables().defects().rows().stream()
+                .filter(row -> row.element() == kept.kind().element())
+                .filter(row -> row.use() == kept.kind().use())
+                .toList());
   }
 
   private static Arbitrary<Event> events(ShippedCase fit) {
