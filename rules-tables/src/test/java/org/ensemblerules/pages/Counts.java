@@ -1,0 +1,131 @@
+package org.ensemblerules.pages;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.ensemblerules.effect.CheckTable;
+import org.ensemblerules.source.Row;
+import org.ensemblerules.tables.EditionTables;
+import org.ensemblerules.tables.LoadedTables;
+
+/** How many rows each table has in each edition, and on whose word. */
+final class Counts {
+  static final List<String> BASES = List.of("READ", "RESTATED", "COMMON_PRACTICE", "MEMORY");
+
+  /** The tables by name, and the rows that an edition has of each. */
+  static final Map<String, Function<EditionTables, Optional<List<? extends Row>>>> TABLES =
+      tables();
+
+  private Counts() {}
+
+  private static Map<String, Function<EditionTables, Optional<List<? extends Row>>>> tables() {
+    Map<String, Function<EditionTables, Optional<List<? extends Row>>>> tables =
+        new LinkedHashMap<>();
+    tables.put("elements and parts", each -> each.anatomy().map(table -> table.rows()));
+    tables.put("criteria", each -> each.criteria().map(table -> table.rows()));
+    tables.put("defects", each -> each.defects().map(table -> table.rows()));
+    tables.put("intervals", each -> each.intervals().map(table -> table.rows()));
+    tables.put("age limits", each -> each.ageLimits().map(table -> table.rows()));
+    tables.put("permissions", each -> each.permissions().map(table -> table.rows()));
+    tables.put("checks", each -> each.checks().map(CheckTable::rows));
+    tables.put("cautions", each -> each.cautions().map(table -> table.rows()));
+    return tables;
+  }
+
+  /** Every row in force under an edition. */
+  static List<Row> rows(EditionTables edition) {
+    return TABLES.values().stream()
+        .flatMap(table -> table.apply(edition).stream())
+        .<Row>flatMap(List::stream)
+        .toList();
+  }
+
+  static Page page(LoadedTables tables) {
+    List<EditionTables> editions = Family.inOrder(tables);
+    return new Markdown("Tables")
+        .paragraph(
+            "Written from the table files by `mvn -pl rules-tables -am test -Ddocs.update=true`;"
+                + " a test fails when they differ. Nothing here is the text of a standard: every"
+                + " row is in our own words, with the basis it stands on.")
+        .points(
+            List.of(
+                "[elements-and-parts.md](elements-and-parts.md): what gear there is",
+                "[criteria.md](criteria.md): what inspections look at",
+                "[defects.md](defects.md): what defects call for",
+                "[intervals.md](intervals.md): how often",
+                "[age-limits.md](age-limits.md): how old",
+                "[permissions.md](permissions.md): who may do what",
+                "[checks.md](checks.md): what checks show and settle",
+                "[cautions.md](cautions.md): what verdicts warn of",
+                "[editions.md](editions.md): editions and when they took effect",
+                "[sources.md](sources.md): documents cited, and where they were seen"))
+        .paragraph(
+            "A row is one combination of element, use, part and the like. A family is what stands"
+                + " in a file: one entry for all combinations that say the same.")
+        .heading("Rows in force by table and edition")
+        .paragraph(
+            "Carried over rows are counted in each edition in which they are in force. Each cell:"
+                + " rows (families).")
+        .table(head(editions), byTable(editions))
+        .heading("Rows in force by basis and edition")
+        .paragraph(
+            "READ: seen in the document's own text. RESTATED: seen on another page that says what"
+                + " the document requires. COMMON_PRACTICE: what the trade does, without a source."
+                + " MEMORY: remembered, found on no page; to be confirmed before use.")
+        .table(head(editions), byBasis(editions, false))
+        .heading("Families in force by basis and edition")
+        .table(head(editions), byBasis(editions, true))
+        .page("README.md");
+  }
+
+  private static List<String> head(List<EditionTables> editions) {
+    return Stream.concat(
+            Stream.of(""),
+            editions.stream()
+                .map(each -> Words.edition(each.edition()))
+                .map(name -> name.equals("all") ? "every edition" : name))
+        .toList();
+  }
+
+  private static List<List<String>> byTable(List<EditionTables> editions) {
+    List<List<String>> lines = new ArrayList<>();
+    TABLES.forEach(
+        (name, table) -> {
+          List<String> line = new ArrayList<>(List.of(name));
+          editions.forEach(each -> line.add(table.apply(each).map(Counts::both).orElse("")));
+          lines.add(line);
+        });
+    List<String> sum = new ArrayList<>(List.of("together"));
+    editions.forEach(each -> sum.add(both(rows(each))));
+    lines.add(sum);
+    return lines;
+  }
+
+  private static String both(List<? extends Row> rows) {
+    return rows.size() + " (" + families(rows) + ")";
+  }
+
+  private static long families(List<? extends Row> rows) {
+    return rows.stream().map(row -> row.getClass() + Family.family(row)).distinct().count();
+  }
+
+  private static List<List<String>> byBasis(List<EditionTables> editions, boolean families) {
+    List<List<String>> lines = new ArrayList<>();
+    for (String basis : BASES) {
+      List<String> line = new ArrayList<>(List.of(basis));
+      for (EditionTables each : editions) {
+        List<Row> rows =
+            rows(each).stream()
+                .filter(row -> Words.kind(row.provenance().basis()).equals(basis))
+                .toList();
+        line.add(Long.toString(families ? families(rows) : rows.size()));
+      }
+      lines.add(line);
+    }
+    return lines;
+  }
+}

@@ -1,0 +1,68 @@
+package org.ensemblerules.pages;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.Row;
+import org.ensemblerules.tables.EditionTables;
+import org.ensemblerules.tables.LoadedTables;
+
+/**
+ * The rows that stand in a table file as one family, in the editions that it is in force in.
+ *
+ * @param key its key
+ * @param editions the editions in which it says this
+ * @param rows its rows, one for each combination
+ * @param <R> the rows
+ */
+record Family<R extends Row>(String key, List<EditionId> editions, List<R> rows) {
+  R first() {
+    return rows.get(0);
+  }
+
+  /** What all rows have of something, each once, in order. */
+  <T extends Comparable<? super T>> List<T> all(Function<R, T> part) {
+    return rows.stream().map(part).distinct().sorted().toList();
+  }
+
+  /** Lists the families of a table by key, as each first occurs; a changed one again. */
+  static <R extends Row> List<Family<R>> of(
+      LoadedTables tables, Function<EditionTables, Optional<List<R>>> table) {
+    Map<String, Map<EditionId, Family<R>>> families = new LinkedHashMap<>();
+    for (EditionTables edition : inOrder(tables)) {
+      Map<String, List<R>> byKey = new LinkedHashMap<>();
+      for (R row : table.apply(edition).orElse(List.of())) {
+        byKey.computeIfAbsent(family(row), key -> new ArrayList<>()).add(row);
+      }
+      byKey.forEach(
+          (key, rows) ->
+              families
+                  .computeIfAbsent(key, each -> new LinkedHashMap<>())
+                  .computeIfAbsent(
+                      rows.get(0).provenance().origin(),
+                      origin -> new Family<>(key, new ArrayList<>(), rows))
+                  .editions()
+                  .add(edition.edition()));
+    }
+    return families.values().stream().map(Map::values).flatMap(Collection::stream).toList();
+  }
+
+  static String family(Row row) {
+    return row.key().value().split("/", 2)[0];
+  }
+
+  /** The trade's own tables, then those of the editions in the order of publication. */
+  static List<EditionTables> inOrder(LoadedTables tables) {
+    return tables.tables().values().stream()
+        .sorted(
+            Comparator.comparing(
+                each -> tables.edition(each.edition()).map(edition -> edition.order()).orElse(0)))
+        .toList();
+  }
+}
