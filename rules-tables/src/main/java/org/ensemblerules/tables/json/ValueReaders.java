@@ -88,7 +88,7 @@ public final class ValueReaders {
     Optional<BigDecimal> value = object.required("value", JsonCursor::decimalOrText);
     Optional<Unit> unit =
         object.required(
-            "unit", symbol -> symbol.named(units(unit -> unit.dimension() == dimension)));
+            "unit", symbol -> symbol.named(units(each -> each.dimension() == dimension)));
     return object.make(() -> new Quantity(value.orElseThrow(), unit.orElseThrow()));
   }
 
