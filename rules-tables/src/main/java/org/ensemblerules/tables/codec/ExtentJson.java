@@ -21,9 +21,9 @@ final class ExtentJson {
     int before = at.faults().count();
     ObjectCursor object = at.object();
     Optional<Quantity> length =
-        object.optional("length", value -> ValueReaders.quantity(value, Dimension.LENGTH));
+        object.optional("length", value -> ValueReaders.quantityOf(value, Dimension.LENGTH));
     Optional<Quantity> area =
-        object.optional("area", value -> ValueReaders.quantity(value, Dimension.AREA));
+        object.optional("area", value -> ValueReaders.quantityOf(value, Dimension.AREA));
     Optional<Integer> count =
         object.optional("count", value -> value.integer(1, Integer.MAX_VALUE));
     Optional<Grade> grade = object.optional("grade", value -> value.enumOf(Grade.class));

@@ -83,12 +83,12 @@ public final class ValueReaders {
   }
 
   /** Reads a quantity of a dimension; only its units are allowed. */
-  public static Optional<Quantity> quantity(JsonCursor at, Dimension dimension) {
+  public static Optional<Quantity> quantityOf(JsonCursor at, Dimension dimension) {
     ObjectCursor object = at.object();
     Optional<BigDecimal> value = object.required("value", JsonCursor::decimalOrText);
     Optional<Unit> unit =
         object.required(
-            "unit", symbol -> symbol.named(units(unit -> unit.dimension() == dimension)));
+            "unit", symbol -> symbol.named(units(each -> each.dimension() == dimension)));
     return object.make(() -> new Quantity(value.orElseThrow(), unit.orElseThrow()));
   }
 

@@ -1,0 +1,45 @@
+package org.ensemblerules.shipped;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.ruleset.Tables;
+import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.Row;
+import org.ensemblerules.tables.LoadedTables;
+import org.ensemblerules.tables.ShippedRules;
+import org.ensemblerules.tables.ShippedTables;
+
+/** The shipped rule sets that the tests of this package go over. */
+final class ShippedEditions {
+  static final EditionId EDITION_2001 = new EditionId("NFPA_1851_2001");
+  static final EditionId EDITION_2008 = new EditionId("NFPA_1851_2008");
+  static final EditionId EDITION_2014 = new EditionId("NFPA_1851_2014");
+  static final EditionId EDITION_2020 = new EditionId("NFPA_1851_2020");
+  static final EditionId EDITION_2026 = new EditionId("NFPA_1850_2026");
+  static final List<EditionId> WITH_INSPECTION = List.of(EDITION_2008, EDITION_2014, EDITION_2020);
+
+  private ShippedEditions() {}
+
+  private static final class Loaded {
+    static final LoadedTables TABLES = ShippedTables.load().orElseThrow();
+  }
+
+  static LoadedTables loaded() {
+    return Loaded.TABLES;
+  }
+
+  static RuleSet rules(EditionId edition) {
+    return ShippedRules.of(edition).orElseThrow();
+  }
+
+  /** Every row of the set: that of each edition with rules, and the ages of 2001. */
+  static List<Row> rows() {
+    return Stream.concat(
+            WITH_INSPECTION.stream().map(edition -> rules(edition).tables()).map(Tables::rows),
+            Stream.of(loaded().tables(EDITION_2001).ageLimits().orElseThrow().rows()))
+        .<Row>flatMap(List::stream)
+        .distinct()
+        .toList();
+  }
+}

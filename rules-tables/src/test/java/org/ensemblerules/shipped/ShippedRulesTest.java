@@ -1,0 +1,205 @@
+package org.ensemblerules.shipped;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TimeZone;
+import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.Use;
+import org.ensemblerules.retirement.AgeAnswer;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.source.Edition;
+import org.ensemblerules.source.EditionId;
+import org.ensemblerules.tables.JsonFault;
+import org.ensemblerules.tables.Loaded;
+import org.ensemblerules.tables.LoadedTables;
+import org.ensemblerules.tables.RuleSets;
+import org.ensemblerules.tables.ShippedRules;
+import org.ensemblerules.tables.ShippedTables;
+import org.ensemblerules.testkit.ShippedGear;
+import org.ensemblerules.testkit.ShippedGear.Kind;
+import org.ensemblerules.verdict.Assess;
+import org.ensemblerules.verdict.Assessment;
+import org.ensemblerules.verdict.Caution;
+import org.ensemblerules.verdict.LayerAge;
+import org.ensemblerules.verdict.Service;
+import org.ensemblerules.verdict.Verdict;
+import org.junit.jupiter.api.Test;
+
+/** Which rule sets come with the library, and how others are composed of its tables. */
+class ShippedRulesTest {
+  @Test
+  void theDefaultEditionIsThatOf2020() {
+    assertThat(ShippedRules.DEFAULT_EDITION).isEqualTo(ShippedEditions.EDITION_2020);
+    assertThat(ShippedRules.standard())
+        .isSameAs(ShippedRules.of(ShippedEditions.EDITION_2020).orElseThrow());
+    assertThat(ShippedRules.standard().identity().editions())
+        .containsExactlyInAnyOrderEntriesOf(
+            Map.of(
+                Subject.INSPECTION,
+                ShippedEditions.EDITION_2020,
+                Subject.AGE,
+                ShippedEditions.EDITION_2020));
+  }
+
+  @Test
+  void anEditionWithoutRulesIsEmpty() {
+    assertThat(ShippedRules.of(new EditionId("NFPA_1851_1999"))).isEmpty();
+    assertThat(ShippedRules.of(ShippedEditions.EDITION_2001)).isEmpty();
+    assertThat(ShippedRules.of(ShippedEditions.EDITION_2026)).isEmpty();
+  }
+
+  @Test
+  void editionsComeInTheOrderOfPublication() {
+    assertThat(ShippedRules.editions())
+        .isSorted()
+        .extracting(Edition::id)
+        .containsExactlyElementsOf(ShippedEditions.WITH_INSPECTION);
+  }
+
+  @Test
+  void theFingerprintIsTheSameAtEachLoad() {
+    for (EditionId edition : ShippedEditions.WITH_INSPECTION) {
+      RuleSet anew = RuleSets.compose(ShippedTables.load().orElseThrow(), edition).orElseThrow();
+      assertThat(fingerprint(anew)).matches("[0-9a-f]{64}").isEqualTo(fingerprint(edition));
+      assertThat(anew.identity()).isEqualTo(ShippedEditions.rules(edition).identity());
+    }
+    assertThat(ShippedEditions.WITH_INSPECTION)
+        .extracting(ShippedRulesTest::fingerprint)
+        .doesNotHaveDuplicates();
+  }
+
+  // Upper case of "i", digits and days differ between these; the meaning of a row does not.
+  @Test
+  void theFingerprintIsTheSameInAnyLocaleAndZone() {
+    Locale locale = Locale.getDefault();
+    TimeZone zone = TimeZone.getDefault();
+    try {
+      for (String tag : List.of("en-US", "tr-TR", "ar-EG-u-nu-arab", "th-TH-u-ca-buddhist")) {
+        Locale.setDefault(Locale.forLanguageTag(tag));
+        TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Kiritimati"));
+        LoadedTables anew = ShippedTables.load().orElseThrow();
+        for (EditionId edition : ShippedEditions.WITH_INSPECTION) {
+          assertThat(fingerprint(RuleSets.compose(anew, edition).orElseThrow()))
+              .as("%s under %s", edition, tag)
+              .isEqualTo(fingerprint(edition));
+        }
+      }
+    } finally {
+      Locale.setDefault(locale);
+      TimeZone.setDefault(zone);
+    }
+  }
+
+  private static String fingerprint(EditionId edition) {
+    return fingerprint(ShippedEditions.rules(edition));
+  }
+
+  private static String fingerprint(RuleSet rules) {
+    return rules.identity().fingerprint();
+  }
+
+  @Test
+  void anEditionWithoutTheTablesOfASubjectIsRefusedWithThoseThatHaveThem() {
+    assertThat(faults(ShippedEditions.EDITION_2001, ShippedEditions.EDITION_2001))
+        .singleElement()
+        .satisfies(
+            fault -> {
+              assertThat(fault.toString())
+                  .contains("/editions/INSPECTION", "NFPA_1851_2001")
+                  .contains("NFPA_1851_2008, NFPA_1851_2014, NFPA_1851_2020");
+            });
+    assertThat(faults(ShippedEditions.EDITION_2026, ShippedEditions.EDITION_2026))
+        .extracting(JsonFault::toString)
+        .satisfiesExactly(
+            inspection -> assertThat(inspection).contains("/editions/INSPECTION", "NFPA_1850_2026"),
+            age ->
+                assertThat(age)
+                    .contains("/editions/AGE", "NFPA_1850_2026")
+                    .contains("NFPA_1851_2001, NFPA_1851_2008"));
+    assertThat(faults(ShippedEditions.EDITION_2020, new EditionId("NFPA_1851_2019")))
+        .singleElement()
+        .extracting(JsonFault::toString)
+        .asString()
+        .contains("/editions/AGE", "NFPA_1851_2019", "NFPA_1851_2020");
+    assertThat(RuleSets.compose(ShippedEditions.loaded(), Map.of()))
+        .isInstanceOfSatisfying(
+            Loaded.Refused.class, refused -> assertThat(refused.faults()).hasSize(2));
+  }
+
+  private static List<JsonFault> faults(EditionId inspection, EditionId age) {
+    Loaded<RuleSet> composed = compose(inspection, age);
+    assertThat(composed).isInstanceOf(Loaded.Refused.class);
+    return ((Loaded.Refused<RuleSet>) composed).faults();
+  }
+
+  private static Loaded<RuleSet> compose(EditionId inspection, EditionId age) {
+    return RuleSets.compose(
+        ShippedEditions.loaded(), Map.of(Subject.INSPECTION, inspection, Subject.AGE, age));
+  }
+
+  @Test
+  void withTheAgesOf2001NoStructuralGearIsTooOld() {
+    RuleSet rules =
+        compose(ShippedEditions.EDITION_2008, ShippedEditions.EDITION_2001).orElseThrow();
+    LocalDate fiftyYearsOn = ShippedGear.MADE.plusYears(50);
+    for (Kind kind : ShippedGear.kinds(rules)) {
+      Verdict verdict =
+          Assess.assess(rules, ShippedGear.fit(rules, kind).build(), ShippedGear.AS_OF);
+      boolean told = kind.use() == Use.STRUCTURAL && !kind.element().name().startsWith("DRAG");
+      for (LayerAge age : verdict.ages()) {
+        assertThat(age.answer())
+            .as("%s", kind)
+            .isInstanceOf(told ? AgeAnswer.NoLimitSet.class : AgeAnswer.NoRule.class);
+        assertThat(age.answer().keepsOut(fiftyYearsOn)).isEqualTo(!told);
+      }
+      assertThat(verdict.service()).as("%s", kind).isEqualTo(told ? Service.IN : Service.OUT);
+    }
+  }
+
+  @Test
+  void everyVerdictUnder2020SaysThatTheEditionWasConsolidated() {
+    RuleSet rules = ShippedRules.standard();
+    assertThat(rules.editions().get(Subject.INSPECTION))
+        .isNotNull()
+        .extracting(Edition::consolidatedInto)
+        .isEqualTo(Optional.of(ShippedEditions.EDITION_2026));
+    for (Kind kind : ShippedGear.kinds(rules)) {
+      Assessment fit = ShippedGear.fit(rules, kind).build();
+      Assessment bare =
+          Assessment.builder(ShippedGear.element(rules, kind).cbrnOption(Known.UNKNOWN).build())
+              .build();
+      for (Assessment each : List.of(fit, bare)) {
+        assertThat(Assess.assess(rules, each, ShippedGear.AS_OF).cautions())
+            .extracting(Caution::text)
+            .anyMatch(text -> text.contains("NFPA 1850 (2026)") && text.contains("not confirmed"));
+      }
+    }
+    for (EditionId edition : List.of(ShippedEditions.EDITION_2008, ShippedEditions.EDITION_2014)) {
+      RuleSet older = ShippedEditions.rules(edition);
+      Kind kind = ShippedGear.kinds(older).get(0);
+      assertThat(
+              Assess.assess(older, ShippedGear.fit(older, kind).build(), ShippedGear.AS_OF)
+                  .cautions())
+          .extracting(Caution::text)
+          .anyMatch(text -> text.contains("superseded"));
+    }
+  }
+
+  @Test
+  void aDayBeforeTheEditionTookEffectIsNotJudgedByIt() {
+    for (EditionId edition : ShippedEditions.WITH_INSPECTION) {
+      RuleSet rules = ShippedEditions.rules(edition);
+      Edition named = ShippedEditions.loaded().edition(edition).orElseThrow();
+      LocalDate before = named.effective().orElseThrow().minusDays(1);
+      Kind kind = ShippedGear.kinds(rules).get(0);
+      assertThat(Assess.service(rules, ShippedGear.fit(rules, kind).build(), before))
+          .isEqualTo(Service.OUT);
+    }
+  }
+}

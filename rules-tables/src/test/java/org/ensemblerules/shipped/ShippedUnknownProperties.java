@@ -1,0 +1,169 @@
+package org.ensemblerules.shipped;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.function.UnaryOperator;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Assume;
+import net.jqwik.api.EdgeCasesMode;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.PropertyDefaults;
+import net.jqwik.api.Provide;
+import org.ensemblerules.defect.Demand;
+import org.ensemblerules.defect.Extent;
+import org.ensemblerules.defect.Finding;
+import org.ensemblerules.defect.FindingId;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.Legibility;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.When;
+import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.testkit.ShippedArbitraries;
+import org.ensemblerules.testkit.ShippedCase;
+import org.ensemblerules.testkit.ShippedGear;
+import org.ensemblerules.verdict.Service;
+
+/** What is not known never leaves an element in service, whichever edition judges it. */
+@PropertyDefaults(tries = 1500, edgeCases = EdgeCasesMode.NONE)
+class ShippedUnknownProperties {
+  @Provide
+  Arbitrary<ShippedCase> cases() {
+    return ShippedArbitraries.cases();
+  }
+
+  private static void out(ShippedCase given) {
+    assertThat(given.verdict().service()).isEqualTo(Service.OUT);
+  }
+
+  @Property
+  void whetherItWasInspected(@ForAll("cases") ShippedCase given) {
+    out(given.inspectedBy(List.of()));
+  }
+
+  @Property
+  void whatCameOfOneCriterion(@ForAll("cases") ShippedCase given, @ForAll Random random) {
+    Inspection made = given.inspections().get(0);
+    int left = random.nextInt(made.outcomes().size());
+    Inspection.Builder builder =
+        Inspection.builder(made.kind(), made.occasion(), made.on(), made.by())
+            .gearClean(made.gearClean())
+            .atHand(made.atHand());
+    for (int i = 0; i < made.outcomes().size(); i++) {
+      if (i != left) {
+        builder.outcome(made.outcomes().get(i).criterion(), made.outcomes().get(i).outcome());
+      }
+    }
+    out(given.inspectedBy(List.of(builder.build())));
+  }
+
+  @Property
+  void whenItWasInspected(@ForAll("cases") ShippedCase given) {
+    Inspection made = given.inspections().get(0);
+    out(
+        given.inspectedBy(
+            List.of(
+                ShippedGear.inspection(
+                        given.rules(), made.kind(), given.kind(), MarkedDate.unknown())
+                    .build())));
+  }
+
+  @Property
+  void whetherAFullInspectionIsOnRecord(@ForAll("cases") ShippedCase given) {
+    List<Event> events = new ArrayList<>(given.events());
+    events.removeIf(Event.Inspected.class::isInstance);
+    Element element = changed(given, label -> label).inService(MarkedDate.unknown()).build();
+    out(given.withEvents(events).with(element));
+  }
+
+  @Property
+  void whetherALabelCanBeRead(@ForAll("cases") ShippedCase given) {
+    out(given.with(changed(given, label -> label.legibility(Legibility.UNKNOWN)).build()));
+  }
+
+  @Property
+  void whetherItIsCertified(@ForAll("cases") ShippedCase given) {
+    out(given.with(changed(given, label -> label.certificationMark(Known.UNKNOWN)).build()));
+  }
+
+  @Property
+  void whenItWasMade(@ForAll("cases") ShippedCase given) {
+    out(given.with(changed(given, label -> label.manufactured(MarkedDate.unknown())).build()));
+  }
+
+  @Property
+  void whenItWasUsed(@ForAll("cases") ShippedCase given) {
+    out(given.with(new Event.Used(When.on(MarkedDate.unknown()))));
+  }
+
+  record Found(ShippedCase fit, Finding finding) {}
+
+  @Provide
+  Arbitrary<Found> found() {
+    return ShippedArbitraries.cases()
+        .flatMap(
+            given -> ShippedArbitraries.findings(given).map(finding -> new Found(given, finding)));
+  }
+
+  private static Finding changed(Finding found, Extent extent, MarkedDate seen) {
+    return new Finding(
+        new FindingId("unknown"), found.site(), found.place(), found.defect(), extent, seen);
+  }
+
+  private static List<Demand> demands(ShippedCase given, Finding finding) {
+    return Demand.of(
+        finding,
+        given.element(),
+        given.rules().tables().anatomy(),
+        given.rules().tables().defects());
+  }
+
+  @Provide
+  Arbitrary<Found> unmeasured() {
+    return found()
+        .map(
+            given ->
+                new Found(
+                    given.fit(),
+                    changed(given.finding(), new Extent.NotMeasured(), given.finding().seen())))
+        .filter(
+            given ->
+                demands(given.fit(), given.finding()).stream()
+                    .anyMatch(demand -> demand.kind() == Demand.Kind.MUST_MEASURE));
+  }
+
+  @Property
+  void howLargeADefectIsWhereThatDecides(@ForAll("unmeasured") Found given) {
+    out(given.fit().with(given.finding()));
+  }
+
+  @Property
+  void whenADefectWasFoundUnlessItIsOnlyNoted(@ForAll("found") Found given) {
+    Finding undated = changed(given.finding(), given.finding().extent(), MarkedDate.unknown());
+    Assume.that(
+        demands(given.fit(), undated).stream().anyMatch(demand -> demand.effect().keepsOut()));
+    out(given.fit().with(new Event.Found(undated)));
+  }
+
+  /** The element with every label changed. */
+  private static Element.Builder changed(ShippedCase given, UnaryOperator<Label.Builder> change) {
+    Element element = given.element();
+    Element.Builder builder =
+        Element.builder(element.id(), element.kind(), element.use())
+            .inService(element.inService())
+            .cbrnOption(element.cbrnOption());
+    Label label = change.apply(ShippedGear.label()).build();
+    for (LayerKind layer : element.layerLabels().keySet()) {
+      builder.layer(layer, label);
+    }
+    element.label().ifPresent(own -> builder.label(label));
+    return builder;
+  }
+}

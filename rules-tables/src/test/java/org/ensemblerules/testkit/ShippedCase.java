@@ -1,0 +1,159 @@
+package org.ensemblerules.testkit;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import org.ensemblerules.defect.Finding;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.History;
+import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.verdict.Assess;
+import org.ensemblerules.verdict.Assessment;
+import org.ensemblerules.verdict.Verdict;
+
+/**
+ * What is handed over to be judged by one of the shipped rule sets, with its parts open to change.
+ *
+ * @param rules the rules
+ * @param kind the kind of element
+ * @param element the element
+ * @param events what happened to it, in any order
+ * @param inspections the inspections made now
+ * @param findings what was found now
+ * @param asOf the day judged for
+ */
+public record ShippedCase(
+    RuleSet rules,
+    ShippedGear.Kind kind,
+    Element element,
+    List<Event> events,
+    List<Inspection> inspections,
+    List<Finding> findings,
+    LocalDate asOf) {
+  /** Copies the lists. */
+  public ShippedCase {
+    events = List.copyOf(events);
+    inspections = List.copyOf(inspections);
+    findings = List.copyOf(findings);
+  }
+
+  /**
+   * Returns an element that nothing speaks against.
+   *
+   * @param rules the rules
+   * @param kind the kind of element
+   * @return the case
+   */
+  public static ShippedCase fit(RuleSet rules, ShippedGear.Kind kind) {
+    MarkedDate today = MarkedDate.of(ShippedGear.AS_OF);
+    return new ShippedCase(
+        rules,
+        kind,
+        ShippedGear.element(rules, kind).build(),
+        ShippedGear.events(rules, kind),
+        List.of(ShippedGear.inspection(rules, InspectionKind.ROUTINE, kind, today).build()),
+        List.of(),
+        ShippedGear.AS_OF);
+  }
+
+  /**
+   * Returns the case as the library takes it.
+   *
+   * @return the assessment
+   */
+  public Assessment assessment() {
+    Assessment.Builder builder = Assessment.builder(element).history(History.of(events));
+    inspections.forEach(builder::inspection);
+    findings.forEach(builder::finding);
+    return builder.build();
+  }
+
+  /**
+   * Judges the case.
+   *
+   * @return the verdict
+   */
+  public Verdict verdict() {
+    return Assess.assess(rules, assessment(), asOf);
+  }
+
+  /**
+   * Returns the case with another element.
+   *
+   * @param other the element
+   * @return the changed case
+   */
+  public ShippedCase with(Element other) {
+    return new ShippedCase(rules, kind, other, events, inspections, findings, asOf);
+  }
+
+  /**
+   * Returns the case with another history.
+   *
+   * @param others what happened
+   * @return the changed case
+   */
+  public ShippedCase withEvents(List<? extends Event> others) {
+    return new ShippedCase(rules, kind, element, List.copyOf(others), inspections, findings, asOf);
+  }
+
+  /**
+   * Returns the case with one more event.
+   *
+   * @param event what happened besides
+   * @return the changed case
+   */
+  public ShippedCase with(Event event) {
+    return withEvents(and(events, event));
+  }
+
+  /**
+   * Returns the case with other inspections made now.
+   *
+   * @param others the inspections
+   * @return the changed case
+   */
+  public ShippedCase inspectedBy(List<Inspection> others) {
+    return new ShippedCase(rules, kind, element, events, others, findings, asOf);
+  }
+
+  /**
+   * Returns the case with other findings made now.
+   *
+   * @param others the findings
+   * @return the changed case
+   */
+  public ShippedCase withFindings(List<Finding> others) {
+    return new ShippedCase(rules, kind, element, events, inspections, others, asOf);
+  }
+
+  /**
+   * Returns the case with one more finding made now.
+   *
+   * @param finding the finding
+   * @return the changed case
+   */
+  public ShippedCase with(Finding finding) {
+    return withFindings(and(findings, finding));
+  }
+
+  /**
+   * Returns the case judged for another day.
+   *
+   * @param day the day
+   * @return the changed case
+   */
+  public ShippedCase on(LocalDate day) {
+    return new ShippedCase(rules, kind, element, events, inspections, findings, day);
+  }
+
+  private static <T> List<T> and(List<T> things, T another) {
+    List<T> all = new ArrayList<>(things);
+    all.add(another);
+    return all;
+  }
+}
