@@ -72,13 +72,24 @@ public final class RequirementTable {
             || other.construction().equals(row.construction())) {
           faults.add(
               new TableFault(
-                  row.key(), "construction", cell.toString(), "a case that no other row is for"));
+                  row.key(), "construction", text(row), "a case that no other row is for"));
         }
       }
       cells.put(cell, row);
       faults.addAll(ownFaults(row));
     }
     return TableResult.of(faults, () -> new RequirementTable(rows, cells));
+  }
+
+  private static String text(RequirementRow row) {
+    return row.property()
+        + " of "
+        + row.element()
+        + " "
+        + row.use()
+        + ", "
+        + row.site()
+        + row.construction().map(how -> ", " + how).orElse("");
   }
 
   private static List<TableFault> ownFaults(RequirementRow row) {

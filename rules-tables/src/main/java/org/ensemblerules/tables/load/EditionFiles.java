@@ -44,6 +44,11 @@ final class EditionFiles {
         .add(file);
   }
 
+  /** Tells whether any edition has a table. */
+  boolean has(TableType<?> type) {
+    return byTable.containsKey(type);
+  }
+
   /** Tells whether an edition surely lacks a table: none of its files is it, or could be. */
   boolean lack(TableType<?> type, EditionId edition) {
     return !byTable.getOrDefault(type, Map.of()).containsKey(edition)

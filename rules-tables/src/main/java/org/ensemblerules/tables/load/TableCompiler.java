@@ -128,7 +128,7 @@ final class TableCompiler {
     B found = base.tables().get(LoadedTables.TRADE);
     if (found != null) {
       run(type, tables, kind, (edition, rows) -> compiler.compile(edition, rows, found));
-    } else if (!tables.isEmpty() && files.lack(base.type(), LoadedTables.TRADE)) {
+    } else if (!tables.isEmpty() && !files.has(base.type())) {
       faults.add(
           new JsonFault(
               TableSetReader.INDEX,
