@@ -51,7 +51,7 @@ public final class CareLimitTable {
           faults.add(
               new TableFault(
                   row.key(),
-                  "limit",
+                  "demand",
                   within.limit().toString(),
                   "a limit of dimension " + within.measure().dimension()));
         }

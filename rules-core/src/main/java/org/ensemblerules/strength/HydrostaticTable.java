@@ -41,7 +41,11 @@ public final class HydrostaticTable {
       Cell cell = new Cell(row.element(), row.use());
       if (cells.putIfAbsent(cell, row) != null) {
         faults.add(
-            new TableFault(row.key(), "elements", cell.toString(), "each element and use once"));
+            new TableFault(
+                row.key(),
+                "elements",
+                row.element() + " " + row.use(),
+                "each element and use once"));
       }
     }
     return TableResult.of(faults, () -> new HydrostaticTable(cells));

@@ -79,6 +79,31 @@ public record RequirementRow(
     InvalidValueException.requireText("RequirementRow.wording", wording, 500);
   }
 
+  /**
+   * Returns the same requirement of another product edition, which carries it over.
+   *
+   * @param other that edition; not null
+   * @return the row with its provenance unchanged; never null
+   */
+  public RequirementRow of(EditionId other) {
+    return new RequirementRow(
+        provenance,
+        other,
+        property,
+        element,
+        use,
+        site,
+        construction,
+        directions,
+        methods,
+        specimenValue,
+        statistic,
+        limit,
+        leastSpecimens,
+        fabricFailsFirst,
+        wording);
+  }
+
   @Override
   public List<String> canonical() {
     return List.of(

@@ -36,7 +36,33 @@ public final class RequirementTable {
    *     property, and a rule that does not fit it
    */
   public static TableResult<RequirementTable> of(List<RequirementRow> rows) {
+    return of(rows, new ArrayList<>());
+  }
+
+  /**
+   * Compiles rows whose methods must be known, since no report by another could be judged.
+   *
+   * @param rows the rows; not null
+   * @param methods what test methods need; not null
+   * @return the table, or every fault: those of rows alone, and each method without a row of its
+   *     own
+   */
+  public static TableResult<RequirementTable> of(List<RequirementRow> rows, MethodTable methods) {
     List<TableFault> faults = new ArrayList<>();
+    for (RequirementRow row : rows) {
+      row.methods().stream()
+          .filter(method -> methods.method(method).isEmpty())
+          .map(
+              method ->
+                  new TableFault(
+                      row.key(), "methods", method.value(), "methods that the table of them has"))
+          .forEach(faults::add);
+    }
+    return of(rows, faults);
+  }
+
+  private static TableResult<RequirementTable> of(
+      List<RequirementRow> rows, List<TableFault> faults) {
     ListMultimap<Cell, RequirementRow> cells = LinkedListMultimap.create();
     for (RequirementRow row : rows) {
       Cell cell = new Cell(row.product(), row.property(), row.element(), row.use(), row.site());
@@ -46,13 +72,24 @@ public final class RequirementTable {
             || other.construction().equals(row.construction())) {
           faults.add(
               new TableFault(
-                  row.key(), "construction", cell.toString(), "a case that no other row is for"));
+                  row.key(), "construction", text(row), "a case that no other row is for"));
         }
       }
       cells.put(cell, row);
       faults.addAll(ownFaults(row));
     }
     return TableResult.of(faults, () -> new RequirementTable(rows, cells));
+  }
+
+  private static String text(RequirementRow row) {
+    return row.property()
+        + " of "
+        + row.element()
+        + " "
+        + row.use()
+        + ", "
+        + row.site()
+        + row.construction().map(how -> ", " + how).orElse("");
   }
 
   private static List<TableFault> ownFaults(RequirementRow row) {

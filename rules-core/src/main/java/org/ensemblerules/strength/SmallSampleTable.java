@@ -39,7 +39,17 @@ public final class SmallSampleTable {
     for (SmallSampleRow row : rows) {
       Cell cell = new Cell(row.coveragePercent(), row.confidencePercent(), row.n());
       if (cells.putIfAbsent(cell, row) != null) {
-        faults.add(new TableFault(row.key(), "n", cell.toString(), "each case once"));
+        faults.add(
+            new TableFault(
+                row.key(),
+                "n",
+                row.n()
+                    + " for "
+                    + row.coveragePercent().toPlainString()
+                    + " % with "
+                    + row.confidencePercent().toPlainString()
+                    + " % confidence",
+                "each case once"));
       }
     }
     return TableResult.of(faults, () -> new SmallSampleTable(cells));

@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.List;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Unit;
+import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.TableResult;
 import org.junit.jupiter.api.Test;
@@ -38,6 +39,29 @@ class StrengthTablesTest {
                         breaking("three", Property.WATER_PENETRATION, Unit.NEWTON)))))
         .extracting(fault -> fault.row().value() + " " + fault.field())
         .containsExactly("two construction", "three limit");
+  }
+
+  @Test
+  void aRequirementByAMethodThatNobodyDescribes() {
+    MethodTable methods =
+        MethodTable.of(
+                List.of(StrengthFixtures.method("strip", StrengthFixtures.STRIP, 1, 1)), List.of())
+            .orElseThrow();
+    assertThat(
+            faults(
+                RequirementTable.of(
+                    List.of(breaking("one", Property.WATER_PENETRATION, Unit.NEWTON)), methods)))
+        .extracting(fault -> fault.field() + " " + fault.found())
+        .containsExactly("methods GRAB_TEST", "limit 1 N");
+  }
+
+  @Test
+  void aRequirementCarriedOverKeepsEverythingButItsEdition() {
+    RequirementRow row = breaking("one", Property.BREAKING_STRENGTH, Unit.NEWTON);
+    EditionId later = new EditionId("PRODUCT_LATER");
+    assertThat(row.of(later).product()).isEqualTo(later);
+    assertThat(row.of(later).of(row.product())).isEqualTo(row);
+    assertThat(row.of(later).provenance().origin()).isEqualTo(StrengthFixtures.PRODUCT);
   }
 
   @Test

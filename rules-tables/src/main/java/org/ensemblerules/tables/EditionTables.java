@@ -2,12 +2,19 @@ package org.ensemblerules.tables;
 
 import java.util.Collections;
 import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import org.ensemblerules.care.CareLimitTable;
+import org.ensemblerules.care.CleaningResultTable;
 import org.ensemblerules.defect.DefectTable;
 import org.ensemblerules.effect.CheckTable;
 import org.ensemblerules.effect.PermissionTable;
+import org.ensemblerules.fieldcheck.CheckLimitTable;
+import org.ensemblerules.fieldcheck.ConditionTable;
+import org.ensemblerules.fieldcheck.StrongerTable;
 import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.IntervalTable;
@@ -15,53 +22,52 @@ import org.ensemblerules.retirement.AgeLimitTable;
 import org.ensemblerules.ruleset.CautionTable;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.strength.HydrostaticTable;
+import org.ensemblerules.strength.MethodTable;
+import org.ensemblerules.strength.RequirementTable;
+import org.ensemblerules.strength.SmallSampleTable;
 
 /**
  * The compiled tables of one edition. A table that the edition does not have is empty, which is not
  * the same as a table without rows.
  */
 public final class EditionTables {
+  private static final Map<Class<?>, Subject> SUBJECTS =
+      Map.ofEntries(
+          Map.entry(AnatomyTable.class, Subject.PRODUCT),
+          Map.entry(RequirementTable.class, Subject.PRODUCT),
+          Map.entry(MethodTable.class, Subject.PRODUCT),
+          Map.entry(HydrostaticTable.class, Subject.PRODUCT),
+          Map.entry(SmallSampleTable.class, Subject.PRODUCT),
+          Map.entry(CareLimitTable.class, Subject.CARE),
+          Map.entry(CleaningResultTable.class, Subject.CARE),
+          Map.entry(CriteriaTable.class, Subject.INSPECTION),
+          Map.entry(IntervalTable.class, Subject.INSPECTION),
+          Map.entry(DefectTable.class, Subject.INSPECTION),
+          Map.entry(CheckTable.class, Subject.INSPECTION),
+          Map.entry(ConditionTable.class, Subject.INSPECTION),
+          Map.entry(StrongerTable.class, Subject.INSPECTION),
+          Map.entry(CheckLimitTable.class, Subject.INSPECTION),
+          Map.entry(PermissionTable.class, Subject.INSPECTION),
+          Map.entry(CautionTable.class, Subject.INSPECTION),
+          Map.entry(AgeLimitTable.class, Subject.AGE));
+
   private final EditionId edition;
-  private final Optional<AnatomyTable> anatomy;
-  private final Optional<CriteriaTable> criteria;
-  private final Optional<IntervalTable> intervals;
-  private final Optional<DefectTable> defects;
-  private final Optional<CheckTable> checks;
-  private final Optional<PermissionTable> permissions;
-  private final Optional<AgeLimitTable> ageLimits;
-  private final Optional<CautionTable> cautions;
+  private final Map<Class<?>, Object> tables;
   private final Set<Subject> subjects;
 
   private EditionTables(Builder builder) {
     this.edition = builder.edition;
-    this.anatomy = builder.anatomy;
-    this.criteria = builder.criteria;
-    this.intervals = builder.intervals;
-    this.defects = builder.defects;
-    this.checks = builder.checks;
-    this.permissions = builder.permissions;
-    this.ageLimits = builder.ageLimits;
-    this.cautions = builder.cautions;
-    this.subjects = Collections.unmodifiableSet(subjectsOf(this));
-  }
-
-  private static Set<Subject> subjectsOf(EditionTables tables) {
-    Set<Subject> subjects = EnumSet.noneOf(Subject.class);
-    if (tables.anatomy.isPresent()) {
-      subjects.add(Subject.PRODUCT);
-    }
-    if (tables.criteria.isPresent()
-        || tables.intervals.isPresent()
-        || tables.defects.isPresent()
-        || tables.checks.isPresent()
-        || tables.permissions.isPresent()
-        || tables.cautions.isPresent()) {
-      subjects.add(Subject.INSPECTION);
-    }
-    if (tables.ageLimits.isPresent()) {
-      subjects.add(Subject.AGE);
-    }
-    return subjects;
+    this.tables = Map.copyOf(builder.tables);
+    Set<Subject> present = EnumSet.noneOf(Subject.class);
+    SUBJECTS.forEach(
+        (kind, subject) -> {
+          if (tables.containsKey(kind)) {
+            present.add(subject);
+          }
+        });
+    this.subjects = Collections.unmodifiableSet(present);
   }
 
   /**
@@ -92,13 +98,71 @@ public final class EditionTables {
     return subjects;
   }
 
+  private <T> Optional<T> table(Class<T> kind) {
+    return Optional.ofNullable(tables.get(kind)).map(kind::cast);
+  }
+
   /**
    * Returns which parts elements have.
    *
    * @return the table; empty if the edition has none
    */
   public Optional<AnatomyTable> anatomy() {
-    return anatomy;
+    return table(AnatomyTable.class);
+  }
+
+  /**
+   * Returns what the edition requires of new material.
+   *
+   * @return the table; empty if the edition has none
+   */
+  public Optional<RequirementTable> strengthRequirements() {
+    return table(RequirementTable.class);
+  }
+
+  /**
+   * Returns what test methods need, and which specimens they let be discarded.
+   *
+   * @return the table; empty if the edition has none
+   */
+  public Optional<MethodTable> strengthMethods() {
+    return table(MethodTable.class);
+  }
+
+  /**
+   * Returns what moisture barriers must hold at fixed pressure.
+   *
+   * @return the table; empty if the edition has none
+   */
+  public Optional<HydrostaticTable> hydrostatic() {
+    return table(HydrostaticTable.class);
+  }
+
+  /**
+   * Returns the ranks and exponents of the small-sample bound.
+   *
+   * @return the table; empty if the edition has none
+   */
+  public Optional<SmallSampleTable> smallSampleFactors() {
+    return table(SmallSampleTable.class);
+  }
+
+  /**
+   * Returns within what a wash must stay to count as a cleaning.
+   *
+   * @return the table; empty if the edition has none
+   */
+  public Optional<CareLimitTable> careLimits() {
+    return table(CareLimitTable.class);
+  }
+
+  /**
+   * Returns what a cleaning must achieve.
+   *
+   * @return the table; empty if the edition has none
+   */
+  public Optional<CleaningResultTable> cleaningResults() {
+    return table(CleaningResultTable.class);
   }
 
   /**
@@ -107,7 +171,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<CriteriaTable> criteria() {
-    return criteria;
+    return table(CriteriaTable.class);
   }
 
   /**
@@ -116,7 +180,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<IntervalTable> intervals() {
-    return intervals;
+    return table(IntervalTable.class);
   }
 
   /**
@@ -125,7 +189,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<DefectTable> defects() {
-    return defects;
+    return table(DefectTable.class);
   }
 
   /**
@@ -134,7 +198,34 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<CheckTable> checks() {
-    return checks;
+    return table(CheckTable.class);
+  }
+
+  /**
+   * Returns under what conditions hand checks count.
+   *
+   * @return the table; empty if the edition has none
+   */
+  public Optional<ConditionTable> conditions() {
+    return table(ConditionTable.class);
+  }
+
+  /**
+   * Returns which check outranks which.
+   *
+   * @return the table; empty if the edition has none
+   */
+  public Optional<StrongerTable> strongerChecks() {
+    return table(StrongerTable.class);
+  }
+
+  /**
+   * Returns what values measured in hand checks must be.
+   *
+   * @return the table; empty if the edition has none
+   */
+  public Optional<CheckLimitTable> checkLimits() {
+    return table(CheckLimitTable.class);
   }
 
   /**
@@ -143,16 +234,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<PermissionTable> permissions() {
-    return permissions;
-  }
-
-  /**
-   * Returns how old elements may become.
-   *
-   * @return the table; empty if the edition has none
-   */
-  public Optional<AgeLimitTable> ageLimits() {
-    return ageLimits;
+    return table(PermissionTable.class);
   }
 
   /**
@@ -161,110 +243,43 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<CautionTable> cautions() {
-    return cautions;
+    return table(CautionTable.class);
+  }
+
+  /**
+   * Returns how old elements may become.
+   *
+   * @return the table; empty if the edition has none
+   */
+  public Optional<AgeLimitTable> ageLimits() {
+    return table(AgeLimitTable.class);
   }
 
   /** Collects the tables of an edition. */
   public static final class Builder {
     private final EditionId edition;
-    private Optional<AnatomyTable> anatomy = Optional.empty();
-    private Optional<CriteriaTable> criteria = Optional.empty();
-    private Optional<IntervalTable> intervals = Optional.empty();
-    private Optional<DefectTable> defects = Optional.empty();
-    private Optional<CheckTable> checks = Optional.empty();
-    private Optional<PermissionTable> permissions = Optional.empty();
-    private Optional<AgeLimitTable> ageLimits = Optional.empty();
-    private Optional<CautionTable> cautions = Optional.empty();
+    private final Map<Class<?>, Object> tables = new HashMap<>();
 
     private Builder(EditionId edition) {
       this.edition = Objects.requireNonNull(edition, "edition");
     }
 
     /**
-     * Sets which parts elements have.
+     * Sets a table, in place of one of the same kind.
      *
+     * @param kind its class, one of those that the edition's tables are of; not null
      * @param table the table; not null
+     * @param <T> its type
      * @return this builder
+     * @throws InvalidValueException if editions have no table of the class
      */
-    public Builder anatomy(AnatomyTable table) {
-      anatomy = Optional.of(table);
-      return this;
-    }
-
-    /**
-     * Sets what inspections look at.
-     *
-     * @param table the table; not null
-     * @return this builder
-     */
-    public Builder criteria(CriteriaTable table) {
-      criteria = Optional.of(table);
-      return this;
-    }
-
-    /**
-     * Sets how often inspections are due.
-     *
-     * @param table the table; not null
-     * @return this builder
-     */
-    public Builder intervals(IntervalTable table) {
-      intervals = Optional.of(table);
-      return this;
-    }
-
-    /**
-     * Sets what defects call for.
-     *
-     * @param table the table; not null
-     * @return this builder
-     */
-    public Builder defects(DefectTable table) {
-      defects = Optional.of(table);
-      return this;
-    }
-
-    /**
-     * Sets what checks are and settle.
-     *
-     * @param table the table; not null
-     * @return this builder
-     */
-    public Builder checks(CheckTable table) {
-      checks = Optional.of(table);
-      return this;
-    }
-
-    /**
-     * Sets who may do what.
-     *
-     * @param table the table; not null
-     * @return this builder
-     */
-    public Builder permissions(PermissionTable table) {
-      permissions = Optional.of(table);
-      return this;
-    }
-
-    /**
-     * Sets how old elements may become.
-     *
-     * @param table the table; not null
-     * @return this builder
-     */
-    public Builder ageLimits(AgeLimitTable table) {
-      ageLimits = Optional.of(table);
-      return this;
-    }
-
-    /**
-     * Sets the cautions that verdicts carry.
-     *
-     * @param table the table; not null
-     * @return this builder
-     */
-    public Builder cautions(CautionTable table) {
-      cautions = Optional.of(table);
+    public <T> Builder with(Class<T> kind, T table) {
+      InvalidValueException.require(
+          SUBJECTS.containsKey(kind),
+          "EditionTables.kind",
+          kind.getName(),
+          "the class of a table that editions have");
+      tables.put(kind, Objects.requireNonNull(table, "table"));
       return this;
     }
 

@@ -13,12 +13,17 @@ import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Source;
 import org.ensemblerules.source.SourceId;
+import org.ensemblerules.strength.HydrostaticTable;
+import org.ensemblerules.strength.MethodTable;
+import org.ensemblerules.strength.RequirementTable;
+import org.ensemblerules.strength.SmallSampleTable;
 
 /** A set of tables as loaded: every edition with its compiled tables. Immutable. */
 public final class LoadedTables {
   /**
    * The body of rules that is the trade's own knowledge of what gear there is, and no published
-   * edition. It alone has an anatomy table, by which the tables of all editions are compiled.
+   * edition. It alone has tables of anatomy and of test methods, by which the tables of all
+   * editions are compiled.
    */
   public static final EditionId TRADE = new EditionId("TRADE");
 
@@ -26,6 +31,7 @@ public final class LoadedTables {
   private final List<Edition> editions;
   private final Map<EditionId, EditionTables> tables;
   private final List<TableRevision> revisions;
+  private final Optional<RequirementTable> strengthRequirements;
 
   /**
    * Makes a set.
@@ -35,6 +41,7 @@ public final class LoadedTables {
    * @param tables the tables of each edition that has any; not null
    * @param revisions the heads of the files; not null
    * @throws InvalidValueException if an edition is named twice
+   * @throws IllegalStateException if two editions say what is required of the same product
    */
   public LoadedTables(
       Map<SourceId, Source> sources,
@@ -53,6 +60,18 @@ public final class LoadedTables {
     }
     this.tables = Collections.unmodifiableMap(byEdition);
     this.revisions = List.copyOf(revisions);
+    this.strengthRequirements = together(tables);
+  }
+
+  // Sound whenever each is: no row of one edition is for the product of another.
+  private static Optional<RequirementTable> together(List<EditionTables> tables) {
+    List<RequirementTable> all =
+        tables.stream().flatMap(each -> each.strengthRequirements().stream()).toList();
+    return all.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            RequirementTable.of(all.stream().flatMap(each -> each.rows().stream()).toList())
+                .orElseThrow());
   }
 
   /**
@@ -123,6 +142,43 @@ public final class LoadedTables {
    */
   public Optional<AnatomyTable> anatomy() {
     return tables(TRADE).anatomy();
+  }
+
+  /**
+   * Returns what test methods need, and which specimens they let be discarded.
+   *
+   * @return the table of methods; empty if the set has none
+   */
+  public Optional<MethodTable> strengthMethods() {
+    return tables(TRADE).strengthMethods();
+  }
+
+  /**
+   * Returns what moisture barriers must hold at fixed pressure.
+   *
+   * @return the hydrostatic table; empty if the set has none
+   */
+  public Optional<HydrostaticTable> hydrostatic() {
+    return tables(TRADE).hydrostatic();
+  }
+
+  /**
+   * Returns the ranks and exponents of the small-sample bound.
+   *
+   * @return the table of factors; empty if the set has none
+   */
+  public Optional<SmallSampleTable> smallSampleFactors() {
+    return tables(TRADE).smallSampleFactors();
+  }
+
+  /**
+   * Returns what all product editions together require of new material, as the label of an element
+   * says which of them counts.
+   *
+   * @return the requirements of every edition that has any; empty if none has
+   */
+  public Optional<RequirementTable> strengthRequirements() {
+    return strengthRequirements;
   }
 
   /**

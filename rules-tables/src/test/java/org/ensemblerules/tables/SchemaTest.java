@@ -21,8 +21,8 @@ class SchemaTest {
   @Test
   void theSoundSetIsValid() throws IOException {
     Map<String, String> schemas = schemas(TableFiles.in(FixtureSets.sound()));
-    assertThat(schemas).hasSize(20);
-    assertThat(new TreeSet<>(schemas.values())).hasSize(12);
+    assertThat(schemas).hasSize(33);
+    assertThat(new TreeSet<>(schemas.values())).hasSize(22);
     assertValid(TableFiles.in(FixtureSets.sound()), schemas);
   }
 
@@ -38,9 +38,15 @@ class SchemaTest {
       strings = {
         "bad-key",
         "empty-list",
+        "expected-fields-of-another-kind",
+        "limit-without-bound",
+        "logs-out-of-range",
         "path-out-of-the-set",
+        "peaks-out-of-range",
         "removes-without-carries-over",
         "two-limits",
+        "unknown-condition",
+        "unknown-direction",
         "unknown-enum-name",
         "unknown-field",
         "unknown-site",

@@ -9,6 +9,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.ensemblerules.care.Contaminant;
+import org.ensemblerules.care.WashMeasure;
+import org.ensemblerules.care.WashPractice;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.ExtentKind;
 import org.ensemblerules.defect.Grade;
@@ -21,6 +24,7 @@ import org.ensemblerules.effect.HandlingDuty;
 import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.effect.Scope;
 import org.ensemblerules.effect.Task;
+import org.ensemblerules.fieldcheck.Condition;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Part;
@@ -28,11 +32,16 @@ import org.ensemblerules.gear.Presence;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.measure.Bound;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.Confidence;
 import org.ensemblerules.source.Seen;
 import org.ensemblerules.source.SourceKind;
+import org.ensemblerules.strength.Construction;
+import org.ensemblerules.strength.Direction;
+import org.ensemblerules.strength.Property;
+import org.ensemblerules.strength.Statistic;
 import org.junit.jupiter.api.Test;
 
 /** The names in the schemas are those of the enumerations, all of them and in their order. */
@@ -64,7 +73,16 @@ class SchemaVocabularyTest {
             HandlingDuty.class,
             EffectKind.class,
             InspectionKind.class,
-            Equipment.class)) {
+            Equipment.class,
+            Bound.class,
+            Condition.class,
+            WashMeasure.class,
+            WashPractice.class,
+            Contaminant.class,
+            Property.class,
+            Direction.class,
+            Statistic.class,
+            Construction.class)) {
       String name = type.getSimpleName();
       names.put(Character.toLowerCase(name.charAt(0)) + name.substring(1), names(type));
     }

@@ -90,7 +90,6 @@ class SoundSetTest {
         .extracting(Edition::id)
         .containsExactly(FIRST, SECOND, THIRD);
     assertThat(set.editions(Subject.AGE)).extracting(Edition::id).containsExactly(FIRST, SECOND);
-    assertThat(set.editions(Subject.CARE)).isEmpty();
     assertThat(set.tables(LoadedTables.TRADE).subjects()).containsExactly(Subject.PRODUCT);
   }
 
@@ -288,7 +287,7 @@ class SoundSetTest {
     assertThat(set.revisions())
         .extracting(TableRevision::file)
         .startsWith("sources.json", "editions.json", "trade/anatomy-coat.json")
-        .hasSize(15);
+        .hasSize(28);
     assertThat(set.revisions())
         .filteredOn(revision -> revision.table().equals("defects"))
         .allSatisfy(

@@ -24,17 +24,27 @@ final class TableSchemas {
     return List.of(
         "age-limits",
         "anatomy",
+        "care-limits",
         "cautions",
+        "check-conditions",
+        "check-limits",
         "checks",
+        "cleaning-results",
         "common",
         "criteria",
         "defects",
         "edition",
         "editions",
+        "hydrostatic",
         "index",
         "intervals",
         "permissions",
+        "small-sample-factors",
         "sources",
+        "strength-discards",
+        "strength-methods",
+        "strength-requirements",
+        "stronger-checks",
         "vocabulary");
   }
 

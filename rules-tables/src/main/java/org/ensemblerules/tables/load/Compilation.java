@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BiConsumer;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
@@ -35,19 +35,19 @@ final class Compilation {
    *
    * @param completed the tables; one that is not sound is passed over, since a row that could not
    *     be read would be reported as a gap
-   * @param compiler compiles rows
+   * @param compiler compiles the rows of an edition
    * @param taker takes each sound table
    * @param faults takes the faults
    */
   static <R extends Row, T> void run(
       Collection<CarryOver.Completed<R>> completed,
-      Function<List<R>, TableResult<T>> compiler,
+      BiFunction<EditionId, List<R>, TableResult<T>> compiler,
       BiConsumer<EditionId, T> taker,
       Faults faults) {
     Compilation compilation = new Compilation(faults);
     for (CarryOver.Completed<R> table : completed) {
       if (table.sound()) {
-        TableResult<T> result = compiler.apply(table.rows());
+        TableResult<T> result = compiler.apply(table.own().edition(), table.rows());
         if (result instanceof TableResult.Sound<T> sound) {
           taker.accept(table.own().edition(), sound.table());
         } else {

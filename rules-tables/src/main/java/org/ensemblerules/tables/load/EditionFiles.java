@@ -49,6 +49,12 @@ final class EditionFiles {
     return byTable.containsKey(type);
   }
 
+  /** Tells whether an edition surely lacks a table: none of its files is it, or could be. */
+  boolean lack(TableType<?> type, EditionId edition) {
+    return !byTable.getOrDefault(type, Map.of()).containsKey(edition)
+        && !incomplete.contains(edition);
+  }
+
   /** Reads the rows of a table of all editions. */
   <R extends Row> List<EditionTable<R>> tables(TableType<R> type, BasisReader bases) {
     List<EditionTable<R>> tables = new ArrayList<>();

@@ -76,20 +76,20 @@ record TableFile(
               "tables of " + listed.subject() + ": " + namesOf(listed));
     }
     if (type.isPresent()
-        && type.get().equals(TableType.ANATOMY)
+        && type.get().ofTradeOnly()
         && !folder.edition().equals(LoadedTables.TRADE)) {
-      at.fault("an anatomy table of " + folder.edition(), "one of " + LoadedTables.TRADE + " only");
+      at.fault(
+          "a table " + type.get() + " of " + folder.edition(),
+          "one of " + LoadedTables.TRADE + " only");
     }
     return type;
   }
 
   private static String namesOf(EditionFolder.Listed listed) {
-    String names =
-        TableType.named().values().stream()
-            .filter(type -> type.subject() == listed.subject())
-            .map(TableType::name)
-            .collect(Collectors.joining(", "));
-    return names.isEmpty() ? "none yet" : names;
+    return TableType.named().values().stream()
+        .filter(type -> type.subject() == listed.subject())
+        .map(TableType::name)
+        .collect(Collectors.joining(", "));
   }
 
   private static Optional<EditionId> edition(JsonCursor at, EditionId expected) {

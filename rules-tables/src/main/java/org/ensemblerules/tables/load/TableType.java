@@ -4,9 +4,14 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.ensemblerules.care.CareLimitRow;
+import org.ensemblerules.care.CleaningResultRow;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.effect.CheckRow;
 import org.ensemblerules.effect.PermissionRow;
+import org.ensemblerules.fieldcheck.CheckLimitRow;
+import org.ensemblerules.fieldcheck.ConditionRow;
+import org.ensemblerules.fieldcheck.StrongerRow;
 import org.ensemblerules.gear.AnatomyRow;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.IntervalRow;
@@ -14,36 +19,87 @@ import org.ensemblerules.retirement.AgeLimitRow;
 import org.ensemblerules.ruleset.CautionRow;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.Row;
+import org.ensemblerules.strength.DiscardRow;
+import org.ensemblerules.strength.HydrostaticRow;
+import org.ensemblerules.strength.MethodRow;
+import org.ensemblerules.strength.RequirementRow;
+import org.ensemblerules.strength.SmallSampleRow;
 
 /**
- * A table that editions have: its name in files, the subject it belongs to and how its rows are
- * read.
+ * A table that editions have: its name in files, the subject it belongs to, whether only the
+ * trade's own body of rules may have it, and how its rows are read.
  *
  * @param <R> its rows
  */
-record TableType<R extends Row>(String name, Subject subject, FamilyReader<R> reader) {
-  static final TableType<AnatomyRow> ANATOMY =
-      new TableType<>("anatomy", Subject.PRODUCT, GearReaders::anatomy);
+record TableType<R extends Row>(
+    String name, Subject subject, boolean ofTradeOnly, FamilyReader<R> reader) {
+  static final TableType<AnatomyRow> ANATOMY = ofTrade("anatomy", GearReaders::anatomy);
+  static final TableType<MethodRow> METHODS =
+      ofTrade("strength-methods", LaboratoryReaders::methods);
+  static final TableType<DiscardRow> DISCARDS =
+      ofTrade("strength-discards", LaboratoryReaders::discards);
+  static final TableType<HydrostaticRow> HYDROSTATIC =
+      ofTrade("hydrostatic", LaboratoryReaders::hydrostatic);
+  static final TableType<SmallSampleRow> SMALL_SAMPLES =
+      ofTrade("small-sample-factors", LaboratoryReaders::smallSamples);
+  static final TableType<RequirementRow> REQUIREMENTS =
+      of("strength-requirements", Subject.PRODUCT, RequirementReader::requirements);
+  static final TableType<CareLimitRow> CARE_LIMITS =
+      of("care-limits", Subject.CARE, CareReaders::careLimits);
+  static final TableType<CleaningResultRow> CLEANING_RESULTS =
+      of("cleaning-results", Subject.CARE, CareReaders::cleaningResults);
   static final TableType<CriterionRow> CRITERIA =
-      new TableType<>("criteria", Subject.INSPECTION, InspectionReaders::criteria);
+      of("criteria", Subject.INSPECTION, InspectionReaders::criteria);
   static final TableType<IntervalRow> INTERVALS =
-      new TableType<>("intervals", Subject.INSPECTION, InspectionReaders::intervals);
+      of("intervals", Subject.INSPECTION, InspectionReaders::intervals);
   static final TableType<DefectRow> DEFECTS =
-      new TableType<>("defects", Subject.INSPECTION, DefectReaders::defects);
-  static final TableType<CheckRow> CHECKS =
-      new TableType<>("checks", Subject.INSPECTION, EffectReaders::checks);
+      of("defects", Subject.INSPECTION, DefectReaders::defects);
+  static final TableType<CheckRow> CHECKS = of("checks", Subject.INSPECTION, EffectReaders::checks);
+  static final TableType<StrongerRow> STRONGER_CHECKS =
+      of("stronger-checks", Subject.INSPECTION, FieldcheckReaders::strongerChecks);
+  static final TableType<ConditionRow> CONDITIONS =
+      of("check-conditions", Subject.INSPECTION, FieldcheckReaders::conditions);
+  static final TableType<CheckLimitRow> CHECK_LIMITS =
+      of("check-limits", Subject.INSPECTION, FieldcheckReaders::checkLimits);
   static final TableType<PermissionRow> PERMISSIONS =
-      new TableType<>("permissions", Subject.INSPECTION, EffectReaders::permissions);
+      of("permissions", Subject.INSPECTION, EffectReaders::permissions);
   static final TableType<CautionRow> CAUTIONS =
-      new TableType<>("cautions", Subject.INSPECTION, EffectReaders::cautions);
+      of("cautions", Subject.INSPECTION, EffectReaders::cautions);
   static final TableType<AgeLimitRow> AGE_LIMITS =
-      new TableType<>("age-limits", Subject.AGE, GearReaders::ageLimits);
+      of("age-limits", Subject.AGE, GearReaders::ageLimits);
 
   private static final Map<String, TableType<?>> BY_NAME = byName();
 
+  private static <R extends Row> TableType<R> of(
+      String name, Subject subject, FamilyReader<R> reader) {
+    return new TableType<>(name, subject, false, reader);
+  }
+
+  private static <R extends Row> TableType<R> ofTrade(String name, FamilyReader<R> reader) {
+    return new TableType<>(name, Subject.PRODUCT, true, reader);
+  }
+
   private static Map<String, TableType<?>> byName() {
     Map<String, TableType<?>> types = new LinkedHashMap<>();
-    List.of(ANATOMY, CRITERIA, INTERVALS, DEFECTS, CHECKS, PERMISSIONS, CAUTIONS, AGE_LIMITS)
+    List.of(
+            ANATOMY,
+            METHODS,
+            DISCARDS,
+            HYDROSTATIC,
+            SMALL_SAMPLES,
+            REQUIREMENTS,
+            CARE_LIMITS,
+            CLEANING_RESULTS,
+            CRITERIA,
+            INTERVALS,
+            DEFECTS,
+            CHECKS,
+            STRONGER_CHECKS,
+            CONDITIONS,
+            CHECK_LIMITS,
+            PERMISSIONS,
+            CAUTIONS,
+            AGE_LIMITS)
         .forEach(type -> types.put(type.name(), type));
     return Collections.unmodifiableMap(types);
   }
