@@ -33,10 +33,10 @@ final class Elements {
 
   /** The garments that a family is for, if not for all of them; the kinds, if for several. */
   static String only(List<ElementKind> elements) {
-    boolean whole =
-        elements.size() == 1 && !GARMENTS.containsAll(elements) && !COVERS.containsAll(elements)
-            || Set.copyOf(elements).equals(GARMENTS)
-            || Set.copyOf(elements).equals(COVERS);
+    boolean alone =
+        elements.size() == 1 && !GARMENTS.containsAll(elements) && !COVERS.containsAll(elements);
+    Set<ElementKind> all = Set.copyOf(elements);
+    boolean whole = alone || all.equals(GARMENTS) || all.equals(COVERS);
     return whole ? "" : Words.of(elements);
   }
 

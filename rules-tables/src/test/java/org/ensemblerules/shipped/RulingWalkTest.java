@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.ensemblerules.defect.Band;
 import org.ensemblerules.defect.DefectKind;
@@ -104,7 +105,7 @@ class RulingWalkTest {
       right =
           holding.size() == 1
               && ruling instanceof Ruling.Covered covered
-              && covered.row() == holding.get(0);
+              && Objects.equals(covered.row(), holding.get(0));
     }
     if (!right) {
       assertThat(ruling).as("%s, %s, rows %s", cell, extent, rows).isNull();

@@ -128,14 +128,15 @@ class ShippedRulesTest {
         .asString()
         .contains("/editions/AGE", "NFPA_1851_2019", "NFPA_1851_2020");
     assertThat(RuleSets.compose(ShippedEditions.loaded(), Map.of()))
-        .isInstanceOfSatisfying(
-            Loaded.Refused.class, refused -> assertThat(refused.faults()).hasSize(2));
+        .isInstanceOf(Loaded.Refused.class)
+        .asString()
+        .contains("/editions/INSPECTION", "/editions/AGE");
   }
 
   private static List<JsonFault> faults(EditionId inspection, EditionId age) {
-    Loaded<RuleSet> composed = compose(inspection, age);
-    assertThat(composed).isInstanceOf(Loaded.Refused.class);
-    return ((Loaded.Refused<RuleSet>) composed).faults();
+    return compose(inspection, age) instanceof Loaded.Refused<RuleSet> refused
+        ? refused.faults()
+        : List.of();
   }
 
   private static Loaded<RuleSet> compose(EditionId inspection, EditionId age) {
