@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.EnumSet;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.effect.Scope;
@@ -162,12 +164,31 @@ class BandEdgesTest {
     assertThat(all.holds(new Extent.NotMeasured())).isFalse();
   }
 
+  /** Told apart by the band itself, not only by the order in which a table tries them. */
+  @Test
+  void theLowerEdgeIsOutsideAndTheUpperInside() {
+    Band.Counts counts = new Band.Counts(2, 4);
+    assertThat(IntStream.rangeClosed(1, 6).filter(n -> counts.holds(new Extent.Count(n))))
+        .containsExactly(3, 4);
+    Band range =
+        new Band.Range(
+            ExtentKind.LENGTH,
+            Optional.of(Quantity.of("1", Unit.INCH)),
+            Optional.of(Quantity.of("2", Unit.INCH)));
+    assertThat(
+            Stream.of("0.9", "1", "1.1", "2", "2.1")
+                .filter(n -> range.holds(new Extent.Length(Quantity.of(n, Unit.INCH)))))
+        .containsExactly("1.1", "2");
+  }
+
   @Test
   void extentsSayTheirKind() {
     assertThat(new Extent.NotMeasured().kind()).isEmpty();
     assertThat(new Extent.NotMeasured()).hasToString("extent not measured");
     assertThat(new Extent.Count(3).kind()).contains(ExtentKind.COUNT);
     assertThat(new Extent.Count(3)).hasToString("count 3");
+    assertThat(new Extent.Length(Quantity.of("1.0", Unit.INCH))).hasToString("1.0 in");
+    assertThat(new Extent.Area(Quantity.of("2", Unit.SQUARE_INCH))).hasToString("2 in2");
     assertThat(new Extent.Graded(Grade.HELD).kind()).contains(ExtentKind.GRADE);
     assertThat(new Extent.Length(Quantity.of("1", Unit.INCH)).kind()).contains(ExtentKind.LENGTH);
     assertThat(new Extent.Area(Quantity.of("1", Unit.SQUARE_INCH)).kind())

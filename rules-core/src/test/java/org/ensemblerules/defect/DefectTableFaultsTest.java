@@ -69,6 +69,25 @@ class DefectTableFaultsTest {
   }
 
   @Test
+  void countsAndGradesInAnyOrderAreSoundAndSorted() {
+    row(new Band.Counts(4, Integer.MAX_VALUE));
+    row(new Band.Counts(0, 2));
+    row(new Band.Counts(2, 4));
+    row("TRIM@OUTER_SHELL", new Band.Grades(EnumSet.of(Grade.MODERATE, Grade.SEVERE)));
+    row("TRIM@OUTER_SHELL", new Band.Grades(EnumSet.of(Grade.SLIGHT)));
+    DefectTable table = DefectTable.of(rows, FrozenRules.rules().tables().anatomy()).orElseThrow();
+    assertThat(bands(table, "FABRIC@OUTER_SHELL"))
+        .containsExactly("count 1 to 2", "count 3 to 4", "count 5 or more");
+    assertThat(bands(table, "TRIM@OUTER_SHELL")).containsExactly("SLIGHT", "MODERATE or SEVERE");
+  }
+
+  private static List<String> bands(DefectTable table, String site) {
+    return table.bands(ElementKind.COAT, Use.STRUCTURAL, Site.parse(site), DefectKind.RIP).stream()
+        .map(row -> row.band().toString())
+        .toList();
+  }
+
+  @Test
   void aGap() {
     row(inches(null, "1"));
     row(inches("2", null));

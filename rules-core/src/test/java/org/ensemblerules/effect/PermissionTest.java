@@ -3,6 +3,8 @@ package org.ensemblerules.effect;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -111,7 +113,9 @@ class PermissionTest {
 
   @Test
   void onlyTheManufacturerOfThisElementIsItsManufacturer() {
+    Element helmet = FitGear.element(ElementKind.HELMET).build();
     assertThat(asManufacturer("The maker", COAT).granted()).isTrue();
+    assertThat(asManufacturer("The maker", helmet).granted()).isTrue();
     assertThat(asManufacturer("Another maker", COAT).text())
         .isEqualTo("Another maker is not shown to be the manufacturer; the label says The maker");
   }
@@ -140,10 +144,13 @@ class PermissionTest {
 
   @Test
   void whoMayIsListedInTheOrderOfTheirKinds() {
-    assertThat(TABLE.permitted(Task.ADVANCED_REPAIR))
+    List<PermissionRow> reversed = new ArrayList<>(TABLE.rows());
+    Collections.reverse(reversed);
+    PermissionTable table = PermissionTable.of(reversed).orElseThrow();
+    assertThat(table.permitted(Task.ADVANCED_REPAIR))
         .extracting(PermissionRow::entity)
         .containsExactly(EntityKind.VERIFIED_INDEPENDENT_SERVICE_PROVIDER, EntityKind.MANUFACTURER);
-    assertThat(TABLE.permitted(Task.IDENTIFICATION))
+    assertThat(table.permitted(Task.IDENTIFICATION))
         .allMatch(row -> row.task() == Task.IDENTIFICATION);
   }
 

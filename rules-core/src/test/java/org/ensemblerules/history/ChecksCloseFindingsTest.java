@@ -197,6 +197,24 @@ class ChecksCloseFindingsTest {
   }
 
   @Test
+  void aRepairOfSomethingElseSettlesNoFailure() {
+    Event other =
+        new Event.Repaired(
+            When.on(MarkedDate.parse("2024-02-01")),
+            RepairClass.ADVANCED,
+            false,
+            People.PROVIDER,
+            Set.of(new FindingId("F2")));
+    assertThat(
+            seam("2024-01-01")
+                .failed("2024-01-02", Check.SEAM_PULL)
+                .with(other)
+                .passed("2024-02-02", Check.SEAM_PULL)
+                .standingFailures())
+        .hasSize(1);
+  }
+
+  @Test
   void anExpertCertainlyLaterSettlesAFailure() {
     OpenFindingsFixture given = gaps().failed("2024-01-02", Check.SEAM_PULL);
     assertThat(given.passed("2024-01-02", Check.EXPERT_EVALUATION).standingFailures()).hasSize(1);

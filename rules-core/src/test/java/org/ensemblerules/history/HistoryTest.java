@@ -28,9 +28,11 @@ class HistoryTest {
             used("UNKNOWN", 0),
             used("2020", 0),
             new Event.Issued(When.on(MarkedDate.parse("2020-02-01")), "Member 7"),
+            new Event.Issued(When.on(MarkedDate.parse("2020-02-01")), "Member 8"),
             new Event.Returned(When.on(MarkedDate.parse("2020-02-01"))),
             used("2020-02-01", 1),
             used("2020-02-01", 2),
+            used("2020-02-01", 10),
             used("2020-03", 0));
     List<Event> reversed = new ArrayList<>(inOrder);
     Collections.reverse(reversed);

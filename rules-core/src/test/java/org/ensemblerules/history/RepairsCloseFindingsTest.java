@@ -213,6 +213,13 @@ class RepairsCloseFindingsTest {
   }
 
   @Test
+  void aFollowUpCheckWithoutARepairIsNoAttempt() {
+    OpenFindingsFixture given = seam("2024-01-01").passed("2024-02-03", Check.SEAM_PULL);
+    assertThat(given.attempts()).isEmpty();
+    assertThat(given.passed("2024-02-03", Check.WATER_ENTRY).attempts()).hasSize(1);
+  }
+
+  @Test
   void whatHappensLaterDoesNotCountYet() {
     OpenFindingsFixture given =
         seam("2024-01-01").repaired("2024-02-01").passed("2024-03-01", Check.SEAM_PULL);

@@ -90,5 +90,9 @@ class CriteriaTableTest {
     Coverage coverage = Coverage.of(made, FitGear.element(ElementKind.HELMET).build(), empty);
     assertThat(coverage.required()).isZero();
     assertThat(coverage.isComplete()).isFalse();
+    Inspection silent =
+        Inspection.builder(made.kind(), made.occasion(), made.on(), made.by()).build();
+    assertThat(Coverage.of(silent, FitGear.element(ElementKind.HELMET).build(), empty).isComplete())
+        .isFalse();
   }
 }

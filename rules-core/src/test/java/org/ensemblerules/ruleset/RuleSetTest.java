@@ -13,6 +13,7 @@ import java.util.Set;
 import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.Use;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
@@ -131,6 +132,15 @@ class RuleSetTest {
     assertThat(cautions.with(helmet, Set.of())).hasSize(2);
     assertThat(cautions.with(helmet, EnumSet.of(EffectKind.RETIRE))).hasSize(3);
     assertThat(cautions.with(coat, EnumSet.of(EffectKind.CLEAN))).hasSize(1);
+  }
+
+  @Test
+  void aCautionForOneUseIsNotForTheOther() {
+    CautionRow proximity =
+        new CautionRow(
+            FrozenProvenance.of("p"), Set.of(), EnumSet.of(Use.PROXIMITY), Set.of(), "Mind.");
+    CautionTable table = CautionTable.of(List.of(proximity)).orElseThrow();
+    assertThat(table.with(FitGear.element(ElementKind.COAT).build(), Set.of())).isEmpty();
   }
 
   @Test

@@ -186,6 +186,8 @@ class InvalidValuesTest {
             "[SLIGHT, HELD]",
             "at least one, all of one scale",
             () -> new Band.Grades(EnumSet.of(Grade.SLIGHT, Grade.HELD))),
+        credential("from", LocalDate.of(1899, 12, 31), DAY),
+        credential("through", DAY, LocalDate.of(2201, 1, 1)),
         of(
             "Credential.through",
             "2020-05-03",
@@ -202,6 +204,15 @@ class InvalidValuesTest {
             () -> new Identity(Map.of(), Map.of(), "ABC")),
         of("Faulty.faults", "[]", "at least one", () -> new TableResult.Faulty<>(List.of())),
         of("Steps.steps", "[]", "at least one", () -> new WayBack.Steps(List.of())));
+  }
+
+  private static Arguments credential(String field, LocalDate from, LocalDate through) {
+    LocalDate given = field.equals("from") ? from : through;
+    return of(
+        "Credential." + field,
+        given.toString(),
+        "a day in the years 1900 to 2200",
+        () -> new Credential(CredentialScope.CLEAN, from, through));
   }
 
   private static Band range(Quantity over, Quantity upTo) {
@@ -233,6 +244,8 @@ class InvalidValuesTest {
   @Test
   void theLongestTextAllowedIsAllowed() {
     assertThat(new ElementId("A".repeat(100)).value()).hasSize(100);
+    assertThat(new ElementId("a")).isLessThan(new ElementId("b"));
+    assertThat(new SourceId("a")).isLessThan(new SourceId("b"));
     assertThat(new RowKey("a/B-1_2@x.y")).hasToString("a/B-1_2@x.y");
     assertThat(new When(MarkedDate.of(DAY), 10_000).orderInDay()).isEqualTo(10_000);
     assertThat(new Quantity(new BigDecimal("9".repeat(30)), Unit.INCH)).isNotNull();
@@ -240,6 +253,9 @@ class InvalidValuesTest {
     assertThat(new Quantity(new BigDecimal("1E-20"), Unit.INCH)).isNotNull();
     assertThat(new AgeLimit.Years(50)).hasToString("50 years");
     assertThat(new Credential(CredentialScope.CLEAN, DAY, DAY).holdsOn(DAY)).isTrue();
+    LocalDate first = LocalDate.of(1900, 1, 1);
+    LocalDate last = LocalDate.of(2200, 12, 31);
+    assertThat(new Credential(CredentialScope.CLEAN, first, last).holdsOn(DAY)).isTrue();
   }
 
   @Test

@@ -110,6 +110,16 @@ class FindingVerdictsTest {
   }
 
   @Test
+  void aFailedCheckIsNotSaidOfOtherFindings() {
+    GearCase given =
+        COAT.with(failed("F2")).with(finding("FABRIC@WINTER_LINER", DefectKind.SOILING));
+    assertThat(given.verdict().reasons())
+        .filteredOn(reason -> reason.kind() == ReasonKind.CHECK_FAILED)
+        .singleElement()
+        .satisfies(reason -> assertThat(reason.finding()).isEmpty());
+  }
+
+  @Test
   void aFailedCheckSaysForWhichFindings() {
     GearCase given =
         COAT.with(failed("F1", "F2", "F3"))
