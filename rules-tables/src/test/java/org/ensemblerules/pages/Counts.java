@@ -16,6 +16,10 @@ import org.ensemblerules.tables.LoadedTables;
 final class Counts {
   static final List<String> BASES = List.of("READ", "RESTATED", "COMMON_PRACTICE", "MEMORY");
 
+  /** The tables of measurements by name, and the rows that an edition has of each. */
+  static final Map<String, Function<EditionTables, Optional<List<? extends Row>>>> MEASUREMENTS =
+      measurements();
+
   /** The tables by name, and the rows that an edition has of each. */
   static final Map<String, Function<EditionTables, Optional<List<? extends Row>>>> TABLES =
       tables();
@@ -33,6 +37,21 @@ final class Counts {
     tables.put("permissions", each -> each.permissions().map(table -> table.rows()));
     tables.put("checks", each -> each.checks().map(CheckTable::rows));
     tables.put("cautions", each -> each.cautions().map(table -> table.rows()));
+    tables.putAll(MEASUREMENTS);
+    return tables;
+  }
+
+  private static Map<String, Function<EditionTables, Optional<List<? extends Row>>>>
+      measurements() {
+    Map<String, Function<EditionTables, Optional<List<? extends Row>>>> tables =
+        new LinkedHashMap<>();
+    tables.put("conditions of checks", each -> each.conditions().map(table -> table.rows()));
+    tables.put("stronger checks", each -> each.strongerChecks().map(table -> table.rows()));
+    tables.put("limits of checks", each -> each.checkLimits().map(table -> table.rows()));
+    tables.put("care limits", each -> each.careLimits().map(table -> table.rows()));
+    tables.put("cleaning results", each -> each.cleaningResults().map(table -> table.rows()));
+    tables.put("strength", each -> each.strengthRequirements().map(table -> table.rows()));
+    tables.put("test methods", each -> each.strengthMethods().map(table -> table.rows()));
     return tables;
   }
 
@@ -60,9 +79,12 @@ final class Counts {
                 "[age-limits.md](age-limits.md): how old",
                 "[permissions.md](permissions.md): who may do what",
                 "[checks.md](checks.md): what checks show and settle",
+                "[measurements.md](measurements.md): conditions, limits and strength",
                 "[cautions.md](cautions.md): what verdicts warn of",
                 "[editions.md](editions.md): editions and when they took effect",
                 "[sources.md](sources.md): documents cited, and where they were seen"))
+        .paragraph(
+            "No verdict rests on the tables of conditions, limits, results and strength yet.")
         .paragraph(
             "A row is one combination of element, use, part and the like. A family is what stands"
                 + " in a file: one entry for all combinations that say the same.")

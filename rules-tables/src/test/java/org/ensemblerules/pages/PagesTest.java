@@ -35,6 +35,7 @@ class PagesTest {
         DutyPages.permissions(TABLES),
         DutyPages.checks(TABLES),
         DutyPages.cautions(TABLES),
+        MeasurementPage.page(TABLES),
         DocumentPages.sources(TABLES),
         DocumentPages.editions(TABLES));
   }

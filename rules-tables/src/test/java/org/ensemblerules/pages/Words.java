@@ -39,7 +39,12 @@ final class Words {
 
   /** The year alone, since all editions with rows for inspection are of one standard. */
   static String edition(EditionId id) {
-    return id.equals(LoadedTables.TRADE) ? "all" : id.value().replaceAll(".*_", "");
+    if (id.equals(LoadedTables.TRADE)) {
+      return "all";
+    }
+    return id.value().startsWith("NFPA_1851_")
+        ? id.value().replaceAll(".*_", "")
+        : id.value().replace('_', ' ');
   }
 
   static String editions(List<EditionId> ids) {

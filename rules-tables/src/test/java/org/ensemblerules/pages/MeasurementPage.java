@@ -1,0 +1,45 @@
+package org.ensemblerules.pages;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.ensemblerules.source.Row;
+import org.ensemblerules.tables.EditionTables;
+import org.ensemblerules.tables.LoadedTables;
+
+/** The page of the numbers: conditions, limits, cleaning results, strength. */
+final class MeasurementPage {
+  private MeasurementPage() {}
+
+  static Page page(LoadedTables tables) {
+    Markdown page =
+        new Markdown("Measurements")
+            .paragraph(
+                "The numbers that checks, washes, cleanings and strength tests are held against."
+                    + " Each line is one family, told by its first row. Strength requirements are"
+                    + " for new material.");
+    Counts.MEASUREMENTS.forEach(
+        (name, table) ->
+            page.heading(name)
+                .table(
+                    List.of("Family", "Rows", "Says", "Editions", "Basis"), lines(tables, table)));
+    return page.page("measurements.md");
+  }
+
+  private static List<List<String>> lines(
+      LoadedTables tables, Function<EditionTables, Optional<List<? extends Row>>> table) {
+    List<List<String>> lines = new ArrayList<>();
+    for (Family<Row> family :
+        Family.<Row>of(tables, each -> table.apply(each).map(List::<Row>copyOf))) {
+      lines.add(
+          List.of(
+              family.key(),
+              Integer.toString(family.rows().size()),
+              String.join("; ", family.first().canonical()),
+              Words.editions(family.editions()),
+              Words.basis(family.first().provenance())));
+    }
+    return lines;
+  }
+}
