@@ -1,0 +1,98 @@
+package org.ensemblerules.tables;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.source.EditionId;
+import org.ensemblerules.strength.RequirementRow;
+import org.ensemblerules.strength.RequirementTable;
+import org.junit.jupiter.api.Test;
+
+/** How much the shipped tables say of measurements, edition by edition. */
+class ShippedMeasuresTest {
+  private static final EditionId CARE_2008 = new EditionId("NFPA_1851_2008");
+  private static final EditionId CARE_2014 = new EditionId("NFPA_1851_2014");
+  private static final EditionId CARE_2020 = new EditionId("NFPA_1851_2020");
+
+  private final LoadedTables tables = ShippedTables.load().orElseThrow();
+
+  @Test
+  void productEditionsHaveRequirementsInTheOrderOfPublication() {
+    Map<String, Integer> families = new LinkedHashMap<>();
+    Map<String, Integer> rows = new LinkedHashMap<>();
+    for (var edition : tables.editions(Subject.PRODUCT)) {
+      List<RequirementRow> of = requirements(edition.id());
+      rows.put(edition.id().value(), of.size());
+      families.put(
+          edition.id().value(),
+          (int) of.stream().map(row -> row.key().value().split("/", 2)[0]).distinct().count());
+      assertThat(of).extracting(RequirementRow::product).containsOnly(edition.id());
+    }
+    assertThat(List.copyOf(rows.keySet()))
+        .containsExactly(
+            "US_FEDERAL_1980",
+            "EN_469_1995",
+            "NFPA_1971_2000",
+            "EN_469_2005",
+            "NFPA_1971_2007",
+            "NFPA_1971_2013",
+            "NFPA_1971_2018");
+    assertThat(rows.values()).containsExactly(3, 18, 96, 33, 117, 130, 123);
+    assertThat(families.values()).containsExactly(1, 4, 34, 5, 42, 45, 46);
+    assertThat(tables.strengthRequirements().orElseThrow().rows()).hasSize(520);
+  }
+
+  @Test
+  void theTradeHasMethodsDiscardsHydrostaticRowsAndFactors() {
+    assertThat(tables.strengthMethods().orElseThrow().rows()).hasSize(34);
+    assertThat(tables.strengthMethods().orElseThrow().discardRows()).hasSize(12);
+    assertThat(tables.hydrostatic().orElseThrow().rows()).hasSize(6);
+    assertThat(tables.smallSampleFactors().orElseThrow().rows()).hasSize(132);
+  }
+
+  @Test
+  void editionsOfCareHaveConditionsAndLimits() {
+    for (EditionId edition : List.of(CARE_2008, CARE_2014, CARE_2020)) {
+      EditionTables of = tables.tables(edition);
+      assertThat(of.conditions().orElseThrow().rows()).as("%s", edition).hasSize(29);
+      assertThat(of.strongerChecks().orElseThrow().rows()).as("%s", edition).hasSize(12);
+      assertThat(of.checkLimits().orElseThrow().rows()).as("%s", edition).hasSize(1);
+    }
+    assertThat(tables.tables(CARE_2008).careLimits().orElseThrow().rows()).hasSize(192);
+    assertThat(tables.tables(CARE_2014).careLimits().orElseThrow().rows()).hasSize(192);
+    assertThat(tables.tables(CARE_2020).careLimits().orElseThrow().rows()).hasSize(228);
+    assertThat(tables.tables(CARE_2014).cleaningResults()).isEmpty();
+    assertThat(tables.tables(CARE_2020).cleaningResults().orElseThrow().rows()).hasSize(3);
+  }
+
+  @Test
+  void rulesAreListedOnlyForEditionsThatInspect() {
+    assertThat(ShippedRules.editions())
+        .extracting(edition -> edition.id())
+        .containsExactly(CARE_2008, CARE_2014, CARE_2020);
+    assertThat(tables.editions(Subject.CARE))
+        .extracting(edition -> edition.id())
+        .containsExactly(CARE_2008, CARE_2014, CARE_2020);
+  }
+
+  @Test
+  void everyRequirementIsOfAPartThatTheElementHas() {
+    assertThat(tables.strengthRequirements().map(RequirementTable::rows).orElseThrow())
+        .allMatch(
+            row ->
+                tables
+                    .anatomy()
+                    .orElseThrow()
+                    .at(row.element(), row.use(), row.site())
+                    .isPresent());
+  }
+
+  private List<RequirementRow> requirements(EditionId edition) {
+    Optional<RequirementTable> of = tables.tables(edition).strengthRequirements();
+    return of.orElseThrow().rows();
+  }
+}
