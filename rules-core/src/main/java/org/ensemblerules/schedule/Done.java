@@ -2,6 +2,7 @@ package org.ensemblerules.schedule;
 
 import com.google.common.collect.ImmutableList;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -25,13 +26,18 @@ final class Done {
         onThatOccasion.sorted(When.LAST_CERTAIN).collect(ImmutableList.toImmutableList());
   }
 
-  List<When> all() {
-    return all;
-  }
-
-  /** The days that count as done on: the earliest of each. */
-  List<LocalDate> days() {
-    return all.stream().flatMap(when -> when.date().earliest().stream()).toList();
+  /** One for each day that counts as done on, the earliest of each date: the last of that day. */
+  List<When> onDistinctDays() {
+    List<When> distinct = new ArrayList<>();
+    for (When when : all) {
+      int last = distinct.size() - 1;
+      if (last >= 0 && distinct.get(last).date().earliest().equals(when.date().earliest())) {
+        distinct.set(last, when);
+      } else {
+        distinct.add(when);
+      }
+    }
+    return distinct;
   }
 
   /** The day on which the first of those was done that answer an occurrence. */

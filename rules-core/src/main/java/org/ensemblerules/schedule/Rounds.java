@@ -28,9 +28,8 @@ final class Rounds {
     this.row = row;
     this.every = every;
     this.since = facts.since(every.start());
-    Done counted = facts.done(task.doneBy(), Optional.empty());
-    this.done = counted.all();
-    this.days = counted.days();
+    this.done = facts.done(task.doneBy(), Optional.empty()).onDistinctDays();
+    this.days = done.stream().flatMap(when -> when.date().earliest().stream()).toList();
   }
 
   /** Why nothing is due, if nothing is. */

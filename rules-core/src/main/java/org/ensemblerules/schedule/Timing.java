@@ -13,7 +13,7 @@ public sealed interface Timing {
   int MOST_DAYS = 3660;
 
   /**
-   * A number of times in every span of months, whenever it begins.
+   * A number of times, on different days, in every span of months, whenever it begins.
    *
    * @param start from when the first span counts; not null
    * @param firstMonths months from the start by which all of the first must be done, 1 to 600
