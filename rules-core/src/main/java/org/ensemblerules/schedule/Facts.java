@@ -45,7 +45,7 @@ final class Facts {
     this.tables = tables;
     this.record = record;
     this.asOf = asOf;
-    this.reserve = new Reserve(record.history());
+    this.reserve = new Reserve(record.element(), record.history());
     this.counting =
         history().events(Event.Inspected.class).stream()
             .filter(this::certainlyHappened)

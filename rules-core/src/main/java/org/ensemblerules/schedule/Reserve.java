@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.ensemblerules.gear.Element;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
 import org.ensemblerules.history.When;
@@ -21,18 +22,28 @@ final class Reserve {
   private final ImmutableList<When> returned;
   private final ImmutableList<When> firstReturnedFrom;
 
-  Reserve(History history) {
+  /** Placing in service, where it is known, is as good as an issue. */
+  Reserve(Element element, History history) {
+    List<When> placed =
+        Stream.of(element.inService())
+            .filter(date -> date.earliest().isPresent())
+            .map(When::on)
+            .toList();
     List<When> inUse =
-        Stream.of(Event.Issued.class, Event.Used.class, Event.Exposed.class)
-            .flatMap(kind -> history.events(kind).stream())
-            .map(Event::when)
+        Stream.concat(
+                placed.stream(),
+                Stream.of(Event.Issued.class, Event.Used.class, Event.Exposed.class)
+                    .flatMap(kind -> history.events(kind).stream())
+                    .map(Event::when))
             .toList();
     this.inUseByLast = ImmutableList.sortedCopyOf(When.LAST_CERTAIN, inUse);
     this.inUseByFirst = ImmutableList.sortedCopyOf(When.FIRST_CERTAIN, inUse);
     this.issuedByFirst =
         ImmutableList.sortedCopyOf(
             When.FIRST_CERTAIN,
-            history.events(Event.Issued.class).stream().map(Event::when).toList());
+            Stream.concat(
+                    placed.stream(), history.events(Event.Issued.class).stream().map(Event::when))
+                .toList());
     List<When> last = new ArrayList<>();
     for (When issued : issuedByFirst) {
       boolean later =

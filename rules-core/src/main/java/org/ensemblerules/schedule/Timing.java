@@ -9,6 +9,9 @@ public sealed interface Timing {
   /** The longest time that can be given, in months. */
   int MOST_MONTHS = 600;
 
+  /** The largest number of times that can be given. */
+  int MOST_TIMES = 12;
+
   /** The longest time that can be given, in days. */
   int MOST_DAYS = 3660;
 
@@ -29,7 +32,7 @@ public sealed interface Timing {
     public Every {
       Objects.requireNonNull(start, "start");
       require("Timing.firstMonths", firstMonths, MOST_MONTHS, "months");
-      require("Timing.times", times, 12, "times");
+      require("Timing.times", times, MOST_TIMES, "times");
       require("Timing.withinMonths", withinMonths, MOST_MONTHS, "months");
     }
 

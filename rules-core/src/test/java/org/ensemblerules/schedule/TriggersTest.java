@@ -268,7 +268,10 @@ class TriggersTest {
     exempt(inspected.issued("2021-05-01"), "2022-04-01");
     exempt(inspected.issued("2024-06-16"), null);
     exempt(inspected.issued("UNKNOWN"), "2022-04-01");
-    exempt(HELMET.inspected(InspectionKind.ADVANCED, "2021-04-01"), null);
+    Kept stock = Kept.inServiceSince(ElementKind.HELMET, MarkedDate.unknown());
+    exempt(stock.inspected(InspectionKind.ADVANCED, "2021-04-01"), null);
+    exempt(HELMET.inspected(InspectionKind.ADVANCED, "2021-04-01"), "2022-04-01");
+    exempt(HELMET.inspected(InspectionKind.ADVANCED, "2020-04-01"), "2021-06-01");
     assertThat(RESERVE.calendar(inspected.record(), AS_OF, AS_OF, AS_OF.plusYears(2))).isEmpty();
     assertThat(RESERVE.missed(inspected.record(), AS_OF)).isEmpty();
     assertThat(RESERVE.missed(inspected.issued("2024-05-01").record(), AS_OF))

@@ -37,6 +37,8 @@ import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.measure.Bound;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.schedule.Start;
+import org.ensemblerules.schedule.Trigger;
 import org.ensemblerules.source.Confidence;
 import org.ensemblerules.source.Seen;
 import org.ensemblerules.source.SourceKind;
@@ -82,6 +84,8 @@ class SchemaVocabularyTest {
             WashPractice.class,
             Contaminant.class,
             Exposure.class,
+            Start.class,
+            Trigger.class,
             Transfer.class,
             Property.class,
             Direction.class,
