@@ -1,6 +1,6 @@
 /**
- * By when must an element, a layer or a part leave service, what ends it today, and how is it
- * disposed of?
+ * By when must an element, a layer or a part leave service, what ends it today, how is it disposed
+ * of, and what is kept of it after an incident?
  */
 @NullMarked
 package org.ensemblerules.retirement;

@@ -1,0 +1,13 @@
+package org.ensemblerules.retirement;
+
+/** What may become of a retired element. */
+public enum DisposalRoute {
+  /** Destroyed, or cut into pieces that nobody can use for fire fighting. */
+  DESTROY,
+  /** Handed over as specialised waste. */
+  SPECIALISED_WASTE,
+  /** Kept for training without live fire, and for nothing else. */
+  NON_LIVE_FIRE_TRAINING,
+  /** Kept in custody as it was found, until it is released. */
+  CUSTODY
+}
