@@ -17,6 +17,7 @@ module org.ensemblerules.core {
   exports org.ensemblerules.history;
   exports org.ensemblerules.retirement;
   exports org.ensemblerules.schedule;
+  exports org.ensemblerules.record;
   exports org.ensemblerules.ruleset;
   exports org.ensemblerules.verdict;
 }

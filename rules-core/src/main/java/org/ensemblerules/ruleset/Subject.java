@@ -9,5 +9,7 @@ public enum Subject {
   /** What is looked at, by whom, how often, and what defects call for. */
   INSPECTION,
   /** How old they may become. */
-  AGE
+  AGE,
+  /** What is recorded of them, what becomes of them in the end, and what laws ask of both. */
+  RECORD
 }

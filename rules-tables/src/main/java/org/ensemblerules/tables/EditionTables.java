@@ -18,7 +18,11 @@ import org.ensemblerules.fieldcheck.StrongerTable;
 import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.IntervalTable;
+import org.ensemblerules.record.PfasLawTable;
+import org.ensemblerules.record.RecordItemTable;
 import org.ensemblerules.retirement.AgeLimitTable;
+import org.ensemblerules.retirement.CustodyTable;
+import org.ensemblerules.retirement.DisposalTable;
 import org.ensemblerules.ruleset.CautionTable;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.schedule.TaskTable;
@@ -53,7 +57,11 @@ public final class EditionTables {
           Map.entry(CheckLimitTable.class, Subject.INSPECTION),
           Map.entry(PermissionTable.class, Subject.INSPECTION),
           Map.entry(CautionTable.class, Subject.INSPECTION),
-          Map.entry(AgeLimitTable.class, Subject.AGE));
+          Map.entry(AgeLimitTable.class, Subject.AGE),
+          Map.entry(RecordItemTable.class, Subject.RECORD),
+          Map.entry(DisposalTable.class, Subject.RECORD),
+          Map.entry(CustodyTable.class, Subject.RECORD),
+          Map.entry(PfasLawTable.class, Subject.RECORD));
 
   private final EditionId edition;
   private final Map<Class<?>, Object> tables;
@@ -264,6 +272,42 @@ public final class EditionTables {
    */
   public Optional<AgeLimitTable> ageLimits() {
     return table(AgeLimitTable.class);
+  }
+
+  /**
+   * Returns what is recorded of elements.
+   *
+   * @return the table; empty if the edition has none
+   */
+  public Optional<RecordItemTable> recordItems() {
+    return table(RecordItemTable.class);
+  }
+
+  /**
+   * Returns what may become of retired elements.
+   *
+   * @return the table; empty if the edition has none
+   */
+  public Optional<DisposalTable> disposalRoutes() {
+    return table(DisposalTable.class);
+  }
+
+  /**
+   * Returns the steps of custody after a special incident.
+   *
+   * @return the table; empty if the edition has none
+   */
+  public Optional<CustodyTable> custodySteps() {
+    return table(CustodyTable.class);
+  }
+
+  /**
+   * Returns what the laws of places ask where gear contains added PFAS.
+   *
+   * @return the table; empty for whatever is not {@link LoadedTables#LAW}
+   */
+  public Optional<PfasLawTable> pfasLaws() {
+    return table(PfasLawTable.class);
   }
 
   /** Collects the tables of an edition. */

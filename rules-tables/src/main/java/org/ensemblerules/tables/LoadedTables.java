@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.ensemblerules.gear.AnatomyTable;
+import org.ensemblerules.record.PfasLawTable;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
@@ -26,6 +27,12 @@ public final class LoadedTables {
    * editions are compiled.
    */
   public static final EditionId TRADE = new EditionId("TRADE");
+
+  /**
+   * The body of rules that is public law and no edition of a standard. It alone has a table of the
+   * laws on added PFAS.
+   */
+  public static final EditionId LAW = new EditionId("LAW");
 
   private final Map<SourceId, Source> sources;
   private final List<Edition> editions;
@@ -84,8 +91,8 @@ public final class LoadedTables {
   }
 
   /**
-   * Returns the editions known, with or without tables. The trade's own body of rules is not among
-   * them unless it is listed as one.
+   * Returns the editions known, with or without tables. The trade's own body of rules and public
+   * law are not among them unless listed as such.
    *
    * @return the editions in the order of publication; never null
    */
@@ -169,6 +176,15 @@ public final class LoadedTables {
    */
   public Optional<SmallSampleTable> smallSampleFactors() {
     return tables(TRADE).smallSampleFactors();
+  }
+
+  /**
+   * Returns what the laws of places ask where gear contains added PFAS.
+   *
+   * @return the table; empty if the set has none
+   */
+  public Optional<PfasLawTable> pfasLaws() {
+    return tables(LAW).pfasLaws();
   }
 
   /**

@@ -35,6 +35,10 @@ final class Counts {
     tables.put("intervals", each -> each.intervals().map(table -> table.rows()));
     tables.put("tasks", each -> each.tasks().map(table -> table.rows()));
     tables.put("age limits", each -> each.ageLimits().map(table -> table.rows()));
+    tables.put("record items", each -> each.recordItems().map(table -> table.rows()));
+    tables.put("routes of disposal", each -> each.disposalRoutes().map(table -> table.rows()));
+    tables.put("steps of custody", each -> each.custodySteps().map(table -> table.rows()));
+    tables.put("laws on PFAS", each -> each.pfasLaws().map(table -> table.rows()));
     tables.put("permissions", each -> each.permissions().map(table -> table.rows()));
     tables.put("checks", each -> each.checks().map(CheckTable::rows));
     tables.put("cautions", each -> each.cautions().map(table -> table.rows()));
@@ -79,6 +83,9 @@ final class Counts {
                 "[intervals.md](intervals.md): how often",
                 "[tasks.md](tasks.md): which tasks are due when",
                 "[age-limits.md](age-limits.md): how old",
+                "[record-items.md](record-items.md): what is recorded",
+                "[disposal.md](disposal.md): what becomes of retired gear, and custody",
+                "[pfas-laws.md](pfas-laws.md): what laws ask of sales",
                 "[permissions.md](permissions.md): who may do what",
                 "[checks.md](checks.md): what checks show and settle",
                 "[measurements.md](measurements.md): conditions, limits and strength",
@@ -86,7 +93,8 @@ final class Counts {
                 "[editions.md](editions.md): editions and when they took effect",
                 "[sources.md](sources.md): documents cited, and where they were seen"))
         .paragraph(
-            "No verdict rests on the tables of tasks, conditions, limits, results and strength yet.")
+            "No verdict rests on the tables of tasks, records, disposal, custody, laws, conditions,"
+                + " limits, results and strength yet.")
         .paragraph(
             "A row is one combination of element, use, part and the like. A family is what stands"
                 + " in a file: one entry for all combinations that say the same.")

@@ -42,6 +42,9 @@ final class Words {
     if (id.equals(LoadedTables.TRADE)) {
       return "all";
     }
+    if (id.equals(LoadedTables.LAW)) {
+      return "law";
+    }
     return id.value().startsWith("NFPA_1851_")
         ? id.value().replaceAll(".*_", "")
         : id.value().replace('_', ' ');

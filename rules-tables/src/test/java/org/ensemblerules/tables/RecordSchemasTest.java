@@ -49,7 +49,7 @@ class RecordSchemasTest {
           Map.entry("verdict#/$defs/reasonKind", names(ReasonKind.class)));
 
   @ParameterizedTest
-  @ValueSource(strings = {"assessment", "record", "verdict"})
+  @ValueSource(strings = {"assessment", "file", "record", "verdict"})
   void everyEnumerationIsThatOfTheCode(String file) {
     List<String> pointers = new ArrayList<>();
     enumerations(TableSchemas.text(file), "", pointers);
@@ -70,6 +70,13 @@ class RecordSchemasTest {
   void eachLayerCanHaveALabel() {
     JsonNode layers =
         TableSchemas.text("assessment").at("/$defs/element/properties/layers/properties");
+
+    assertThat(fieldNames(layers)).isEqualTo(names(LayerKind.class));
+  }
+
+  @Test
+  void eachLayerCanHaveALabelOnFile() {
+    JsonNode layers = TableSchemas.text("file").at("/$defs/filed/properties/layers/properties");
 
     assertThat(fieldNames(layers)).isEqualTo(names(LayerKind.class));
   }
@@ -99,7 +106,7 @@ class RecordSchemasTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"assessment", "record", "verdict"})
+  @ValueSource(strings = {"assessment", "file", "record", "verdict"})
   void noObjectIsLeftOpen(String file) {
     assertThat(objects(TableSchemas.text(file)))
         .isNotEmpty()
@@ -109,7 +116,7 @@ class RecordSchemasTest {
 
   /** Against the meta-schema of the specification, JSON Schema 2020-12. */
   @ParameterizedTest
-  @ValueSource(strings = {"assessment", "record", "verdict"})
+  @ValueSource(strings = {"assessment", "file", "record", "verdict"})
   void theSchemasAreSchemas(String file) {
     Schema meta =
         SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)

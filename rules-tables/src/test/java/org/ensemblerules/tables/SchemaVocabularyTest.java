@@ -36,6 +36,14 @@ import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.measure.Bound;
 import org.ensemblerules.measure.Unit;
+import org.ensemblerules.record.PfasContent;
+import org.ensemblerules.record.RecordDetail;
+import org.ensemblerules.record.RecordItem;
+import org.ensemblerules.record.SaleParty;
+import org.ensemblerules.retirement.CustodyStep;
+import org.ensemblerules.retirement.DisposalRoute;
+import org.ensemblerules.retirement.RetirementReason;
+import org.ensemblerules.retirement.RouteCondition;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.schedule.Start;
 import org.ensemblerules.schedule.Trigger;
@@ -90,7 +98,15 @@ class SchemaVocabularyTest {
             Property.class,
             Direction.class,
             Statistic.class,
-            Construction.class)) {
+            Construction.class,
+            RecordItem.class,
+            RecordDetail.class,
+            RetirementReason.class,
+            DisposalRoute.class,
+            RouteCondition.class,
+            CustodyStep.class,
+            SaleParty.class,
+            PfasContent.class)) {
       String name = type.getSimpleName();
       names.put(Character.toLowerCase(name.charAt(0)) + name.substring(1), names(type));
     }

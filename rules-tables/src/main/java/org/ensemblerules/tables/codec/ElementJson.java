@@ -41,7 +41,7 @@ final class ElementJson {
         });
   }
 
-  private static Optional<Map<LayerKind, Label>> layers(JsonCursor at) {
+  static Optional<Map<LayerKind, Label>> layers(JsonCursor at) {
     ObjectCursor object = at.object();
     Map<LayerKind, Label> labels = new EnumMap<>(LayerKind.class);
     for (LayerKind layer : LayerKind.values()) {
@@ -53,16 +53,18 @@ final class ElementJson {
   static JsonNode write(Element element) {
     Fields fields = named(element).known("label", element.label(), LabelJson::write);
     if (!element.layerLabels().isEmpty()) {
-      Fields layers = new Fields();
-      element
-          .layerLabels()
-          .forEach((layer, label) -> layers.put(layer.name(), LabelJson.write(label)));
-      fields.put("layers", layers.node());
+      fields.put("layers", layers(element.layerLabels()));
     }
     return fields
         .known("inService", element.inService())
         .known("cbrnOption", element.cbrnOption())
         .node();
+  }
+
+  static JsonNode layers(Map<LayerKind, Label> labels) {
+    Fields layers = new Fields();
+    labels.forEach((layer, label) -> layers.put(layer.name(), LabelJson.write(label)));
+    return layers.node();
   }
 
   /** Writes which element it is, without what is known of it. */

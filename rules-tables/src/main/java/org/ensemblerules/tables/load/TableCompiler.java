@@ -19,7 +19,11 @@ import org.ensemblerules.fieldcheck.StrongerTable;
 import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.IntervalTable;
+import org.ensemblerules.record.PfasLawTable;
+import org.ensemblerules.record.RecordItemTable;
 import org.ensemblerules.retirement.AgeLimitTable;
+import org.ensemblerules.retirement.CustodyTable;
+import org.ensemblerules.retirement.DisposalTable;
 import org.ensemblerules.ruleset.CautionTable;
 import org.ensemblerules.schedule.TaskTable;
 import org.ensemblerules.source.EditionId;
@@ -60,6 +64,7 @@ final class TableCompiler {
     inspectionAndAge();
     care();
     strength();
+    record();
     return editions.values().stream().map(EditionTables.Builder::build).toList();
   }
 
@@ -82,6 +87,13 @@ final class TableCompiler {
     run(TableType.CARE_LIMITS, CareLimitTable.class, CareLimitTable::of);
     run(TableType.CLEANING_RESULTS, CleaningResultTable.class, CleaningResultTable::of);
     run(TableType.TASKS, TaskTable.class, TaskTable::of);
+  }
+
+  private void record() {
+    run(TableType.RECORD_ITEMS, RecordItemTable.class, RecordItemTable::of);
+    run(TableType.DISPOSAL_ROUTES, DisposalTable.class, DisposalTable::of);
+    run(TableType.CUSTODY_STEPS, CustodyTable.class, CustodyTable::of);
+    run(TableType.PFAS_LAWS, PfasLawTable.class, PfasLawTable::of);
   }
 
   private void strength() {

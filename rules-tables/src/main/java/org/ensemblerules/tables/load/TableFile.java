@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.ensemblerules.source.EditionId;
-import org.ensemblerules.tables.LoadedTables;
 import org.ensemblerules.tables.TableRevision;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
@@ -75,13 +74,13 @@ record TableFile(
               "table " + type.get() + " under " + listed.subject(),
               "tables of " + listed.subject() + ": " + namesOf(listed));
     }
-    if (type.isPresent()
-        && type.get().ofTradeOnly()
-        && !folder.edition().equals(LoadedTables.TRADE)) {
-      at.fault(
-          "a table " + type.get() + " of " + folder.edition(),
-          "one of " + LoadedTables.TRADE + " only");
-    }
+    type.flatMap(TableType::ofOnly)
+        .filter(only -> !folder.edition().equals(only))
+        .ifPresent(
+            only ->
+                at.fault(
+                    "a table " + type.get() + " of " + folder.edition(),
+                    "one of " + only + " only"));
     return type;
   }
 

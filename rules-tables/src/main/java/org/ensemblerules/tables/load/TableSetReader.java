@@ -95,6 +95,7 @@ public final class TableSetReader {
   private static void checkListed(EditionFolder folder, EditionsReader.Editions editions) {
     Set<String> names = new TreeSet<>(editions.names());
     names.add(LoadedTables.TRADE.value());
+    names.add(LoadedTables.LAW.value());
     if (!names.contains(folder.edition().value())) {
       folder
           .editionAt()
@@ -102,7 +103,11 @@ public final class TableSetReader {
               NearestName.allowed(
                   folder.edition().value(),
                   names,
-                  LoadedTables.TRADE + " or the id of an edition in " + EditionsReader.FILE));
+                  LoadedTables.TRADE
+                      + ", "
+                      + LoadedTables.LAW
+                      + " or the id of an edition in "
+                      + EditionsReader.FILE));
     }
   }
 }

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.ensemblerules.care.CareLimitRow;
 import org.ensemblerules.care.CleaningResultRow;
 import org.ensemblerules.defect.DefectRow;
@@ -15,25 +16,31 @@ import org.ensemblerules.fieldcheck.StrongerRow;
 import org.ensemblerules.gear.AnatomyRow;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.IntervalRow;
+import org.ensemblerules.record.PfasLawRow;
+import org.ensemblerules.record.RecordItemRow;
 import org.ensemblerules.retirement.AgeLimitRow;
+import org.ensemblerules.retirement.CustodyStepRow;
+import org.ensemblerules.retirement.DisposalRouteRow;
 import org.ensemblerules.ruleset.CautionRow;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.schedule.TaskRow;
+import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.strength.DiscardRow;
 import org.ensemblerules.strength.HydrostaticRow;
 import org.ensemblerules.strength.MethodRow;
 import org.ensemblerules.strength.RequirementRow;
 import org.ensemblerules.strength.SmallSampleRow;
+import org.ensemblerules.tables.LoadedTables;
 
 /**
- * A table that editions have: its name in files, the subject it belongs to, whether only the
- * trade's own body of rules may have it, and how its rows are read.
+ * A table that editions have: its name in files, the subject it belongs to, the one body of rules
+ * that may have it if not every edition may, and how its rows are read.
  *
  * @param <R> its rows
  */
 record TableType<R extends Row>(
-    String name, Subject subject, boolean ofTradeOnly, FamilyReader<R> reader) {
+    String name, Subject subject, Optional<EditionId> ofOnly, FamilyReader<R> reader) {
   static final TableType<AnatomyRow> ANATOMY = ofTrade("anatomy", GearReaders::anatomy);
   static final TableType<MethodRow> METHODS =
       ofTrade("strength-methods", LaboratoryReaders::methods);
@@ -69,16 +76,25 @@ record TableType<R extends Row>(
       of("cautions", Subject.INSPECTION, EffectReaders::cautions);
   static final TableType<AgeLimitRow> AGE_LIMITS =
       of("age-limits", Subject.AGE, GearReaders::ageLimits);
+  static final TableType<RecordItemRow> RECORD_ITEMS =
+      of("record-items", Subject.RECORD, RecordReaders::recordItems);
+  static final TableType<DisposalRouteRow> DISPOSAL_ROUTES =
+      of("disposal-routes", Subject.RECORD, RecordReaders::disposalRoutes);
+  static final TableType<CustodyStepRow> CUSTODY_STEPS =
+      of("custody-steps", Subject.RECORD, RecordReaders::custodySteps);
+  static final TableType<PfasLawRow> PFAS_LAWS =
+      new TableType<>(
+          "pfas-laws", Subject.RECORD, Optional.of(LoadedTables.LAW), LawReaders::pfasLaws);
 
   private static final Map<String, TableType<?>> BY_NAME = byName();
 
   private static <R extends Row> TableType<R> of(
       String name, Subject subject, FamilyReader<R> reader) {
-    return new TableType<>(name, subject, false, reader);
+    return new TableType<>(name, subject, Optional.empty(), reader);
   }
 
   private static <R extends Row> TableType<R> ofTrade(String name, FamilyReader<R> reader) {
-    return new TableType<>(name, Subject.PRODUCT, true, reader);
+    return new TableType<>(name, Subject.PRODUCT, Optional.of(LoadedTables.TRADE), reader);
   }
 
   private static Map<String, TableType<?>> byName() {
@@ -102,7 +118,11 @@ record TableType<R extends Row>(
             CHECK_LIMITS,
             PERMISSIONS,
             CAUTIONS,
-            AGE_LIMITS)
+            AGE_LIMITS,
+            RECORD_ITEMS,
+            DISPOSAL_ROUTES,
+            CUSTODY_STEPS,
+            PFAS_LAWS)
         .forEach(type -> types.put(type.name(), type));
     return Collections.unmodifiableMap(types);
   }

@@ -1,0 +1,72 @@
+package org.ensemblerules.record;
+
+import com.google.common.collect.ImmutableList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.History;
+import org.ensemblerules.history.When;
+
+/** Who held an element before, and who holds it now. */
+public final class Holders {
+  private Holders() {}
+
+  /**
+   * Lists the holders of an element. Each issue and each transfer begins a span; the first return,
+   * transfer, issue, retirement or disposal that certainly came later ends it. Two spans overlap
+   * where the record does not tell which came first.
+   *
+   * @param history what happened to it; not null
+   * @return the spans by the earliest day on which each can have begun, those without a date first;
+   *     never null
+   */
+  public static List<HolderSpan> of(History history) {
+    Objects.requireNonNull(history, "history");
+    // Ordered so that those certainly after a moment stand together at the end.
+    List<When> ends =
+        history.events().stream()
+            .filter(Holders::ends)
+            .map(Event::when)
+            .sorted(When.LAST_CERTAIN)
+            .toList();
+    return history.events().stream()
+        .flatMap(
+            event ->
+                holder(event).stream()
+                    .map(to -> new HolderSpan(to, event.when(), first(ends, event.when()))))
+        .sorted(
+            Comparator.comparing(HolderSpan::from, When.LAST_CERTAIN)
+                .thenComparing(HolderSpan::holder))
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  private static Optional<String> holder(Event event) {
+    if (event instanceof Event.Issued issued) {
+      return Optional.of(issued.holder());
+    }
+    return event instanceof Event.Moved moved ? Optional.of(moved.to()) : Optional.empty();
+  }
+
+  private static boolean ends(Event event) {
+    return holder(event).isPresent()
+        || event instanceof Event.Returned
+        || event instanceof Event.Retired
+        || event instanceof Event.Disposed;
+  }
+
+  private static Optional<When> first(List<When> ends, When after) {
+    int low = 0;
+    int high = ends.size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (ends.get(middle).certainlyAfter(after)) {
+        high = middle;
+      } else {
+        low = middle + 1;
+      }
+    }
+    return low < ends.size() ? Optional.of(ends.get(low)) : Optional.empty();
+  }
+}

@@ -1,0 +1,243 @@
+package org.ensemblerules.record;
+
+import com.google.common.collect.ImmutableSet;
+import com.google.common.collect.Maps;
+import java.util.EnumMap;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.history.History;
+
+/**
+ * An element's file: the element as its labels have it, what happened to it, and what the file says
+ * beyond that. What the file does not say is unknown. Entries given in any order make the same
+ * file; an entry given twice stands once.
+ */
+public final class RecordFile {
+  private final Element element;
+  private final History history;
+  private final Optional<Label> label;
+  private final Map<LayerKind, Label> layerLabels;
+  private final Known inStock;
+  private final Set<RecordNote> notes;
+  private final Optional<DisposalNote> disposal;
+  private final Set<PfasNotice> pfasNotices;
+
+  private RecordFile(Builder builder) {
+    this.element = builder.element;
+    this.history = builder.history;
+    this.label = builder.label;
+    this.layerLabels = Maps.immutableEnumMap(builder.layerLabels);
+    this.inStock = builder.inStock;
+    this.notes = ImmutableSet.copyOf(builder.notes);
+    this.disposal = builder.disposal;
+    this.pfasNotices = ImmutableSet.copyOf(builder.pfasNotices);
+  }
+
+  /**
+   * Starts a file that says nothing beyond the history.
+   *
+   * @param element the element as its labels have it; not null
+   * @param history what happened to it; not null
+   * @return the builder; never null
+   */
+  public static Builder builder(Element element, History history) {
+    return new Builder(element, history);
+  }
+
+  /**
+   * Returns the element as its labels have it.
+   *
+   * @return the element; never null
+   */
+  public Element element() {
+    return element;
+  }
+
+  /**
+   * Returns what happened to it.
+   *
+   * @return the history; never null
+   */
+  public History history() {
+    return history;
+  }
+
+  /**
+   * Returns what the file says of the element's own label, readable or not.
+   *
+   * @return what it says; empty if nothing
+   */
+  public Optional<Label> label() {
+    return label;
+  }
+
+  /**
+   * Returns what the file says of the labels of layers.
+   *
+   * @return an unmodifiable map in layer order; never null
+   */
+  public Map<LayerKind, Label> layerLabels() {
+    return layerLabels;
+  }
+
+  /**
+   * Tells whether the file says that it was never issued.
+   *
+   * @return yes, no or unknown; never null
+   */
+  public Known inStock() {
+    return inStock;
+  }
+
+  /**
+   * Returns what the file says of single events.
+   *
+   * @return an unmodifiable set, as given; never null
+   */
+  public Set<RecordNote> notes() {
+    return notes;
+  }
+
+  /**
+   * Returns by which route the file says that it went.
+   *
+   * @return the route; empty if the file does not say
+   */
+  public Optional<DisposalNote> disposal() {
+    return disposal;
+  }
+
+  /**
+   * Returns the notices on file that say whether it contains added PFAS.
+   *
+   * @return an unmodifiable set, as given; never null
+   */
+  public Set<PfasNotice> pfasNotices() {
+    return pfasNotices;
+  }
+
+  @Override
+  public boolean equals(Object object) {
+    return object instanceof RecordFile other
+        && element.equals(other.element)
+        && history.equals(other.history)
+        && label.equals(other.label)
+        && layerLabels.equals(other.layerLabels)
+        && inStock == other.inStock
+        && notes.equals(other.notes)
+        && disposal.equals(other.disposal)
+        && pfasNotices.equals(other.pfasNotices);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(
+        element, history, label, layerLabels, inStock, notes, disposal, pfasNotices);
+  }
+
+  @Override
+  public String toString() {
+    return "RecordFile[" + element.id() + ", " + history.events().size() + " events]";
+  }
+
+  /** Collects what a file says. */
+  public static final class Builder {
+    private final Element element;
+    private final History history;
+    private Optional<Label> label = Optional.empty();
+    private final EnumMap<LayerKind, Label> layerLabels = new EnumMap<>(LayerKind.class);
+    private Known inStock = Known.UNKNOWN;
+    private final Set<RecordNote> notes = new LinkedHashSet<>();
+    private Optional<DisposalNote> disposal = Optional.empty();
+    private final Set<PfasNotice> pfasNotices = new LinkedHashSet<>();
+
+    private Builder(Element element, History history) {
+      this.element = Objects.requireNonNull(element, "element");
+      this.history = Objects.requireNonNull(history, "history");
+    }
+
+    /**
+     * Sets what the file says of the element's own label.
+     *
+     * @param asFiled what it says; not null
+     * @return this builder
+     */
+    public Builder label(Label asFiled) {
+      label = Optional.of(asFiled);
+      return this;
+    }
+
+    /**
+     * Sets what the file says of the label of a layer, replacing what was set before.
+     *
+     * @param layer the layer; not null
+     * @param asFiled what it says; not null
+     * @return this builder
+     */
+    public Builder layer(LayerKind layer, Label asFiled) {
+      layerLabels.put(
+          Objects.requireNonNull(layer, "layer"), Objects.requireNonNull(asFiled, "asFiled"));
+      return this;
+    }
+
+    /**
+     * Sets whether the file says that it was never issued.
+     *
+     * @param known yes, no or unknown; not null
+     * @return this builder
+     */
+    public Builder inStock(Known known) {
+      inStock = Objects.requireNonNull(known, "inStock");
+      return this;
+    }
+
+    /**
+     * Adds what the file says of an event.
+     *
+     * @param note what it says; not null
+     * @return this builder
+     */
+    public Builder note(RecordNote note) {
+      notes.add(Objects.requireNonNull(note, "note"));
+      return this;
+    }
+
+    /**
+     * Sets by which route the file says that it went.
+     *
+     * @param note the route; not null
+     * @return this builder
+     */
+    public Builder disposal(DisposalNote note) {
+      disposal = Optional.of(note);
+      return this;
+    }
+
+    /**
+     * Adds a notice about added PFAS.
+     *
+     * @param notice the notice; not null
+     * @return this builder
+     */
+    public Builder pfasNotice(PfasNotice notice) {
+      pfasNotices.add(Objects.requireNonNull(notice, "notice"));
+      return this;
+    }
+
+    /**
+     * Makes the file.
+     *
+     * @return the file; never null
+     */
+    public RecordFile build() {
+      return new RecordFile(this);
+    }
+  }
+}

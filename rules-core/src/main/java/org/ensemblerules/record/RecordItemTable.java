@@ -1,0 +1,75 @@
+package org.ensemblerules.record;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.TableFault;
+import org.ensemblerules.source.TableResult;
+
+/** What is recorded of elements. */
+public final class RecordItemTable {
+  private record Cell(ElementKind element, Use use, RecordItem item) {}
+
+  private final ImmutableList<RecordItemRow> rows;
+  private final ImmutableMap<Cell, RecordItemRow> cells;
+
+  private RecordItemTable(List<RecordItemRow> rows, Map<Cell, RecordItemRow> cells) {
+    this.rows = ImmutableList.copyOf(rows);
+    this.cells = ImmutableMap.copyOf(cells);
+  }
+
+  /**
+   * Compiles rows.
+   *
+   * @param rows the rows; not null
+   * @return the table, or a fault for each item named twice of an element and each detail that its
+   *     item does not have
+   */
+  public static TableResult<RecordItemTable> of(List<RecordItemRow> rows) {
+    List<TableFault> faults = new ArrayList<>();
+    Map<Cell, RecordItemRow> cells = new LinkedHashMap<>();
+    for (RecordItemRow row : rows) {
+      if (cells.putIfAbsent(new Cell(row.element(), row.use(), row.item()), row) != null) {
+        faults.add(
+            new TableFault(
+                row.key(), "item", row.item().name(), "each item once per element and use"));
+      }
+      if (!row.item().details().containsAll(row.details())) {
+        faults.add(
+            new TableFault(
+                row.key(),
+                "details",
+                row.details().toString(),
+                "details of " + row.item() + ": " + row.item().details()));
+      }
+    }
+    return TableResult.of(faults, () -> new RecordItemTable(rows, cells));
+  }
+
+  /**
+   * Finds what is asked of an item.
+   *
+   * @param element the kind of element; not null
+   * @param use its use; not null
+   * @param item the item; not null
+   * @return the row; empty if no rule asks for it
+   */
+  public Optional<RecordItemRow> row(ElementKind element, Use use, RecordItem item) {
+    return Optional.ofNullable(cells.get(new Cell(element, use, item)));
+  }
+
+  /**
+   * Returns all rows.
+   *
+   * @return the rows in table order; never null
+   */
+  public List<RecordItemRow> rows() {
+    return rows;
+  }
+}

@@ -1,0 +1,296 @@
+package org.ensemblerules.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.History;
+import org.ensemblerules.inspection.Occasion;
+import org.ensemblerules.inspection.Outcome;
+import org.ensemblerules.retirement.DisposalRoute;
+import org.junit.jupiter.api.Test;
+
+/** What a file holds of each item, on a frozen table. */
+class RecordCheckTest {
+  private static FileAnswer answer(RecordItem item, RecordFile.Builder file) {
+    return Filed.check(file).answers().get(item);
+  }
+
+  private static List<String> missing(RecordItem item, RecordFile.Builder file) {
+    return ((FileAnswer.Missing) answer(item, file)).what();
+  }
+
+  private static List<String> contradictions(RecordItem item, RecordFile.Builder file) {
+    return ((FileAnswer.Inconsistent) answer(item, file)).contradictions();
+  }
+
+  @Test
+  void aWholeLifeIsComplete() {
+    FileReport report = Filed.check(Filed.file(Filed.wholeLife()));
+    assertThat(report.answers().keySet()).containsExactly(RecordItem.values());
+    assertThat(report.answers().values()).allMatch(FileAnswer.Present.class::isInstance);
+    assertThat(report.complete()).isTrue();
+  }
+
+  @Test
+  void whatHasNotHappenedIsNotDueYet() {
+    FileReport report =
+        Filed.check(
+            Filed.file(
+                List.of(
+                    new Event.Issued(Filed.on("2020-06-01"), "Member 7"),
+                    Filed.inspected(Occasion.ON_ISSUE, "2020-06-01", Outcome.CLEAR))));
+    for (RecordItem item :
+        List.of(
+            RecordItem.ADVANCED_CLEANINGS,
+            RecordItem.CLEANING_REASON_AND_DOER,
+            RecordItem.REPAIRS,
+            RecordItem.RETIREMENT_DATE,
+            RecordItem.DISPOSAL)) {
+      assertThat(report.answers().get(item)).as("%s", item).isInstanceOf(FileAnswer.NotYet.class);
+    }
+    assertThat(report.complete()).isTrue();
+  }
+
+  @Test
+  void anEmptyFileLacksWhatWasThereFromTheFirstDay() {
+    RecordFile.Builder file = RecordFile.builder(Filed.helmet(known -> known), History.empty());
+    assertThat(missing(RecordItem.ISSUED_TO, file)).containsExactly("the person issued to");
+    assertThat(missing(RecordItem.MAKER_AND_MODEL, file))
+        .containsExactly(
+            "the maker: no label is known", "the model name or design: no label is known");
+    assertThat(missing(RecordItem.IDENTIFICATION, file)).hasSize(1);
+    assertThat(missing(RecordItem.MANUFACTURE_DATE, file)).hasSize(1);
+    assertThat(Filed.check(file).complete()).isFalse();
+  }
+
+  @Test
+  void whatNoRuleAsksForIsNeverComplete() {
+    FileReport report =
+        RecordCheck.check(
+            Filed.file(Filed.wholeLife()).build(),
+            RecordItemTable.of(List.of()).orElseThrow(),
+            Filed.AS_OF);
+    assertThat(report.answers().values()).allMatch(FileAnswer.NoRule.class::isInstance);
+    assertThat(report.complete()).isFalse();
+  }
+
+  @Test
+  void onlyStockNeedsNoHolder() {
+    RecordFile.Builder stock = Filed.file(List.of()).inStock(Known.YES);
+    assertThat(answer(RecordItem.ISSUED_TO, stock)).isInstanceOf(FileAnswer.NotYet.class);
+    RecordFile.Builder unknown = Filed.file(List.of());
+    assertThat(answer(RecordItem.ISSUED_TO, unknown)).isInstanceOf(FileAnswer.Missing.class);
+    RecordFile.Builder used =
+        Filed.file(List.of(new Event.Used(Filed.on("2021-01-01")))).inStock(Known.YES);
+    assertThat(contradictions(RecordItem.ISSUED_TO, used))
+        .containsExactly("the file says that it was never issued; it was in use");
+    RecordFile.Builder issued = Filed.file(Filed.wholeLife()).inStock(Known.YES);
+    assertThat(contradictions(RecordItem.ISSUED_TO, issued))
+        .containsExactly("the file says that it was never issued; it was, 2020-06-01");
+  }
+
+  @Test
+  void aDateCountsToTheDayAndOfManufactureToTheMonth() {
+    RecordFile.Builder month = Filed.file(List.of(new Event.Retired(Filed.on("2024-01"), "worn")));
+    assertThat(missing(RecordItem.RETIREMENT_DATE, month))
+        .containsExactly("the day of Retired on 2024-01");
+    Label year = Label.builder().manufactured(MarkedDate.parse("2020")).build();
+    RecordFile.Builder toTheYear =
+        RecordFile.builder(Filed.helmet(known -> known.label(year)), History.empty());
+    assertThat(missing(RecordItem.MANUFACTURE_DATE, toTheYear))
+        .containsExactly("month and year of manufacture of its own label");
+  }
+
+  @Test
+  void theFileMaySayWhatALabelDoesNot() {
+    Label unreadable = Label.builder().build();
+    RecordFile.Builder file =
+        RecordFile.builder(Filed.helmet(known -> known.label(unreadable)), History.empty())
+            .label(Filed.LABEL);
+    assertThat(answer(RecordItem.MAKER_AND_MODEL, file)).isInstanceOf(FileAnswer.Present.class);
+    assertThat(answer(RecordItem.MANUFACTURE_DATE, file)).isInstanceOf(FileAnswer.Present.class);
+  }
+
+  @Test
+  void eachLabelledLayerIsAskedFor() {
+    RecordFile.Builder file =
+        RecordFile.builder(
+            Filed.helmet(
+                known ->
+                    known
+                        .layer(LayerKind.OUTER_SHELL, Filed.LABEL)
+                        .layer(LayerKind.LINER_SYSTEM, Label.builder().model("B").build())),
+            History.empty());
+    assertThat(missing(RecordItem.MAKER_AND_MODEL, file))
+        .containsExactly("the maker of LINER_SYSTEM");
+  }
+
+  @Test
+  void labelAndFileThatDifferContradict() {
+    Label filed =
+        Label.builder()
+            .manufacturer("The maker")
+            .model("Model B")
+            .identification("Lot 2")
+            .manufactured(MarkedDate.parse("2019-03-01"))
+            .build();
+    RecordFile.Builder file = Filed.file(Filed.wholeLife()).label(filed);
+    assertThat(contradictions(RecordItem.MANUFACTURE_DATE, file))
+        .containsExactly("manufacture of its own label: label 2020-03, file 2019-03-01");
+    assertThat(contradictions(RecordItem.MAKER_AND_MODEL, file))
+        .containsExactly("model of its own label: label Model A, file Model B");
+    assertThat(contradictions(RecordItem.IDENTIFICATION, file)).hasSize(1);
+    Label finer = Label.builder().manufactured(MarkedDate.parse("2020-03-14")).build();
+    assertThat(answer(RecordItem.MANUFACTURE_DATE, Filed.file(List.of()).label(finer)))
+        .isInstanceOf(FileAnswer.Present.class);
+  }
+
+  @Test
+  void aNoteTellsWhatTheHistoryDoesNot() {
+    List<Event> bare =
+        List.of(
+            new Event.Issued(Filed.on("2020-06-01"), "Member 7"),
+            Filed.inspected(Occasion.PERIODIC, "2021-05-20", Outcome.NOT_DONE),
+            Filed.cleaned("2021-05-21"),
+            Filed.repaired("2021-05-25"));
+    assertThat(missing(RecordItem.ISSUE_DATE_AND_CONDITION, Filed.file(bare)))
+        .containsExactly("the condition of Issued on 2020-06-01");
+    assertThat(missing(RecordItem.ADVANCED_INSPECTIONS, Filed.file(bare)))
+        .containsExactly("what was found of Inspected on 2021-05-20");
+    assertThat(missing(RecordItem.ADVANCED_CLEANINGS, Filed.file(bare))).hasSize(1);
+    assertThat(missing(RecordItem.CLEANING_REASON_AND_DOER, Filed.file(bare)))
+        .containsExactly("the reason of Cleaned on 2021-05-21");
+    assertThat(missing(RecordItem.REPAIRS, Filed.file(bare))).hasSize(1);
+    RecordFile.Builder noted =
+        Filed.file(bare)
+            .note(note(RecordItem.ISSUE_DATE_AND_CONDITION, "2020-06-01", RecordDetail.CONDITION))
+            .note(note(RecordItem.ADVANCED_INSPECTIONS, "2021-05-20", RecordDetail.FINDINGS))
+            .note(note(RecordItem.ADVANCED_CLEANINGS, "2021-05-21", RecordDetail.FINDINGS))
+            .note(note(RecordItem.CLEANING_REASON_AND_DOER, "2021-05-21", RecordDetail.REASON))
+            .note(note(RecordItem.REPAIRS, "2021-05-25", RecordDetail.DESCRIPTION));
+    assertThat(Filed.check(noted).complete()).isTrue();
+  }
+
+  private static RecordNote note(RecordItem item, String on, RecordDetail detail) {
+    return new RecordNote(item, Filed.on(on), detail, "as written");
+  }
+
+  @Test
+  void aNoteOfWhatNeverHappenedContradicts() {
+    RecordFile.Builder file =
+        Filed.file(Filed.wholeLife())
+            .note(note(RecordItem.REPAIRS, "2022-01-01", RecordDetail.DESCRIPTION));
+    assertThat(contradictions(RecordItem.REPAIRS, file))
+        .containsExactly("a note of DESCRIPTION on 2022-01-01, and no such event");
+  }
+
+  @Test
+  void exposureReductionAndRoutineLooksAreNotOfTheseItems() {
+    assertThat(RecordItem.ADVANCED_CLEANINGS.records(Filed.cleaned("2021-01-01"))).isTrue();
+    assertThat(RecordItem.REPAIRS.records(Filed.cleaned("2021-01-01"))).isFalse();
+  }
+
+  @Test
+  void retirementBeforeManufactureContradicts() {
+    RecordFile.Builder file =
+        Filed.file(List.of(new Event.Retired(Filed.on("2019-05-01"), "worn out")));
+    assertThat(contradictions(RecordItem.RETIREMENT_DATE, file))
+        .containsExactly(
+            "BEFORE_MADE, 2019-05-01; possible: a date not before its manufacture, 2020-03-01");
+    assertThat(answer(RecordItem.MANUFACTURE_DATE, file))
+        .isInstanceOf(FileAnswer.Inconsistent.class);
+  }
+
+  @Test
+  void aRepairAfterDisposalContradicts() {
+    List<Event> events = new ArrayList<>(Filed.wholeLife());
+    events.add(Filed.repaired("2025-01-01", "F3"));
+    assertThat(contradictions(RecordItem.REPAIRS, Filed.file(events)).get(0))
+        .startsWith("AFTER_DISPOSAL, 2025-01-01");
+  }
+
+  @Test
+  void disposalWithoutRetirementContradicts() {
+    RecordFile.Builder file =
+        Filed.file(List.of(new Event.Disposed(Filed.on("2024-01-12"), "cut up")));
+    assertThat(contradictions(RecordItem.RETIREMENT_DATE, file))
+        .containsExactly("disposed of, and no retirement on record");
+    assertThat(answer(RecordItem.DISPOSAL, file)).isInstanceOf(FileAnswer.Present.class);
+  }
+
+  @Test
+  void retirementAfterDisposalContradicts() {
+    RecordFile.Builder file =
+        Filed.file(
+            List.of(
+                new Event.Disposed(Filed.on("2024-01-12"), "cut up"),
+                new Event.Retired(Filed.on("2024-01-13"), "worn out")));
+    assertThat(contradictions(RecordItem.DISPOSAL, file))
+        .contains("disposed of 2024-01-12, retired later, 2024-01-13");
+  }
+
+  @Test
+  void holdersThatOverlapContradict() {
+    RecordFile.Builder file =
+        Filed.file(
+            List.of(
+                new Event.Issued(Filed.on("2020-06-01"), "Member 7"),
+                new Event.Issued(Filed.on("2021-06-01"), "Member 8")));
+    assertThat(contradictions(RecordItem.ISSUED_TO, file).get(0)).startsWith("SECOND_HOLDER");
+  }
+
+  @Test
+  void whatIsKeptForTrainingIsMarked() {
+    RecordFile.Builder file = Filed.file(Filed.wholeLife());
+    DisposalRoute training = DisposalRoute.NON_LIVE_FIRE_TRAINING;
+    file.disposal(new DisposalNote(training, Known.UNKNOWN));
+    assertThat(missing(RecordItem.DISPOSAL, file))
+        .containsExactly("whether it was marked for training");
+    file.disposal(new DisposalNote(training, Known.NO));
+    assertThat(contradictions(RecordItem.DISPOSAL, file))
+        .containsExactly("kept for training, and not marked");
+    file.disposal(new DisposalNote(training, Known.YES));
+    assertThat(answer(RecordItem.DISPOSAL, file)).isInstanceOf(FileAnswer.Present.class);
+  }
+
+  @Test
+  void aRouteAloneIsNoDisposalOnRecord() {
+    RecordFile.Builder file =
+        Filed.file(List.of()).disposal(new DisposalNote(DisposalRoute.DESTROY, Known.UNKNOWN));
+    assertThat(missing(RecordItem.DISPOSAL, file)).containsExactly("the day", "the method");
+    assertThat(answer(RecordItem.RETIREMENT_DATE, file))
+        .isInstanceOf(FileAnswer.Inconsistent.class);
+  }
+
+  @Test
+  void whatCertainlyComesLaterIsLeftOut() {
+    RecordFile file = Filed.file(Filed.wholeLife()).build();
+    FileReport before = RecordCheck.check(file, Filed.everything(), LocalDate.of(2024, 1, 9));
+    assertThat(before.answers().get(RecordItem.RETIREMENT_DATE))
+        .isInstanceOf(FileAnswer.NotYet.class);
+    FileReport on = RecordCheck.check(file, Filed.everything(), LocalDate.of(2024, 1, 10));
+    assertThat(on.answers().get(RecordItem.RETIREMENT_DATE)).isInstanceOf(FileAnswer.Present.class);
+  }
+
+  @Test
+  void aRowMayAskForLess() {
+    RecordItemTable dates =
+        RecordItemTable.of(
+                List.of(Filed.row(RecordItem.ADVANCED_CLEANINGS, Set.of(RecordDetail.DATE))))
+            .orElseThrow();
+    RecordFile file = Filed.file(List.of(Filed.cleaned("2021-05-21"))).build();
+    assertThat(
+            RecordCheck.check(file, dates, Filed.AS_OF)
+                .answers()
+                .get(RecordItem.ADVANCED_CLEANINGS))
+        .isInstanceOf(FileAnswer.Present.class);
+  }
+}

@@ -1,0 +1,54 @@
+package org.ensemblerules.tables;
+
+import java.util.Objects;
+import org.ensemblerules.record.RecordFile;
+import org.ensemblerules.tables.codec.AssessmentTree;
+import org.ensemblerules.tables.codec.RecordFileTree;
+import org.ensemblerules.tables.json.JsonLine;
+import org.ensemblerules.tables.json.JsonReader;
+
+/**
+ * Reads and writes the files of elements as JSON, in the form of {@code file.schema.json} of this
+ * package's {@code schema} folder. What is not known is left out; {@code null} is refused, and so
+ * are fields that nobody knows and fields given twice. Safe for use by many threads.
+ */
+public final class RecordFileJson {
+  private static final int LONGEST = 16 * 1024 * 1024;
+  private static final JsonReader READER = AssessmentTree.reader(LONGEST);
+
+  private RecordFileJson() {}
+
+  /**
+   * Reads an element's file.
+   *
+   * @param json the text, at most 16,777,216 characters, nested at most 16 deep; not null
+   * @return the file, or every fault with its place; never null
+   */
+  public static Loaded<RecordFile> read(String json) {
+    return read("file", json);
+  }
+
+  /**
+   * Reads an element's file from a text that has a name.
+   *
+   * @param sourceName the name of the text, for faults, such as a file's path; not null
+   * @param json the text, at most 16,777,216 characters, nested at most 16 deep; not null
+   * @return the file, or every fault with its place; never null
+   */
+  public static Loaded<RecordFile> read(String sourceName, String json) {
+    Objects.requireNonNull(sourceName, "sourceName");
+    Objects.requireNonNull(json, "json");
+    return READER.read(sourceName, json, RecordFileTree::read);
+  }
+
+  /**
+   * Writes an element's file.
+   *
+   * @param file the file; not null
+   * @return one line of JSON without a line end, its fields in a fixed order; reading it gives an
+   *     equal file; never null
+   */
+  public static String write(RecordFile file) {
+    return JsonLine.of(RecordFileTree.write(Objects.requireNonNull(file, "file")));
+  }
+}

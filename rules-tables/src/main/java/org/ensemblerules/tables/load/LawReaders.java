@@ -1,0 +1,55 @@
+package org.ensemblerules.tables.load;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.ensemblerules.record.PfasDemand;
+import org.ensemblerules.record.PfasLawRow;
+import org.ensemblerules.record.PlaceCode;
+import org.ensemblerules.record.SaleParty;
+import org.ensemblerules.tables.json.JsonCursor;
+import org.ensemblerules.tables.json.ObjectCursor;
+import org.ensemblerules.tables.json.ValueReaders;
+
+/** Reader of the table of what the laws of places ask. */
+final class LawReaders {
+  private enum DemandKind {
+    NOTICE,
+    KEEP_NOTICE,
+    FIXED_LABEL,
+    SALE_BAN
+  }
+
+  private LawReaders() {}
+
+  static Optional<List<PfasLawRow>> pfasLaws(FamilyHead head, ObjectCursor row) {
+    Optional<PlaceCode> place = row.required("place", at -> at.parsed(PlaceCode::new));
+    Optional<LocalDate> from = row.optional("from", ValueReaders::day);
+    Optional<LocalDate> before = row.optional("before", ValueReaders::day);
+    Optional<PfasDemand> demand = row.required("demand", LawReaders::demand);
+    return row.make(
+        () ->
+            List.of(
+                new PfasLawRow(
+                    head.provenance(), place.orElseThrow(), from, before, demand.orElseThrow())));
+  }
+
+  private static Optional<PfasDemand> demand(JsonCursor at) {
+    ObjectCursor demand = at.object();
+    Optional<DemandKind> kind = demand.required("kind", value -> value.enumOf(DemandKind.class));
+    if (kind.isEmpty()) {
+      return Optional.empty();
+    }
+    return switch (kind.get()) {
+      case NOTICE -> demand.make(PfasDemand.Notice::new);
+      case KEEP_NOTICE -> {
+        Optional<Integer> years = demand.required("years", value -> value.integer(1, 100));
+        Optional<Set<SaleParty>> by = demand.required("by", value -> value.setOf(SaleParty.class));
+        yield demand.make(() -> new PfasDemand.KeepNotice(years.orElseThrow(), by.orElseThrow()));
+      }
+      case FIXED_LABEL -> demand.make(PfasDemand.FixedLabel::new);
+      case SALE_BAN -> demand.make(PfasDemand.SaleBan::new);
+    };
+  }
+}
