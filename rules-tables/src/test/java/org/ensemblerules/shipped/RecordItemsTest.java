@@ -28,6 +28,13 @@ import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
+import org.ensemblerules.record.FileAnswer;
+import org.ensemblerules.record.FileReport;
+import org.ensemblerules.record.RecordCheck;
+import org.ensemblerules.record.RecordDetail;
+import org.ensemblerules.record.RecordFile;
+import org.ensemblerules.record.RecordItem;
+import org.ensemblerules.record.RecordNote;
 import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.verdict.Assessment;
 import org.junit.jupiter.api.Test;
@@ -126,5 +133,37 @@ class RecordItemsTest {
         .containsExactly(on("2024-01-10"));
     assertThat(history.events(Event.Disposed.class))
         .containsExactly(new Event.Disposed(on("2024-01-12"), "cut up"));
+  }
+
+  private static RecordNote note(RecordItem item, String on, RecordDetail detail) {
+    return new RecordNote(item, on(on), detail, "as found");
+  }
+
+  private static FileReport report(List<RecordNote> notes) {
+    Assessment recorded = recorded();
+    RecordFile.Builder file = RecordFile.builder(recorded.element(), recorded.history());
+    notes.forEach(file::note);
+    return RecordCheck.check(
+        file.build(),
+        ShippedEditions.loaded().tables(ShippedEditions.EDITION_2014).recordItems().orElseThrow(),
+        LocalDate.of(2024, 12, 31));
+  }
+
+  /** All eleven on record, with what was found at each inspection: complete under that edition. */
+  @Test
+  void aFileWithTheElevenItemsIsCompleteAndLessIsNot() {
+    List<RecordNote> notes =
+        List.of(
+            note(RecordItem.ISSUE_DATE_AND_CONDITION, "2020-06-01", RecordDetail.CONDITION),
+            note(RecordItem.ADVANCED_INSPECTIONS, "2020-06-01", RecordDetail.FINDINGS),
+            note(RecordItem.ADVANCED_INSPECTIONS, "2021-05-20", RecordDetail.FINDINGS));
+    FileReport whole = report(notes);
+    assertThat(whole.answers().values()).hasSize(11).allMatch(FileAnswer.Present.class::isInstance);
+    assertThat(whole.complete()).isTrue();
+    for (RecordNote left : notes) {
+      FileReport less = report(notes.stream().filter(note -> !note.equals(left)).toList());
+      assertThat(less.answers().get(left.item())).isInstanceOf(FileAnswer.Missing.class);
+      assertThat(less.complete()).isFalse();
+    }
   }
 }

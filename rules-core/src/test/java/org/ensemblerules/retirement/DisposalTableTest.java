@@ -1,0 +1,145 @@
+package org.ensemblerules.retirement;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.TableResult;
+import org.ensemblerules.testkit.FrozenProvenance;
+import org.junit.jupiter.api.Test;
+
+/** Which routes are open to what was retired, on a frozen table. */
+class DisposalTableTest {
+  static final RetirementCause OLD = new RetirementCause.OverAge(LocalDate.of(2024, 1, 1));
+  static final RetirementCause TORN = new RetirementCause.BeyondRepair("the shell");
+  static final RetirementCause SOILED = new RetirementCause.CannotBeCleaned("asbestos");
+
+  private static DisposalRouteRow row(
+      RetirementReason reason, DisposalRoute route, RouteCondition... conditions) {
+    return new DisposalRouteRow(
+        FrozenProvenance.of(reason, route),
+        ElementKind.COAT,
+        Use.STRUCTURAL,
+        reason,
+        route,
+        Set.of(conditions));
+  }
+
+  private static final DisposalTable TABLE =
+      DisposalTable.of(
+              List.of(
+                  row(
+                      RetirementReason.OVER_AGE_LIMIT,
+                      DisposalRoute.DESTROY,
+                      RouteCondition.RELEASED),
+                  row(
+                      RetirementReason.OVER_AGE_LIMIT,
+                      DisposalRoute.NON_LIVE_FIRE_TRAINING,
+                      RouteCondition.RELEASED,
+                      RouteCondition.MARKED_FOR_TRAINING,
+                      RouteCondition.UNDAMAGED,
+                      RouteCondition.UNCONTAMINATED),
+                  row(
+                      RetirementReason.OVER_AGE_LIMIT,
+                      DisposalRoute.SPECIALISED_WASTE,
+                      RouteCondition.RELEASED),
+                  row(
+                      RetirementReason.OVER_AGE_LIMIT,
+                      DisposalRoute.CUSTODY,
+                      RouteCondition.UNDER_CUSTODY),
+                  row(
+                      RetirementReason.CANNOT_BE_CLEANED,
+                      DisposalRoute.SPECIALISED_WASTE,
+                      RouteCondition.RELEASED),
+                  row(
+                      RetirementReason.CANNOT_BE_CLEANED,
+                      DisposalRoute.CUSTODY,
+                      RouteCondition.UNDER_CUSTODY)))
+          .orElseThrow();
+
+  static RetiredGear gear(
+      Set<RetirementCause> causes, Known custody, Known marked, Known damaged, Known contaminated) {
+    return new RetiredGear(
+        ElementKind.COAT, Use.STRUCTURAL, causes, custody, marked, damaged, contaminated);
+  }
+
+  static Set<DisposalRoute> open(RetiredGear gear) {
+    Set<DisposalRoute> open = EnumSet.noneOf(DisposalRoute.class);
+    TABLE.routes(gear).stream()
+        .filter(RouteAnswer.Open.class::isInstance)
+        .forEach(answer -> open.add(answer.route()));
+    return open;
+  }
+
+  @Test
+  void whatIsMarkedSoundAndCleanMayServeTraining() {
+    assertThat(open(gear(Set.of(OLD), Known.NO, Known.YES, Known.NO, Known.NO)))
+        .containsExactly(
+            DisposalRoute.DESTROY,
+            DisposalRoute.SPECIALISED_WASTE,
+            DisposalRoute.NON_LIVE_FIRE_TRAINING);
+  }
+
+  // 37 TAC 427.207: for training without live fire, not contaminated, defective or damaged, and
+  // appropriately marked.
+  @Test
+  void eachConditionOfTrainingMustBeShown() {
+    for (Known bad : List.of(Known.UNKNOWN, Known.YES)) {
+      assertThat(open(gear(Set.of(OLD), Known.NO, Known.YES, bad, Known.NO)))
+          .doesNotContain(DisposalRoute.NON_LIVE_FIRE_TRAINING);
+      assertThat(open(gear(Set.of(OLD), Known.NO, Known.YES, Known.NO, bad)))
+          .doesNotContain(DisposalRoute.NON_LIVE_FIRE_TRAINING);
+    }
+    for (Known bad : List.of(Known.UNKNOWN, Known.NO)) {
+      assertThat(open(gear(Set.of(OLD), Known.NO, bad, Known.NO, Known.NO)))
+          .doesNotContain(DisposalRoute.NON_LIVE_FIRE_TRAINING);
+    }
+  }
+
+  @Test
+  void whatMayBeUnderCustodyIsOnlyKept() {
+    for (Known custody : List.of(Known.YES, Known.UNKNOWN)) {
+      assertThat(open(gear(Set.of(OLD), custody, Known.YES, Known.NO, Known.NO)))
+          .containsExactly(DisposalRoute.CUSTODY);
+    }
+  }
+
+  @Test
+  void aRouteMustBeOpenToEachCause() {
+    assertThat(open(gear(Set.of(OLD, SOILED), Known.NO, Known.YES, Known.NO, Known.NO)))
+        .containsExactly(DisposalRoute.SPECIALISED_WASTE);
+    RouteAnswer destroy =
+        TABLE.routes(gear(Set.of(OLD, SOILED), Known.NO, Known.YES, Known.NO, Known.NO)).get(0);
+    assertThat(((RouteAnswer.Closed) destroy).whyNot())
+        .containsExactly("not open to what was retired for CANNOT_BE_CLEANED");
+  }
+
+  @Test
+  void aCauseOutweighsWhatIsSaidBesideIt() {
+    assertThat(gear(Set.of(SOILED), Known.NO, Known.NO, Known.NO, Known.NO).contaminated())
+        .isEqualTo(Known.YES);
+    assertThat(gear(Set.of(TORN), Known.NO, Known.NO, Known.NO, Known.NO).damaged())
+        .isEqualTo(Known.YES);
+  }
+
+  @Test
+  void withoutARowThereIsNoRuleForAnyRoute() {
+    assertThat(TABLE.routes(gear(Set.of(OLD, TORN), Known.NO, Known.NO, Known.NO, Known.NO)))
+        .hasSize(DisposalRoute.values().length)
+        .allMatch(RouteAnswer.NoRule.class::isInstance);
+    DisposalTable empty = DisposalTable.of(List.of()).orElseThrow();
+    assertThat(empty.routes(gear(Set.of(OLD), Known.NO, Known.NO, Known.NO, Known.NO)))
+        .allMatch(RouteAnswer.NoRule.class::isInstance);
+  }
+
+  @Test
+  void aRouteThatForgetsCustodyIsRefused() {
+    assertThat(DisposalTable.of(List.of(row(RetirementReason.CBRN_AGENT, DisposalRoute.DESTROY))))
+        .isInstanceOf(TableResult.Faulty.class);
+  }
+}
