@@ -2,6 +2,7 @@ package org.ensemblerules.record;
 
 import com.google.common.collect.ImmutableSet;
 import com.google.common.collect.Maps;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
@@ -13,6 +14,7 @@ import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.When;
 
 /**
  * An element's file: the element as its labels have it, what happened to it, and what the file says
@@ -20,6 +22,15 @@ import org.ensemblerules.history.History;
  * file; an entry given twice stands once.
  */
 public final class RecordFile {
+  // Whatever order they are given in, the same file is told in the same words.
+  private static final Comparator<RecordNote> NOTES =
+      Comparator.comparing(RecordNote::item)
+          .thenComparing(RecordNote::of, When.LAST_CERTAIN)
+          .thenComparing(RecordNote::toString);
+
+  private static final Comparator<PfasNotice> NOTICES =
+      Comparator.comparing(PfasNotice::place).thenComparing(PfasNotice::toString);
+
   private final Element element;
   private final History history;
   private final Optional<Label> label;
@@ -35,9 +46,9 @@ public final class RecordFile {
     this.label = builder.label;
     this.layerLabels = Maps.immutableEnumMap(builder.layerLabels);
     this.inStock = builder.inStock;
-    this.notes = ImmutableSet.copyOf(builder.notes);
+    this.notes = ImmutableSet.copyOf(builder.notes.stream().sorted(NOTES).toList());
     this.disposal = builder.disposal;
-    this.pfasNotices = ImmutableSet.copyOf(builder.pfasNotices);
+    this.pfasNotices = ImmutableSet.copyOf(builder.pfasNotices.stream().sorted(NOTICES).toList());
   }
 
   /**
@@ -99,7 +110,7 @@ public final class RecordFile {
   /**
    * Returns what the file says of single events.
    *
-   * @return an unmodifiable set, as given; never null
+   * @return an unmodifiable set, by item and moment; never null
    */
   public Set<RecordNote> notes() {
     return notes;
@@ -117,7 +128,7 @@ public final class RecordFile {
   /**
    * Returns the notices on file that say whether it contains added PFAS.
    *
-   * @return an unmodifiable set, as given; never null
+   * @return an unmodifiable set, by place; never null
    */
   public Set<PfasNotice> pfasNotices() {
     return pfasNotices;
