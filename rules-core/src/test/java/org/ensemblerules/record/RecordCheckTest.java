@@ -6,15 +6,20 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.When;
+import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.retirement.DisposalRoute;
+import org.ensemblerules.testkit.People;
 import org.junit.jupiter.api.Test;
 
 /** What a file holds of each item, on a frozen table. */
@@ -148,6 +153,9 @@ class RecordCheckTest {
     assertThat(contradictions(RecordItem.MAKER_AND_MODEL, file))
         .containsExactly("model of its own label: label Model A, file Model B");
     assertThat(contradictions(RecordItem.IDENTIFICATION, file)).hasSize(1);
+    Label later = Label.builder().manufactured(MarkedDate.parse("2021")).build();
+    assertThat(contradictions(RecordItem.MANUFACTURE_DATE, Filed.file(List.of()).label(later)))
+        .containsExactly("manufacture of its own label: label 2020-03, file 2021");
     Label finer = Label.builder().manufactured(MarkedDate.parse("2020-03-14")).build();
     assertThat(answer(RecordItem.MANUFACTURE_DATE, Filed.file(List.of()).label(finer)))
         .isInstanceOf(FileAnswer.Present.class);
@@ -184,6 +192,17 @@ class RecordCheckTest {
   }
 
   @Test
+  void aNoteTellsOfItsOwnEventOnly() {
+    List<Event> twice = List.of(Filed.cleaned("2021-05-21"), Filed.cleaned("2022-05-21"));
+    RecordFile.Builder file =
+        Filed.file(twice)
+            .note(note(RecordItem.ADVANCED_CLEANINGS, "2021-05-21", RecordDetail.FINDINGS));
+    assertThat(missing(RecordItem.ADVANCED_CLEANINGS, file))
+        .containsExactly("what was found of Cleaned on 2022-05-21");
+    assertThat(missing(RecordItem.CLEANING_REASON_AND_DOER, file)).hasSize(2);
+  }
+
+  @Test
   void aNoteOfWhatNeverHappenedContradicts() {
     RecordFile.Builder file =
         Filed.file(Filed.wholeLife())
@@ -194,8 +213,33 @@ class RecordCheckTest {
 
   @Test
   void exposureReductionAndRoutineLooksAreNotOfTheseItems() {
-    assertThat(RecordItem.ADVANCED_CLEANINGS.records(Filed.cleaned("2021-01-01"))).isTrue();
-    assertThat(RecordItem.REPAIRS.records(Filed.cleaned("2021-01-01"))).isFalse();
+    When when = Filed.on("2021-01-01");
+    Event rinsed =
+        new Event.Cleaned(when, CleaningKind.EXPOSURE_REDUCTION, People.WEARER, Set.of());
+    Event looked =
+        new Event.Inspected(
+            Inspection.builder(
+                    InspectionKind.ROUTINE, Occasion.AFTER_USE, when.date(), People.WEARER)
+                .build(),
+            0);
+    FileReport report = Filed.check(Filed.file(List.of(rinsed, looked)));
+    for (RecordItem item :
+        List.of(
+            RecordItem.ADVANCED_CLEANINGS,
+            RecordItem.CLEANING_REASON_AND_DOER,
+            RecordItem.ADVANCED_INSPECTIONS)) {
+      assertThat(report.answers().get(item)).as("%s", item).isInstanceOf(FileAnswer.NotYet.class);
+    }
+  }
+
+  @Test
+  void aContradictionOfNoItemLeavesNoFileComplete() {
+    List<Event> events = new ArrayList<>(Filed.wholeLife());
+    events.add(new Event.BackInService(Filed.on("2022-01-01")));
+    FileReport report = Filed.check(Filed.file(events));
+    assertThat(report.answers().values()).allMatch(FileAnswer.Present.class::isInstance);
+    assertThat(report.contradictions()).hasSize(1);
+    assertThat(report.complete()).isFalse();
   }
 
   @Test
