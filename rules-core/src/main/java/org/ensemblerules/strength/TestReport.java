@@ -166,6 +166,37 @@ public final class TestReport {
     return laboratory;
   }
 
+  @Override
+  public boolean equals(Object object) {
+    return object instanceof TestReport other && parts().equals(other.parts());
+  }
+
+  @Override
+  public int hashCode() {
+    return parts().hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "TestReport" + parts();
+  }
+
+  private List<Object> parts() {
+    return List.of(
+        element,
+        use,
+        site,
+        property,
+        method,
+        construction,
+        specimens,
+        origin,
+        uncertainty,
+        fabricStrength,
+        testedOn,
+        laboratory);
+  }
+
   /** Builds reports. */
   public static final class Builder {
     private final ElementKind element;
