@@ -16,6 +16,7 @@ module org.ensemblerules.core {
   exports org.ensemblerules.care;
   exports org.ensemblerules.history;
   exports org.ensemblerules.retirement;
+  exports org.ensemblerules.schedule;
   exports org.ensemblerules.ruleset;
   exports org.ensemblerules.verdict;
 }

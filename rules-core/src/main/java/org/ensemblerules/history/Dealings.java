@@ -40,8 +40,10 @@ record Dealings(
 
   /** The checks made for a finding with a result, whoever made them. */
   List<Event.Checked> checked(FindingId finding, CheckResult result) {
-    return history.events(Event.Checked.class).stream()
-        .filter(done -> done.result() == result && done.answers().contains(finding))
+    return history.answering(finding).stream()
+        .filter(Event.Checked.class::isInstance)
+        .map(Event.Checked.class::cast)
+        .filter(done -> done.result() == result)
         .toList();
   }
 

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import org.ensemblerules.care.Exposure;
 import org.ensemblerules.care.WashRecord;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
@@ -16,6 +17,7 @@ import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.fieldcheck.Condition;
 import org.ensemblerules.fieldcheck.ConditionValue;
+import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.measure.Quantity;
@@ -256,6 +258,90 @@ public sealed interface Event {
   }
 
   /**
+   * It met something that may have soiled, contaminated or damaged it.
+   *
+   * @param when when; not null
+   * @param to what it met; not null
+   */
+  record Exposed(When when, Exposure to) implements Event {
+    /** Checks for nulls. */
+    public Exposed {
+      Objects.requireNonNull(when, "when");
+      Objects.requireNonNull(to, "to");
+    }
+  }
+
+  /**
+   * It went to others to keep.
+   *
+   * @param when when; not null
+   * @param transfer how; not null
+   * @param to to whom or where, 1 to 200 characters; not null
+   */
+  record Moved(When when, Transfer transfer, String to) implements Event {
+    /**
+     * Checks the text.
+     *
+     * @throws InvalidValueException if the receiver is blank or too long
+     */
+    public Moved {
+      Objects.requireNonNull(when, "when");
+      Objects.requireNonNull(transfer, "transfer");
+      InvalidValueException.requireText("Moved.to", to, 200);
+    }
+  }
+
+  /**
+   * It was altered, or something was added to it, other than by a repair.
+   *
+   * @param when when; not null
+   * @param what what was done, 1 to 300 characters; not null
+   * @param approved whether this element's manufacturer approved it; not null
+   */
+  record Modified(When when, String what, Known approved) implements Event {
+    /**
+     * Checks the text.
+     *
+     * @throws InvalidValueException if what was done is blank or too long
+     */
+    public Modified {
+      Objects.requireNonNull(when, "when");
+      InvalidValueException.requireText("Modified.what", what, 300);
+      Objects.requireNonNull(approved, "approved");
+    }
+  }
+
+  /**
+   * It was taken out of service for the time being.
+   *
+   * @param when when; not null
+   * @param why why, 1 to 300 characters; not null
+   */
+  record TakenOut(When when, String why) implements Event {
+    /**
+     * Checks the text.
+     *
+     * @throws InvalidValueException if the reason is blank or too long
+     */
+    public TakenOut {
+      Objects.requireNonNull(when, "when");
+      InvalidValueException.requireText("TakenOut.why", why, 300);
+    }
+  }
+
+  /**
+   * It was put back in service.
+   *
+   * @param when when; not null
+   */
+  record BackInService(When when) implements Event {
+    /** Checks for null. */
+    public BackInService {
+      Objects.requireNonNull(when, "when");
+    }
+  }
+
+  /**
    * It was retired for good.
    *
    * @param when when; not null
@@ -297,4 +383,13 @@ public sealed interface Event {
    * @return the moment; never null
    */
   When when();
+
+  /**
+   * Returns the findings that it was done for.
+   *
+   * @return an unmodifiable set; empty for what is done for no finding
+   */
+  default Set<FindingId> answers() {
+    return Set.of();
+  }
 }

@@ -1,9 +1,11 @@
 package org.ensemblerules.history;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableListMultimap;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.inspection.Inspection;
 
 /**
@@ -21,9 +23,17 @@ public final class History {
   private static final History EMPTY = new History(List.of());
 
   private final ImmutableList<Event> events;
+  private final ImmutableListMultimap<Class<? extends Event>, Event> byKind;
+  private final ImmutableListMultimap<FindingId, Event> byFinding;
 
   private History(List<Event> events) {
     this.events = events.stream().distinct().sorted(ORDER).collect(ImmutableList.toImmutableList());
+    this.byKind =
+        this.events.stream()
+            .collect(ImmutableListMultimap.toImmutableListMultimap(Event::getClass, e -> e));
+    ImmutableListMultimap.Builder<FindingId, Event> answering = ImmutableListMultimap.builder();
+    this.events.forEach(event -> event.answers().forEach(id -> answering.put(id, event)));
+    this.byFinding = answering.build();
   }
 
   /** All that an event says; an inspection's own text names only its kind, day and doer. */
@@ -73,10 +83,18 @@ public final class History {
    * @return the events by their earliest possible day; never null
    */
   public <E extends Event> List<E> events(Class<E> kind) {
-    return events.stream()
-        .filter(kind::isInstance)
-        .map(kind::cast)
-        .collect(ImmutableList.toImmutableList());
+    List<Event> found = kind == Event.class ? events : byKind.get(kind);
+    return found.stream().map(kind::cast).collect(ImmutableList.toImmutableList());
+  }
+
+  /**
+   * Returns the events that were done for a finding.
+   *
+   * @param finding the finding; not null
+   * @return the events that name it, by their earliest possible day; never null
+   */
+  public List<Event> answering(FindingId finding) {
+    return byFinding.get(finding);
   }
 
   @Override

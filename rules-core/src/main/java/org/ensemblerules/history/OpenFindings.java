@@ -121,7 +121,7 @@ public final class OpenFindings {
 
   private Optional<OpenFinding> open(Finding finding, Demand demand, Dealings dealings) {
     List<String> attempts = new ArrayList<>();
-    for (Event event : dealings.history().events()) {
+    for (Event event : dealings.history().answering(finding.id())) {
       Optional<Attempt> attempt = attempt(event, finding, demand, dealings);
       if (attempt.map(Attempt::settles).orElse(false)) {
         return Optional.empty();
@@ -253,8 +253,10 @@ public final class OpenFindings {
     if (dealings.passedAfter(Check.EXPERT_EVALUATION, finding, failed.when())) {
       return true;
     }
-    return dealings.history().events(Event.Repaired.class).stream()
-        .filter(done -> done.answers().contains(finding) && dealings.happened(done))
+    return dealings.history().answering(finding).stream()
+        .filter(Event.Repaired.class::isInstance)
+        .map(Event.Repaired.class::cast)
+        .filter(dealings::happened)
         .filter(done -> done.when().certainlyAfter(failed.when()))
         .filter(done -> dealings.permission(done.by(), Task.of(done.repairClass()), done).granted())
         .anyMatch(done -> dealings.passedAfter(failed.check(), finding, done.when()));

@@ -1,5 +1,7 @@
 package org.ensemblerules.history;
 
+import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.Objects;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.source.InvalidValueException;
@@ -13,6 +15,24 @@ import org.ensemblerules.source.InvalidValueException;
  *     tell
  */
 public record When(MarkedDate date, int orderInDay) {
+  /**
+   * By what a moment is certainly after: of two, the greater is certainly after whatever the other
+   * is certainly after. Unknown dates come first.
+   */
+  public static final Comparator<When> LAST_CERTAIN =
+      Comparator.<When, LocalDate>comparing(when -> when.date.earliest().orElse(LocalDate.MIN))
+          .thenComparing(When::precise)
+          .thenComparing(When::orderInDay);
+
+  /**
+   * By what is certainly after a moment: of two, whatever is certainly after the greater is
+   * certainly after the lesser. Unknown dates come last.
+   */
+  public static final Comparator<When> FIRST_CERTAIN =
+      Comparator.<When, LocalDate>comparing(when -> when.date.latest().orElse(LocalDate.MAX))
+          .thenComparing(when -> !when.precise())
+          .thenComparingInt(when -> when.orderInDay == 0 ? Integer.MAX_VALUE : when.orderInDay);
+
   /**
    * Checks the order.
    *
@@ -53,6 +73,10 @@ public record When(MarkedDate date, int orderInDay) {
         && date.equals(other.date)
         && other.orderInDay > 0
         && orderInDay > other.orderInDay;
+  }
+
+  private boolean precise() {
+    return date instanceof MarkedDate.Day;
   }
 
   @Override

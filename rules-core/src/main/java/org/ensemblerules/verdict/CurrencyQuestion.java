@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Scope;
@@ -25,9 +26,7 @@ final class CurrencyQuestion {
   static void ask(CaseFile file, Consumer<Reason> reasons) {
     current(file, InspectionKind.ADVANCED, true, reasons);
     current(file, InspectionKind.COMPLETE_LINER, false, reasons);
-    for (Event.Used used : file.history().events(Event.Used.class)) {
-      usedSince(file, used, reasons);
-    }
+    usedSince(file, reasons);
   }
 
   private static void current(
@@ -75,22 +74,45 @@ final class CurrencyQuestion {
         .max(Comparator.naturalOrder());
   }
 
-  private static void usedSince(CaseFile file, Event.Used used, Consumer<Reason> reasons) {
-    boolean inspected = file.counting().stream().anyMatch(done -> after(done, used.when()));
-    if (!inspected) {
-      reasons.accept(
-          reason(
-              ReasonKind.USED_SINCE_INSPECTION,
-              Optional.empty(),
-              "used " + used.when() + ", and no inspection that counts is certainly later",
-              new Effect.Evaluate(Check.ROUTINE_INSPECTION, Scope.ELEMENT)));
+  private static void usedSince(CaseFile file, Consumer<Reason> reasons) {
+    Optional<When> last = last(file.counting().stream());
+    Optional<When> lastAfterUse =
+        last(
+            file.counting().stream()
+                .filter(done -> done.inspection().occasion() == Occasion.AFTER_USE));
+    for (Event event : file.history().events()) {
+      boolean inspected =
+          last.map(done -> done.certainlyAfter(event.when())).orElse(false)
+              || lastAfterUse
+                  .map(done -> done.date().certainlyNotBefore(event.when().date()))
+                  .orElse(false);
+      what(event)
+          .filter(what -> !inspected)
+          .ifPresent(
+              what ->
+                  reasons.accept(
+                      reason(
+                          ReasonKind.USED_SINCE_INSPECTION,
+                          Optional.empty(),
+                          what
+                              + " "
+                              + event.when()
+                              + ", and no inspection that counts is certainly later",
+                          new Effect.Evaluate(Check.ROUTINE_INSPECTION, Scope.ELEMENT))));
     }
   }
 
-  private static boolean after(Event.Inspected done, When used) {
-    return done.when().certainlyAfter(used)
-        || (done.inspection().occasion() == Occasion.AFTER_USE
-            && done.when().date().certainlyNotBefore(used.date()));
+  /** What calls for a look; empty for an event that does not. */
+  private static Optional<String> what(Event event) {
+    if (event instanceof Event.Exposed exposed) {
+      return Optional.of("exposed to " + exposed.to());
+    }
+    return event instanceof Event.Used ? Optional.of("used") : Optional.empty();
+  }
+
+  /** The inspection that is after whatever any other is after; all that count have a day. */
+  private static Optional<When> last(Stream<Event.Inspected> counting) {
+    return counting.map(Event.Inspected::when).max(When.LAST_CERTAIN);
   }
 
   private static Reason reason(ReasonKind kind, Optional<Row> row, String seen, Effect effect) {

@@ -28,12 +28,16 @@ public enum ReasonKind {
   INSPECTED_DIRTY,
   /** An inspection that must be current is not. */
   INSPECTION_NOT_CURRENT,
-  /** The element was used, and not inspected since. */
+  /** The element was used, or met something, and was not inspected since. */
   USED_SINCE_INSPECTION,
   /** Parts of the record contradict each other. */
   CONTRADICTION,
   /** The edition was not in force yet on the day asked about. */
   EDITION_NOT_IN_FORCE,
+  /** The element was taken out of service, and the record does not say that it is back. */
+  OUT_OF_SERVICE,
+  /** The element was altered, and it is not shown that the alteration is approved. */
+  ALTERED,
   /** The element was retired or disposed of before. */
   LEFT_SERVICE
 }

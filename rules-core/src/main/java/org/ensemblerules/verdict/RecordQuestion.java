@@ -12,10 +12,17 @@ import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Scope;
+import org.ensemblerules.effect.Task;
+import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
+import org.ensemblerules.history.CheckResult;
+import org.ensemblerules.history.Contradiction;
+import org.ensemblerules.history.Contradictions;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.OutOfService;
+import org.ensemblerules.history.When;
 import org.ensemblerules.source.Edition;
 
 /** Does the record contradict itself, the calendar or the kind of element? Has service ended? */
@@ -31,6 +38,9 @@ final class RecordQuestion {
     kindAndLayers(file, reasons);
     dates(file, reasons);
     orderOfLife(file, reasons);
+    contradictions(file, reasons);
+    outOfService(file, reasons);
+    alterations(file, reasons);
     findingIds(file, reasons);
   }
 
@@ -136,15 +146,63 @@ final class RecordQuestion {
         contradiction("finding " + finding.id(), finding.seen().toString(), allowed, reasons);
       }
     }
-    for (Event event : file.history().events()) {
-      if (before(event.when().date(), first.get())) {
-        contradiction(
-            "history " + event.getClass().getSimpleName(),
-            event.when().toString(),
-            allowed,
-            reasons);
+  }
+
+  private static void contradictions(CaseFile file, Consumer<Reason> reasons) {
+    for (Contradiction fault : Contradictions.in(file.history(), file.labelled().manufactured())) {
+      contradiction(fault.field(), fault.found(), fault.allowed(), reasons);
+    }
+  }
+
+  private static void outOfService(CaseFile file, Consumer<Reason> reasons) {
+    for (Event.TakenOut taken : OutOfService.openAt(file.history(), file.asOf())) {
+      reasons.accept(
+          reason(
+              ReasonKind.OUT_OF_SERVICE,
+              "taken out of service "
+                  + taken.when()
+                  + ": "
+                  + taken.why()
+                  + "; not certainly back since",
+              PUT_RIGHT));
+    }
+  }
+
+  /** An alteration that the manufacturer is not known to have approved, and nobody looked at. */
+  private static void alterations(CaseFile file, Consumer<Reason> reasons) {
+    Task task = file.tables().checks().row(Check.EXPERT_EVALUATION).task();
+    List<When> evaluated =
+        file.history().events(Event.Checked.class).stream()
+            .filter(done -> done.check() == Check.EXPERT_EVALUATION)
+            .filter(done -> done.result() == CheckResult.PASSED)
+            .filter(done -> happened(done.when().date(), file.asOf()))
+            .filter(
+                done ->
+                    file.tables()
+                        .permissions()
+                        .mayPerform(done.by(), task, file.element(), done.when().date())
+                        .granted())
+            .map(Event::when)
+            .toList();
+    for (Event.Modified altered : file.history().events(Event.Modified.class)) {
+      if (altered.approved() != Known.YES
+          && evaluated.stream().noneMatch(when -> when.certainlyAfter(altered.when()))) {
+        reasons.accept(
+            reason(
+                ReasonKind.ALTERED,
+                "altered "
+                    + altered.when()
+                    + ": "
+                    + altered.what()
+                    + "; approved by the manufacturer: "
+                    + altered.approved(),
+                new Effect.Evaluate(Check.EXPERT_EVALUATION, Scope.ELEMENT)));
       }
     }
+  }
+
+  private static boolean happened(MarkedDate date, LocalDate asOf) {
+    return date.latest().map(day -> !day.isAfter(asOf)).orElse(false);
   }
 
   private static boolean before(MarkedDate date, LocalDate day) {

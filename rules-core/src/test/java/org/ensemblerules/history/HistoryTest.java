@@ -5,12 +5,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Set;
+import org.ensemblerules.defect.FindingId;
+import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.effect.Doer;
+import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.testkit.FitGear;
+import org.ensemblerules.testkit.People;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -49,6 +55,23 @@ class HistoryTest {
   void theSameEventTwiceStandsOnce() {
     assertThat(History.of(List.of(used("2020", 0), used("2020", 0))).events()).hasSize(1);
     assertThat(History.empty().events()).isEmpty();
+  }
+
+  /** By structure: an index answers, so that a long history is read once, not once a finding. */
+  @Test
+  void eventsAnsweringAFinding() {
+    FindingId one = new FindingId("F1");
+    FindingId other = new FindingId("F2");
+    Doer by = People.PROVIDER;
+    When when = When.on(MarkedDate.parse("2020-02-01"));
+    Event both = new Event.Repaired(when, RepairClass.BASIC, false, by, Set.of(one, other));
+    Event single = new Event.Cleaned(when, CleaningKind.ADVANCED, by, Set.of(one));
+    History history = History.of(List.of(both, single, used("2020", 0)));
+    assertThat(history.answering(one)).containsExactly(single, both);
+    assertThat(history.answering(other)).containsExactly(both);
+    assertThat(history.answering(new FindingId("F3"))).isEmpty();
+    assertThat(used("2020", 0).answers()).isEmpty();
+    assertThat(history.events(Event.class)).isEqualTo(history.events());
   }
 
   @Test

@@ -8,6 +8,7 @@ import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 import net.jqwik.api.Tuple;
+import org.ensemblerules.care.Exposure;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
@@ -17,9 +18,11 @@ import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.Transfer;
 import org.ensemblerules.history.When;
 
 /** Events in the life of an element, by people who may and people who may not. */
@@ -68,7 +71,8 @@ public final class ArbitrariesOfEvents {
         Tuple.of(2, ArbitrariesOfFindings.on(element).map(Event.Found::new)),
         Tuple.of(2, ArbitrariesOfInspections.of(element).map(made -> new Event.Inspected(made, 0))),
         Tuple.of(1, ArbitrariesOfDates.moments().map(Event.Used::new)),
-        Tuple.of(1, endless()));
+        Tuple.of(1, endless()),
+        Tuple.of(2, elsewhere()));
   }
 
   /**
@@ -118,12 +122,35 @@ public final class ArbitrariesOfEvents {
         .as((when, check, by, ids) -> new Event.Checked(when, check, CheckResult.FAILED, by, ids));
   }
 
+  /**
+   * Returns what happens to an element away from the bench: it meets things, changes hands, is
+   * altered, is out of service for a time.
+   *
+   * @return the events
+   */
+  public static Arbitrary<Event> elsewhere() {
+    return Combinators.combine(
+            ArbitrariesOfDates.moments(),
+            Arbitraries.of(Exposure.class),
+            Arbitraries.of(Transfer.class),
+            Arbitraries.of(Known.class))
+        .flatAs(
+            (when, exposure, transfer, approved) ->
+                Arbitraries.of(
+                    new Event.Exposed(when, exposure),
+                    new Event.Moved(when, transfer, "Station 2"),
+                    new Event.Modified(when, "a pocket added", approved),
+                    new Event.TakenOut(when, "sent away"),
+                    new Event.BackInService(when)));
+  }
+
   private static Arbitrary<Event> endless() {
     return ArbitrariesOfDates.moments()
         .flatMap(
             when ->
                 Arbitraries.frequency(
-                    Tuple.of(4, new Event.Issued(when, "Member 8")),
+                    Tuple.of(3, new Event.Issued(when, "Member 7")),
+                    Tuple.of(1, new Event.Issued(when, "Member 8")),
                     Tuple.of(4, new Event.Returned(when)),
                     Tuple.of(1, new Event.Retired(when, "worn out")),
                     Tuple.of(1, new Event.Disposed(when, "cut up"))));
@@ -152,6 +179,18 @@ public final class ArbitrariesOfEvents {
       return new Event.Retired(never, done.why());
     } else if (event instanceof Event.Issued done) {
       return new Event.Issued(never, done.holder());
+    } else if (event instanceof Event.Exposed done) {
+      return new Event.Exposed(never, done.to());
+    } else if (event instanceof Event.Moved done) {
+      return new Event.Moved(never, done.transfer(), done.to());
+    } else if (event instanceof Event.Modified done) {
+      return new Event.Modified(never, done.what(), done.approved());
+    } else if (event instanceof Event.TakenOut done) {
+      return new Event.TakenOut(never, done.why());
+    } else if (event instanceof Event.BackInService) {
+      return new Event.BackInService(never);
+    } else if (event instanceof Event.Returned) {
+      return new Event.Returned(never);
     }
     return new Event.Used(never);
   }
@@ -171,7 +210,16 @@ public final class ArbitrariesOfEvents {
         .flatMap(
             when ->
                 Arbitraries.of(
-                    List.of(new Event.Issued(when, "Member 9")),
+                    List.of(new Event.Issued(when, "Member 7")),
+                    List.of(
+                        new Event.Returned(when),
+                        new Event.Issued(When.on(MarkedDate.of(FitGear.AS_OF)), "Member 9")),
+                    List.of(new Event.Exposed(when, Exposure.ORDINARY_SOILING)),
+                    List.of(new Event.Moved(when, Transfer.TO_STATION, "Station 3")),
+                    List.of(new Event.Modified(when, "a name tape sewn on", Known.YES)),
+                    List.of(
+                        new Event.TakenOut(when, "stored"),
+                        new Event.BackInService(When.on(MarkedDate.of(FitGear.AS_OF)))),
                     List.of(new Event.Returned(when)),
                     List.of(new Event.Used(when))));
   }

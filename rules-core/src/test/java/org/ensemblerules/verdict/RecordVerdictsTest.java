@@ -5,17 +5,25 @@ import static org.ensemblerules.verdict.Verdicts.finding;
 import static org.ensemblerules.verdict.Verdicts.kinds;
 import static org.ensemblerules.verdict.Verdicts.onlyReason;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
+import org.ensemblerules.care.Exposure;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.Extent;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.Doer;
 import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.When;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
+import org.ensemblerules.testkit.People;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -175,15 +183,78 @@ class RecordVerdictsTest {
   void serviceThatHasEndedSaysHow() {
     assertThat(
             onlyReason(
-                    HELMET.with(new Event.Retired(on("2024-01-01"), "worn out")),
+                    HELMET.with(new Event.Retired(on("2024-06-15"), "worn out")),
                     ReasonKind.LEFT_SERVICE)
                 .seen())
-        .isEqualTo("retired: worn out, 2024-01-01");
+        .isEqualTo("retired: worn out, 2024-06-15");
     assertThat(
             onlyReason(
-                    HELMET.with(new Event.Disposed(on("2024-01-01"), "cut up")),
+                    HELMET.with(new Event.Disposed(on("2024-06-15"), "cut up")),
                     ReasonKind.LEFT_SERVICE)
                 .seen())
-        .isEqualTo("disposed of, 2024-01-01");
+        .isEqualTo("disposed of, 2024-06-15");
+  }
+
+  @Test
+  void takenOutOfService() {
+    GearCase out = HELMET.with(new Event.TakenOut(on("2024-03-01"), "sent away"));
+    Reason reason = onlyReason(out, ReasonKind.OUT_OF_SERVICE);
+    assertThat(reason.seen())
+        .isEqualTo("taken out of service 2024-03-01: sent away; not certainly back since");
+    assertThat(reason.effect().text()).isEqualTo("EVALUATE by RECORD_CORRECTION on ELEMENT");
+    assertThat(out.with(new Event.BackInService(on("2024-03-02"))).verdict().service())
+        .isEqualTo(Service.IN);
+    assertThat(out.with(new Event.BackInService(on("2024-03-01"))).verdict().service())
+        .isEqualTo(Service.OUT);
+    assertThat(out.on(LocalDate.of(2024, 2, 29)).verdict().reasons())
+        .extracting(Reason::kind)
+        .doesNotContain(ReasonKind.OUT_OF_SERVICE);
+  }
+
+  @Test
+  void backAndNeverOut() {
+    assertThat(contradiction(HELMET.with(new Event.BackInService(on("2024-03-02")))))
+        .isEqualTo("history BackInService: found 2024-03-02, allowed: taken out of service before");
+  }
+
+  @Test
+  void issuedWhileAnotherHoldsIt() {
+    assertThat(contradiction(HELMET.with(new Event.Issued(on("2024-03-02"), "Member 8"))))
+        .isEqualTo(
+            "history Issued: found 2024-03-02 to Member 8, allowed: returned or moved on since"
+                + " 2020-06-01, when another got it");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"NO, false", "UNKNOWN, false", "YES, true"})
+  void alteredWithoutApproval(Known approved, boolean in) {
+    GearCase given = HELMET.with(new Event.Modified(on("2024-03-01"), "a bracket", approved));
+    if (in) {
+      assertThat(given.verdict().service()).isEqualTo(Service.IN);
+      return;
+    }
+    assertThat(onlyReason(given, ReasonKind.ALTERED).seen())
+        .isEqualTo("altered 2024-03-01: a bracket; approved by the manufacturer: " + approved);
+    assertThat(given.with(evaluated("2024-03-02", People.MAKER)).verdict().service())
+        .isEqualTo(Service.IN);
+    assertThat(given.with(evaluated("2024-03-02", People.UNTRAINED)).verdict().service())
+        .isEqualTo(Service.OUT);
+    assertThat(given.with(evaluated("2024-03-01", People.MAKER)).verdict().service())
+        .isEqualTo(Service.OUT);
+  }
+
+  private static Event evaluated(String date, Doer by) {
+    return new Event.Checked(on(date), Check.EXPERT_EVALUATION, CheckResult.PASSED, by, Set.of());
+  }
+
+  @Test
+  void exposedAndNotInspectedSince() {
+    GearCase given = HELMET.with(new Event.Exposed(on("2024-06-15"), Exposure.UNKNOWN));
+    assertThat(onlyReason(given, ReasonKind.USED_SINCE_INSPECTION).seen())
+        .isEqualTo(
+            "exposed to UNKNOWN 2024-06-15, and no inspection that counts is certainly later");
+    assertThat(
+            HELMET.with(new Event.Exposed(on("2024-06-14"), Exposure.UNKNOWN)).verdict().service())
+        .isEqualTo(Service.IN);
   }
 }

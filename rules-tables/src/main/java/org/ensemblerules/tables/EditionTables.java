@@ -21,6 +21,7 @@ import org.ensemblerules.inspection.IntervalTable;
 import org.ensemblerules.retirement.AgeLimitTable;
 import org.ensemblerules.ruleset.CautionTable;
 import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.schedule.TaskTable;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.strength.HydrostaticTable;
@@ -42,6 +43,7 @@ public final class EditionTables {
           Map.entry(SmallSampleTable.class, Subject.PRODUCT),
           Map.entry(CareLimitTable.class, Subject.CARE),
           Map.entry(CleaningResultTable.class, Subject.CARE),
+          Map.entry(TaskTable.class, Subject.CARE),
           Map.entry(CriteriaTable.class, Subject.INSPECTION),
           Map.entry(IntervalTable.class, Subject.INSPECTION),
           Map.entry(DefectTable.class, Subject.INSPECTION),
@@ -244,6 +246,15 @@ public final class EditionTables {
    */
   public Optional<CautionTable> cautions() {
     return table(CautionTable.class);
+  }
+
+  /**
+   * Returns which tasks are due when.
+   *
+   * @return the table; empty if the edition has none
+   */
+  public Optional<TaskTable> tasks() {
+    return table(TaskTable.class);
   }
 
   /**

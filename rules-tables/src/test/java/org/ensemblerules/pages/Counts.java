@@ -33,6 +33,7 @@ final class Counts {
     tables.put("criteria", each -> each.criteria().map(table -> table.rows()));
     tables.put("defects", each -> each.defects().map(table -> table.rows()));
     tables.put("intervals", each -> each.intervals().map(table -> table.rows()));
+    tables.put("tasks", each -> each.tasks().map(table -> table.rows()));
     tables.put("age limits", each -> each.ageLimits().map(table -> table.rows()));
     tables.put("permissions", each -> each.permissions().map(table -> table.rows()));
     tables.put("checks", each -> each.checks().map(CheckTable::rows));
@@ -76,6 +77,7 @@ final class Counts {
                 "[criteria.md](criteria.md): what inspections look at",
                 "[defects.md](defects.md): what defects call for",
                 "[intervals.md](intervals.md): how often",
+                "[tasks.md](tasks.md): which tasks are due when",
                 "[age-limits.md](age-limits.md): how old",
                 "[permissions.md](permissions.md): who may do what",
                 "[checks.md](checks.md): what checks show and settle",
@@ -84,7 +86,7 @@ final class Counts {
                 "[editions.md](editions.md): editions and when they took effect",
                 "[sources.md](sources.md): documents cited, and where they were seen"))
         .paragraph(
-            "No verdict rests on the tables of conditions, limits, results and strength yet.")
+            "No verdict rests on the tables of tasks, conditions, limits, results and strength yet.")
         .paragraph(
             "A row is one combination of element, use, part and the like. A family is what stands"
                 + " in a file: one entry for all combinations that say the same.")

@@ -31,6 +31,7 @@ class PagesTest {
         InspectionPages.criteria(TABLES),
         DefectPage.page(TABLES),
         InspectionPages.intervals(TABLES),
+        TaskPage.page(TABLES),
         GearPages.ages(TABLES),
         DutyPages.permissions(TABLES),
         DutyPages.checks(TABLES),

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.ensemblerules.care.Exposure;
 import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
@@ -25,6 +26,8 @@ import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.Transfer;
+import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.measure.Quantity;
@@ -86,7 +89,7 @@ class AssessmentJsonTest {
   void eventsKeepTheirDatesTheirOrderAndWhatTheyAnswer() throws IOException {
     Assessment assessment = everything();
 
-    assertThat(assessment.history().events()).hasSize(10);
+    assertThat(assessment.history().events()).hasSize(15);
     Event.Inspected inspected = assessment.history().events(Event.Inspected.class).get(0);
     assertThat(inspected.orderInDay()).isEqualTo(1);
     assertThat(inspected.inspection().atHand())
@@ -101,6 +104,20 @@ class AssessmentJsonTest {
     assertThat(assessment.history().events(Event.Returned.class).get(0).when().date())
         .isEqualTo(MarkedDate.unknown());
     assertThat(assessment.history().events(Event.Repaired.class).get(0).replaced()).isFalse();
+    assertThat(assessment.history().events(Event.Exposed.class))
+        .containsExactly(
+            new Event.Exposed(
+                new When(MarkedDate.parse("2021-06-02"), 1), Exposure.PRODUCTS_OF_COMBUSTION));
+    assertThat(assessment.history().events(Event.Moved.class))
+        .containsExactly(
+            new Event.Moved(When.on(MarkedDate.parse("2021-07")), Transfer.LENT, "Station 2"));
+    assertThat(assessment.history().events(Event.Modified.class))
+        .containsExactly(
+            new Event.Modified(
+                When.on(MarkedDate.parse("2021-08-01")), "a pocket added", Known.YES));
+    assertThat(assessment.history().events(Event.TakenOut.class).get(0).why())
+        .isEqualTo("sent for repair");
+    assertThat(assessment.history().events(Event.BackInService.class)).hasSize(1);
   }
 
   @Test

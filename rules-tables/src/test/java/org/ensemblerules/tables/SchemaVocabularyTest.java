@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.ensemblerules.care.Contaminant;
+import org.ensemblerules.care.Exposure;
 import org.ensemblerules.care.WashMeasure;
 import org.ensemblerules.care.WashPractice;
 import org.ensemblerules.defect.DefectKind;
@@ -30,11 +31,14 @@ import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Presence;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.history.Transfer;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.measure.Bound;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.schedule.Start;
+import org.ensemblerules.schedule.Trigger;
 import org.ensemblerules.source.Confidence;
 import org.ensemblerules.source.Seen;
 import org.ensemblerules.source.SourceKind;
@@ -79,6 +83,10 @@ class SchemaVocabularyTest {
             WashMeasure.class,
             WashPractice.class,
             Contaminant.class,
+            Exposure.class,
+            Start.class,
+            Trigger.class,
+            Transfer.class,
             Property.class,
             Direction.class,
             Statistic.class,

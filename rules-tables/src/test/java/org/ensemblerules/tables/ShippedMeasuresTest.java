@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 
 /** How much the shipped tables say of measurements, edition by edition. */
 class ShippedMeasuresTest {
+  private static final EditionId CARE_2001 = new EditionId("NFPA_1851_2001");
   private static final EditionId CARE_2008 = new EditionId("NFPA_1851_2008");
   private static final EditionId CARE_2014 = new EditionId("NFPA_1851_2014");
   private static final EditionId CARE_2020 = new EditionId("NFPA_1851_2020");
@@ -76,7 +77,17 @@ class ShippedMeasuresTest {
         .containsExactly(CARE_2008, CARE_2014, CARE_2020);
     assertThat(tables.editions(Subject.CARE))
         .extracting(edition -> edition.id())
-        .containsExactly(CARE_2008, CARE_2014, CARE_2020);
+        .containsExactly(CARE_2001, CARE_2008, CARE_2014, CARE_2020);
+  }
+
+  /** The edition of 2001 has tasks and ages, and nothing to inspect by: no rules. */
+  @Test
+  void tasksByEdition() {
+    assertThat(tables.tables(CARE_2001).tasks().orElseThrow().rows()).hasSize(21);
+    assertThat(tables.tables(CARE_2008).tasks().orElseThrow().rows()).hasSize(96);
+    assertThat(tables.tables(CARE_2014).tasks().orElseThrow().rows()).hasSize(120);
+    assertThat(tables.tables(CARE_2020).tasks().orElseThrow().rows()).hasSize(156);
+    assertThat(tables.tables(CARE_2001).careLimits()).isEmpty();
   }
 
   @Test

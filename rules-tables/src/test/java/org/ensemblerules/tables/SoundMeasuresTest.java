@@ -110,6 +110,27 @@ class SoundMeasuresTest {
   }
 
   @Test
+  void tasksHaveEveryFormOfTimingAndOfWhatDischargesThem() {
+    assertThat(set.tables(SECOND).tasks()).isEmpty();
+    assertThat(set.tables(FIRST).tasks().orElseThrow().rows())
+        .extracting(row -> row.key() + "; " + row.doneBy().text() + "; " + row.timing().text())
+        .containsExactly(
+            "advanced/COAT/STRUCTURAL; ADVANCED inspection; as the table of intervals has it",
+            "advanced/HELMET/STRUCTURAL; ADVANCED inspection; as the table of intervals has it",
+            "twice/COAT/STRUCTURAL; ADVANCED cleaning; 2 times in every 12 months, first by 12"
+                + " months from ISSUE",
+            "twice/HELMET/STRUCTURAL; ADVANCED cleaning; 2 times in every 12 months, first by 12"
+                + " months from ISSUE",
+            "soon/COAT/STRUCTURAL; ADVANCED cleaning; after each EXPOSURE within 7 days",
+            "soon/HELMET/STRUCTURAL; ADVANCED cleaning; after each EXPOSURE within 7 days",
+            "leak-check/COAT/STRUCTURAL; LINER_LEAKAGE passed; in every 6 months, first by 6"
+                + " months from IN_SERVICE");
+    assertThat(set.tables(FIRST).tasks().orElseThrow().rows())
+        .extracting(row -> row.exemptInReserve())
+        .containsExactly(true, true, false, false, false, false, false);
+  }
+
+  @Test
   void washLimitsExpandToElementsUsesAndLayers() {
     assertThat(set.tables(FIRST).careLimits().orElseThrow().rows())
         .extracting(row -> row.key() + " " + row.demand().allowed())

@@ -45,6 +45,7 @@ final class TableSchemas {
         "strength-methods",
         "strength-requirements",
         "stronger-checks",
+        "tasks",
         "vocabulary");
   }
 

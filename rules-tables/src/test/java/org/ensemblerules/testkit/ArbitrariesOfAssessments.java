@@ -5,12 +5,15 @@ import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 import net.jqwik.api.Tuple;
+import org.ensemblerules.care.Exposure;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.RepairClass;
+import org.ensemblerules.gear.Known;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.Transfer;
 import org.ensemblerules.history.When;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.verdict.Assessment;
@@ -48,8 +51,21 @@ public final class ArbitrariesOfAssessments {
             .as((inspection, when) -> new Event.Inspected(inspection, when.orderInDay())),
         ArbitrariesOfWork.findings().map(Event.Found::new),
         done(),
+        elsewhere(),
         Combinators.combine(moments(), ArbitrariesOfTexts.texts(300)).as(Event.Retired::new),
         Combinators.combine(moments(), ArbitrariesOfTexts.texts(300)).as(Event.Disposed::new));
+  }
+
+  private static Arbitrary<Event> elsewhere() {
+    return Arbitraries.oneOf(
+        Combinators.combine(moments(), Arbitraries.of(Exposure.class)).as(Event.Exposed::new),
+        Combinators.combine(
+                moments(), Arbitraries.of(Transfer.class), ArbitrariesOfTexts.texts(200))
+            .as(Event.Moved::new),
+        Combinators.combine(moments(), ArbitrariesOfTexts.texts(300), Arbitraries.of(Known.class))
+            .as(Event.Modified::new),
+        Combinators.combine(moments(), ArbitrariesOfTexts.texts(300)).as(Event.TakenOut::new),
+        moments().map(Event.BackInService::new));
   }
 
   private static Arbitrary<Event> done() {

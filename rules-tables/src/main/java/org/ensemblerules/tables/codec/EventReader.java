@@ -3,15 +3,18 @@ package org.ensemblerules.tables.codec;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.ensemblerules.care.Exposure;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.RepairClass;
+import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.Transfer;
 import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.tables.json.JsonCursor;
@@ -52,6 +55,18 @@ final class EventReader {
       case CLEANED -> cleaned(event);
       case CHECKED -> checked(event);
       case REPAIRED -> repaired(event);
+      case EXPOSED -> {
+        Optional<When> when = when(event);
+        Optional<Exposure> to = event.required("to", at -> at.enumOf(Exposure.class));
+        yield event.make(() -> new Event.Exposed(when.orElseThrow(), to.orElseThrow()));
+      }
+      case MOVED -> moved(event);
+      case MODIFIED -> modified(event);
+      case TAKEN_OUT -> takenOut(event);
+      case BACK_IN_SERVICE -> {
+        Optional<When> when = when(event);
+        yield event.make(() -> new Event.BackInService(when.orElseThrow()));
+      }
       case RETIRED -> retired(event);
       case DISPOSED -> disposed(event);
     };
@@ -116,6 +131,36 @@ final class EventReader {
                 replaced.orElse(false),
                 by.orElseThrow(),
                 answers.orElse(Set.of())));
+  }
+
+  private static Optional<Event> moved(ObjectCursor event) {
+    Optional<When> when = when(event);
+    Optional<Transfer> transfer = event.required("transfer", at -> at.enumOf(Transfer.class));
+    Optional<String> to =
+        event.required(
+            "to", at -> at.parsed(text -> new Event.Moved(ANY_TIME, Transfer.LENT, text).to()));
+    return event.make(
+        () -> new Event.Moved(when.orElseThrow(), transfer.orElseThrow(), to.orElseThrow()));
+  }
+
+  private static Optional<Event> modified(ObjectCursor event) {
+    Optional<When> when = when(event);
+    Optional<String> what =
+        event.required(
+            "what",
+            at -> at.parsed(text -> new Event.Modified(ANY_TIME, text, Known.UNKNOWN).what()));
+    Optional<Known> approved = event.optional("approved", at -> at.enumOf(Known.class));
+    return event.make(
+        () ->
+            new Event.Modified(
+                when.orElseThrow(), what.orElseThrow(), approved.orElse(Known.UNKNOWN)));
+  }
+
+  private static Optional<Event> takenOut(ObjectCursor event) {
+    Optional<When> when = when(event);
+    Optional<String> why =
+        event.required("why", at -> at.parsed(text -> new Event.TakenOut(ANY_TIME, text).why()));
+    return event.make(() -> new Event.TakenOut(when.orElseThrow(), why.orElseThrow()));
   }
 
   private static Optional<Event> retired(ObjectCursor event) {

@@ -40,6 +40,22 @@ final class EventWriter {
         fields.put("replaced", true);
       }
       return done(fields, repaired.by(), repaired.answers());
+    } else if (event instanceof Event.Exposed exposed) {
+      return dated(EventName.EXPOSED, event).put("to", exposed.to()).node();
+    } else if (event instanceof Event.Moved moved) {
+      return dated(EventName.MOVED, event)
+          .put("transfer", moved.transfer())
+          .put("to", moved.to())
+          .node();
+    } else if (event instanceof Event.Modified modified) {
+      return dated(EventName.MODIFIED, event)
+          .put("what", modified.what())
+          .known("approved", modified.approved())
+          .node();
+    } else if (event instanceof Event.TakenOut taken) {
+      return dated(EventName.TAKEN_OUT, event).put("why", taken.why()).node();
+    } else if (event instanceof Event.BackInService) {
+      return dated(EventName.BACK_IN_SERVICE, event).node();
     } else if (event instanceof Event.Retired retired) {
       return dated(EventName.RETIRED, event).put("why", retired.why()).node();
     } else if (event instanceof Event.Disposed disposed) {

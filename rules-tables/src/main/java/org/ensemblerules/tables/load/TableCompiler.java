@@ -21,6 +21,7 @@ import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.IntervalTable;
 import org.ensemblerules.retirement.AgeLimitTable;
 import org.ensemblerules.ruleset.CautionTable;
+import org.ensemblerules.schedule.TaskTable;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.TableResult;
@@ -80,6 +81,7 @@ final class TableCompiler {
   private void care() {
     run(TableType.CARE_LIMITS, CareLimitTable.class, CareLimitTable::of);
     run(TableType.CLEANING_RESULTS, CleaningResultTable.class, CleaningResultTable::of);
+    run(TableType.TASKS, TaskTable.class, TaskTable::of);
   }
 
   private void strength() {

@@ -18,6 +18,7 @@ import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.retirement.AgeLimitRow;
 import org.ensemblerules.ruleset.CautionRow;
 import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.schedule.TaskRow;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.strength.DiscardRow;
 import org.ensemblerules.strength.HydrostaticRow;
@@ -48,6 +49,7 @@ record TableType<R extends Row>(
       of("care-limits", Subject.CARE, CareReaders::careLimits);
   static final TableType<CleaningResultRow> CLEANING_RESULTS =
       of("cleaning-results", Subject.CARE, CareReaders::cleaningResults);
+  static final TableType<TaskRow> TASKS = of("tasks", Subject.CARE, ScheduleReaders::tasks);
   static final TableType<CriterionRow> CRITERIA =
       of("criteria", Subject.INSPECTION, InspectionReaders::criteria);
   static final TableType<IntervalRow> INTERVALS =
@@ -90,6 +92,7 @@ record TableType<R extends Row>(
             REQUIREMENTS,
             CARE_LIMITS,
             CLEANING_RESULTS,
+            TASKS,
             CRITERIA,
             INTERVALS,
             DEFECTS,

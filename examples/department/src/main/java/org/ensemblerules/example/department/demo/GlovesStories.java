@@ -60,6 +60,12 @@ final class GlovesStories {
             gloves -> {
               gloves.lookedOverAfterUse("2026-11-23");
               gloves.found("F1", "GLOVE_SHELL", "both", DefectKind.HAZARDOUS_CHEMICALS);
-            }));
+            }),
+        new Story(
+            "Sent away in autumn, and back on the hook without a word in the book",
+            gloves -> gloves.takenOut("2026-11-20", "sent away for repair")),
+        new Story(
+            "Reflective thumbs glued on at the station",
+            gloves -> gloves.altered("2026-10-02", "reflective patches glued to both thumbs")));
   }
 }

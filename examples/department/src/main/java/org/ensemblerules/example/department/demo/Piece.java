@@ -128,6 +128,14 @@ final class Piece {
     events.add(new Event.Used(at(day)));
   }
 
+  void takenOut(String day, String why) {
+    events.add(new Event.TakenOut(at(day), why));
+  }
+
+  void altered(String day, String what) {
+    events.add(new Event.Modified(at(day), what, Known.UNKNOWN));
+  }
+
   void retired(String day, String why) {
     events.add(new Event.Retired(at(day), why));
   }

@@ -79,9 +79,10 @@ final class ReasonText {
 
   private static String withoutRow(ReasonKind kind) {
     return switch (kind) {
-      case LEFT_SERVICE -> "no row: the element's own record says so";
+      case LEFT_SERVICE, OUT_OF_SERVICE -> "no row: the element's own record says so";
       case CHECK_FAILED -> "no row: a failed check stands until something settles it";
-      case USED_SINCE_INSPECTION -> "no row: what was used is looked at before it is used again";
+      case USED_SINCE_INSPECTION ->
+          "no row: what was used or met something is looked at before it is used again";
       default -> "no row: what is unknown, missing or contradictory keeps an element out";
     };
   }

@@ -1,0 +1,167 @@
+package org.ensemblerules.history;
+
+import com.google.common.collect.ImmutableList;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.PriorityQueue;
+import java.util.stream.Stream;
+import org.ensemblerules.gear.MarkedDate;
+
+/**
+ * Does a history contradict itself? A fault is named only if no reading of the dates makes the
+ * history possible; what is not dated neither contradicts nor explains anything.
+ */
+public final class Contradictions {
+  private Contradictions() {}
+
+  /**
+   * Lists the contradictions of a history.
+   *
+   * @param history what happened to an element; not null
+   * @param manufactured when its parts were made, as far as known; not null
+   * @return the contradictions by kind, each kind in the order of the history; never null
+   */
+  public static List<Contradiction> in(History history, Collection<MarkedDate> manufactured) {
+    ImmutableList.Builder<Contradiction> faults = ImmutableList.builder();
+    beforeMade(history, manufactured, faults);
+    afterTheEnd(history, faults);
+    secondHolder(history, faults);
+    backWithoutTakenOut(history, faults);
+    return faults.build();
+  }
+
+  private static void beforeMade(
+      History history,
+      Collection<MarkedDate> manufactured,
+      ImmutableList.Builder<Contradiction> faults) {
+    Optional<LocalDate> made =
+        manufactured.stream()
+            .flatMap(date -> date.earliest().stream())
+            .min(Comparator.naturalOrder());
+    for (Event event : history.events()) {
+      Optional<LocalDate> latest = event.when().date().latest();
+      if (made.isPresent() && latest.isPresent() && latest.get().isBefore(made.get())) {
+        faults.add(
+            new Contradiction(
+                Contradiction.Kind.BEFORE_MADE,
+                event,
+                event.when().toString(),
+                "a date not before its manufacture, " + made.get()));
+      }
+    }
+  }
+
+  /** Whatever is certainly after any end of service is certainly after the first of them. */
+  private static void afterTheEnd(History history, ImmutableList.Builder<Contradiction> faults) {
+    Optional<When> disposed = first(history.events(Event.Disposed.class));
+    Optional<When> retired = first(history.events(Event.Retired.class));
+    for (Event event : history.events()) {
+      if (disposed.isPresent() && event.when().certainlyAfter(disposed.get())) {
+        faults.add(
+            new Contradiction(
+                Contradiction.Kind.AFTER_DISPOSAL,
+                event,
+                event.when().toString(),
+                "nothing after it was disposed of, " + disposed.get()));
+      } else if (retired.isPresent()
+          && !followsRetirement(event)
+          && event.when().certainlyAfter(retired.get())) {
+        faults.add(
+            new Contradiction(
+                Contradiction.Kind.AFTER_RETIREMENT,
+                event,
+                event.when().toString(),
+                "nothing but custody and disposal after it was retired, " + retired.get()));
+      }
+    }
+  }
+
+  private static Optional<When> first(List<? extends Event> events) {
+    return events.stream().map(Event::when).min(When.FIRST_CERTAIN);
+  }
+
+  /** What may still happen to an element that is retired: who keeps it changes, or it goes. */
+  private static boolean followsRetirement(Event event) {
+    return event instanceof Event.Retired
+        || event instanceof Event.Disposed
+        || event instanceof Event.Moved
+        || event instanceof Event.Returned;
+  }
+
+  private static void secondHolder(History history, ImmutableList.Builder<Contradiction> faults) {
+    Between given =
+        new Between(
+            Stream.of(Event.Returned.class, Event.Moved.class)
+                .flatMap(kind -> history.events(kind).stream())
+                .map(Event::when)
+                .toList());
+    Optional<Event.Issued> before = Optional.empty();
+    for (Event.Issued issued : dated(history.events(Event.Issued.class))) {
+      if (before.isPresent()
+          && !before.get().holder().equals(issued.holder())
+          && !given.take(before.map(Event::when), issued.when())) {
+        faults.add(
+            new Contradiction(
+                Contradiction.Kind.SECOND_HOLDER,
+                issued,
+                issued.when() + " to " + issued.holder(),
+                "returned or moved on since " + before.get().when() + ", when another got it"));
+      }
+      before = Optional.of(issued);
+    }
+  }
+
+  private static void backWithoutTakenOut(
+      History history, ImmutableList.Builder<Contradiction> faults) {
+    Between taken =
+        new Between(history.events(Event.TakenOut.class).stream().map(Event::when).toList());
+    Optional<When> before = Optional.empty();
+    for (Event.BackInService back : dated(history.events(Event.BackInService.class))) {
+      if (!taken.take(before, back.when())) {
+        faults.add(
+            new Contradiction(
+                Contradiction.Kind.BACK_WITHOUT_TAKEN_OUT,
+                back,
+                back.when().toString(),
+                "taken out of service before"
+                    + before.map(when -> ", and since " + when).orElse("")));
+      }
+      before = Optional.of(back.when());
+    }
+  }
+
+  private static <E extends Event> List<E> dated(List<E> events) {
+    return events.stream().filter(event -> event.when().date().earliest().isPresent()).toList();
+  }
+
+  /** Moments, each of which explains one later event; asked about from early to late. */
+  private static final class Between {
+    private final List<When> byEarliest = new ArrayList<>();
+    private final PriorityQueue<When> reached = new PriorityQueue<>(When.FIRST_CERTAIN);
+    private int next;
+
+    Between(List<When> moments) {
+      moments.stream()
+          .filter(when -> when.date().earliest().isPresent())
+          .sorted(When.LAST_CERTAIN)
+          .forEach(byEarliest::add);
+    }
+
+    /** Takes a moment that may lie after one event and before another; false if there is none. */
+    boolean take(Optional<When> after, When before) {
+      while (next < byEarliest.size() && !byEarliest.get(next).certainlyAfter(before)) {
+        reached.add(byEarliest.get(next++));
+      }
+      while (!reached.isEmpty()
+          && after.isPresent()
+          && after.get().certainlyAfter(reached.element())) {
+        reached.remove();
+      }
+      return reached.poll() != null;
+    }
+  }
+}

@@ -1,0 +1,83 @@
+package org.ensemblerules.schedule;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.ensemblerules.history.When;
+
+/** The days of a task that is due each time something happens. */
+final class Calls {
+  private final Facts facts;
+  private final TaskRow task;
+  private final Timing.After after;
+  private final Done done;
+  private final List<Occurrence> occurrences;
+
+  Calls(Facts facts, TaskRow task, Timing.After after) {
+    this.facts = facts;
+    this.task = task;
+    this.after = after;
+    this.done = facts.done(task.doneBy(), Optional.of(after.trigger()));
+    this.occurrences = facts.occurrences(after.trigger());
+  }
+
+  /** The first that is open; one without a date comes before all others. */
+  Optional<Due> due() {
+    Optional<Due> first = Optional.empty();
+    for (Occurrence occurrence : occurrences) {
+      boolean undated = occurrence.when().date().latest().isEmpty();
+      if ((first.isEmpty() || undated) && done.answering(occurrence.when()).isEmpty()) {
+        first =
+            Optional.of(
+                new Due(
+                    task.task(),
+                    Optional.of(task),
+                    Optional.empty(),
+                    by(occurrence),
+                    occurrence.text() + ", and no " + task.doneBy().text() + " certainly since"));
+        if (undated) {
+          return first;
+        }
+      }
+    }
+    return first;
+  }
+
+  private Optional<LocalDate> by(Occurrence occurrence) {
+    return occurrence.when().date().latest().map(day -> day.plusDays(after.withinDays().orElse(0)));
+  }
+
+  void missed(Optional<LocalDate> end, Consumer<Missed> missed) {
+    LocalDate last = end.filter(day -> day.isBefore(facts.asOf())).orElse(facts.asOf());
+    List<When> ordered =
+        occurrences.stream().map(Occurrence::when).sorted(When.LAST_CERTAIN).toList();
+    for (Occurrence occurrence : occurrences) {
+      Optional<LocalDate> by = by(occurrence);
+      Optional<LocalDate> limit = after.withinDays().isPresent() ? by : again(ordered, occurrence);
+      Optional<LocalDate> doneOn = done.answering(occurrence.when());
+      if (limit.isPresent()
+          && doneOn.orElse(last).isAfter(limit.get())
+          && last.isAfter(limit.get())) {
+        missed.accept(new Missed(task.task(), task, by, doneOn, occurrence.text()));
+      }
+    }
+  }
+
+  /** When the same had certainly happened again. */
+  private static Optional<LocalDate> again(List<When> ordered, Occurrence occurrence) {
+    int next = Done.indexOfFirst(ordered, when -> when.certainlyAfter(occurrence.when()));
+    return ordered.subList(next, ordered.size()).stream()
+        .findFirst()
+        .flatMap(when -> when.date().latest());
+  }
+
+  void planned(LocalDate from, LocalDate to, Consumer<Planned> planned) {
+    Optional<Due> next = due();
+    next.flatMap(Due::by)
+        .filter(day -> !day.isBefore(from) && !day.isAfter(to))
+        .ifPresent(
+            day ->
+                planned.accept(new Planned(day, task.task(), task, next.orElseThrow().reason())));
+  }
+}

@@ -1,0 +1,72 @@
+package org.ensemblerules.schedule;
+
+import com.google.common.collect.ImmutableList;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.ensemblerules.history.When;
+
+/**
+ * When a task was done by a day, as far as it counts, in the order in which one is certainly after
+ * more than another.
+ */
+final class Done {
+  private final ImmutableList<When> all;
+  private final ImmutableList<When> onThatOccasion;
+
+  /**
+   * {@code onThatOccasion}: those made for the very occasion, so that the same day is late enough.
+   */
+  Done(Stream<When> all, Stream<When> onThatOccasion) {
+    this.all = all.sorted(When.LAST_CERTAIN).collect(ImmutableList.toImmutableList());
+    this.onThatOccasion =
+        onThatOccasion.sorted(When.LAST_CERTAIN).collect(ImmutableList.toImmutableList());
+  }
+
+  /** One for each day that counts as done on, the earliest of each date: the last of that day. */
+  List<When> onDistinctDays() {
+    List<When> distinct = new ArrayList<>();
+    for (When when : all) {
+      int last = distinct.size() - 1;
+      if (last >= 0 && distinct.get(last).date().earliest().equals(when.date().earliest())) {
+        distinct.set(last, when);
+      } else {
+        distinct.add(when);
+      }
+    }
+    return distinct;
+  }
+
+  /** The day on which the first of those was done that answer an occurrence. */
+  Optional<LocalDate> answering(When occurrence) {
+    return Stream.of(
+            first(all, done -> done.certainlyAfter(occurrence)),
+            first(onThatOccasion, done -> done.date().certainlyNotBefore(occurrence.date())))
+        .flatMap(Optional::stream)
+        .flatMap(when -> when.date().earliest().stream())
+        .min(LocalDate::compareTo);
+  }
+
+  private static Optional<When> first(List<When> ordered, Predicate<When> fulfils) {
+    int index = indexOfFirst(ordered, fulfils);
+    return index < ordered.size() ? Optional.of(ordered.get(index)) : Optional.empty();
+  }
+
+  /** Where the first stands that fulfils what all that come after it fulfil as well. */
+  static int indexOfFirst(List<When> ordered, Predicate<When> fulfils) {
+    int low = 0;
+    int high = ordered.size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (fulfils.test(ordered.get(middle))) {
+        high = middle;
+      } else {
+        low = middle + 1;
+      }
+    }
+    return low;
+  }
+}

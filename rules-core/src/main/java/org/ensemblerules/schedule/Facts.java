@@ -1,0 +1,252 @@
+package org.ensemblerules.schedule;
+
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.ensemblerules.care.Exposure;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.history.CheckResult;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.History;
+import org.ensemblerules.history.When;
+import org.ensemblerules.inspection.CriterionRow;
+import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.inspection.Occasion;
+import org.ensemblerules.inspection.Outcome;
+import org.ensemblerules.inspection.Standing;
+import org.ensemblerules.source.RowKey;
+
+/** What one record says by a day: what was done and counts, what called for tasks, since when. */
+final class Facts {
+  private static final Set<Check> OF_THE_LINER =
+      EnumSet.of(Check.LIGHT_THROUGH_LINER, Check.LINER_LEAKAGE, Check.BARRIER_UNDER_PRESSURE);
+  private static final Set<LayerKind> LINER =
+      EnumSet.of(LayerKind.LINER_SYSTEM, LayerKind.MOISTURE_BARRIER, LayerKind.THERMAL_LINER);
+
+  private final ScheduleTables tables;
+  private final ServiceRecord record;
+  private final LocalDate asOf;
+  private final Reserve reserve;
+  private final List<Event.Inspected> counting;
+
+  Facts(ScheduleTables tables, ServiceRecord record, LocalDate asOf) {
+    this.tables = tables;
+    this.record = record;
+    this.asOf = asOf;
+    this.reserve = new Reserve(record.element(), record.history());
+    this.counting =
+        history().events(Event.Inspected.class).stream()
+            .filter(this::certainlyHappened)
+            .filter(
+                done ->
+                    Standing.of(
+                            done.inspection(), element(), tables.criteria(), tables.permissions())
+                        .counts())
+            .toList();
+  }
+
+  ScheduleTables tables() {
+    return tables;
+  }
+
+  Element element() {
+    return record.element();
+  }
+
+  History history() {
+    return record.history();
+  }
+
+  LocalDate asOf() {
+    return asOf;
+  }
+
+  Reserve reserve() {
+    return reserve;
+  }
+
+  boolean certainlyHappened(Event event) {
+    return event.when().date().latest().map(day -> !day.isAfter(asOf)).orElse(false);
+  }
+
+  boolean mayHaveHappened(Event event) {
+    return mayHaveHappened(event.when());
+  }
+
+  boolean mayHaveHappened(When when) {
+    return when.date().earliest().map(day -> !day.isAfter(asOf)).orElse(true);
+  }
+
+  /** The first day on which it may have left service for good, if it may have by the day. */
+  Optional<LocalDate> end() {
+    return Stream.of(Event.Retired.class, Event.Disposed.class)
+        .flatMap(kind -> history().events(kind).stream())
+        .filter(this::mayHaveHappened)
+        .map(event -> event.when().date().earliest().orElse(LocalDate.MIN))
+        .min(Comparator.naturalOrder());
+  }
+
+  /** When something was done that counts; {@code occasion} as the trigger asks for it. */
+  Done done(DoneBy doneBy, Optional<Trigger> trigger) {
+    if (doneBy instanceof DoneBy.Inspected asked) {
+      Optional<Occasion> occasion = trigger.flatMap(Facts::occasion);
+      return new Done(
+          inspected(asked.kind()).map(Event::when),
+          inspected(asked.kind())
+              .filter(done -> Optional.of(done.inspection().occasion()).equals(occasion))
+              .map(Event::when));
+    }
+    if (doneBy instanceof DoneBy.Cleaned asked) {
+      return new Done(
+          history().events(Event.Cleaned.class).stream()
+              .filter(done -> done.kind() == asked.kind() && certainlyHappened(done))
+              .filter(done -> tables.cleanings().count(element(), done))
+              .map(Event::when),
+          Stream.empty());
+    }
+    Check asked = ((DoneBy.Checked) doneBy).check();
+    return new Done(
+        history().events(Event.Checked.class).stream()
+            .filter(done -> done.check() == asked && done.result() == CheckResult.PASSED)
+            .filter(this::certainlyHappened)
+            .filter(this::permitted)
+            .map(Event::when),
+        Stream.empty());
+  }
+
+  /** Whether a check was made by somebody who may. */
+  boolean permitted(Event.Checked done) {
+    return tables
+        .permissions()
+        .mayPerform(
+            done.by(), tables.checks().row(done.check()).task(), element(), done.when().date())
+        .granted();
+  }
+
+  private Stream<Event.Inspected> inspected(InspectionKind kind) {
+    return counting.stream().filter(done -> done.inspection().kind() == kind);
+  }
+
+  private static Optional<Occasion> occasion(Trigger trigger) {
+    return switch (trigger) {
+      case ISSUE -> Optional.of(Occasion.ON_ISSUE);
+      case DUTY_PERIOD -> Optional.of(Occasion.START_OF_DUTY);
+      case USE -> Optional.of(Occasion.AFTER_USE);
+      default -> Optional.empty();
+    };
+  }
+
+  /** What called for a task, or may have by the day; undated ones last. */
+  List<Occurrence> occurrences(Trigger trigger) {
+    Stream<Occurrence> all =
+        switch (trigger) {
+          case ISSUE ->
+              history().events(Event.Issued.class).stream()
+                  .map(event -> new Occurrence(event.when(), "issued"));
+          case DUTY_PERIOD ->
+              record.dutyPeriods().stream()
+                  .map(day -> new Occurrence(When.on(MarkedDate.of(day)), "duty period of"));
+          case USE ->
+              history().events(Event.Used.class).stream()
+                  .map(event -> new Occurrence(event.when(), "used"));
+          case PRODUCTS_OF_COMBUSTION ->
+              exposed(EnumSet.of(Exposure.PRODUCTS_OF_COMBUSTION, Exposure.UNKNOWN));
+          case EXPOSURE -> exposed(EnumSet.allOf(Exposure.class));
+          case ROUTINE_FOUND -> found(InspectionKind.ROUTINE, keys(InspectionKind.ROUTINE, false));
+          case LINER_SUSPECTED ->
+              Stream.concat(
+                  found(InspectionKind.ADVANCED, keys(InspectionKind.ADVANCED, true)),
+                  history().events(Event.Checked.class).stream()
+                      .filter(event -> event.result() == CheckResult.FAILED)
+                      .filter(event -> OF_THE_LINER.contains(event.check()))
+                      .map(event -> new Occurrence(event.when(), "failed " + event.check())));
+        };
+    return all.filter(occurrence -> mayHaveHappened(occurrence.when()))
+        .sorted(
+            Comparator.comparing(Occurrence::when, When.FIRST_CERTAIN)
+                .thenComparing(Occurrence::what))
+        .toList();
+  }
+
+  private Stream<Occurrence> exposed(Set<Exposure> kinds) {
+    return history().events(Event.Exposed.class).stream()
+        .filter(event -> kinds.contains(event.to()))
+        .map(event -> new Occurrence(event.when(), "exposed to " + event.to()));
+  }
+
+  private Set<RowKey> keys(InspectionKind kind, boolean ofTheLiner) {
+    Set<RowKey> keys = new HashSet<>();
+    for (CriterionRow row : tables.criteria().required(kind, element().kind(), element().use())) {
+      boolean liner =
+          row.sites().stream().anyMatch(site -> site.layer().map(LINER::contains).orElse(false));
+      if (!ofTheLiner || liner) {
+        keys.add(row.key());
+      }
+    }
+    return keys;
+  }
+
+  /** Whoever made it, and whether or not it counts: what it found was found. */
+  private Stream<Occurrence> found(InspectionKind kind, Set<RowKey> keys) {
+    return history().events(Event.Inspected.class).stream()
+        .filter(event -> event.inspection().kind() == kind)
+        .filter(event -> foundAny(event.inspection(), keys))
+        .map(event -> new Occurrence(event.when(), kind + " inspection found something"));
+  }
+
+  private static boolean foundAny(Inspection inspection, Set<RowKey> keys) {
+    return inspection.outcomes().stream()
+        .anyMatch(
+            outcome -> outcome.outcome() == Outcome.FOUND && keys.contains(outcome.criterion()));
+  }
+
+  /** Since when time counts: known, not known, or not yet. */
+  record Since(boolean begun, Optional<LocalDate> day) {}
+
+  Since since(Start start) {
+    return switch (start) {
+      case IN_SERVICE -> new Since(true, element().inService().earliest());
+      case MANUFACTURE ->
+          new Since(
+              true,
+              labels().values().stream()
+                  .flatMap(label -> label.manufactured().earliest().stream())
+                  .min(Comparator.naturalOrder()));
+      case ISSUE -> sinceIssue();
+    };
+  }
+
+  private Since sinceIssue() {
+    List<MarkedDate> dates =
+        Stream.concat(
+                Stream.of(element().inService()).filter(date -> date.earliest().isPresent()),
+                Stream.of(Event.Issued.class, Event.Used.class, Event.Exposed.class)
+                    .flatMap(kind -> history().events(kind).stream())
+                    .filter(this::mayHaveHappened)
+                    .map(event -> event.when().date()))
+            .toList();
+    return new Since(
+        !dates.isEmpty(),
+        dates.stream().flatMap(date -> date.earliest().stream()).min(Comparator.naturalOrder()));
+  }
+
+  /** The labels by layer; an empty layer stands for the element's own. */
+  Map<Optional<LayerKind>, Label> labels() {
+    Map<Optional<LayerKind>, Label> labels = new HashMap<>();
+    element().label().ifPresent(label -> labels.put(Optional.empty(), label));
+    element().layerLabels().forEach((layer, label) -> labels.put(Optional.of(layer), label));
+    return labels;
+  }
+}

@@ -1,0 +1,109 @@
+package org.ensemblerules.schedule;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.ensemblerules.defect.DefectRow;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.history.CheckResult;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.OpenFinding;
+import org.ensemblerules.history.When;
+import org.ensemblerules.retirement.AgeAnswer;
+import org.ensemblerules.source.Row;
+
+/** What is due by other tables than that of tasks: age limits, and checks that repairs wait for. */
+final class OtherDues {
+  private final Facts facts;
+
+  OtherDues(Facts facts) {
+    this.facts = facts;
+  }
+
+  List<Due> all() {
+    List<Due> due = new ArrayList<>(ages());
+    due.addAll(checks());
+    return due;
+  }
+
+  List<Due> ages() {
+    List<Due> due = new ArrayList<>();
+    Map<Optional<LayerKind>, Label> labels = facts.labels();
+    if (labels.isEmpty()) {
+      due.add(age(Optional.empty(), Optional.empty(), Optional.empty(), "no label is known"));
+    }
+    labels.forEach((layer, label) -> age(layer, label).ifPresent(due::add));
+    return due;
+  }
+
+  private Optional<Due> age(Optional<LayerKind> layer, Label label) {
+    AgeAnswer answer =
+        facts
+            .tables()
+            .ageLimits()
+            .answer(facts.element().kind(), facts.element().use(), layer, label.manufactured());
+    String why = "made " + label.manufactured() + "; " + answer.text();
+    if (answer instanceof AgeAnswer.LeavesOn leaves) {
+      return Optional.of(age(layer, Optional.of(leaves.row()), Optional.of(leaves.lastDay()), why));
+    }
+    if (answer instanceof AgeAnswer.NoLimitSet) {
+      return Optional.empty();
+    }
+    Optional<Row> row = Optional.empty();
+    if (answer instanceof AgeAnswer.DateUnknown unknown) {
+      row = Optional.of(unknown.row());
+    } else if (answer instanceof AgeAnswer.LimitNotSeen notSeen) {
+      row = Optional.of(notSeen.row());
+    }
+    return Optional.of(age(layer, row, Optional.empty(), why));
+  }
+
+  private static Due age(
+      Optional<LayerKind> layer, Optional<Row> row, Optional<LocalDate> by, String why) {
+    return new Due(TaskKey.LEAVE_SERVICE, row, layer, by, why);
+  }
+
+  private List<Due> checks() {
+    List<Due> due = new ArrayList<>();
+    for (OpenFinding open :
+        facts.tables().findings().in(facts.element(), facts.history(), facts.asOf())) {
+      List<Event> answering = facts.history().answering(open.finding().id());
+      Optional<When> done =
+          answering.stream()
+              .filter(event -> event instanceof Event.Repaired || event instanceof Event.Cleaned)
+              .filter(facts::certainlyHappened)
+              .map(Event::when)
+              .max(When.LAST_CERTAIN);
+      Set<Check> afterwards = open.demand().row().map(DefectRow::afterwards).orElse(Set.of());
+      for (Check check : afterwards) {
+        done.filter(when -> !passed(check, answering, when))
+            .ifPresent(when -> due.add(check(open, check, when)));
+      }
+    }
+    return due.stream().distinct().toList();
+  }
+
+  private boolean passed(Check check, List<Event> answering, When done) {
+    return answering.stream()
+        .filter(Event.Checked.class::isInstance)
+        .map(Event.Checked.class::cast)
+        .filter(event -> event.check() == check && event.result() == CheckResult.PASSED)
+        .filter(facts::certainlyHappened)
+        .filter(facts::permitted)
+        .anyMatch(event -> event.when().certainlyAfter(done));
+  }
+
+  private static Due check(OpenFinding open, Check check, When done) {
+    return new Due(
+        TaskKey.CHECK_AFTERWARDS,
+        open.demand().row().map(row -> row),
+        open.finding().site().layer(),
+        done.date().latest(),
+        check + " for finding " + open.finding().id() + ", repaired or cleaned " + done);
+  }
+}

@@ -1,0 +1,100 @@
+package org.ensemblerules.schedule;
+
+import com.google.common.collect.ImmutableList;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.History;
+import org.ensemblerules.history.When;
+
+/**
+ * Whether an element was in reserve when it was inspected: whatever put it to use was certainly
+ * before, and it had certainly been returned, or is certainly after.
+ */
+final class Reserve {
+  private final ImmutableList<When> inUseByLast;
+  private final ImmutableList<When> inUseByFirst;
+  private final ImmutableList<When> issuedByFirst;
+  private final ImmutableList<When> lastIssuedUpTo;
+  private final ImmutableList<When> returned;
+  private final ImmutableList<When> firstReturnedFrom;
+
+  /** Placing in service, where it is known, is as good as an issue. */
+  Reserve(Element element, History history) {
+    List<When> placed =
+        Stream.of(element.inService())
+            .filter(date -> date.earliest().isPresent())
+            .map(When::on)
+            .toList();
+    List<When> inUse =
+        Stream.concat(
+                placed.stream(),
+                Stream.of(Event.Issued.class, Event.Used.class, Event.Exposed.class)
+                    .flatMap(kind -> history.events(kind).stream())
+                    .map(Event::when))
+            .toList();
+    this.inUseByLast = ImmutableList.sortedCopyOf(When.LAST_CERTAIN, inUse);
+    this.inUseByFirst = ImmutableList.sortedCopyOf(When.FIRST_CERTAIN, inUse);
+    this.issuedByFirst =
+        ImmutableList.sortedCopyOf(
+            When.FIRST_CERTAIN,
+            Stream.concat(
+                    placed.stream(), history.events(Event.Issued.class).stream().map(Event::when))
+                .toList());
+    List<When> last = new ArrayList<>();
+    for (When issued : issuedByFirst) {
+      boolean later =
+          last.isEmpty() || When.LAST_CERTAIN.compare(issued, last.get(last.size() - 1)) > 0;
+      last.add(later ? issued : last.get(last.size() - 1));
+    }
+    this.lastIssuedUpTo = ImmutableList.copyOf(last);
+    this.returned =
+        ImmutableList.sortedCopyOf(
+            When.LAST_CERTAIN,
+            history.events(Event.Returned.class).stream().map(Event::when).toList());
+    List<When> first = new ArrayList<>();
+    for (When back : returned.reverse()) {
+      boolean earlier =
+          first.isEmpty() || When.FIRST_CERTAIN.compare(back, first.get(first.size() - 1)) < 0;
+      first.add(earlier ? back : first.get(first.size() - 1));
+    }
+    this.firstReturnedFrom = ImmutableList.copyOf(first).reverse();
+  }
+
+  /** Whether it was in reserve at an inspection. */
+  boolean at(When inspected) {
+    int before = before(inUseByFirst, inspected);
+    int after = inUseByLast.size() - indexAfter(inUseByLast, inspected);
+    if (before + after < inUseByLast.size()) {
+      return false;
+    }
+    int issues = before(issuedByFirst, inspected);
+    if (issues == 0) {
+      return true;
+    }
+    int since = indexAfter(returned, lastIssuedUpTo.get(issues - 1));
+    if (since == returned.size()) {
+      return false;
+    }
+    When back = firstReturnedFrom.get(since);
+    return inspected.certainlyAfter(back) || inspected.date().certainlyNotBefore(back.date());
+  }
+
+  /** What put it to use first after an inspection in reserve. */
+  Optional<When> inUseAfter(When inspected) {
+    int index = indexAfter(inUseByLast, inspected);
+    return inUseByLast.subList(index, inUseByLast.size()).stream().findFirst();
+  }
+
+  /** How many of the first are certainly before a moment. */
+  private static int before(List<When> byFirst, When moment) {
+    return Done.indexOfFirst(byFirst, when -> !moment.certainlyAfter(when));
+  }
+
+  private static int indexAfter(List<When> byLast, When moment) {
+    return Done.indexOfFirst(byLast, when -> when.certainlyAfter(moment));
+  }
+}

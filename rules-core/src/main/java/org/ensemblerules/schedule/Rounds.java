@@ -1,0 +1,149 @@
+package org.ensemblerules.schedule;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import org.ensemblerules.history.When;
+import org.ensemblerules.source.Row;
+
+/** The days of a task that is due a number of times in every span of months. */
+final class Rounds {
+  /** When one is due: on a day, now and not known since when, or not for the time being. */
+  private record Deadline(boolean exempt, Optional<LocalDate> by) {}
+
+  private final Facts facts;
+  private final TaskRow task;
+  private final Row row;
+  private final Timing.Every every;
+  private final Facts.Since since;
+  private final List<When> done;
+  private final List<LocalDate> days;
+
+  Rounds(Facts facts, TaskRow task, Row row, Timing.Every every) {
+    this.facts = facts;
+    this.task = task;
+    this.row = row;
+    this.every = every;
+    this.since = facts.since(every.start());
+    this.done = facts.done(task.doneBy(), Optional.empty()).onDistinctDays();
+    this.days = done.stream().flatMap(when -> when.date().earliest().stream()).toList();
+  }
+
+  /** Why nothing is due, if nothing is. */
+  Optional<String> exempt() {
+    if (!since.begun()) {
+      return Optional.of("never issued; the time begins with the first issue");
+    }
+    return deadline(days.size()).exempt()
+        ? Optional.of(
+            "in reserve: inspected "
+                + done.get(done.size() - 1)
+                + " and not issued since; due once it is issued")
+        : Optional.empty();
+  }
+
+  Optional<Due> due() {
+    Deadline next = deadline(days.size());
+    return !since.begun() || next.exempt()
+        ? Optional.empty()
+        : Optional.of(
+            new Due(task.task(), Optional.of(row), Optional.empty(), next.by(), reason()));
+  }
+
+  private String reason() {
+    int given = days.size();
+    String last =
+        given == 0
+            ? "none that counts"
+            : "done "
+                + String.join(
+                    " and ",
+                    days.subList(Math.max(0, given - every.times()), given).stream()
+                        .map(LocalDate::toString)
+                        .toList());
+    return task.doneBy().text()
+        + ": "
+        + last
+        + "; "
+        + every.text()
+        + since.day().map(day -> " (" + day + ")").orElse(", which is not known");
+  }
+
+  /** By when the next was due after so many had been done. */
+  private Deadline deadline(int given) {
+    Optional<LocalDate> by = by(given, days);
+    if (task.exemptInReserve() && given > 0 && facts.reserve().at(done.get(given - 1))) {
+      Optional<When> issued =
+          facts.reserve().inUseAfter(done.get(given - 1)).filter(facts::mayHaveHappened);
+      Optional<LocalDate> not = issued.flatMap(when -> when.date().latest());
+      return new Deadline(issued.isEmpty(), later(by, not));
+    }
+    return new Deadline(false, by);
+  }
+
+  private Optional<LocalDate> by(int given, List<LocalDate> counted) {
+    return later(
+        since.day().map(day -> day.plusMonths(every.firstMonths())),
+        given < every.times()
+            ? Optional.empty()
+            : Optional.of(counted.get(given - every.times()).plusMonths(every.withinMonths())));
+  }
+
+  private static Optional<LocalDate> later(Optional<LocalDate> one, Optional<LocalDate> other) {
+    return Stream.of(one, other).flatMap(Optional::stream).max(LocalDate::compareTo);
+  }
+
+  /** Every last day in time that passed; while one is missing, each that followed it as well. */
+  void missed(Optional<LocalDate> end, Consumer<Missed> missed) {
+    LocalDate last = end.filter(day -> day.isBefore(facts.asOf())).orElse(facts.asOf());
+    for (int given = 0; since.begun() && given <= days.size(); given++) {
+      Deadline deadline = deadline(given);
+      Optional<LocalDate> doneOn =
+          given < days.size() ? Optional.of(days.get(given)) : Optional.empty();
+      LocalDate until = doneOn.filter(day -> day.isBefore(last)).orElse(last);
+      int months = 0;
+      Optional<LocalDate> by = deadline.exempt() ? Optional.empty() : deadline.by();
+      while (by.isPresent() && by.get().isBefore(until)) {
+        missed.accept(new Missed(task.task(), row, by, doneOn, "not " + task.doneBy().text()));
+        months += every.withinMonths();
+        int more = months;
+        by = every.times() > 1 ? Optional.empty() : shifted(given, deadline, more);
+      }
+    }
+  }
+
+  /** Counted from where the first was, so that a short month shortens no later one. */
+  private Optional<LocalDate> shifted(int given, Deadline deadline, int more) {
+    if (given > 0) {
+      LocalDate repeated = days.get(given - 1).plusMonths(every.withinMonths());
+      if (deadline.by().equals(Optional.of(repeated))) {
+        return Optional.of(days.get(given - 1).plusMonths(every.withinMonths() + more));
+      }
+    }
+    return since
+        .day()
+        .filter(day -> deadline.by().equals(Optional.of(day.plusMonths(every.firstMonths()))))
+        .map(day -> day.plusMonths((long) every.firstMonths() + more))
+        .or(() -> deadline.by().map(day -> day.plusMonths(more)));
+  }
+
+  /** What comes, if each is done on its last day in time, and what is overdue on the day itself. */
+  void planned(LocalDate from, LocalDate to, Consumer<Planned> planned) {
+    if (!since.begun() || deadline(days.size()).exempt()) {
+      return;
+    }
+    List<LocalDate> counted = new ArrayList<>(days);
+    Optional<LocalDate> by = deadline(counted.size()).by();
+    while (by.isPresent() && !by.get().isAfter(to)) {
+      LocalDate day = by.get();
+      if (!day.isBefore(from)) {
+        planned.accept(new Planned(day, task.task(), row, every.text()));
+      }
+      counted.add(day.isBefore(facts.asOf()) ? facts.asOf() : day);
+      by = by(counted.size(), counted);
+    }
+  }
+}

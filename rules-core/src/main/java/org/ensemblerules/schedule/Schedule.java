@@ -1,0 +1,191 @@
+package org.ensemblerules.schedule;
+
+import com.google.common.collect.ImmutableList;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.history.OutOfService;
+import org.ensemblerules.inspection.IntervalRow;
+import org.ensemblerules.source.InvalidValueException;
+
+/**
+ * Answers what falls due when, what has been missed, and what comes.
+ *
+ * <p>A duty is created at the latest day that an imprecise date can mean and discharged at the
+ * earliest; only the time from placing in service, from the first issue or from manufacture counts
+ * from the earliest day. Time out of service, on loan or at another station stops no clock. Once an
+ * element may have been retired or disposed of, nothing is due. Layers are dated by their own
+ * labels. The order in which events are given never matters. Safe for use by many threads.
+ */
+public final class Schedule {
+  private final ScheduleTables tables;
+
+  /**
+   * Makes the schedule over its tables.
+   *
+   * @param tables what it is made by; not null
+   */
+  public Schedule(ScheduleTables tables) {
+    this.tables = Objects.requireNonNull(tables, "tables");
+  }
+
+  /**
+   * Lists what falls due next: for each row the next, for each layer its age, and each check that a
+   * repair or a cleaning still waits for. Of several for one task the first counts.
+   *
+   * @param record what is asked about; not null
+   * @param asOf the day asked about; what happened later does not count; not null
+   * @return what is due, the earliest first, what is due since nobody knows when before all; never
+   *     null
+   */
+  public List<Due> due(ServiceRecord record, LocalDate asOf) {
+    Facts facts = facts(record, asOf);
+    if (facts.end().isPresent()) {
+      return List.of();
+    }
+    List<Due> due = new ArrayList<>(new OtherDues(facts).all());
+    for (TaskRow row : tables.tasks().rows(record.element())) {
+      if (row.timing() instanceof Timing.After after) {
+        new Calls(facts, row, after).due().ifPresent(due::add);
+      } else {
+        rounds(facts, row)
+            .ifPresentOrElse(rounds -> rounds.due().ifPresent(due::add), () -> due.add(noRow(row)));
+      }
+    }
+    boolean out = !OutOfService.openAt(record.history(), asOf).isEmpty();
+    return due.stream()
+        .map(each -> out ? beforeItGoesBack(each) : each)
+        .sorted(Due.ORDER)
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  /**
+   * Lists which tasks are not due for the time being although a row asks for them.
+   *
+   * @param record what is asked about; not null
+   * @param asOf the day asked about; not null
+   * @return the exemptions in table order; never null
+   */
+  public List<Exempt> exempt(ServiceRecord record, LocalDate asOf) {
+    Facts facts = facts(record, asOf);
+    ImmutableList.Builder<Exempt> exempt = ImmutableList.builder();
+    for (TaskRow row : tables.tasks().rows(record.element())) {
+      rounds(facts, row).flatMap(Rounds::exempt).ifPresent(why -> exempt.add(new Exempt(row, why)));
+    }
+    return exempt.build();
+  }
+
+  /**
+   * Lists what was not done in time, whether or not it was done after all. While an interval is
+   * exceeded, each further last day that passed is listed as well.
+   *
+   * @param record what is asked about; not null
+   * @param asOf the day asked about; not null
+   * @return what was missed by that day, the earliest first; never null
+   */
+  public List<Missed> missed(ServiceRecord record, LocalDate asOf) {
+    Facts facts = facts(record, asOf);
+    Optional<LocalDate> end = facts.end();
+    List<Missed> missed = new ArrayList<>();
+    for (TaskRow row : tables.tasks().rows(record.element())) {
+      if (row.timing() instanceof Timing.After after) {
+        new Calls(facts, row, after).missed(end, missed::add);
+      } else {
+        rounds(facts, row).ifPresent(rounds -> rounds.missed(end, missed::add));
+      }
+    }
+    return missed.stream().sorted(Missed.ORDER).collect(ImmutableList.toImmutableList());
+  }
+
+  /**
+   * Lists what comes due in a span of days, if each thing is done on its last day in time, and what
+   * is overdue on the day asked about.
+   *
+   * @param record what is asked about; not null
+   * @param asOf the day asked about; not null
+   * @param from the first day of the span; not null
+   * @param to its last day, not before the first nor after the year 2200; not null
+   * @return what comes, the earliest first; never null
+   * @throws InvalidValueException if the span is not one
+   */
+  public List<Planned> calendar(
+      ServiceRecord record, LocalDate asOf, LocalDate from, LocalDate to) {
+    InvalidValueException.require(
+        !to.isBefore(from) && to.getYear() <= MarkedDate.LAST_YEAR,
+        "Schedule.calendar.to",
+        to,
+        "a day from " + from + " to the year " + MarkedDate.LAST_YEAR);
+    Facts facts = facts(record, asOf);
+    if (facts.end().isPresent()) {
+      return List.of();
+    }
+    List<Planned> planned = new ArrayList<>();
+    for (Due due : new OtherDues(facts).ages()) {
+      due.by()
+          .filter(day -> !day.isBefore(from) && !day.isAfter(to))
+          .ifPresent(
+              day ->
+                  due.row()
+                      .ifPresent(
+                          row -> planned.add(new Planned(day, due.task(), row, due.reason()))));
+    }
+    for (TaskRow row : tables.tasks().rows(record.element())) {
+      if (row.timing() instanceof Timing.After after) {
+        new Calls(facts, row, after).planned(from, to, planned::add);
+      } else {
+        rounds(facts, row).ifPresent(rounds -> rounds.planned(from, to, planned::add));
+      }
+    }
+    return planned.stream().sorted(Planned.ORDER).collect(ImmutableList.toImmutableList());
+  }
+
+  private Facts facts(ServiceRecord record, LocalDate asOf) {
+    return new Facts(
+        tables, Objects.requireNonNull(record, "record"), Objects.requireNonNull(asOf, "asOf"));
+  }
+
+  /** Empty for what has no interval: one that follows a trigger, or that no row covers. */
+  private Optional<Rounds> rounds(Facts facts, TaskRow row) {
+    if (row.timing() instanceof Timing.Every every) {
+      return Optional.of(new Rounds(facts, row, row, every));
+    }
+    if (row.timing() instanceof Timing.ByInterval
+        && row.doneBy() instanceof DoneBy.Inspected inspected) {
+      return tables
+          .intervals()
+          .row(inspected.kind(), facts.element())
+          .map(interval -> new Rounds(facts, row, interval, every(interval, facts)));
+    }
+    return Optional.empty();
+  }
+
+  private static Timing.Every every(IntervalRow interval, Facts facts) {
+    int first =
+        facts.element().cbrnOption() == Known.NO
+            ? interval.firstMonths()
+            : interval.firstMonthsWithCbrnOption();
+    return new Timing.Every(Start.IN_SERVICE, first, 1, interval.repeatMonths());
+  }
+
+  private static Due noRow(TaskRow row) {
+    return new Due(
+        row.task(),
+        Optional.of(row),
+        Optional.empty(),
+        Optional.empty(),
+        "no row says how often " + row.doneBy().text() + " is due");
+  }
+
+  private static Due beforeItGoesBack(Due due) {
+    return new Due(
+        due.task(),
+        due.row(),
+        due.layer(),
+        due.by(),
+        due.reason() + "; out of service, so at the latest before it goes back");
+  }
+}

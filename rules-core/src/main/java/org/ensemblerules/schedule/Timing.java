@@ -1,0 +1,103 @@
+package org.ensemblerules.schedule;
+
+import java.util.Objects;
+import java.util.Optional;
+import org.ensemblerules.source.InvalidValueException;
+
+/** When a task is due. */
+public sealed interface Timing {
+  /** The longest time that can be given, in months. */
+  int MOST_MONTHS = 600;
+
+  /** The largest number of times that can be given. */
+  int MOST_TIMES = 12;
+
+  /** The longest time that can be given, in days. */
+  int MOST_DAYS = 3660;
+
+  /**
+   * A number of times, on different days, in every span of months, whenever it begins.
+   *
+   * @param start from when the first span counts; not null
+   * @param firstMonths months from the start by which all of the first must be done, 1 to 600
+   * @param times how often in each span, 1 to 12
+   * @param withinMonths the length of each span in months, 1 to 600
+   */
+  record Every(Start start, int firstMonths, int times, int withinMonths) implements Timing {
+    /**
+     * Checks the numbers.
+     *
+     * @throws InvalidValueException if a number is out of range
+     */
+    public Every {
+      Objects.requireNonNull(start, "start");
+      require("Timing.firstMonths", firstMonths, MOST_MONTHS, "months");
+      require("Timing.times", times, MOST_TIMES, "times");
+      require("Timing.withinMonths", withinMonths, MOST_MONTHS, "months");
+    }
+
+    @Override
+    public String text() {
+      String often = times == 1 ? "" : times + " times ";
+      return often
+          + "in every "
+          + withinMonths
+          + " months, first by "
+          + firstMonths
+          + " months from "
+          + start;
+    }
+  }
+
+  /** As the table of intervals has it for the inspection that discharges the task. */
+  record ByInterval() implements Timing {
+    @Override
+    public String text() {
+      return "as the table of intervals has it";
+    }
+  }
+
+  /**
+   * Each time something happens.
+   *
+   * @param trigger what; not null
+   * @param withinDays by how many days after it, 0 to 3660; empty if the row names no time: then it
+   *     is due at once, and missed once the same happens again
+   */
+  record After(Trigger trigger, Optional<Integer> withinDays) implements Timing {
+    /**
+     * Checks the number.
+     *
+     * @throws InvalidValueException if it is out of range
+     */
+    public After {
+      Objects.requireNonNull(trigger, "trigger");
+      withinDays.ifPresent(
+          days ->
+              InvalidValueException.require(
+                  days >= 0 && days <= MOST_DAYS,
+                  "Timing.withinDays",
+                  days,
+                  "0 to " + MOST_DAYS + " days"));
+    }
+
+    @Override
+    public String text() {
+      return "after each "
+          + trigger
+          + withinDays.map(days -> " within " + days + " days").orElse("");
+    }
+  }
+
+  /**
+   * Returns the timing in words.
+   *
+   * @return the text; never null
+   */
+  String text();
+
+  private static void require(String field, int number, int most, String unit) {
+    InvalidValueException.require(
+        number >= 1 && number <= most, field, number, "1 to " + most + " " + unit);
+  }
+}

@@ -1,0 +1,5 @@
+/** What falls due when, and what has been missed? */
+@NullMarked
+package org.ensemblerules.schedule;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,66 @@
+package org.ensemblerules.schedule;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
+import org.ensemblerules.care.Exposure;
+import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.When;
+import org.junit.jupiter.api.Test;
+
+/** A history of ten thousand events is read once for each row, not once for each event. */
+class LongHistoryTest {
+  private static final LocalDate FIRST = LocalDate.of(2020, 6, 1);
+
+  private static Kept kept(int events) {
+    List<Event> all = new ArrayList<>();
+    for (int n = 0; n < events / 4; n++) {
+      When when = new When(MarkedDate.of(FIRST.plusDays(n % 1400)), 1 + n % 10_000);
+      all.add(Kept.cleaning(when, CleaningKind.ADVANCED));
+      all.add(new Event.Used(when));
+      all.add(new Event.Exposed(when, Exposure.PRODUCTS_OF_COMBUSTION));
+      all.add(n % 2 == 0 ? new Event.Issued(when, "Member 7") : new Event.Returned(when));
+    }
+    return Kept.of(ElementKind.HELMET).with(all.toArray(new Event[0]));
+  }
+
+  private static long decisions(Kept kept) {
+    AtomicLong decisions = new AtomicLong();
+    ScheduleTables tables =
+        Kept.tables(
+            List.of(
+                Kept.inReserve(Kept.advanced(ElementKind.HELMET)),
+                Kept.cleaning(ElementKind.HELMET, new Timing.Every(Start.ISSUE, 12, 2, 12)),
+                Kept.cleaning(
+                    ElementKind.HELMET,
+                    new Timing.After(Trigger.PRODUCTS_OF_COMBUSTION, Optional.empty()))));
+    Schedule schedule =
+        new Schedule(
+            new ScheduleTables(
+                tables.tasks(),
+                tables.intervals(),
+                tables.ageLimits(),
+                tables.criteria(),
+                tables.checks(),
+                tables.permissions(),
+                new Cleanings(
+                    tables.permissions(), (element, cleaned) -> decisions.incrementAndGet() > 0),
+                tables.findings()));
+    assertThat(schedule.due(kept.record(), FIRST.plusYears(4))).isNotEmpty();
+    assertThat(schedule.missed(kept.record(), FIRST.plusYears(4))).isNotEmpty();
+    return decisions.get();
+  }
+
+  @Test
+  void eachCleaningIsDecidedOnOncePerRowAndQuestion() {
+    assertThat(decisions(kept(10_000))).isEqualTo(2_500 * 2 * 2);
+    assertThat(decisions(kept(1_000))).isEqualTo(250 * 2 * 2);
+  }
+}

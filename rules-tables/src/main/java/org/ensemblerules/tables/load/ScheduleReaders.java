@@ -1,0 +1,114 @@
+package org.ensemblerules.tables.load;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.schedule.DoneBy;
+import org.ensemblerules.schedule.Start;
+import org.ensemblerules.schedule.TaskKey;
+import org.ensemblerules.schedule.TaskRow;
+import org.ensemblerules.schedule.Timing;
+import org.ensemblerules.schedule.Trigger;
+import org.ensemblerules.tables.json.JsonCursor;
+import org.ensemblerules.tables.json.ObjectCursor;
+
+/** Readers of the table that says which tasks are due when. */
+final class ScheduleReaders {
+  private enum DoneKind {
+    INSPECTED,
+    CLEANED,
+    CHECKED
+  }
+
+  private enum TimingKind {
+    EVERY,
+    BY_INTERVAL,
+    AFTER
+  }
+
+  private ScheduleReaders() {}
+
+  static Optional<List<TaskRow>> tasks(FamilyHead head, ObjectCursor row) {
+    Optional<TaskKey> task = row.required("task", at -> at.parsed(TaskKey::new));
+    Combinations gear = Combinations.read(row);
+    Optional<DoneBy> doneBy = row.required("doneBy", ScheduleReaders::doneBy);
+    Optional<Timing> timing = row.required("timing", ScheduleReaders::timing);
+    Optional<Boolean> exempt = row.optional("exemptInReserve", JsonCursor::bool);
+    return row.make(
+        () ->
+            gear.rows(
+                (element, use) ->
+                    Stream.of(
+                        new TaskRow(
+                            head.provenance(element, use),
+                            task.orElseThrow(),
+                            element,
+                            use,
+                            doneBy.orElseThrow(),
+                            timing.orElseThrow(),
+                            exempt.orElse(false)))));
+  }
+
+  private static Optional<DoneBy> doneBy(JsonCursor at) {
+    ObjectCursor done = at.object();
+    Optional<DoneKind> kind = done.required("kind", value -> value.enumOf(DoneKind.class));
+    if (kind.isEmpty()) {
+      return Optional.empty();
+    }
+    return switch (kind.get()) {
+      case INSPECTED -> {
+        Optional<InspectionKind> inspection =
+            done.required("inspection", value -> value.enumOf(InspectionKind.class));
+        yield done.make(() -> new DoneBy.Inspected(inspection.orElseThrow()));
+      }
+      case CLEANED -> {
+        Optional<CleaningKind> cleaning =
+            done.required("cleaning", value -> value.enumOf(CleaningKind.class));
+        yield done.make(() -> new DoneBy.Cleaned(cleaning.orElseThrow()));
+      }
+      case CHECKED -> {
+        Optional<Check> check = done.required("check", value -> value.enumOf(Check.class));
+        yield done.make(() -> new DoneBy.Checked(check.orElseThrow()));
+      }
+    };
+  }
+
+  private static Optional<Timing> timing(JsonCursor at) {
+    ObjectCursor timing = at.object();
+    Optional<TimingKind> kind = timing.required("kind", value -> value.enumOf(TimingKind.class));
+    if (kind.isEmpty()) {
+      return Optional.empty();
+    }
+    return switch (kind.get()) {
+      case EVERY -> {
+        Optional<Start> start = timing.required("start", value -> value.enumOf(Start.class));
+        Optional<Integer> first = timing.required("firstMonths", ScheduleReaders::number);
+        Optional<Integer> times =
+            timing.required("times", value -> value.integer(1, Timing.MOST_TIMES));
+        Optional<Integer> within = timing.required("withinMonths", ScheduleReaders::number);
+        yield timing.make(
+            () ->
+                new Timing.Every(
+                    start.orElseThrow(),
+                    first.orElseThrow(),
+                    times.orElseThrow(),
+                    within.orElseThrow()));
+      }
+      case BY_INTERVAL -> timing.make(Timing.ByInterval::new);
+      case AFTER -> {
+        Optional<Trigger> trigger =
+            timing.required("trigger", value -> value.enumOf(Trigger.class));
+        Optional<Integer> within =
+            timing.optional("withinDays", value -> value.integer(0, Timing.MOST_DAYS));
+        yield timing.make(() -> new Timing.After(trigger.orElseThrow(), within));
+      }
+    };
+  }
+
+  private static Optional<Integer> number(JsonCursor at) {
+    return at.integer(1, Timing.MOST_MONTHS);
+  }
+}
