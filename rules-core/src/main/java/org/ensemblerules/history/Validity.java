@@ -62,8 +62,7 @@ public final class Validity {
    * @return the answer; never null
    */
   public CheckAnswer answer(Event.Checked done) {
-    Observed observed =
-        done.result() == CheckResult.PASSED ? Observed.PASSED : Observed.FAILED;
+    Observed observed = done.result() == CheckResult.PASSED ? Observed.PASSED : Observed.FAILED;
     return conditions.judge(new HandCheck(done.check(), observed, done.conditions()));
   }
 
@@ -97,10 +96,17 @@ public final class Validity {
   public Optional<String> whyVoid(Event.Checked passed, Element element) {
     if (applicability(passed.check(), element) instanceof Applicability.NotApplicable) {
       return Optional.of(
-          passed.check() + " looks at nothing that a " + element.kind() + " " + element.use() + " has");
+          passed.check()
+              + " looks at nothing that a "
+              + element.kind()
+              + " "
+              + element.use()
+              + " has");
     }
     String wrong =
-        answer(passed).deviations().stream().map(Object::toString).collect(Collectors.joining("; "));
+        answer(passed).deviations().stream()
+            .map(Object::toString)
+            .collect(Collectors.joining("; "));
     if (!wrong.isEmpty()) {
       return Optional.of(wrong);
     }
@@ -116,8 +122,8 @@ public final class Validity {
   }
 
   /**
-   * Tells why a wash is no cleaning. A wash of which the record has no particulars is vouched for by
-   * whoever did it; one with particulars must show that every limit was kept.
+   * Tells why a wash is no cleaning. A wash of which the record has no particulars is vouched for
+   * by whoever did it; one with particulars must show that every limit was kept.
    *
    * @param done the cleaning; not null
    * @param element the element; not null

@@ -129,8 +129,7 @@ public sealed interface DecisionRule {
    * @param coveragePercent the coverage in percent; not null
    * @param confidencePercent the confidence in percent; not null
    */
-  record SmallSampleNonparametric(
-      BigDecimal coveragePercent, BigDecimal confidencePercent)
+  record SmallSampleNonparametric(BigDecimal coveragePercent, BigDecimal confidencePercent)
       implements DecisionRule {
     /**
      * Checks the shares.

@@ -44,8 +44,7 @@ class DecisionRulesTest {
             .orElseThrow();
     StrengthResult result =
         Judge.judge(
-            new StrengthTables(
-                table, StrengthFixtures.methods(), StrengthFixtures.smallSamples()),
+            new StrengthTables(table, StrengthFixtures.methods(), StrengthFixtures.smallSamples()),
             StrengthFixtures.PRODUCT,
             StrengthFixtures.breaking(unit, values).build(),
             StrengthFixtures.CERTIFICATION,
