@@ -85,8 +85,7 @@ final class Counts {
                 "[cautions.md](cautions.md): what verdicts warn of",
                 "[editions.md](editions.md): editions and when they took effect",
                 "[sources.md](sources.md): documents cited, and where they were seen"))
-        .paragraph(
-            "No verdict rests on the tables of tasks, conditions, limits, results and strength yet.")
+        .paragraph("No verdict rests on the tables of tasks and cleaning results yet.")
         .paragraph(
             "A row is one combination of element, use, part and the like. A family is what stands"
                 + " in a file: one entry for all combinations that say the same.")

@@ -142,6 +142,9 @@ class IntegrityTest {
     assertThat(names)
         .isSubsetOf(
             "NFPA",
+            "ASTM",
+            "US",
+            "D-rings",
             "CBRN",
             "G",
             "A",
