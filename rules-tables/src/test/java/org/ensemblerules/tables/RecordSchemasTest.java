@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
+import org.ensemblerules.care.MachineType;
 import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
@@ -23,8 +24,11 @@ import org.ensemblerules.history.Event;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.measure.Dimension;
+import org.ensemblerules.measure.Ties;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.retirement.AgeAnswer;
+import org.ensemblerules.strength.FailureMode;
+import org.ensemblerules.strength.SpecimenOrigin;
 import org.ensemblerules.verdict.Headline;
 import org.ensemblerules.verdict.ReasonKind;
 import org.ensemblerules.verdict.Service;
@@ -44,12 +48,16 @@ class RecordSchemasTest {
           Map.entry("record#/$defs/checkResult", names(CheckResult.class)),
           Map.entry("record#/$defs/lengthUnit", units(Dimension.LENGTH)),
           Map.entry("record#/$defs/areaUnit", units(Dimension.AREA)),
+          Map.entry("record#/$defs/machine", names(MachineType.class)),
+          Map.entry("test-case#/$defs/origin", names(SpecimenOrigin.class)),
+          Map.entry("test-case#/$defs/failureMode", names(FailureMode.class)),
+          Map.entry("test-case#/$defs/ties", names(Ties.class)),
           Map.entry("verdict#/$defs/service", names(Service.class)),
           Map.entry("verdict#/$defs/headline", names(Headline.class)),
           Map.entry("verdict#/$defs/reasonKind", names(ReasonKind.class)));
 
   @ParameterizedTest
-  @ValueSource(strings = {"assessment", "record", "verdict"})
+  @ValueSource(strings = {"assessment", "record", "test-case", "verdict"})
   void everyEnumerationIsThatOfTheCode(String file) {
     List<String> pointers = new ArrayList<>();
     enumerations(TableSchemas.text(file), "", pointers);
@@ -99,7 +107,7 @@ class RecordSchemasTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"assessment", "record", "verdict"})
+  @ValueSource(strings = {"assessment", "record", "test-case", "verdict"})
   void noObjectIsLeftOpen(String file) {
     assertThat(objects(TableSchemas.text(file)))
         .isNotEmpty()
@@ -109,7 +117,7 @@ class RecordSchemasTest {
 
   /** Against the meta-schema of the specification, JSON Schema 2020-12. */
   @ParameterizedTest
-  @ValueSource(strings = {"assessment", "record", "verdict"})
+  @ValueSource(strings = {"assessment", "record", "test-case", "verdict"})
   void theSchemasAreSchemas(String file) {
     Schema meta =
         SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
