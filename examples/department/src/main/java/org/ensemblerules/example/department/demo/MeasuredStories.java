@@ -1,5 +1,6 @@
 package org.ensemblerules.example.department.demo;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,6 +29,7 @@ import org.ensemblerules.measure.Unit;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.strength.DecisionRule;
 import org.ensemblerules.strength.Direction;
+import org.ensemblerules.strength.ExpandedUncertainty;
 import org.ensemblerules.strength.Property;
 import org.ensemblerules.strength.Purpose;
 import org.ensemblerules.strength.Reading;
@@ -56,6 +58,12 @@ final class MeasuredStories {
             coat ->
                 coat.happened(
                     torn(SpecimenOrigin.SAME_MODEL_AGE_AND_USE, Unit.POUND_FORCE, "22.2", "22.2"))),
+        new Story(
+            "A sister coat tears just above 100 N, inside the guard band of the laboratory's 4 N",
+            coat -> coat.happened(tornWithGuardBand("102"))),
+        new Story(
+            "A sister coat tears just below 100 N, by less than the guard band",
+            coat -> coat.happened(tornWithGuardBand("98.3"))),
         new Story(
             "This very coat was cut up; its shell held well",
             coat ->
@@ -116,27 +124,38 @@ final class MeasuredStories {
 
   /** Five specimens each way, the second of them the other value. */
   private static Event torn(SpecimenOrigin origin, Unit unit, String... values) {
-    TestReport report =
-        TestReport.builder(
-                ElementKind.COAT,
-                Use.STRUCTURAL,
-                Site.parse("FABRIC@OUTER_SHELL"),
-                Property.TEAR_RESISTANCE,
-                new TestMethod("ASTM_D5587"))
-            .origin(origin)
-            .laboratory("Invented Laboratory")
-            .specimens(
-                List.of(Direction.WARP, Direction.FILL).stream()
-                    .flatMap(direction -> specimens(direction, unit, values).stream())
-                    .toList())
-            .build();
+    return tested(
+        report(origin, unit, values).build(),
+        new DecisionRule.SimpleAcceptance(ComparisonMethod.absolute()));
+  }
+
+  private static Event tornWithGuardBand(String newtons) {
+    return tested(
+        report(SpecimenOrigin.SAME_MODEL_AGE_AND_USE, Unit.NEWTON, newtons)
+            .uncertainty(
+                new ExpandedUncertainty(Quantity.of("4.0", Unit.NEWTON), new BigDecimal("2")))
+            .build(),
+        new DecisionRule.GuardBand(BigDecimal.ONE));
+  }
+
+  private static Event tested(TestReport report, DecisionRule rule) {
     return new Event.Tested(
-        on(),
-        PRODUCT,
-        report,
-        new Purpose.AtLeastNewRequirement(POLICY),
-        new DecisionRule.SimpleAcceptance(ComparisonMethod.absolute()),
-        Set.of());
+        on(), PRODUCT, report, new Purpose.AtLeastNewRequirement(POLICY), rule, Set.of());
+  }
+
+  private static TestReport.Builder report(SpecimenOrigin origin, Unit unit, String... values) {
+    return TestReport.builder(
+            ElementKind.COAT,
+            Use.STRUCTURAL,
+            Site.parse("FABRIC@OUTER_SHELL"),
+            Property.TEAR_RESISTANCE,
+            new TestMethod("ASTM_D5587"))
+        .origin(origin)
+        .laboratory("Invented Laboratory")
+        .specimens(
+            List.of(Direction.WARP, Direction.FILL).stream()
+                .flatMap(direction -> specimens(direction, unit, values).stream())
+                .toList());
   }
 
   private static List<Specimen> specimens(Direction direction, Unit unit, String... values) {
