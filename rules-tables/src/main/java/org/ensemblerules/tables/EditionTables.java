@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.care.CareLimitTable;
+import org.ensemblerules.care.CareRouteTable;
 import org.ensemblerules.care.CleaningResultTable;
 import org.ensemblerules.defect.DefectTable;
 import org.ensemblerules.effect.CheckTable;
@@ -18,6 +19,7 @@ import org.ensemblerules.fieldcheck.StrongerTable;
 import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.IntervalTable;
+import org.ensemblerules.repair.RepairLimitTable;
 import org.ensemblerules.retirement.AgeLimitTable;
 import org.ensemblerules.ruleset.CautionTable;
 import org.ensemblerules.ruleset.Subject;
@@ -43,6 +45,8 @@ public final class EditionTables {
           Map.entry(SmallSampleTable.class, Subject.PRODUCT),
           Map.entry(CareLimitTable.class, Subject.CARE),
           Map.entry(CleaningResultTable.class, Subject.CARE),
+          Map.entry(CareRouteTable.class, Subject.CARE),
+          Map.entry(RepairLimitTable.class, Subject.CARE),
           Map.entry(TaskTable.class, Subject.CARE),
           Map.entry(CriteriaTable.class, Subject.INSPECTION),
           Map.entry(IntervalTable.class, Subject.INSPECTION),
@@ -246,6 +250,24 @@ public final class EditionTables {
    */
   public Optional<CautionTable> cautions() {
     return table(CautionTable.class);
+  }
+
+  /**
+   * Returns what is done to gear after what it met.
+   *
+   * @return the table; empty if the edition has none
+   */
+  public Optional<CareRouteTable> careRoutes() {
+    return table(CareRouteTable.class);
+  }
+
+  /**
+   * Returns how lightly repairs may be taken at the most.
+   *
+   * @return the table; empty if the edition has none
+   */
+  public Optional<RepairLimitTable> repairLimits() {
+    return table(RepairLimitTable.class);
   }
 
   /**

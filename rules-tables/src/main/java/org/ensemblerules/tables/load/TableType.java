@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.ensemblerules.care.CareLimitRow;
+import org.ensemblerules.care.CareRouteRow;
 import org.ensemblerules.care.CleaningResultRow;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.effect.CheckRow;
@@ -15,6 +16,7 @@ import org.ensemblerules.fieldcheck.StrongerRow;
 import org.ensemblerules.gear.AnatomyRow;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.IntervalRow;
+import org.ensemblerules.repair.RepairLimitRow;
 import org.ensemblerules.retirement.AgeLimitRow;
 import org.ensemblerules.ruleset.CautionRow;
 import org.ensemblerules.ruleset.Subject;
@@ -49,6 +51,10 @@ record TableType<R extends Row>(
       of("care-limits", Subject.CARE, CareReaders::careLimits);
   static final TableType<CleaningResultRow> CLEANING_RESULTS =
       of("cleaning-results", Subject.CARE, CareReaders::cleaningResults);
+  static final TableType<CareRouteRow> CARE_ROUTES =
+      of("care-routes", Subject.CARE, RouteReaders::careRoutes);
+  static final TableType<RepairLimitRow> REPAIR_LIMITS =
+      of("repair-limits", Subject.CARE, RepairReaders::repairLimits);
   static final TableType<TaskRow> TASKS = of("tasks", Subject.CARE, ScheduleReaders::tasks);
   static final TableType<CriterionRow> CRITERIA =
       of("criteria", Subject.INSPECTION, InspectionReaders::criteria);
@@ -92,6 +98,8 @@ record TableType<R extends Row>(
             REQUIREMENTS,
             CARE_LIMITS,
             CLEANING_RESULTS,
+            CARE_ROUTES,
+            REPAIR_LIMITS,
             TASKS,
             CRITERIA,
             INTERVALS,
