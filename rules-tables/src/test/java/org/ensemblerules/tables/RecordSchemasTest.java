@@ -14,6 +14,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
+import org.ensemblerules.defect.Demand;
+import org.ensemblerules.defect.ExtentKind;
 import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
@@ -24,6 +26,8 @@ import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.Unit;
+import org.ensemblerules.repair.CostView;
+import org.ensemblerules.repair.MayDo;
 import org.ensemblerules.retirement.AgeAnswer;
 import org.ensemblerules.verdict.Headline;
 import org.ensemblerules.verdict.ReasonKind;
@@ -44,12 +48,25 @@ class RecordSchemasTest {
           Map.entry("record#/$defs/checkResult", names(CheckResult.class)),
           Map.entry("record#/$defs/lengthUnit", units(Dimension.LENGTH)),
           Map.entry("record#/$defs/areaUnit", units(Dimension.AREA)),
+          Map.entry("repair-answer#/$defs/demandKind", names(Demand.Kind.class)),
+          Map.entry("repair-answer#/$defs/extentKind", names(ExtentKind.class)),
+          Map.entry("repair-answer#/$defs/may", formsOf(MayDo.class)),
+          Map.entry("repair-answer#/$defs/view", formsOf(CostView.class)),
           Map.entry("verdict#/$defs/service", names(Service.class)),
           Map.entry("verdict#/$defs/headline", names(Headline.class)),
           Map.entry("verdict#/$defs/reasonKind", names(ReasonKind.class)));
 
   @ParameterizedTest
-  @ValueSource(strings = {"assessment", "record", "verdict"})
+  @ValueSource(
+      strings = {
+        "assessment",
+        "record",
+        "verdict",
+        "care-request",
+        "care-answer",
+        "repair-request",
+        "repair-answer"
+      })
   void everyEnumerationIsThatOfTheCode(String file) {
     List<String> pointers = new ArrayList<>();
     enumerations(TableSchemas.text(file), "", pointers);
@@ -99,7 +116,16 @@ class RecordSchemasTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"assessment", "record", "verdict"})
+  @ValueSource(
+      strings = {
+        "assessment",
+        "record",
+        "verdict",
+        "care-request",
+        "care-answer",
+        "repair-request",
+        "repair-answer"
+      })
   void noObjectIsLeftOpen(String file) {
     assertThat(objects(TableSchemas.text(file)))
         .isNotEmpty()
@@ -109,7 +135,16 @@ class RecordSchemasTest {
 
   /** Against the meta-schema of the specification, JSON Schema 2020-12. */
   @ParameterizedTest
-  @ValueSource(strings = {"assessment", "record", "verdict"})
+  @ValueSource(
+      strings = {
+        "assessment",
+        "record",
+        "verdict",
+        "care-request",
+        "care-answer",
+        "repair-request",
+        "repair-answer"
+      })
   void theSchemasAreSchemas(String file) {
     Schema meta =
         SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)

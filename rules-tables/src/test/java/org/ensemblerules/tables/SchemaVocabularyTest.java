@@ -9,6 +9,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.ensemblerules.care.CareAction;
+import org.ensemblerules.care.CareEntry;
+import org.ensemblerules.care.CareManner;
+import org.ensemblerules.care.CareStanding;
 import org.ensemblerules.care.Contaminant;
 import org.ensemblerules.care.Exposure;
 import org.ensemblerules.care.WashMeasure;
@@ -36,6 +40,8 @@ import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.measure.Bound;
 import org.ensemblerules.measure.Unit;
+import org.ensemblerules.repair.CostPolicy;
+import org.ensemblerules.repair.RepairLevel;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.schedule.Start;
 import org.ensemblerules.schedule.Trigger;
@@ -84,6 +90,12 @@ class SchemaVocabularyTest {
             WashPractice.class,
             Contaminant.class,
             Exposure.class,
+            CareAction.class,
+            CareManner.class,
+            CareEntry.class,
+            CareStanding.class,
+            RepairLevel.class,
+            CostPolicy.Against.class,
             Start.class,
             Trigger.class,
             Transfer.class,
