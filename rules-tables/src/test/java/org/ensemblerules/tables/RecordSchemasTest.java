@@ -15,6 +15,8 @@ import java.util.Map;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.ensemblerules.care.MachineType;
+import org.ensemblerules.defect.Demand;
+import org.ensemblerules.defect.ExtentKind;
 import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
@@ -26,6 +28,8 @@ import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.Ties;
 import org.ensemblerules.measure.Unit;
+import org.ensemblerules.repair.CostView;
+import org.ensemblerules.repair.MayDo;
 import org.ensemblerules.retirement.AgeAnswer;
 import org.ensemblerules.strength.FailureMode;
 import org.ensemblerules.strength.SpecimenOrigin;
@@ -52,12 +56,26 @@ class RecordSchemasTest {
           Map.entry("test-case#/$defs/origin", names(SpecimenOrigin.class)),
           Map.entry("test-case#/$defs/failureMode", names(FailureMode.class)),
           Map.entry("test-case#/$defs/ties", names(Ties.class)),
+          Map.entry("repair-answer#/$defs/demandKind", names(Demand.Kind.class)),
+          Map.entry("repair-answer#/$defs/extentKind", names(ExtentKind.class)),
+          Map.entry("repair-answer#/$defs/may", formsOf(MayDo.class)),
+          Map.entry("repair-answer#/$defs/view", formsOf(CostView.class)),
           Map.entry("verdict#/$defs/service", names(Service.class)),
           Map.entry("verdict#/$defs/headline", names(Headline.class)),
           Map.entry("verdict#/$defs/reasonKind", names(ReasonKind.class)));
 
   @ParameterizedTest
-  @ValueSource(strings = {"assessment", "record", "test-case", "verdict"})
+  @ValueSource(
+      strings = {
+        "assessment",
+        "record",
+        "test-case",
+        "verdict",
+        "care-request",
+        "care-answer",
+        "repair-request",
+        "repair-answer"
+      })
   void everyEnumerationIsThatOfTheCode(String file) {
     List<String> pointers = new ArrayList<>();
     enumerations(TableSchemas.text(file), "", pointers);
@@ -107,7 +125,17 @@ class RecordSchemasTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"assessment", "record", "test-case", "verdict"})
+  @ValueSource(
+      strings = {
+        "assessment",
+        "record",
+        "test-case",
+        "verdict",
+        "care-request",
+        "care-answer",
+        "repair-request",
+        "repair-answer"
+      })
   void noObjectIsLeftOpen(String file) {
     assertThat(objects(TableSchemas.text(file)))
         .isNotEmpty()
@@ -117,7 +145,17 @@ class RecordSchemasTest {
 
   /** Against the meta-schema of the specification, JSON Schema 2020-12. */
   @ParameterizedTest
-  @ValueSource(strings = {"assessment", "record", "test-case", "verdict"})
+  @ValueSource(
+      strings = {
+        "assessment",
+        "record",
+        "test-case",
+        "verdict",
+        "care-request",
+        "care-answer",
+        "repair-request",
+        "repair-answer"
+      })
   void theSchemasAreSchemas(String file) {
     Schema meta =
         SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
