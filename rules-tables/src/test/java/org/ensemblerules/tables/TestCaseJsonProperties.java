@@ -2,6 +2,7 @@ package org.ensemblerules.tables;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -20,6 +21,26 @@ class TestCaseJsonProperties {
   void whatIsWrittenReadsAsTheSame(@ForAll("cases") TestCase given) {
     assertThat(TestCaseJson.read("case", TestCaseJson.write(given)))
         .isEqualTo(new Loaded.Ok<>(given));
+  }
+
+  /** A fabric of no strength would excuse any seam. */
+  @Property(tries = 50)
+  void aFabricOfNoStrengthIsRefusedInItsPlace(@ForAll("cases") TestCase given) {
+    for (String value : List.of("0", "-5")) {
+      String json =
+          TestCaseJson.write(given)
+              .replaceAll("\"fabricStrength\":\\{[^}]*\\},", "")
+              .replace(
+                  "\"property\":",
+                  "\"fabricStrength\":{\"value\":\"" + value + "\",\"unit\":\"N\"},\"property\":");
+      assertThat(TestCaseJson.read("case", json))
+          .isInstanceOfSatisfying(
+              Loaded.Refused.class,
+              refused ->
+                  assertThat(refused.faults().toString())
+                      .contains("/report/fabricStrength")
+                      .contains("above zero"));
+    }
   }
 
   @Property(tries = 200)

@@ -120,7 +120,7 @@ public final class ArbitrariesOfMeasures {
             Arbitraries.of(WashPractice.CHLORINE_BLEACH, WashPractice.LAYERS_TOGETHER)
                 .set()
                 .ofMaxSize(2),
-            Arbitraries.of(Known.YES, Known.NO))
+            Arbitraries.of(Known.class))
         .as(
             (water, drying, ph, extraction, machine, practices, known) -> {
               WashRecord.Builder wash =
