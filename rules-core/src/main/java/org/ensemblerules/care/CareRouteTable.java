@@ -59,19 +59,26 @@ public final class CareRouteTable {
         fault(
             faults,
             row,
-            "exposures",
+            "exposure",
             row.exposure() + " on " + place,
             "each once, not " + other.key());
-      }
-      if (row.layer().isPresent()
-          && places.containsKey(new Place(row.element(), row.use(), Optional.empty()))) {
-        fault(
-            faults, row, "layers", place.toString(), "an element with layers or without, not both");
       }
       agentsEnd(row, faults);
       nothingForbiddenIsWashedFirst(row, faults);
     }
-    places.forEach((place, each) -> complete(place, each, faults));
+    places.forEach(
+        (place, each) -> {
+          if (place.layer().isPresent()
+              && places.containsKey(new Place(place.element(), place.use(), Optional.empty()))) {
+            fault(
+                faults,
+                each.values().iterator().next(),
+                "layers",
+                place.toString(),
+                "an element with layers or without, not both");
+          }
+          complete(place, each, faults);
+        });
     return TableResult.of(faults, () -> new CareRouteTable(rows, places));
   }
 
@@ -101,7 +108,7 @@ public final class CareRouteTable {
     missing.removeAll(rows.keySet());
     CareRouteRow any = rows.values().iterator().next();
     if (!missing.isEmpty()) {
-      fault(faults, any, "exposures", "no row for " + missing + " on " + place, "a row for each");
+      fault(faults, any, "exposure", "no row for " + missing + " on " + place, "a row for each");
     }
     CareRouteRow unknown = rows.get(Exposure.UNKNOWN);
     if (unknown == null) {

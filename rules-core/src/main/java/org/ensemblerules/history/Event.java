@@ -187,10 +187,20 @@ public sealed interface Event {
       Objects.requireNonNull(by, "by");
       answers = ImmutableSortedSet.copyOf(answers);
       conditions = Maps.immutableEnumMap(conditions);
-      measured.ifPresent(
-          value ->
-              InvalidValueException.require(
-                  value.value().signum() >= 0, "Checked.measured", value, "zero or more"));
+      measured.ifPresent(Checked::requireMeasured);
+    }
+
+    /**
+     * Checks a value measured alone.
+     *
+     * @param value the value; not null
+     * @return the value
+     * @throws InvalidValueException if it is negative
+     */
+    public static Quantity requireMeasured(Quantity value) {
+      InvalidValueException.require(
+          value.value().signum() >= 0, "Checked.measured", value, "zero or more");
+      return value;
     }
 
     /**

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.ensemblerules.effect.Check;
 import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Site;
@@ -23,7 +24,8 @@ public final class RepairLimitTable {
     }
   }
 
-  private record Cell(Place place, RepairSubject subject) {}
+  private record Cell(
+      Place place, RepairSubject subject, Set<Check> before, Set<Check> afterwards) {}
 
   private final ImmutableList<RepairLimitRow> rows;
   private final Map<Place, List<RepairLimitRow>> places;
@@ -39,8 +41,8 @@ public final class RepairLimitTable {
    *
    * @param rows the rows; not null
    * @param anatomy which parts exist; not null
-   * @return the table, or a fault for each row for a part that does not exist, and each place and
-   *     subject said twice
+   * @return the table, or a fault for each row for a part that does not exist, and each place,
+   *     subject and checks said twice
    */
   public static TableResult<RepairLimitTable> of(List<RepairLimitRow> rows, AnatomyTable anatomy) {
     List<TableFault> faults = new ArrayList<>();
@@ -51,13 +53,13 @@ public final class RepairLimitTable {
             new TableFault(
                 row.key(), "sites", place(row).toString(), "a site that the anatomy table has"));
       }
-      if (!cells.add(new Cell(place(row), row.subject()))) {
+      if (!cells.add(new Cell(place(row), row.subject(), row.before(), row.afterwards()))) {
         faults.add(
             new TableFault(
                 row.key(),
                 "subject",
                 row.subject().text() + " at " + place(row),
-                "each subject once per element, use and site"));
+                "each subject once per element, use, site and checks"));
       }
     }
     return TableResult.of(faults, () -> new RepairLimitTable(rows));

@@ -110,7 +110,7 @@ public final class RepairOrders {
                     order(
                         Optional.empty(),
                         Optional.empty(),
-                        new Ruled(row.site(), row.least(), List.of(row), Optional.empty()),
+                        new Ruled(row.site(), row.least(), List.of(row), Optional.empty(), false),
                         asked))
             .toList();
     return orders.isEmpty() ? Optional.empty() : Optional.of(new RepairPlan(element, orders));
@@ -147,7 +147,9 @@ public final class RepairOrders {
       Function<Task, Optional<Permission>> asked) {
     RepairLevel level = ruled.level();
     Optional<Check> decidedBy =
-        level == RepairLevel.DECIDE_FIRST ? Optional.of(decides(demand)) : Optional.empty();
+        level == RepairLevel.DECIDE_FIRST
+            ? Optional.of(ruled.preserved() ? Check.INCIDENT_RELEASE : decides(demand))
+            : Optional.empty();
     Optional<Task> task = task(level, demand, decidedBy);
     Set<Check> before = EnumSet.noneOf(Check.class);
     Set<Check> afterwards = EnumSet.noneOf(Check.class);
@@ -169,7 +171,7 @@ public final class RepairOrders {
         may(level, task, asked));
   }
 
-  /** What its own row asks for decides; what others hold up waits for the release or the expert. */
+  /** What its own row asks for decides; else the one who decides on gear that is held. */
   private static Check decides(Optional<Demand> demand) {
     return demand
         .map(Demand::effect)

@@ -17,8 +17,14 @@ import org.ensemblerules.gear.Site;
  * What the rows make of one finding in the company of the others.
  *
  * @param because which other finding makes it stricter; empty if none does
+ * @param preserved whether the gear is kept as found, so that only its release lets anything begin
  */
-record Ruled(Site site, RepairLevel level, List<RepairLimitRow> limits, Optional<String> because) {
+record Ruled(
+    Site site,
+    RepairLevel level,
+    List<RepairLimitRow> limits,
+    Optional<String> because,
+    boolean preserved) {
 
   static Ruled of(Found found, List<Found> all, Element element, RepairLimitTable table) {
     Site site = found.demand().site();
@@ -41,7 +47,13 @@ record Ruled(Site site, RepairLevel level, List<RepairLimitRow> limits, Optional
         because = Optional.of("because of " + other.finding().text());
       }
     }
-    return new Ruled(site, level.and(wider), limits, because);
+    Optional<String> reason = because;
+    Optional<Found> held = all.stream().filter(each -> preserves(each.demand())).findFirst();
+    Optional<String> why =
+        held.filter(each -> !each.equals(found))
+            .map(each -> "because of " + each.finding().text())
+            .or(() -> reason);
+    return new Ruled(site, level.and(wider), limits, why, held.isPresent());
   }
 
   private static RepairLevel apply(
@@ -76,10 +88,12 @@ record Ruled(Site site, RepairLevel level, List<RepairLimitRow> limits, Optional
             || (retire.scope() == Scope.PART && demand.site().equals(site)))) {
       return RepairLevel.NOT_REPAIRABLE;
     }
-    boolean preserved =
-        demand.row().stream()
-            .anyMatch(row -> row.handling().contains(HandlingDuty.PRESERVE_AS_FOUND));
-    return preserved ? RepairLevel.DECIDE_FIRST : RepairLevel.ACCEPTABLE;
+    return preserves(demand) ? RepairLevel.DECIDE_FIRST : RepairLevel.ACCEPTABLE;
+  }
+
+  private static boolean preserves(Demand demand) {
+    return demand.row().stream()
+        .anyMatch(row -> row.handling().contains(HandlingDuty.PRESERVE_AS_FOUND));
   }
 
   /** Whether two places may be of one labelled layer; without layers, the element is one. */

@@ -169,7 +169,8 @@ public final class Judge {
     if (decision.secondUnitWouldDiffer()) {
       remarks.add(Remark.SECOND_UNIT_WOULD_DIFFER);
     }
-    Optional<Remark> fabric = fabricFirst(row, report, limit, set, values, decision.outcome());
+    Optional<Remark> fabric =
+        fabricFirst(row, report, purpose, limit, set, values, decision.outcome());
     fabric.ifPresent(remarks::add);
     Outcome outcome =
         fabric.filter(remark -> remark == Remark.FABRIC_BROKE_FIRST).isPresent()
@@ -190,12 +191,14 @@ public final class Judge {
   }
 
   /**
-   * A seam that outlives a fabric weaker than the limit is not at fault. The fabric's own strength
-   * must be shown: a fabric weakened by use breaks first as well, and its own requirement tells.
+   * A seam that outlives a fabric weaker than the limit is not at fault, if the fabric's own
+   * strength is shown. Only of new material: on used gear a fabric that breaks first may have been
+   * weakened by use, and nothing is excused.
    */
   private static Optional<Remark> fabricFirst(
       RequirementRow row,
       TestReport report,
+      Purpose purpose,
       EffectiveLimit limit,
       SpecimenSets.Kept set,
       List<Rational> values,
@@ -215,6 +218,9 @@ public final class Judge {
     }
     if (values.stream().noneMatch(value -> limit.margin(value).signum() < 0)) {
       return Optional.empty();
+    }
+    if (purpose instanceof Purpose.UsedGearPolicy) {
+      return Optional.of(Remark.FABRIC_BROKE_FIRST_IN_USE);
     }
     boolean weaker =
         report

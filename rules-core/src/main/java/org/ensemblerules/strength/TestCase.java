@@ -21,10 +21,21 @@ public record TestCase(
    * @throws InvalidValueException if the name is blank or too long
    */
   public TestCase {
-    InvalidValueException.requireText("TestCase.id", id, 100);
+    requireId(id);
     Objects.requireNonNull(product, "product");
     Objects.requireNonNull(report, "report");
     Objects.requireNonNull(purpose, "purpose");
     Objects.requireNonNull(rule, "rule");
+  }
+
+  /**
+   * Checks a name alone.
+   *
+   * @param id the name; not null
+   * @return the name
+   * @throws InvalidValueException if it is blank or too long
+   */
+  public static String requireId(String id) {
+    return InvalidValueException.requireText("TestCase.id", id, 100);
   }
 }

@@ -39,7 +39,7 @@ import org.ensemblerules.verdict.Service;
 import org.ensemblerules.verdict.WayBack;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** The schemas of assessments and verdicts say what the code says, name by name. */
 class RecordSchemasTest {
@@ -64,9 +64,8 @@ class RecordSchemasTest {
           Map.entry("verdict#/$defs/headline", names(Headline.class)),
           Map.entry("verdict#/$defs/reasonKind", names(ReasonKind.class)));
 
-  @ParameterizedTest
-  @ValueSource(
-      strings = {
+  static List<String> files() {
+    return List.of(
         "assessment",
         "record",
         "test-case",
@@ -74,8 +73,11 @@ class RecordSchemasTest {
         "care-request",
         "care-answer",
         "repair-request",
-        "repair-answer"
-      })
+        "repair-answer");
+  }
+
+  @ParameterizedTest
+  @MethodSource("files")
   void everyEnumerationIsThatOfTheCode(String file) {
     List<String> pointers = new ArrayList<>();
     enumerations(TableSchemas.text(file), "", pointers);
@@ -125,17 +127,7 @@ class RecordSchemasTest {
   }
 
   @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "assessment",
-        "record",
-        "test-case",
-        "verdict",
-        "care-request",
-        "care-answer",
-        "repair-request",
-        "repair-answer"
-      })
+  @MethodSource("files")
   void noObjectIsLeftOpen(String file) {
     assertThat(objects(TableSchemas.text(file)))
         .isNotEmpty()
@@ -145,17 +137,7 @@ class RecordSchemasTest {
 
   /** Against the meta-schema of the specification, JSON Schema 2020-12. */
   @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "assessment",
-        "record",
-        "test-case",
-        "verdict",
-        "care-request",
-        "care-answer",
-        "repair-request",
-        "repair-answer"
-      })
+  @MethodSource("files")
   void theSchemasAreSchemas(String file) {
     Schema meta =
         SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)

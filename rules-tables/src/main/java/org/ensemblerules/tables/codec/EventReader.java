@@ -125,7 +125,7 @@ final class EventReader {
     Optional<Set<FindingId>> answers = answers(event);
     Optional<Map<Condition, ConditionValue>> conditions =
         event.optional("conditions", ConditionsJson::read);
-    Optional<Quantity> measured = event.optional("measured", ValueReaders::quantity);
+    Optional<Quantity> measured = event.optional("measured", EventReader::measured);
     return event.make(
         () ->
             new Event.Checked(
@@ -136,6 +136,12 @@ final class EventReader {
                 answers.orElse(Set.of()),
                 conditions.orElse(Map.of()),
                 measured));
+  }
+
+  /** Tried alone, as the texts above. */
+  private static Optional<Quantity> measured(JsonCursor at) {
+    return ValueReaders.quantity(at)
+        .flatMap(value -> at.make(() -> Event.Checked.requireMeasured(value)));
   }
 
   private static Optional<Event> tested(ObjectCursor event) {

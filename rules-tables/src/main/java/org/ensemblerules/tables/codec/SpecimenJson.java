@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.Quantity;
+import org.ensemblerules.measure.Unit;
 import org.ensemblerules.strength.Direction;
 import org.ensemblerules.strength.FailureMode;
 import org.ensemblerules.strength.Reading;
@@ -22,14 +23,14 @@ final class SpecimenJson {
   static Optional<Specimen> read(JsonCursor at) {
     int before = at.faults().count();
     ObjectCursor object = at.object();
-    Optional<String> id = object.required("id", JsonCursor::text);
+    Optional<String> id =
+        object.required("id", value -> value.parsed(text -> tried(text, Optional.empty()).id()));
     Optional<Direction> direction =
         object.optional("direction", value -> value.enumOf(Direction.class));
-    Optional<Reading> reading =
-        object
-            .<Reading>optional("value", SpecimenJson::single)
-            .or(() -> object.optional("peaks", SpecimenJson::peaks))
-            .or(() -> object.optional("meanOfHighestPeaks", SpecimenJson::mean));
+    Optional<Reading> single = object.optional("value", SpecimenJson::single);
+    Optional<Reading> peaks = object.optional("peaks", SpecimenJson::peaks);
+    Optional<Reading> mean = object.optional("meanOfHighestPeaks", SpecimenJson::mean);
+    Optional<Reading> reading = single.or(() -> peaks).or(() -> mean);
     long given = READINGS.stream().filter(object::has).count();
     if (given != 1 && !at.faults().since(before)) {
       at.fault(
@@ -42,7 +43,10 @@ final class SpecimenJson {
         object.optional("fromJaw", value -> ValueReaders.quantityOf(value, Dimension.LENGTH));
     Optional<Boolean> slipped = object.optional("slipped", JsonCursor::bool);
     Optional<Boolean> leftMarkedLine = object.optional("leftMarkedLine", JsonCursor::bool);
-    Optional<String> fault = object.optional("fault", JsonCursor::text);
+    Optional<String> fault =
+        object.optional(
+            "fault",
+            value -> value.parsed(text -> tried("any", Optional.of(text)).fault().orElseThrow()));
     return object.make(
         () ->
             new Specimen(
@@ -54,6 +58,19 @@ final class SpecimenJson {
                 slipped.orElse(false),
                 leftMarkedLine.orElse(false),
                 fault));
+  }
+
+  /** Texts are tried alone, so that their faults are found beside those of other fields. */
+  private static Specimen tried(String id, Optional<String> fault) {
+    return new Specimen(
+        id,
+        Direction.UNDIRECTED,
+        new Reading.Single(Quantity.of("1", Unit.NEWTON)),
+        FailureMode.NOT_RECORDED,
+        Optional.empty(),
+        false,
+        false,
+        fault);
   }
 
   private static Optional<Reading> single(JsonCursor at) {

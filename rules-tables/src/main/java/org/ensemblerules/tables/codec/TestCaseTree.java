@@ -18,7 +18,7 @@ public final class TestCaseTree {
   /** Reads a case. */
   public static Optional<TestCase> read(JsonCursor at) {
     ObjectCursor object = at.object();
-    Optional<String> id = object.required("id", JsonCursor::text);
+    Optional<String> id = object.required("id", value -> value.parsed(TestCase::requireId));
     Optional<EditionId> product = object.required("product", ValueReaders::editionId);
     Optional<TestReport> report = object.required("report", TestReportJson::read);
     Optional<Purpose> purpose = object.required("purpose", PurposeJson::read);

@@ -6,8 +6,10 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.strength.Construction;
 import org.ensemblerules.strength.ExpandedUncertainty;
@@ -39,9 +41,10 @@ final class TestReportJson {
         object.optional("origin", value -> value.enumOf(SpecimenOrigin.class));
     Optional<ExpandedUncertainty> uncertainty =
         object.optional("uncertainty", TestReportJson::uncertainty);
-    Optional<Quantity> fabric = object.optional("fabricStrength", ValueReaders::quantity);
+    Optional<Quantity> fabric = object.optional("fabricStrength", TestReportJson::fabric);
     Optional<LocalDate> testedOn = object.optional("testedOn", ValueReaders::day);
-    Optional<String> laboratory = object.optional("laboratory", JsonCursor::text);
+    Optional<String> laboratory =
+        object.optional("laboratory", value -> value.parsed(TestReportJson::requireLaboratory));
     Optional<List<Specimen>> specimens =
         object.optional("specimens", value -> value.list(SpecimenJson::read));
     return object.make(
@@ -62,6 +65,27 @@ final class TestReportJson {
           specimens.ifPresent(report::specimens);
           return report.build();
         });
+  }
+
+  /** Tried alone, so that its fault is found beside those of other fields; so below. */
+  private static Optional<Quantity> fabric(JsonCursor at) {
+    return ValueReaders.quantityOf(at, Dimension.FORCE)
+        .flatMap(
+            value ->
+                at.make(() -> any().fabricStrength(value).build().fabricStrength().orElseThrow()));
+  }
+
+  private static String requireLaboratory(String name) {
+    return any().laboratory(name).build().laboratory().orElseThrow();
+  }
+
+  private static TestReport.Builder any() {
+    return TestReport.builder(
+        ElementKind.COAT,
+        Use.STRUCTURAL,
+        Site.of(Part.WHOLE_ELEMENT),
+        Property.BREAKING_STRENGTH,
+        new TestMethod("ANY"));
   }
 
   private static Optional<ExpandedUncertainty> uncertainty(JsonCursor at) {

@@ -92,13 +92,16 @@ final class WashJson {
     if (at.isText()) {
       return at.named(Map.of(NOT_SPUN, new Extraction.NotSpun()));
     }
-    ObjectCursor object = at.object();
-    if (object.has("stated")) {
-      Optional<Quantity> stated =
-          object.required(
-              "stated", value -> ValueReaders.quantityOf(value, Dimension.ACCELERATION_RATIO));
-      return object.make(() -> new Extraction.Stated(stated.orElseThrow()));
+    if (at.has("stated")) {
+      ObjectCursor object = at.object();
+      Optional<Extraction> stated = object.required("stated", WashJson::stated);
+      return object.make(stated::orElseThrow);
     }
+    if (!at.has("drumRadius") && !at.has("drumDiameter")) {
+      return at.mismatch(
+          NOT_SPUN + ", or an object with stated, or with drumRadius or drumDiameter and speed");
+    }
+    ObjectCursor object = at.object();
     boolean byDiameter = object.has("drumDiameter");
     Optional<Quantity> drum =
         object.required(
@@ -112,6 +115,11 @@ final class WashJson {
                 byDiameter
                     ? ExtractorForce.ofDiameter(drum.orElseThrow(), speed.orElseThrow())
                     : ExtractorForce.ofRadius(drum.orElseThrow(), speed.orElseThrow())));
+  }
+
+  private static Optional<Extraction> stated(JsonCursor at) {
+    return ValueReaders.quantityOf(at, Dimension.ACCELERATION_RATIO)
+        .flatMap(force -> at.make(() -> new Extraction.Stated(force)));
   }
 
   static JsonNode write(WashRecord wash) {
