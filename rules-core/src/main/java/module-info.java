@@ -14,6 +14,7 @@ module org.ensemblerules.core {
   exports org.ensemblerules.fieldcheck;
   exports org.ensemblerules.strength;
   exports org.ensemblerules.care;
+  exports org.ensemblerules.repair;
   exports org.ensemblerules.history;
   exports org.ensemblerules.retirement;
   exports org.ensemblerules.schedule;

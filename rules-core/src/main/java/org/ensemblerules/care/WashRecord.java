@@ -200,7 +200,11 @@ public final class WashRecord {
           "WashRecord.practice",
           practice,
           "a practice that the type of machine does not tell");
-      practices.put(practice, Objects.requireNonNull(known, "known"));
+      if (Objects.requireNonNull(known, "known") == Known.UNKNOWN) {
+        practices.remove(practice);
+      } else {
+        practices.put(practice, known);
+      }
       return this;
     }
 

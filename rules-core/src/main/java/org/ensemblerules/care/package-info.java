@@ -1,4 +1,4 @@
-/** Did a wash keep its limits, and did the cleaning work? */
+/** How must gear be cleaned after what it met; did a wash keep its limits, and did it work? */
 @NullMarked
 package org.ensemblerules.care;
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.Limit;
@@ -71,6 +72,16 @@ public final class CheckLimitTable {
     return comparison.met()
         ? new LimitAnswer.Meets(row, comparison)
         : new LimitAnswer.Fails(row, comparison);
+  }
+
+  /**
+   * Finds what a value measured in a check must be.
+   *
+   * @param check the check; not null
+   * @return the row; empty if the check measures nothing
+   */
+  public Optional<CheckLimitRow> row(Check check) {
+    return Optional.ofNullable(byCheck.get(check));
   }
 
   /**

@@ -179,6 +179,15 @@ public final class ConditionTable {
   }
 
   /**
+   * Returns which check outranks which.
+   *
+   * @return the table; never null
+   */
+  public StrongerTable stronger() {
+    return stronger;
+  }
+
+  /**
    * Returns the conditions of a check.
    *
    * @param check the check; not null

@@ -21,7 +21,8 @@ record Dealings(
     LocalDate asOf,
     CheckTable checks,
     PermissionTable permissions,
-    CriteriaTable criteria) {
+    CriteriaTable criteria,
+    Validity validity) {
 
   Dealings {
     Objects.requireNonNull(element, "element");
@@ -47,12 +48,16 @@ record Dealings(
         .toList();
   }
 
-  /** Whether a check was passed for a finding, certainly after a moment, by somebody permitted. */
+  /**
+   * Whether a check was passed for a finding, certainly after a moment, by somebody permitted, and
+   * as it must be made.
+   */
   boolean passedAfter(Check check, FindingId finding, When moment) {
     return checked(finding, CheckResult.PASSED).stream()
         .filter(done -> done.check() == check && happened(done))
         .filter(done -> done.when().certainlyAfter(moment))
-        .anyMatch(done -> permission(done.by(), checks.row(check).task(), done).granted());
+        .filter(done -> permission(done.by(), checks.row(check).task(), done).granted())
+        .anyMatch(done -> validity.whyVoid(done, element).isEmpty());
   }
 
   /** Whether an inspection that is such a check counts, certainly after a moment. */

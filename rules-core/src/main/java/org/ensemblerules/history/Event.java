@@ -1,18 +1,31 @@
 package org.ensemblerules.history;
 
 import com.google.common.collect.ImmutableSortedSet;
+import com.google.common.collect.Maps;
+import com.google.common.collect.Sets;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.care.Exposure;
+import org.ensemblerules.care.WashRecord;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.RepairClass;
+import org.ensemblerules.fieldcheck.Condition;
+import org.ensemblerules.fieldcheck.ConditionValue;
 import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.measure.Quantity;
+import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.strength.DecisionRule;
+import org.ensemblerules.strength.Purpose;
+import org.ensemblerules.strength.TestReport;
 
 /** Something that happened to an element. */
 public sealed interface Event {
@@ -105,34 +118,130 @@ public sealed interface Event {
    * @param kind how; not null
    * @param by by whom; not null
    * @param answers the findings that it was cleaned for; not null
+   * @param wash how it was washed, to be judged by the limits of the edition; empty if the record
+   *     has nothing of it, so that whoever cleaned it vouches for it
+   * @param layers which of its layers were washed; empty if it has none or nobody has said; not
+   *     null
    */
-  record Cleaned(When when, CleaningKind kind, Doer by, Set<FindingId> answers) implements Event {
-    /** Copies the set. */
+  record Cleaned(
+      When when,
+      CleaningKind kind,
+      Doer by,
+      Set<FindingId> answers,
+      Optional<WashRecord> wash,
+      Set<LayerKind> layers)
+      implements Event {
+    /** Copies the sets. */
     public Cleaned {
       Objects.requireNonNull(when, "when");
       Objects.requireNonNull(kind, "kind");
       Objects.requireNonNull(by, "by");
       answers = ImmutableSortedSet.copyOf(answers);
+      Objects.requireNonNull(wash, "wash");
+      layers = Sets.immutableEnumSet(layers);
+    }
+
+    /**
+     * Makes a cleaning of which the record has no particulars.
+     *
+     * @param when when; not null
+     * @param kind how; not null
+     * @param by by whom; not null
+     * @param answers the findings that it was cleaned for; not null
+     */
+    public Cleaned(When when, CleaningKind kind, Doer by, Set<FindingId> answers) {
+      this(when, kind, by, answers, Optional.empty(), Set.of());
     }
   }
 
   /**
-   * A check or test was made.
+   * A check was made by hand or by eye.
    *
    * @param when when; not null
    * @param check which; not null
    * @param result what came of it; not null
    * @param by by whom; not null
    * @param answers the findings that it was made for; not null
+   * @param conditions what was stated of its conditions; what is left out counts as not kept; not
+   *     null
+   * @param measured what was measured in it, where it measures; empty if nothing was
    */
-  record Checked(When when, Check check, CheckResult result, Doer by, Set<FindingId> answers)
+  record Checked(
+      When when,
+      Check check,
+      CheckResult result,
+      Doer by,
+      Set<FindingId> answers,
+      Map<Condition, ConditionValue> conditions,
+      Optional<Quantity> measured)
       implements Event {
-    /** Copies the set. */
+    /**
+     * Copies sets and maps.
+     *
+     * @throws InvalidValueException if the value measured is negative
+     */
     public Checked {
       Objects.requireNonNull(when, "when");
       Objects.requireNonNull(check, "check");
       Objects.requireNonNull(result, "result");
       Objects.requireNonNull(by, "by");
+      answers = ImmutableSortedSet.copyOf(answers);
+      conditions = Maps.immutableEnumMap(conditions);
+      measured.ifPresent(Checked::requireMeasured);
+    }
+
+    /**
+     * Checks a value measured alone.
+     *
+     * @param value the value; not null
+     * @return the value
+     * @throws InvalidValueException if it is negative
+     */
+    public static Quantity requireMeasured(Quantity value) {
+      InvalidValueException.require(
+          value.value().signum() >= 0, "Checked.measured", value, "zero or more");
+      return value;
+    }
+
+    /**
+     * Makes a check of whose conditions nothing was stated.
+     *
+     * @param when when; not null
+     * @param check which; not null
+     * @param result what came of it; not null
+     * @param by by whom; not null
+     * @param answers the findings that it was made for; not null
+     */
+    public Checked(When when, Check check, CheckResult result, Doer by, Set<FindingId> answers) {
+      this(when, check, result, by, answers, Map.of(), Optional.empty());
+    }
+  }
+
+  /**
+   * A test report came in.
+   *
+   * @param when when the specimens were tested; not null
+   * @param product the product edition whose requirement it is judged against; not null
+   * @param report the report; not null
+   * @param purpose what it is judged for; not null
+   * @param rule the decision rule; not null
+   * @param answers the findings that it was made for; not null
+   */
+  record Tested(
+      When when,
+      EditionId product,
+      TestReport report,
+      Purpose purpose,
+      DecisionRule rule,
+      Set<FindingId> answers)
+      implements Event {
+    /** Copies the set. */
+    public Tested {
+      Objects.requireNonNull(when, "when");
+      Objects.requireNonNull(product, "product");
+      Objects.requireNonNull(report, "report");
+      Objects.requireNonNull(purpose, "purpose");
+      Objects.requireNonNull(rule, "rule");
       answers = ImmutableSortedSet.copyOf(answers);
     }
   }

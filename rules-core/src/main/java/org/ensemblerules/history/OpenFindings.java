@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.defect.DefectTable;
 import org.ensemblerules.defect.Demand;
@@ -36,6 +37,7 @@ public final class OpenFindings {
   private final CheckTable checks;
   private final PermissionTable permissions;
   private final CriteriaTable criteria;
+  private final Validity validity;
 
   /**
    * Makes the function over its tables.
@@ -45,22 +47,26 @@ public final class OpenFindings {
    * @param checks what checks settle; not null
    * @param permissions who may do what; not null
    * @param criteria what inspections must look at; not null
+   * @param validity whether checks and washes show anything; not null
    */
   public OpenFindings(
       AnatomyTable anatomy,
       DefectTable defects,
       CheckTable checks,
       PermissionTable permissions,
-      CriteriaTable criteria) {
+      CriteriaTable criteria,
+      Validity validity) {
     this.anatomy = Objects.requireNonNull(anatomy, "anatomy");
     this.defects = Objects.requireNonNull(defects, "defects");
     this.checks = Objects.requireNonNull(checks, "checks");
     this.permissions = Objects.requireNonNull(permissions, "permissions");
     this.criteria = Objects.requireNonNull(criteria, "criteria");
+    this.validity = Objects.requireNonNull(validity, "validity");
   }
 
   /**
-   * Lists what is still open among the findings of a history.
+   * Lists what is still open among the findings of a history, those that its checks and washes
+   * themselves show included.
    *
    * @param element the element; not null
    * @param history what happened to it; not null
@@ -69,8 +75,10 @@ public final class OpenFindings {
    *     ones are not open
    */
   public List<OpenFinding> in(Element element, History history, LocalDate asOf) {
-    return history.events(Event.Found.class).stream()
-        .flatMap(found -> of(found.finding(), element, history, asOf).stream())
+    return Stream.concat(
+            history.events(Event.Found.class).stream().map(Event.Found::finding),
+            validity.findings(element, history).stream())
+        .flatMap(finding -> of(finding, element, history, asOf).stream())
         .collect(ImmutableList.toImmutableList());
   }
 
@@ -96,8 +104,9 @@ public final class OpenFindings {
 
   /**
    * Lists the failed checks of a history that nothing has settled since. A check that failed stands
-   * until, certainly later, an expert's evaluation is passed, or a repair is followed by a pass of
-   * the same check. A mere repeat settles nothing, and a failed check that names no finding stands.
+   * until, certainly later, an expert's evaluation or a check that outranks it is passed, or a
+   * repair is followed by a pass of the same check. A mere repeat settles nothing, and a failed
+   * check that names no finding stands.
    *
    * @param element the element; not null
    * @param history what happened to it; not null
@@ -115,8 +124,25 @@ public final class OpenFindings {
         .collect(ImmutableList.toImmutableList());
   }
 
+  /**
+   * Tells whether an expert's evaluation was passed, certainly later than something, for every
+   * finding that it names. What names no finding is never settled so.
+   *
+   * @param event what is to be settled; not null
+   * @param element the element; not null
+   * @param history what happened to it; not null
+   * @param asOf the day asked about; not null
+   * @return true if it was evaluated for all of them
+   */
+  public boolean evaluatedSince(Event event, Element element, History history, LocalDate asOf) {
+    Dealings dealings = dealings(element, history, asOf);
+    return !event.answers().isEmpty()
+        && event.answers().stream()
+            .allMatch(id -> dealings.passedAfter(Check.EXPERT_EVALUATION, id, event.when()));
+  }
+
   private Dealings dealings(Element element, History history, LocalDate asOf) {
-    return new Dealings(element, history, asOf, checks, permissions, criteria);
+    return new Dealings(element, history, asOf, checks, permissions, criteria, validity);
   }
 
   private Optional<OpenFinding> open(Finding finding, Demand demand, Dealings dealings) {
@@ -192,7 +218,7 @@ public final class OpenFindings {
     }
   }
 
-  private static Attempt attempt(
+  private Attempt attempt(
       Event event, Said said, boolean asked, Finding finding, Demand demand, Dealings dealings) {
     String prefix = said.prefix(event);
     if (!asked) {
@@ -208,6 +234,10 @@ public final class OpenFindings {
     if (!permission.granted()) {
       return Attempt.failing(prefix + permission.text());
     }
+    Optional<String> why = showsNothing(event, dealings.element());
+    if (why.isPresent()) {
+      return Attempt.failing(prefix + "does not count: " + why.get());
+    }
     if (failedSince(event, finding.id(), dealings)) {
       return Attempt.failing(prefix + "a check failed since, or may have");
     }
@@ -218,6 +248,13 @@ public final class OpenFindings {
       }
     }
     return Attempt.settling();
+  }
+
+  private Optional<String> showsNothing(Event event, Element element) {
+    if (event instanceof Event.Cleaned done) {
+      return validity.whyNoCleaning(done, element);
+    }
+    return event instanceof Event.Checked done ? validity.whyVoid(done, element) : Optional.empty();
   }
 
   private static boolean failedSince(Event settling, FindingId finding, Dealings dealings) {
@@ -249,9 +286,13 @@ public final class OpenFindings {
         && (asked == Task.ADVANCED_INSPECTION || asked == Task.LINER_INSPECTION);
   }
 
-  private static boolean settled(Event.Checked failed, FindingId finding, Dealings dealings) {
-    if (dealings.passedAfter(Check.EXPERT_EVALUATION, finding, failed.when())) {
-      return true;
+  private boolean settled(Event.Checked failed, FindingId finding, Dealings dealings) {
+    for (Check later : Check.values()) {
+      boolean stronger =
+          later == Check.EXPERT_EVALUATION || validity.stronger().outranks(later, failed.check());
+      if (stronger && dealings.passedAfter(later, finding, failed.when())) {
+        return true;
+      }
     }
     return dealings.history().answering(finding).stream()
         .filter(Event.Repaired.class::isInstance)

@@ -17,7 +17,10 @@ final class Fingerprint {
     rows.stream()
         .sorted(
             Comparator.<Row, String>comparing(row -> row.getClass().getSimpleName())
-                .thenComparing(Row::key))
+                .thenComparing(Row::key)
+                // The requirements of several product editions use the same keys.
+                .thenComparing(row -> row.provenance().origin().value())
+                .thenComparing(row -> String.join("\n", row.canonical())))
         .forEach(row -> put(hasher, row));
     return hasher.hash().toString();
   }

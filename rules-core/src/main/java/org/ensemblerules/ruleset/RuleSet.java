@@ -13,6 +13,7 @@ import org.ensemblerules.gear.Element;
 import org.ensemblerules.history.History;
 import org.ensemblerules.history.OpenFinding;
 import org.ensemblerules.history.OpenFindings;
+import org.ensemblerules.history.Validity;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
 
@@ -21,6 +22,7 @@ public final class RuleSet {
   private final Map<Subject, Edition> editions;
   private final Tables tables;
   private final Identity identity;
+  private final Validity validity;
   private final OpenFindings openFindings;
 
   private RuleSet(Map<Subject, Edition> editions, Tables tables, Map<String, Integer> revisions) {
@@ -30,13 +32,17 @@ public final class RuleSet {
         editions.entrySet().stream()
             .collect(Collectors.toMap(Map.Entry::getKey, entry -> entry.getValue().id()));
     this.identity = new Identity(ids, revisions, Fingerprint.of(tables.rows()));
+    this.validity =
+        new Validity(
+            tables.anatomy(), tables.conditions(), tables.checkLimits(), tables.careLimits());
     this.openFindings =
         new OpenFindings(
             tables.anatomy(),
             tables.defects(),
             tables.checks(),
             tables.permissions(),
-            tables.criteria());
+            tables.criteria(),
+            validity);
   }
 
   /**
@@ -102,6 +108,15 @@ public final class RuleSet {
    */
   public List<OpenFinding> openFindings(Element element, History history, LocalDate asOf) {
     return openFindings.in(element, history, asOf);
+  }
+
+  /**
+   * Returns the function that tells whether checks and washes show anything.
+   *
+   * @return the function over these tables; never null
+   */
+  public Validity validity() {
+    return validity;
   }
 
   /**

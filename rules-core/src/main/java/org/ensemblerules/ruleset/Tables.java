@@ -4,14 +4,19 @@ import com.google.common.collect.ImmutableList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
+import org.ensemblerules.care.CareLimitTable;
 import org.ensemblerules.defect.DefectTable;
 import org.ensemblerules.effect.CheckTable;
 import org.ensemblerules.effect.PermissionTable;
+import org.ensemblerules.fieldcheck.CheckLimitTable;
+import org.ensemblerules.fieldcheck.ConditionTable;
+import org.ensemblerules.fieldcheck.StrongerTable;
 import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.IntervalTable;
 import org.ensemblerules.retirement.AgeLimitTable;
 import org.ensemblerules.source.Row;
+import org.ensemblerules.strength.StrengthTables;
 
 /**
  * The compiled tables of a rule set, one for each question. A table that is not given is empty: it
@@ -26,6 +31,10 @@ public final class Tables {
   private final IntervalTable intervals;
   private final AgeLimitTable ageLimits;
   private final CautionTable cautions;
+  private final ConditionTable conditions;
+  private final CheckLimitTable checkLimits;
+  private final CareLimitTable careLimits;
+  private final StrengthTables strength;
 
   private Tables(Builder builder) {
     this.anatomy = builder.anatomy;
@@ -36,6 +45,10 @@ public final class Tables {
     this.intervals = builder.intervals;
     this.ageLimits = builder.ageLimits;
     this.cautions = builder.cautions;
+    this.conditions = builder.conditions;
+    this.checkLimits = builder.checkLimits;
+    this.careLimits = builder.careLimits;
+    this.strength = builder.strength;
   }
 
   /**
@@ -61,7 +74,11 @@ public final class Tables {
         .criteria(criteria)
         .intervals(intervals)
         .ageLimits(ageLimits)
-        .cautions(cautions);
+        .cautions(cautions)
+        .conditions(conditions)
+        .checkLimits(checkLimits)
+        .careLimits(careLimits)
+        .strength(strength);
   }
 
   /**
@@ -137,6 +154,42 @@ public final class Tables {
   }
 
   /**
+   * Returns under what conditions checks count.
+   *
+   * @return the table; never null
+   */
+  public ConditionTable conditions() {
+    return conditions;
+  }
+
+  /**
+   * Returns what values measured in checks must be.
+   *
+   * @return the table; never null
+   */
+  public CheckLimitTable checkLimits() {
+    return checkLimits;
+  }
+
+  /**
+   * Returns within what a wash must stay.
+   *
+   * @return the table; never null
+   */
+  public CareLimitTable careLimits() {
+    return careLimits;
+  }
+
+  /**
+   * Returns what test reports are judged with.
+   *
+   * @return the table; never null
+   */
+  public StrengthTables strength() {
+    return strength;
+  }
+
+  /**
    * Returns the rows of all tables.
    *
    * @return the rows, table by table; never null
@@ -150,7 +203,12 @@ public final class Tables {
             criteria.rows(),
             intervals.rows(),
             ageLimits.rows(),
-            cautions.rows())
+            cautions.rows(),
+            conditions.rows(),
+            conditions.stronger().rows(),
+            checkLimits.rows(),
+            careLimits.rows(),
+            strength.rows())
         .flatMap(List::stream)
         .collect(ImmutableList.toImmutableList());
   }
@@ -165,6 +223,11 @@ public final class Tables {
     private IntervalTable intervals = IntervalTable.of(List.of()).orElseThrow();
     private AgeLimitTable ageLimits = AgeLimitTable.of(List.of()).orElseThrow();
     private CautionTable cautions = CautionTable.of(List.of()).orElseThrow();
+    private ConditionTable conditions =
+        ConditionTable.of(List.of(), StrongerTable.of(List.of()).orElseThrow()).orElseThrow();
+    private CheckLimitTable checkLimits = CheckLimitTable.of(List.of()).orElseThrow();
+    private CareLimitTable careLimits = CareLimitTable.of(List.of()).orElseThrow();
+    private StrengthTables strength = StrengthTables.none();
 
     private Builder(AnatomyTable anatomy, CheckTable checks) {
       this.anatomy = Objects.requireNonNull(anatomy, "anatomy");
@@ -236,6 +299,50 @@ public final class Tables {
      */
     public Builder cautions(CautionTable table) {
       cautions = Objects.requireNonNull(table, "cautions");
+      return this;
+    }
+
+    /**
+     * Sets under what conditions checks count.
+     *
+     * @param table the table; not null
+     * @return this builder
+     */
+    public Builder conditions(ConditionTable table) {
+      conditions = Objects.requireNonNull(table, "conditions");
+      return this;
+    }
+
+    /**
+     * Sets what values measured in checks must be.
+     *
+     * @param table the table; not null
+     * @return this builder
+     */
+    public Builder checkLimits(CheckLimitTable table) {
+      checkLimits = Objects.requireNonNull(table, "checkLimits");
+      return this;
+    }
+
+    /**
+     * Sets within what a wash must stay.
+     *
+     * @param table the table; not null
+     * @return this builder
+     */
+    public Builder careLimits(CareLimitTable table) {
+      careLimits = Objects.requireNonNull(table, "careLimits");
+      return this;
+    }
+
+    /**
+     * Sets what test reports are judged with.
+     *
+     * @param table the table; not null
+     * @return this builder
+     */
+    public Builder strength(StrengthTables table) {
+      strength = Objects.requireNonNull(table, "strength");
       return this;
     }
 

@@ -21,7 +21,8 @@ record Decision(Outcome outcome, ImmutableList<Figure> figures, boolean secondUn
       Statistic statistic,
       EffectiveLimit limit,
       Sample sample,
-      Optional<Uncertainty> uncertainty)
+      Optional<Uncertainty> uncertainty,
+      SmallSampleTable smallSamples)
       throws Stopped {
     if (rule instanceof DecisionRule.SimpleAcceptance
         || rule instanceof DecisionRule.GuardBand
@@ -34,7 +35,7 @@ record Decision(Outcome outcome, ImmutableList<Figure> figures, boolean secondUn
           NoResultReason.RULE_DOES_NOT_FIT,
           "the requirement is on each specimen; a bound of the mean would hide the lowest");
     }
-    return PopulationDecision.of(rule, limit, sample);
+    return PopulationDecision.of(rule, limit, sample, smallSamples);
   }
 
   /** Rules on one value: the mean, or each specimen, of which the worst counts. */

@@ -124,14 +124,12 @@ public sealed interface DecisionRule {
 
   /**
    * The small-sample lower bound x(r) (x(1)/x(r))^k, without a supposed normal distribution. Only
-   * for a minimum.
+   * for a minimum; rank r and exponent k stand in {@link SmallSampleTable}.
    *
-   * @param factors ranks and exponents; not null
    * @param coveragePercent the coverage in percent; not null
    * @param confidencePercent the confidence in percent; not null
    */
-  record SmallSampleNonparametric(
-      SmallSampleTable factors, BigDecimal coveragePercent, BigDecimal confidencePercent)
+  record SmallSampleNonparametric(BigDecimal coveragePercent, BigDecimal confidencePercent)
       implements DecisionRule {
     /**
      * Checks the shares.
@@ -139,7 +137,6 @@ public sealed interface DecisionRule {
      * @throws InvalidValueException if one is out of range
      */
     public SmallSampleNonparametric {
-      Objects.requireNonNull(factors, "factors");
       Shares.requirePercent("SmallSampleNonparametric.coveragePercent", coveragePercent);
       Shares.requirePercent("SmallSampleNonparametric.confidencePercent", confidencePercent);
     }

@@ -19,8 +19,7 @@ public final class Judge {
   /**
    * Judges a report against what a product edition requires.
    *
-   * @param requirements what product editions require; not null
-   * @param methods what test methods need; not null
+   * @param tables requirements, methods and factors; not null
    * @param product the edition that the element's label claims; not null
    * @param report the report; not null
    * @param purpose what it is judged for; not null
@@ -28,8 +27,7 @@ public final class Judge {
    * @return the outcome with every number used, or why there is no result
    */
   public static StrengthResult judge(
-      RequirementTable requirements,
-      MethodTable methods,
+      StrengthTables tables,
       EditionId product,
       TestReport report,
       Purpose purpose,
@@ -38,8 +36,8 @@ public final class Judge {
     Objects.requireNonNull(rule, "rule");
     Optional<RequirementRow> row = Optional.empty();
     try {
-      row = Optional.of(requirement(requirements, product, report));
-      return judged(row.get(), methods, report, purpose, rule);
+      row = Optional.of(requirement(tables.requirements(), product, report));
+      return judged(row.get(), tables, report, purpose, rule);
     } catch (Stopped stopped) {
       return new StrengthResult.NoResult(stopped.reason(), stopped.detail(), row, purpose, rule);
     }
@@ -81,11 +79,12 @@ public final class Judge {
 
   private static StrengthResult judged(
       RequirementRow row,
-      MethodTable methods,
+      StrengthTables tables,
       TestReport report,
       Purpose purpose,
       DecisionRule rule)
       throws Stopped {
+    MethodTable methods = tables.methods();
     MethodRow method = method(row, methods, report);
     SpecimenOrigin origin =
         report
@@ -101,7 +100,7 @@ public final class Judge {
     Set<Remark> remarks = EnumSet.noneOf(Remark.class);
     for (SpecimenSets.Kept set :
         SpecimenSets.of(report, row, method, methods.discards(report.method()))) {
-      DirectionResult result = direction(row, report, purpose, rule, set);
+      DirectionResult result = direction(row, tables, report, purpose, rule, set);
       directions.add(result);
       outcome = outcome.stricter(result.outcome());
       remarks.addAll(result.remarks());
@@ -138,6 +137,7 @@ public final class Judge {
 
   private static DirectionResult direction(
       RequirementRow row,
+      StrengthTables tables,
       TestReport report,
       Purpose purpose,
       DecisionRule rule,
@@ -155,7 +155,13 @@ public final class Judge {
             .map(value -> new ExactQuantity(value, set.unit()).in(limit.value().unit()).value())
             .toList();
     Decision decision =
-        Decision.of(rule, row.statistic(), limit, Sample.of(values), Uncertainty.of(report, limit));
+        Decision.of(
+            rule,
+            row.statistic(),
+            limit,
+            Sample.of(values),
+            Uncertainty.of(report, limit),
+            tables.smallSamples());
     List<Remark> remarks = new ArrayList<>();
     if (!set.discarded().isEmpty()) {
       remarks.add(Remark.SPECIMENS_DISCARDED);
@@ -163,7 +169,8 @@ public final class Judge {
     if (decision.secondUnitWouldDiffer()) {
       remarks.add(Remark.SECOND_UNIT_WOULD_DIFFER);
     }
-    Optional<Remark> fabric = fabricFirst(row, report, limit, set, values, decision.outcome());
+    Optional<Remark> fabric =
+        fabricFirst(row, report, purpose, limit, set, values, decision.outcome());
     fabric.ifPresent(remarks::add);
     Outcome outcome =
         fabric.filter(remark -> remark == Remark.FABRIC_BROKE_FIRST).isPresent()
@@ -184,12 +191,14 @@ public final class Judge {
   }
 
   /**
-   * A seam that outlives a fabric weaker than the limit is not at fault. The fabric's own strength
-   * must be shown: a fabric weakened by use breaks first as well, and its own requirement tells.
+   * A seam that outlives a fabric weaker than the limit is not at fault, if the fabric's own
+   * strength is shown. Only of new material: on used gear a fabric that breaks first may have been
+   * weakened by use, and nothing is excused.
    */
   private static Optional<Remark> fabricFirst(
       RequirementRow row,
       TestReport report,
+      Purpose purpose,
       EffectiveLimit limit,
       SpecimenSets.Kept set,
       List<Rational> values,
@@ -209,6 +218,9 @@ public final class Judge {
     }
     if (values.stream().noneMatch(value -> limit.margin(value).signum() < 0)) {
       return Optional.empty();
+    }
+    if (purpose instanceof Purpose.UsedGearPolicy) {
+      return Optional.of(Remark.FABRIC_BROKE_FIRST_IN_USE);
     }
     boolean weaker =
         report

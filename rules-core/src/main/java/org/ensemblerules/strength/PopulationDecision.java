@@ -13,13 +13,15 @@ import org.ensemblerules.strength.numeric.StudentT;
 final class PopulationDecision {
   private PopulationDecision() {}
 
-  static Decision of(DecisionRule rule, EffectiveLimit limit, Sample sample) throws Stopped {
+  static Decision of(
+      DecisionRule rule, EffectiveLimit limit, Sample sample, SmallSampleTable smallSamples)
+      throws Stopped {
     if (sample.size() < 2) {
       throw new Stopped(
           NoResultReason.TWO_SPECIMENS_NEEDED, rule.text() + ": " + sample.size() + " specimen");
     }
     if (rule instanceof DecisionRule.SmallSampleNonparametric small) {
-      return smallSample(small, limit, sample);
+      return smallSample(small, limit, sample, smallSamples);
     }
     int n = sample.size();
     ImmutableList.Builder<Figure> figures = ImmutableList.builder();
@@ -61,14 +63,17 @@ final class PopulationDecision {
   }
 
   private static Decision smallSample(
-      DecisionRule.SmallSampleNonparametric rule, EffectiveLimit limit, Sample sample)
+      DecisionRule.SmallSampleNonparametric rule,
+      EffectiveLimit limit,
+      Sample sample,
+      SmallSampleTable smallSamples)
       throws Stopped {
     if (limit.bound() != Bound.MINIMUM) {
       throw new Stopped(
           NoResultReason.RULE_DOES_NOT_FIT, "the bound is a lower one; the limit is a maximum");
     }
     SmallSampleRow row =
-        rule.factors()
+        smallSamples
             .row(rule.coveragePercent(), rule.confidencePercent(), sample.size())
             .orElseThrow(
                 () ->

@@ -17,6 +17,9 @@ public enum Remark {
   /** The fabric broke first, but its own strength is missing. */
   FABRIC_STRENGTH_MISSING(
       "the fabric broke first, but its own strength is not given, so that the result stands"),
+  /** The fabric of used gear broke first. */
+  FABRIC_BROKE_FIRST_IN_USE(
+      "the fabric broke first; on used gear it may have been weakened by use, so that the result stands"),
   /** The second printed unit would answer otherwise. */
   SECOND_UNIT_WOULD_DIFFER(
       "the number printed in the second unit would answer otherwise; it is information only");

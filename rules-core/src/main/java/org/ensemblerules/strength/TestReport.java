@@ -10,6 +10,7 @@ import java.util.Set;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.source.InvalidValueException;
 
@@ -166,6 +167,37 @@ public final class TestReport {
     return laboratory;
   }
 
+  @Override
+  public boolean equals(Object object) {
+    return object instanceof TestReport other && parts().equals(other.parts());
+  }
+
+  @Override
+  public int hashCode() {
+    return parts().hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "TestReport" + parts();
+  }
+
+  private List<Object> parts() {
+    return List.of(
+        element,
+        use,
+        site,
+        property,
+        method,
+        construction,
+        specimens,
+        origin,
+        uncertainty,
+        fabricStrength,
+        testedOn,
+        laboratory);
+  }
+
   /** Builds reports. */
   public static final class Builder {
     private final ElementKind element;
@@ -238,8 +270,15 @@ public final class TestReport {
      *
      * @param given the fabric's breaking strength; not null
      * @return this builder
+     * @throws InvalidValueException if it is no force above zero
      */
     public Builder fabricStrength(Quantity given) {
+      // Zero or less would make any fabric the weaker one, and so any seam pass.
+      InvalidValueException.require(
+          given.isPositive() && given.unit().dimension() == Dimension.FORCE,
+          "TestReport.fabricStrength",
+          given,
+          "above zero, of dimension " + Dimension.FORCE);
       fabricStrength = Optional.of(given);
       return this;
     }

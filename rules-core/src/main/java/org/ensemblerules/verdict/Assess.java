@@ -22,7 +22,9 @@ public final class Assess {
           AgeQuestion::ask,
           InspectionQuestion::ask,
           CurrencyQuestion::ask,
-          FindingQuestion::ask);
+          FindingQuestion::ask,
+          CheckQuestion::ask,
+          TestQuestion::ask);
 
   private Assess() {}
 

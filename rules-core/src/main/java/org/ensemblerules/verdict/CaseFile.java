@@ -34,7 +34,8 @@ final class CaseFile {
         Stream.of(
                 assessment.history().events(Event.Found.class).stream().map(Event.Found::finding),
                 assessment.findings().stream(),
-                labelled.findings().stream())
+                labelled.findings().stream(),
+                rules.validity().findings(assessment.element(), assessment.history()).stream())
             .flatMap(stream -> stream)
             .distinct()
             .sorted(Comparator.comparing(Finding::id).thenComparing(Finding::toString))
@@ -72,7 +73,7 @@ final class CaseFile {
     return labelled;
   }
 
-  /** Every finding: on record, made now, and those that the labels themselves show. */
+  /** Every finding: on record, made now, and those that labels, checks and washes show. */
   List<Finding> findings() {
     return findings;
   }

@@ -12,6 +12,20 @@ public enum ReasonKind {
   NO_SUCH_PART,
   /** A check failed, and nothing has settled it. */
   CHECK_FAILED,
+  /** A check failed under conditions that could have failed a sound item as well. */
+  CHECK_IN_DOUBT,
+  /** A check passed outside its conditions or limits: it counts as not made. */
+  CHECK_VOID,
+  /** A check was made that looks at nothing such an element has. */
+  CHECK_DOES_NOT_APPLY,
+  /** A test report meets the requirement it was judged against. */
+  TEST_MET,
+  /** A test report does not meet the requirement it was judged against. */
+  TEST_NOT_MET,
+  /** A test report cannot be judged. */
+  TEST_WITHOUT_RESULT,
+  /** A destructive test cut its specimens from this element. */
+  SPECIMENS_CUT,
   /** The age limit is reached. */
   AGE_REACHED,
   /** It cannot be shown that the age limit is not reached. */

@@ -102,7 +102,12 @@ class RuleSetTest {
                 + tables.criteria().rows().size()
                 + tables.intervals().rows().size()
                 + tables.ageLimits().rows().size()
-                + tables.cautions().rows().size());
+                + tables.cautions().rows().size()
+                + tables.conditions().rows().size()
+                + tables.conditions().stronger().rows().size()
+                + tables.checkLimits().rows().size()
+                + tables.careLimits().rows().size()
+                + tables.strength().rows().size());
     assertThat(tables.rows()).allMatch(row -> !row.canonical().isEmpty());
     assertThat(tables.rows().stream().map(row -> row.key()).distinct().count())
         .isEqualTo(tables.rows().size());

@@ -44,8 +44,7 @@ class DecisionRulesTest {
             .orElseThrow();
     StrengthResult result =
         Judge.judge(
-            table,
-            StrengthFixtures.methods(),
+            new StrengthTables(table, StrengthFixtures.methods(), StrengthFixtures.smallSamples()),
             StrengthFixtures.PRODUCT,
             StrengthFixtures.breaking(unit, values).build(),
             StrengthFixtures.CERTIFICATION,
@@ -79,13 +78,12 @@ class DecisionRulesTest {
   /** E1: non-parametric (Hanson-Koopmans) B 124.156, A 99.651. */
   @Test
   void smallSampleBoundOfTheEighteen() {
-    SmallSampleTable factors = StrengthFixtures.smallSamples();
     StrengthResult.Judged b =
-        eighteen(new DecisionRule.SmallSampleNonparametric(factors, NINETY, NINETY_FIVE));
+        eighteen(new DecisionRule.SmallSampleNonparametric(NINETY, NINETY_FIVE));
     assertThat(worked(b, "lower bound")).isCloseTo(124.156, within(0.0005));
     assertThat(b.outcome()).isEqualTo(Outcome.PASS);
     StrengthResult.Judged a =
-        eighteen(new DecisionRule.SmallSampleNonparametric(factors, NINETY_NINE, NINETY_FIVE));
+        eighteen(new DecisionRule.SmallSampleNonparametric(NINETY_NINE, NINETY_FIVE));
     assertThat(worked(a, "lower bound")).isCloseTo(99.651, within(0.0005));
     assertThat(a.outcome()).as("99.65 N against 100 N").isEqualTo(Outcome.FAIL);
   }

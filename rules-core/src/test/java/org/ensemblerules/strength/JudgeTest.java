@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
+import org.ensemblerules.source.EditionId;
 import org.junit.jupiter.api.Test;
 
 /** Directions, peaks, purposes, discards, failure modes. */
@@ -214,6 +215,14 @@ class JudgeTest {
         judged(report.fabricStrength(Quantity.of("645", Unit.NEWTON)), CERTIFICATION, SIMPLE);
     assertThat(weak.outcome()).isEqualTo(Outcome.PASS);
     assertThat(weak.remarks()).containsExactly(Remark.FABRIC_BROKE_FIRST);
+    StrengthResult.Judged used =
+        judged(
+            report.origin(SpecimenOrigin.SAME_MODEL_AGE_AND_USE),
+            new Purpose.AtLeastNewRequirement(new EditionId("POLICY")),
+            SIMPLE);
+    assertThat(used.outcome()).as("its fabric may be worn").isEqualTo(Outcome.FAIL);
+    assertThat(used.remarks()).contains(Remark.FABRIC_BROKE_FIRST_IN_USE);
+    report.origin(SpecimenOrigin.NEW_CLOTH);
     assertThat(
             judged(
                     report.specimens(

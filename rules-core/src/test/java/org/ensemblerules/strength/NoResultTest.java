@@ -95,8 +95,8 @@ class NoResultTest {
             .orElseThrow();
     expect(
         Judge.judge(
-            StrengthFixtures.requirements(),
-            five,
+            new StrengthTables(
+                StrengthFixtures.requirements(), five, StrengthFixtures.smallSamples()),
             StrengthFixtures.PRODUCT,
             breaking(Unit.NEWTON, "700", "700", "700", "700").build(),
             CERTIFICATION,
@@ -213,12 +213,11 @@ class NoResultTest {
         judge(residual, CERTIFICATION, new DecisionRule.ConfidenceBoundOfMean(NINETY_FIVE)),
         NoResultReason.RULE_DOES_NOT_FIT,
         "each specimen");
-    SmallSampleTable none = SmallSampleTable.of(List.of()).orElseThrow();
     expect(
         judge(
             breaking(Unit.NEWTON, "700", "710"),
             CERTIFICATION,
-            new DecisionRule.SmallSampleNonparametric(none, NINETY_FIVE, NINETY_FIVE)),
+            new DecisionRule.SmallSampleNonparametric(new BigDecimal("50"), NINETY_FIVE)),
         NoResultReason.NO_TABLE_VALUE,
         "2 specimens");
   }
@@ -227,8 +226,7 @@ class NoResultTest {
   void rowsAndMethods() {
     expect(
         Judge.judge(
-            StrengthFixtures.requirements(),
-            StrengthFixtures.methods(),
+            StrengthFixtures.tables(),
             new EditionId("OTHER"),
             breaking(Unit.NEWTON, "700").build(),
             CERTIFICATION,

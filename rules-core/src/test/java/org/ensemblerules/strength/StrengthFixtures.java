@@ -181,6 +181,10 @@ final class StrengthFixtures {
     return SmallSampleTable.of(rows).orElseThrow();
   }
 
+  static StrengthTables tables() {
+    return new StrengthTables(requirements(), methods(), smallSamples());
+  }
+
   /** A report of single values in one direction, on new cloth. */
   static TestReport.Builder breaking(Unit unit, String... values) {
     return report(Property.BREAKING_STRENGTH, SHELL, GRAB)
@@ -203,7 +207,7 @@ final class StrengthFixtures {
   }
 
   static StrengthResult judge(TestReport.Builder report, Purpose purpose, DecisionRule rule) {
-    return Judge.judge(requirements(), methods(), PRODUCT, report.build(), purpose, rule);
+    return Judge.judge(tables(), PRODUCT, report.build(), purpose, rule);
   }
 
   static StrengthResult.Judged judged(

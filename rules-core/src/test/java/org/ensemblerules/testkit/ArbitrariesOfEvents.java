@@ -3,12 +3,15 @@ package org.ensemblerules.testkit;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 import net.jqwik.api.Tuple;
 import org.ensemblerules.care.Exposure;
+import org.ensemblerules.care.WashPractice;
+import org.ensemblerules.care.WashRecord;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
@@ -17,13 +20,28 @@ import org.ensemblerules.effect.CredentialScope;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.effect.RepairClass;
+import org.ensemblerules.fieldcheck.Condition;
+import org.ensemblerules.fieldcheck.ConditionValue;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Transfer;
 import org.ensemblerules.history.When;
+import org.ensemblerules.measure.ComparisonMethod;
+import org.ensemblerules.measure.Quantity;
+import org.ensemblerules.measure.Unit;
+import org.ensemblerules.source.EditionId;
+import org.ensemblerules.strength.DecisionRule;
+import org.ensemblerules.strength.Direction;
+import org.ensemblerules.strength.Property;
+import org.ensemblerules.strength.Purpose;
+import org.ensemblerules.strength.Specimen;
+import org.ensemblerules.strength.SpecimenOrigin;
+import org.ensemblerules.strength.TestReport;
 
 /** Events in the life of an element, by people who may and people who may not. */
 public final class ArbitrariesOfEvents {
@@ -72,16 +90,18 @@ public final class ArbitrariesOfEvents {
         Tuple.of(2, ArbitrariesOfInspections.of(element).map(made -> new Event.Inspected(made, 0))),
         Tuple.of(1, ArbitrariesOfDates.moments().map(Event.Used::new)),
         Tuple.of(1, endless()),
-        Tuple.of(2, elsewhere()));
+        Tuple.of(2, elsewhere()),
+        Tuple.of(2, byLamp()),
+        Tuple.of(3, tested()));
   }
 
   /**
-   * Returns what is done to an element: repairs, cleanings and checks.
+   * Returns what is done to an element: repairs, cleanings and checks, some with particulars.
    *
    * @return the events
    */
   public static Arbitrary<Event> done() {
-    return Arbitraries.oneOf(repaired(), cleaned(), checked());
+    return Arbitraries.oneOf(repaired(), cleaned(), washed(), checked(), byLamp());
   }
 
   private static Arbitrary<Event> repaired() {
@@ -98,6 +118,91 @@ public final class ArbitrariesOfEvents {
     return Combinators.combine(
             ArbitrariesOfDates.moments(), Arbitraries.of(CleaningKind.class), doers(), answers())
         .as(Event.Cleaned::new);
+  }
+
+  private static Arbitrary<Event> washed() {
+    Arbitrary<WashRecord> washes =
+        Combinators.combine(Arbitraries.of("30", "40", "41", "60"), Arbitraries.of(Known.class))
+            .as(
+                (celsius, bleach) ->
+                    WashRecord.builder()
+                        .waterTemperature(Quantity.of(celsius, Unit.DEGREE_CELSIUS))
+                        .practice(WashPractice.CHLORINE_BLEACH, bleach)
+                        .build());
+    return Combinators.combine(
+            ArbitrariesOfDates.moments(),
+            Arbitraries.of(CleaningKind.class),
+            doers(),
+            answers(),
+            washes.optional(),
+            Arbitraries.of(LayerKind.class).set().ofMaxSize(1))
+        .as(Event.Cleaned::new);
+  }
+
+  /** Checks that count only under conditions, or measure something. */
+  private static Arbitrary<Event> byLamp() {
+    Arbitrary<Map<Condition, ConditionValue>> conditions =
+        Combinators.combine(Arbitraries.of(Known.class), Arbitraries.of(2, 3))
+            .as(
+                (clean, places) ->
+                    Map.of(
+                        Condition.ITEM_CLEAN,
+                        new ConditionValue.Answered(clean),
+                        Condition.PLACES,
+                        new ConditionValue.Counted(places)));
+    return Combinators.combine(
+            ArbitrariesOfDates.moments(),
+            Arbitraries.frequency(
+                Tuple.of(3, FrozenMeasures.LAMP), Tuple.of(1, Check.FIT_AND_OVERLAP)),
+            Arbitraries.frequency(
+                Tuple.of(3, CheckResult.FAILED),
+                Tuple.of(3, CheckResult.PASSED),
+                Tuple.of(1, CheckResult.VOID)),
+            doers(),
+            answers(),
+            conditions,
+            Arbitraries.of("1.5", "2").map(inch -> Quantity.of(inch, Unit.INCH)).optional())
+        .as(Event.Checked::new);
+  }
+
+  /**
+   * Returns test reports: of coats and of others, good and bad, without specimens, from this
+   * element and from elsewhere.
+   *
+   * @return the events
+   */
+  public static Arbitrary<Event> tested() {
+    Arbitrary<List<Specimen>> specimens =
+        Arbitraries.of("480", "500", "620")
+            .map(value -> Specimen.of(value, Direction.WARP, Quantity.of(value, Unit.NEWTON)))
+            .list()
+            .uniqueElements()
+            .ofMaxSize(2);
+    return Combinators.combine(
+            ArbitrariesOfDates.moments(),
+            Arbitraries.frequency(Tuple.of(4, ElementKind.COAT), Tuple.of(1, ElementKind.GLOVES)),
+            specimens,
+            Arbitraries.frequency(
+                Tuple.of(1, SpecimenOrigin.SAME_MODEL_AGE_AND_USE),
+                Tuple.of(1, SpecimenOrigin.THIS_ELEMENT)),
+            answers())
+        .as(
+            (when, element, values, origin, ids) ->
+                new Event.Tested(
+                    when,
+                    FrozenMeasures.PRODUCT,
+                    TestReport.builder(
+                            element,
+                            Use.STRUCTURAL,
+                            FrozenMeasures.SHELL,
+                            Property.BREAKING_STRENGTH,
+                            FrozenMeasures.STRIP)
+                        .origin(origin)
+                        .specimens(values)
+                        .build(),
+                    new Purpose.AtLeastNewRequirement(new EditionId("FROZEN_POLICY")),
+                    new DecisionRule.SimpleAcceptance(ComparisonMethod.absolute()),
+                    ids));
   }
 
   private static Arbitrary<Event> checked() {
@@ -172,9 +277,20 @@ public final class ArbitrariesOfEvents {
       return new Event.Repaired(
           never, done.repairClass(), done.replaced(), done.by(), done.answers());
     } else if (event instanceof Event.Cleaned done) {
-      return new Event.Cleaned(never, done.kind(), done.by(), done.answers());
+      return new Event.Cleaned(
+          never, done.kind(), done.by(), done.answers(), done.wash(), done.layers());
     } else if (event instanceof Event.Checked done) {
-      return new Event.Checked(never, done.check(), done.result(), done.by(), done.answers());
+      return new Event.Checked(
+          never,
+          done.check(),
+          done.result(),
+          done.by(),
+          done.answers(),
+          done.conditions(),
+          done.measured());
+    } else if (event instanceof Event.Tested done) {
+      return new Event.Tested(
+          never, done.product(), done.report(), done.purpose(), done.rule(), done.answers());
     } else if (event instanceof Event.Retired done) {
       return new Event.Retired(never, done.why());
     } else if (event instanceof Event.Issued done) {

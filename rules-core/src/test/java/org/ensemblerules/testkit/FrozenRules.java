@@ -58,6 +58,10 @@ public final class FrozenRules {
         .intervals(IntervalTable.of(FrozenSchedules.intervals()).orElseThrow())
         .ageLimits(AgeLimitTable.of(FrozenSchedules.ageLimits()).orElseThrow())
         .cautions(CautionTable.of(FrozenSchedules.cautions()).orElseThrow())
+        .conditions(FrozenMeasures.conditions())
+        .checkLimits(FrozenMeasures.checkLimits())
+        .careLimits(FrozenMeasures.careLimits())
+        .strength(FrozenMeasures.strength())
         .build();
   }
 

@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.care.CareLimitTable;
+import org.ensemblerules.care.CareRouteTable;
 import org.ensemblerules.care.CleaningResultTable;
 import org.ensemblerules.defect.DefectTable;
 import org.ensemblerules.effect.CheckTable;
@@ -20,6 +21,7 @@ import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.IntervalTable;
 import org.ensemblerules.record.PfasLawTable;
 import org.ensemblerules.record.RecordItemTable;
+import org.ensemblerules.repair.RepairLimitTable;
 import org.ensemblerules.retirement.AgeLimitTable;
 import org.ensemblerules.retirement.CustodyTable;
 import org.ensemblerules.retirement.DisposalTable;
@@ -47,6 +49,8 @@ public final class EditionTables {
           Map.entry(SmallSampleTable.class, Subject.PRODUCT),
           Map.entry(CareLimitTable.class, Subject.CARE),
           Map.entry(CleaningResultTable.class, Subject.CARE),
+          Map.entry(CareRouteTable.class, Subject.CARE),
+          Map.entry(RepairLimitTable.class, Subject.CARE),
           Map.entry(TaskTable.class, Subject.CARE),
           Map.entry(CriteriaTable.class, Subject.INSPECTION),
           Map.entry(IntervalTable.class, Subject.INSPECTION),
@@ -254,6 +258,24 @@ public final class EditionTables {
    */
   public Optional<CautionTable> cautions() {
     return table(CautionTable.class);
+  }
+
+  /**
+   * Returns what is done to gear after what it met.
+   *
+   * @return the table; empty if the edition has none
+   */
+  public Optional<CareRouteTable> careRoutes() {
+    return table(CareRouteTable.class);
+  }
+
+  /**
+   * Returns how lightly repairs may be taken at the most.
+   *
+   * @return the table; empty if the edition has none
+   */
+  public Optional<RepairLimitTable> repairLimits() {
+    return table(RepairLimitTable.class);
   }
 
   /**

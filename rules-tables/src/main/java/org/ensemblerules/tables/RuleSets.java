@@ -13,6 +13,7 @@ import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.strength.StrengthTables;
 
 /** Composes rule sets from loaded tables: for each subject the edition that the caller chooses. */
 public final class RuleSets {
@@ -33,18 +34,29 @@ public final class RuleSets {
    * Composes a rule set from an edition for each subject.
    *
    * @param tables the loaded tables; not null
-   * @param chosen the edition for {@link Subject#INSPECTION} and for {@link Subject#AGE}; other
-   *     subjects have no tables of their own yet; not null
+   * @param chosen the edition for {@link Subject#INSPECTION} and for {@link Subject#AGE}, and that
+   *     for {@link Subject#CARE} where it is another than that of the inspections; what products
+   *     must meet is the same in every set, as the test report names its edition; not null
    * @return the rule set, or every edition that does not exist or has no tables for its subject
    */
   public static Loaded<RuleSet> compose(LoadedTables tables, Map<Subject, EditionId> chosen) {
     List<JsonFault> faults = new ArrayList<>();
     Map<Subject, Edition> editions = new LinkedHashMap<>();
-    for (Subject subject : List.of(Subject.INSPECTION, Subject.AGE)) {
+    List<Subject> asked = new ArrayList<>(List.of(Subject.INSPECTION, Subject.AGE));
+    if (chosen.containsKey(Subject.CARE)) {
+      asked.add(Subject.CARE);
+    }
+    for (Subject subject : asked) {
       edition(tables, subject, chosen, faults).ifPresent(edition -> editions.put(subject, edition));
     }
     if (!faults.isEmpty()) {
       return new Loaded.Refused<>(faults);
+    }
+    if (!chosen.containsKey(Subject.CARE)) {
+      EditionId inspection = id(editions, Subject.INSPECTION);
+      tables.editions(Subject.CARE).stream()
+          .filter(edition -> edition.id().equals(inspection))
+          .forEach(edition -> editions.put(Subject.CARE, edition));
     }
     return tables(tables, editions)
         .<Loaded<RuleSet>>map(
@@ -75,15 +87,38 @@ public final class RuleSets {
         || age.ageLimits().isEmpty()) {
       return Optional.empty();
     }
-    return Optional.of(
+    Tables.Builder composed =
         Tables.builder(trade.anatomy().get(), inspection.checks().get())
             .permissions(inspection.permissions().get())
             .defects(inspection.defects().get())
             .criteria(inspection.criteria().get())
             .intervals(inspection.intervals().get())
             .cautions(inspection.cautions().get())
-            .ageLimits(age.ageLimits().get())
-            .build());
+            .ageLimits(age.ageLimits().get());
+    inspection.conditions().ifPresent(composed::conditions);
+    inspection.checkLimits().ifPresent(composed::checkLimits);
+    Optional.ofNullable(editions.get(Subject.CARE))
+        .flatMap(care -> tables.tables(care.id()).careLimits())
+        .ifPresent(composed::careLimits);
+    strength(tables).ifPresent(composed::strength);
+    return Optional.of(composed.build());
+  }
+
+  // Requirements are those of every product edition: the report names the one it claims.
+  private static Optional<StrengthTables> strength(LoadedTables tables) {
+    return tables
+        .strengthRequirements()
+        .flatMap(
+            requirements ->
+                tables
+                    .strengthMethods()
+                    .flatMap(
+                        methods ->
+                            tables
+                                .smallSampleFactors()
+                                .map(
+                                    factors ->
+                                        new StrengthTables(requirements, methods, factors))));
   }
 
   private static EditionId id(Map<Subject, Edition> editions, Subject subject) {

@@ -34,6 +34,8 @@ final class Counts {
     tables.put("defects", each -> each.defects().map(table -> table.rows()));
     tables.put("intervals", each -> each.intervals().map(table -> table.rows()));
     tables.put("tasks", each -> each.tasks().map(table -> table.rows()));
+    tables.put("care routes", each -> each.careRoutes().map(table -> table.rows()));
+    tables.put("limits of repair", each -> each.repairLimits().map(table -> table.rows()));
     tables.put("age limits", each -> each.ageLimits().map(table -> table.rows()));
     tables.put("record items", each -> each.recordItems().map(table -> table.rows()));
     tables.put("routes of disposal", each -> each.disposalRoutes().map(table -> table.rows()));
@@ -82,6 +84,8 @@ final class Counts {
                 "[defects.md](defects.md): what defects call for",
                 "[intervals.md](intervals.md): how often",
                 "[tasks.md](tasks.md): which tasks are due when",
+                "[care-routes.md](care-routes.md): what is done after an exposure",
+                "[repair.md](repair.md): how lightly repairs may be taken",
                 "[age-limits.md](age-limits.md): how old",
                 "[record-items.md](record-items.md): what is recorded",
                 "[disposal.md](disposal.md): what becomes of retired gear, and custody",
@@ -93,8 +97,8 @@ final class Counts {
                 "[editions.md](editions.md): editions and when they took effect",
                 "[sources.md](sources.md): documents cited, and where they were seen"))
         .paragraph(
-            "No verdict rests on the tables of tasks, records, disposal, custody, laws, conditions,"
-                + " limits, results and strength yet.")
+            "No verdict rests on the tables of tasks, care routes, limits of repair, cleaning results,"
+                + " records, disposal, custody and laws yet.")
         .paragraph(
             "A row is one combination of element, use, part and the like. A family is what stands"
                 + " in a file: one entry for all combinations that say the same.")

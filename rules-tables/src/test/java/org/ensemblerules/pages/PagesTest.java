@@ -32,6 +32,8 @@ class PagesTest {
         DefectPage.page(TABLES),
         InspectionPages.intervals(TABLES),
         TaskPage.page(TABLES),
+        CarePages.routes(TABLES),
+        CarePages.repairs(TABLES),
         GearPages.ages(TABLES),
         RecordPages.items(TABLES),
         RecordPages.disposal(TABLES),

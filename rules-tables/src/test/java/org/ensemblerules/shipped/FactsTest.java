@@ -85,6 +85,8 @@ class FactsTest {
           case "criteria" -> tables.criteria().orElseThrow().rows();
           case "checks" -> tables.checks().orElseThrow().rows();
           case "cautions" -> tables.cautions().orElseThrow().rows();
+          case "care-routes" -> tables.careRoutes().orElseThrow().rows();
+          case "repair-limits" -> tables.repairLimits().orElseThrow().rows();
           case "defects" -> tables.defects().orElseThrow().rows();
           case "ruling" -> List.of(ruled(fact.rows(), tables));
           default -> throw new IllegalStateException("no table " + fact.table());

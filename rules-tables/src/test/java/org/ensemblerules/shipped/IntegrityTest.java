@@ -10,10 +10,12 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.ensemblerules.care.CareRouteRow;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.effect.CheckRow;
 import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.inspection.CriterionRow;
+import org.ensemblerules.repair.RepairLimitRow;
 import org.ensemblerules.ruleset.CautionRow;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Row;
@@ -142,6 +144,9 @@ class IntegrityTest {
     assertThat(names)
         .isSubsetOf(
             "NFPA",
+            "ASTM",
+            "US",
+            "D-rings",
             "CBRN",
             "G",
             "A",
@@ -176,6 +181,10 @@ class IntegrityTest {
       own = Stream.of(check.shown());
     } else if (row instanceof CautionRow caution) {
       own = Stream.of(caution.text());
+    } else if (row instanceof CareRouteRow route) {
+      own = Stream.of(route.wording());
+    } else if (row instanceof RepairLimitRow limit) {
+      own = Stream.of(limit.wording());
     }
     return Stream.concat(own, row.provenance().note().stream()).toList();
   }

@@ -4,11 +4,13 @@ import java.time.LocalDate;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
+import org.ensemblerules.care.CareRouteRow;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.effect.CheckRow;
 import org.ensemblerules.effect.PermissionRow;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.IntervalRow;
+import org.ensemblerules.repair.RepairLimitRow;
 import org.ensemblerules.retirement.AgeLimitRow;
 import org.ensemblerules.ruleset.CautionRow;
 import org.ensemblerules.source.Basis;
@@ -30,6 +32,10 @@ final class RowFields {
           Map.entry("afterwards", row -> ((DefectRow) row).afterwards().toString()),
           Map.entry("way", row -> ((CriterionRow) row).way()),
           Map.entry("atHand", row -> ((CriterionRow) row).atHand().toString()),
+          Map.entry("steps", row -> ((CareRouteRow) row).steps().toString()),
+          Map.entry("least", row -> ((RepairLimitRow) row).least().name()),
+          Map.entry("before", row -> ((RepairLimitRow) row).before().toString()),
+          Map.entry("after", row -> ((RepairLimitRow) row).afterwards().toString()),
           Map.entry("passCloses", row -> "" + ((CheckRow) row).passCloses()),
           Map.entry("text", row -> ((CautionRow) row).text()),
           Map.entry(

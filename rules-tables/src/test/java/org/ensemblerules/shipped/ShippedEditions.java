@@ -33,11 +33,19 @@ final class ShippedEditions {
     return ShippedRules.of(edition).orElseThrow();
   }
 
-  /** Every row of the set: that of each edition with rules, and the ages of 2001. */
+  /** Every row: of each edition with rules, of care routes and repair, and the ages of 2001. */
   static List<Row> rows() {
     return Stream.concat(
             WITH_INSPECTION.stream().map(edition -> rules(edition).tables()).map(Tables::rows),
-            Stream.of(loaded().tables(EDITION_2001).ageLimits().orElseThrow().rows()))
+            Stream.concat(
+                Stream.of(loaded().tables(EDITION_2001).ageLimits().orElseThrow().rows()),
+                Stream.of(EDITION_2001, EDITION_2008, EDITION_2014, EDITION_2020)
+                    .map(edition -> loaded().tables(edition))
+                    .flatMap(
+                        tables ->
+                            Stream.<List<? extends Row>>of(
+                                tables.careRoutes().orElseThrow().rows(),
+                                tables.repairLimits().orElseThrow().rows()))))
         .<Row>flatMap(List::stream)
         .distinct()
         .toList();

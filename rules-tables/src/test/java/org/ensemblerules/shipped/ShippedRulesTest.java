@@ -41,6 +41,8 @@ class ShippedRulesTest {
     assertThat(ShippedRules.standard().identity().editions())
         .containsExactlyInAnyOrderEntriesOf(
             Map.of(
+                Subject.CARE,
+                ShippedEditions.EDITION_2020,
                 Subject.INSPECTION,
                 ShippedEditions.EDITION_2020,
                 Subject.AGE,

@@ -89,7 +89,7 @@ class AssessmentJsonTest {
   void eventsKeepTheirDatesTheirOrderAndWhatTheyAnswer() throws IOException {
     Assessment assessment = everything();
 
-    assertThat(assessment.history().events()).hasSize(15);
+    assertThat(assessment.history().events()).hasSize(16);
     Event.Inspected inspected = assessment.history().events(Event.Inspected.class).get(0);
     assertThat(inspected.orderInDay()).isEqualTo(1);
     assertThat(inspected.inspection().atHand())
@@ -157,7 +157,8 @@ class AssessmentJsonTest {
         .contains(
             "{\"event\":\"CHECKED\",\"on\":\"2020-03-04\",\"orderInDay\":2,\"check\":\"SEAM_PULL\","
                 + "\"result\":\"PASSED\",\"by\":{\"name\":\"Provider\","
-                + "\"kind\":\"VERIFIED_INDEPENDENT_SERVICE_PROVIDER\"},\"answers\":[\"F1\"]}")
+                + "\"kind\":\"VERIFIED_INDEPENDENT_SERVICE_PROVIDER\"},\"answers\":[\"F1\"],"
+                + "\"conditions\":{\"DISTANCE\":{\"value\":\"40\",\"unit\":\"ft\"},")
         .endsWith(
             "{\"id\":\"F5\",\"site\":\"SEAM_MAJOR_A@OUTER_SHELL\","
                 + "\"defect\":\"SEVERAL_STITCH_GAPS\",\"extent\":{\"count\":3},"

@@ -14,6 +14,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
+import org.ensemblerules.care.MachineType;
+import org.ensemblerules.defect.Demand;
+import org.ensemblerules.defect.ExtentKind;
 import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
@@ -23,15 +26,20 @@ import org.ensemblerules.history.Event;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.measure.Dimension;
+import org.ensemblerules.measure.Ties;
 import org.ensemblerules.measure.Unit;
+import org.ensemblerules.repair.CostView;
+import org.ensemblerules.repair.MayDo;
 import org.ensemblerules.retirement.AgeAnswer;
+import org.ensemblerules.strength.FailureMode;
+import org.ensemblerules.strength.SpecimenOrigin;
 import org.ensemblerules.verdict.Headline;
 import org.ensemblerules.verdict.ReasonKind;
 import org.ensemblerules.verdict.Service;
 import org.ensemblerules.verdict.WayBack;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** The schemas of assessments and verdicts say what the code says, name by name. */
 class RecordSchemasTest {
@@ -44,12 +52,33 @@ class RecordSchemasTest {
           Map.entry("record#/$defs/checkResult", names(CheckResult.class)),
           Map.entry("record#/$defs/lengthUnit", units(Dimension.LENGTH)),
           Map.entry("record#/$defs/areaUnit", units(Dimension.AREA)),
+          Map.entry("record#/$defs/machine", names(MachineType.class)),
+          Map.entry("test-case#/$defs/origin", names(SpecimenOrigin.class)),
+          Map.entry("test-case#/$defs/failureMode", names(FailureMode.class)),
+          Map.entry("test-case#/$defs/ties", names(Ties.class)),
+          Map.entry("repair-answer#/$defs/demandKind", names(Demand.Kind.class)),
+          Map.entry("repair-answer#/$defs/extentKind", names(ExtentKind.class)),
+          Map.entry("repair-answer#/$defs/may", formsOf(MayDo.class)),
+          Map.entry("repair-answer#/$defs/view", formsOf(CostView.class)),
           Map.entry("verdict#/$defs/service", names(Service.class)),
           Map.entry("verdict#/$defs/headline", names(Headline.class)),
           Map.entry("verdict#/$defs/reasonKind", names(ReasonKind.class)));
 
+  static List<String> files() {
+    return List.of(
+        "assessment",
+        "file",
+        "record",
+        "test-case",
+        "verdict",
+        "care-request",
+        "care-answer",
+        "repair-request",
+        "repair-answer");
+  }
+
   @ParameterizedTest
-  @ValueSource(strings = {"assessment", "file", "record", "verdict"})
+  @MethodSource("files")
   void everyEnumerationIsThatOfTheCode(String file) {
     List<String> pointers = new ArrayList<>();
     enumerations(TableSchemas.text(file), "", pointers);
@@ -106,7 +135,7 @@ class RecordSchemasTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"assessment", "file", "record", "verdict"})
+  @MethodSource("files")
   void noObjectIsLeftOpen(String file) {
     assertThat(objects(TableSchemas.text(file)))
         .isNotEmpty()
@@ -116,7 +145,7 @@ class RecordSchemasTest {
 
   /** Against the meta-schema of the specification, JSON Schema 2020-12. */
   @ParameterizedTest
-  @ValueSource(strings = {"assessment", "file", "record", "verdict"})
+  @MethodSource("files")
   void theSchemasAreSchemas(String file) {
     Schema meta =
         SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)

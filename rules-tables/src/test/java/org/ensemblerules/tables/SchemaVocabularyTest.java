@@ -9,6 +9,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.ensemblerules.care.CareAction;
+import org.ensemblerules.care.CareEntry;
+import org.ensemblerules.care.CareManner;
+import org.ensemblerules.care.CareStanding;
 import org.ensemblerules.care.Contaminant;
 import org.ensemblerules.care.Exposure;
 import org.ensemblerules.care.WashMeasure;
@@ -40,6 +44,8 @@ import org.ensemblerules.record.PfasContent;
 import org.ensemblerules.record.RecordDetail;
 import org.ensemblerules.record.RecordItem;
 import org.ensemblerules.record.SaleParty;
+import org.ensemblerules.repair.CostPolicy;
+import org.ensemblerules.repair.RepairLevel;
 import org.ensemblerules.retirement.CustodyStep;
 import org.ensemblerules.retirement.DisposalRoute;
 import org.ensemblerules.retirement.RetirementReason;
@@ -92,6 +98,12 @@ class SchemaVocabularyTest {
             WashPractice.class,
             Contaminant.class,
             Exposure.class,
+            CareAction.class,
+            CareManner.class,
+            CareEntry.class,
+            CareStanding.class,
+            RepairLevel.class,
+            CostPolicy.Against.class,
             Start.class,
             Trigger.class,
             Transfer.class,

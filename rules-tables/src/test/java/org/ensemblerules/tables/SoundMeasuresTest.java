@@ -131,6 +131,45 @@ class SoundMeasuresTest {
   }
 
   @Test
+  void careRoutesExpandToElementsAndLayers() {
+    assertThat(set.tables(SECOND).careRoutes()).isEmpty();
+    assertThat(set.tables(FIRST).careRoutes().orElseThrow().rows())
+        .hasSize(27)
+        .extracting(row -> row.key() + "; " + row.steps() + "; " + row.handling())
+        .contains(
+            "asbestos/HELMET/STRUCTURAL; [ISOLATE [], ADVANCED_CLEANING AS_MANUFACTURER_SAYS [DATE,"
+                + " DOER], SHOW_CLEAN []]; []",
+            "coat-cbrn-agent/COAT/STRUCTURAL/LINER_SYSTEM; [ISOLATE [], NO_RETURN []];"
+                + " [DO_NOT_WASH]");
+  }
+
+  @Test
+  void limitsOfRepairHaveEveryKindOfSubject() {
+    assertThat(set.tables(SECOND).repairLimits()).isEmpty();
+    assertThat(set.tables(FIRST).repairLimits().orElseThrow().rows())
+        .extracting(
+            row ->
+                row.key()
+                    + "; "
+                    + row.subject().text()
+                    + "; "
+                    + row.least()
+                    + "; "
+                    + row.before()
+                    + row.afterwards())
+        .containsExactly(
+            "any/COAT/STRUCTURAL/FABRIC@OUTER_SHELL; ANY_DAMAGE; BASIC_REPAIR;"
+                + " [CLEANLINESS][SEAM_PULL]",
+            "burned/COAT/STRUCTURAL/FABRIC@OUTER_SHELL/CHARRING; DAMAGE CHARRING;"
+                + " ADVANCED_REPLACEMENT; [][]",
+            "burned/COAT/STRUCTURAL/FABRIC@OUTER_SHELL/BURN_HOLE; DAMAGE BURN_HOLE;"
+                + " ADVANCED_REPLACEMENT; [][]",
+            "replaced/COAT/STRUCTURAL/FABRIC@OUTER_SHELL; REPLACEMENT; ADVANCED_REPAIR; [][]",
+            "opened/COAT/STRUCTURAL/FABRIC@OUTER_SHELL; LINER_OPENED; BASIC_REPAIR; [][]",
+            "shell/HELMET/STRUCTURAL/HELMET_SHELL; ANY_DAMAGE; NOT_REPAIRABLE; [][]");
+  }
+
+  @Test
   void washLimitsExpandToElementsUsesAndLayers() {
     assertThat(set.tables(FIRST).careLimits().orElseThrow().rows())
         .extracting(row -> row.key() + " " + row.demand().allowed())

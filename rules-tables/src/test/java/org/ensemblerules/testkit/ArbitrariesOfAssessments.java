@@ -10,11 +10,14 @@ import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
 import org.ensemblerules.history.Transfer;
 import org.ensemblerules.history.When;
+import org.ensemblerules.measure.Quantity;
+import org.ensemblerules.measure.Unit;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.verdict.Assessment;
 
@@ -74,15 +77,32 @@ public final class ArbitrariesOfAssessments {
                 moments(),
                 Arbitraries.of(CleaningKind.class),
                 ArbitrariesOfWork.doers(),
-                ArbitrariesOfWork.answers())
+                ArbitrariesOfWork.answers(),
+                ArbitrariesOfMeasures.washes().optional(0.5),
+                Arbitraries.of(LayerKind.class).set().ofMaxSize(2))
             .as(Event.Cleaned::new),
         Combinators.combine(
                 moments(),
                 Arbitraries.of(Check.class),
                 Arbitraries.of(CheckResult.class),
                 ArbitrariesOfWork.doers(),
-                ArbitrariesOfWork.answers())
+                ArbitrariesOfWork.answers(),
+                ArbitrariesOfMeasures.conditions(),
+                ArbitrariesOfTexts.positiveNumbers()
+                    .map(value -> new Quantity(value, Unit.INCH))
+                    .optional())
             .as(Event.Checked::new),
+        Combinators.combine(
+                moments(), ArbitrariesOfMeasures.testCases(), ArbitrariesOfWork.answers())
+            .as(
+                (when, given, answers) ->
+                    new Event.Tested(
+                        when,
+                        given.product(),
+                        given.report(),
+                        given.purpose(),
+                        given.rule(),
+                        answers)),
         Combinators.combine(
                 moments(),
                 Arbitraries.of(RepairClass.class),

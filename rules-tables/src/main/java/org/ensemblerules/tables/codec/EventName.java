@@ -9,6 +9,7 @@ enum EventName {
   FOUND,
   CLEANED,
   CHECKED,
+  TESTED,
   REPAIRED,
   EXPOSED,
   MOVED,

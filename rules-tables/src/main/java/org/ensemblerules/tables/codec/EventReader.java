@@ -1,22 +1,32 @@
 package org.ensemblerules.tables.codec;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.care.Exposure;
+import org.ensemblerules.care.WashRecord;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.RepairClass;
+import org.ensemblerules.fieldcheck.Condition;
+import org.ensemblerules.fieldcheck.ConditionValue;
 import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Transfer;
 import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.measure.Quantity;
+import org.ensemblerules.source.EditionId;
+import org.ensemblerules.strength.DecisionRule;
+import org.ensemblerules.strength.Purpose;
+import org.ensemblerules.strength.TestReport;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
 import org.ensemblerules.tables.json.ValueReaders;
@@ -54,6 +64,7 @@ final class EventReader {
       }
       case CLEANED -> cleaned(event);
       case CHECKED -> checked(event);
+      case TESTED -> tested(event);
       case REPAIRED -> repaired(event);
       case EXPOSED -> {
         Optional<When> when = when(event);
@@ -92,13 +103,18 @@ final class EventReader {
     Optional<CleaningKind> kind = event.required("cleaning", at -> at.enumOf(CleaningKind.class));
     Optional<Doer> by = event.required("by", DoerJson::read);
     Optional<Set<FindingId>> answers = answers(event);
+    Optional<WashRecord> wash = event.optional("wash", WashJson::read);
+    Optional<Set<LayerKind>> layers =
+        event.optional("layers", value -> value.setOf(LayerKind.class));
     return event.make(
         () ->
             new Event.Cleaned(
                 when.orElseThrow(),
                 kind.orElseThrow(),
                 by.orElseThrow(),
-                answers.orElse(Set.of())));
+                answers.orElse(Set.of()),
+                wash,
+                layers.orElse(Set.of())));
   }
 
   private static Optional<Event> checked(ObjectCursor event) {
@@ -107,6 +123,9 @@ final class EventReader {
     Optional<CheckResult> result = event.required("result", at -> at.enumOf(CheckResult.class));
     Optional<Doer> by = event.required("by", DoerJson::read);
     Optional<Set<FindingId>> answers = answers(event);
+    Optional<Map<Condition, ConditionValue>> conditions =
+        event.optional("conditions", ConditionsJson::read);
+    Optional<Quantity> measured = event.optional("measured", EventReader::measured);
     return event.make(
         () ->
             new Event.Checked(
@@ -114,6 +133,32 @@ final class EventReader {
                 check.orElseThrow(),
                 result.orElseThrow(),
                 by.orElseThrow(),
+                answers.orElse(Set.of()),
+                conditions.orElse(Map.of()),
+                measured));
+  }
+
+  /** Tried alone, as the texts above. */
+  private static Optional<Quantity> measured(JsonCursor at) {
+    return ValueReaders.quantity(at)
+        .flatMap(value -> at.make(() -> Event.Checked.requireMeasured(value)));
+  }
+
+  private static Optional<Event> tested(ObjectCursor event) {
+    Optional<When> when = when(event);
+    Optional<EditionId> product = event.required("product", ValueReaders::editionId);
+    Optional<TestReport> report = event.required("report", TestReportJson::read);
+    Optional<Purpose> purpose = event.required("purpose", PurposeJson::read);
+    Optional<DecisionRule> rule = event.required("rule", DecisionRuleJson::read);
+    Optional<Set<FindingId>> answers = answers(event);
+    return event.make(
+        () ->
+            new Event.Tested(
+                when.orElseThrow(),
+                product.orElseThrow(),
+                report.orElseThrow(),
+                purpose.orElseThrow(),
+                rule.orElseThrow(),
                 answers.orElse(Set.of())));
   }
 

@@ -27,19 +27,34 @@ final class EventWriter {
       return named(EventName.FOUND).put("finding", FindingJson.write(found.finding())).node();
     } else if (event instanceof Event.Cleaned cleaned) {
       Fields fields = dated(EventName.CLEANED, event).put("cleaning", cleaned.kind());
-      return done(fields, cleaned.by(), cleaned.answers());
+      return done(fields, cleaned.by(), cleaned.answers())
+          .known("wash", cleaned.wash(), WashJson::write)
+          .some("layers", cleaned.layers())
+          .node();
     } else if (event instanceof Event.Checked checked) {
       Fields fields =
           dated(EventName.CHECKED, event)
               .put("check", checked.check())
               .put("result", checked.result());
-      return done(fields, checked.by(), checked.answers());
+      done(fields, checked.by(), checked.answers());
+      if (!checked.conditions().isEmpty()) {
+        fields.put("conditions", ConditionsJson.write(checked.conditions()));
+      }
+      return fields.known("measured", checked.measured(), QuantityJson::write).node();
+    } else if (event instanceof Event.Tested tested) {
+      return dated(EventName.TESTED, event)
+          .put("product", tested.product())
+          .put("report", TestReportJson.write(tested.report()))
+          .put("purpose", PurposeJson.write(tested.purpose()))
+          .put("rule", DecisionRuleJson.write(tested.rule()))
+          .some("answers", tested.answers())
+          .node();
     } else if (event instanceof Event.Repaired repaired) {
       Fields fields = dated(EventName.REPAIRED, event).put("class", repaired.repairClass());
       if (repaired.replaced()) {
         fields.put("replaced", true);
       }
-      return done(fields, repaired.by(), repaired.answers());
+      return done(fields, repaired.by(), repaired.answers()).node();
     } else if (event instanceof Event.Exposed exposed) {
       return dated(EventName.EXPOSED, event).put("to", exposed.to()).node();
     } else if (event instanceof Event.Moved moved) {
@@ -76,7 +91,7 @@ final class EventWriter {
     return when.orderInDay() == 0 ? fields : fields.put("orderInDay", when.orderInDay());
   }
 
-  private static JsonNode done(Fields fields, Doer by, Set<FindingId> answers) {
-    return fields.put("by", DoerJson.write(by)).some("answers", answers).node();
+  private static Fields done(Fields fields, Doer by, Set<FindingId> answers) {
+    return fields.put("by", DoerJson.write(by)).some("answers", answers);
   }
 }

@@ -46,22 +46,14 @@ final class ExtentJson {
   /** Writes an extent; empty if it was not measured. */
   static Optional<JsonNode> write(Extent extent) {
     if (extent instanceof Extent.Length measured) {
-      return Optional.of(new Fields().put("length", write(measured.length())).node());
+      return Optional.of(new Fields().put("length", QuantityJson.write(measured.length())).node());
     } else if (extent instanceof Extent.Area measured) {
-      return Optional.of(new Fields().put("area", write(measured.area())).node());
+      return Optional.of(new Fields().put("area", QuantityJson.write(measured.area())).node());
     } else if (extent instanceof Extent.Count counted) {
       return Optional.of(new Fields().put("count", counted.count()).node());
     } else if (extent instanceof Extent.Graded graded) {
       return Optional.of(new Fields().put("grade", graded.grade()).node());
     }
     return Optional.empty();
-  }
-
-  /** As text, which no reader rounds. */
-  private static JsonNode write(Quantity quantity) {
-    return new Fields()
-        .put("value", quantity.value().toString())
-        .put("unit", quantity.unit().symbol())
-        .node();
   }
 }

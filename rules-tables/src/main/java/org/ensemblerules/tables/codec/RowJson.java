@@ -1,7 +1,9 @@
 package org.ensemblerules.tables.codec;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import org.ensemblerules.care.CareRouteRow;
 import org.ensemblerules.defect.DefectRow;
+import org.ensemblerules.repair.RepairLimitRow;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Provenance;
 import org.ensemblerules.source.Row;
@@ -20,6 +22,10 @@ final class RowJson {
             .put("basisText", provenance.basis().text());
     if (row instanceof DefectRow defect) {
       fields.put("wording", defect.wording());
+    } else if (row instanceof CareRouteRow route) {
+      fields.put("wording", route.wording());
+    } else if (row instanceof RepairLimitRow limit) {
+      fields.put("wording", limit.wording());
     }
     return fields
         .put("open", row instanceof DefectRow defect && defect.open())

@@ -208,6 +208,16 @@ public final class JsonCursor {
     return entries;
   }
 
+  /** Tells whether a text stands here, where something else could. */
+  public boolean isText() {
+    return node.isTextual();
+  }
+
+  /** Tells whether an object with such a field stands here. */
+  public boolean has(String field) {
+    return node.has(field);
+  }
+
   /** Opens an object; if this is none, adds a fault and opens one that yields nothing. */
   public ObjectCursor object() {
     return new ObjectCursor(this, node, reading);

@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.ensemblerules.care.CareLimitTable;
+import org.ensemblerules.care.CareRouteTable;
 import org.ensemblerules.care.CleaningResultTable;
 import org.ensemblerules.defect.DefectTable;
 import org.ensemblerules.effect.CheckTable;
@@ -21,6 +22,7 @@ import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.IntervalTable;
 import org.ensemblerules.record.PfasLawTable;
 import org.ensemblerules.record.RecordItemTable;
+import org.ensemblerules.repair.RepairLimitTable;
 import org.ensemblerules.retirement.AgeLimitTable;
 import org.ensemblerules.retirement.CustodyTable;
 import org.ensemblerules.retirement.DisposalTable;
@@ -72,6 +74,7 @@ final class TableCompiler {
     Compiled<AnatomyTable> anatomy = run(TableType.ANATOMY, AnatomyTable.class, AnatomyTable::of);
     onTrade(anatomy, TableType.CRITERIA, CriteriaTable.class, CriteriaTable::of);
     onTrade(anatomy, TableType.DEFECTS, DefectTable.class, DefectTable::of);
+    onTrade(anatomy, TableType.REPAIR_LIMITS, RepairLimitTable.class, RepairLimitTable::of);
     run(TableType.INTERVALS, IntervalTable.class, IntervalTable::of);
     run(TableType.CHECKS, CheckTable.class, CheckTable::of);
     Compiled<StrongerTable> stronger =
@@ -86,6 +89,7 @@ final class TableCompiler {
   private void care() {
     run(TableType.CARE_LIMITS, CareLimitTable.class, CareLimitTable::of);
     run(TableType.CLEANING_RESULTS, CleaningResultTable.class, CleaningResultTable::of);
+    run(TableType.CARE_ROUTES, CareRouteTable.class, CareRouteTable::of);
     run(TableType.TASKS, TaskTable.class, TaskTable::of);
   }
 

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ensemblerules.care.CareLimitRow;
+import org.ensemblerules.care.CareRouteRow;
 import org.ensemblerules.care.CleaningResultRow;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.effect.CheckRow;
@@ -18,6 +19,7 @@ import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.record.PfasLawRow;
 import org.ensemblerules.record.RecordItemRow;
+import org.ensemblerules.repair.RepairLimitRow;
 import org.ensemblerules.retirement.AgeLimitRow;
 import org.ensemblerules.retirement.CustodyStepRow;
 import org.ensemblerules.retirement.DisposalRouteRow;
@@ -56,6 +58,10 @@ record TableType<R extends Row>(
       of("care-limits", Subject.CARE, CareReaders::careLimits);
   static final TableType<CleaningResultRow> CLEANING_RESULTS =
       of("cleaning-results", Subject.CARE, CareReaders::cleaningResults);
+  static final TableType<CareRouteRow> CARE_ROUTES =
+      of("care-routes", Subject.CARE, RouteReaders::careRoutes);
+  static final TableType<RepairLimitRow> REPAIR_LIMITS =
+      of("repair-limits", Subject.CARE, RepairReaders::repairLimits);
   static final TableType<TaskRow> TASKS = of("tasks", Subject.CARE, ScheduleReaders::tasks);
   static final TableType<CriterionRow> CRITERIA =
       of("criteria", Subject.INSPECTION, InspectionReaders::criteria);
@@ -108,6 +114,8 @@ record TableType<R extends Row>(
             REQUIREMENTS,
             CARE_LIMITS,
             CLEANING_RESULTS,
+            CARE_ROUTES,
+            REPAIR_LIMITS,
             TASKS,
             CRITERIA,
             INTERVALS,

@@ -48,7 +48,8 @@ final class DepartmentProgram {
             .addSubcommand(new DemoCommand())
             .addSubcommand(new AssessCommand(in, clock))
             .addSubcommand(new CriteriaCommand())
-            .addSubcommand(new ExplainCommand(clock));
+            .addSubcommand(new ExplainCommand(clock))
+            .addSubcommand(new JudgeCommand(in));
     addHelp(program.getCommandSpec());
     program.getSubcommands().values().forEach(each -> addHelp(each.getCommandSpec()));
     return program

@@ -89,6 +89,20 @@ class DemoDepartmentTest {
     assertThat(missing).containsExactly(ReasonKind.EDITION_NOT_IN_FORCE);
   }
 
+  /** Test reports, in newtons and in pounds of force, come to each outcome. */
+  @Test
+  void reachesEveryOutcomeOfATest() {
+    assertThat(reasons(VERDICTS))
+        .extracting(Reason::seen)
+        .anyMatch(seen -> seen.contains("PASS by simple acceptance"))
+        .anyMatch(
+            seen -> seen.contains("FAIL by simple acceptance") && seen.contains("second unit"))
+        .anyMatch(seen -> seen.contains("CONDITIONAL_PASS by guard band"))
+        .anyMatch(seen -> seen.contains("CONDITIONAL_FAIL by guard band"))
+        .anyMatch(seen -> seen.contains("no result, NO_SPECIMENS"))
+        .anyMatch(seen -> seen.contains("specimens were cut from this element"));
+  }
+
   @Test
   void isOutAsAWholeBeforeTheEditionTookEffect() {
     LocalDate effective =

@@ -40,8 +40,9 @@ public final class DemoDepartment {
         tell(criteria, kind, Roster.proximity(), ProximityStories.of(kind), elements);
       }
     }
-    rack(criteria, Use.STRUCTURAL, CoverallStories.structural(), elements);
-    rack(criteria, Use.PROXIMITY, CoverallStories.proximity(), elements);
+    rack(criteria, ElementKind.COAT, Use.STRUCTURAL, MeasuredStories.all(), elements);
+    rack(criteria, ElementKind.COVERALL, Use.STRUCTURAL, CoverallStories.structural(), elements);
+    rack(criteria, ElementKind.COVERALL, Use.PROXIMITY, CoverallStories.proximity(), elements);
     elements.sort(Comparator.comparing(element -> element.assessment().element().id()));
     return elements;
   }
@@ -84,7 +85,11 @@ public final class DemoDepartment {
   }
 
   private static void rack(
-      CriteriaTable criteria, Use use, List<Story> stories, List<DemoElement> elements) {
-    tell(criteria, ElementKind.COVERALL, Roster.reserve(stories.size(), use), stories, elements);
+      CriteriaTable criteria,
+      ElementKind kind,
+      Use use,
+      List<Story> stories,
+      List<DemoElement> elements) {
+    tell(criteria, kind, Roster.reserve(stories.size(), use), stories, elements);
   }
 }

@@ -1,6 +1,7 @@
 package org.ensemblerules.example.department.demo;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
@@ -38,7 +39,15 @@ final class Mending {
   }
 
   Mending passed(String day, Check check, Doer by) {
-    events.add(new Event.Checked(at(day), check, CheckResult.PASSED, by, finding));
+    events.add(
+        new Event.Checked(
+            at(day),
+            check,
+            CheckResult.PASSED,
+            by,
+            finding,
+            KeptConditions.of(check),
+            Optional.empty()));
     return this;
   }
 

@@ -124,6 +124,10 @@ final class Piece {
 
   // What happened to it.
 
+  void happened(Event event) {
+    events.add(event);
+  }
+
   void usedOn(String day) {
     events.add(new Event.Used(at(day)));
   }

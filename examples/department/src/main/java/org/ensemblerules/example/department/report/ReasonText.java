@@ -80,7 +80,10 @@ final class ReasonText {
   private static String withoutRow(ReasonKind kind) {
     return switch (kind) {
       case LEFT_SERVICE, OUT_OF_SERVICE -> "no row: the element's own record says so";
-      case CHECK_FAILED -> "no row: a failed check stands until something settles it";
+      case CHECK_FAILED, CHECK_IN_DOUBT ->
+          "no row: a failed check stands until something settles it";
+      case CHECK_VOID -> "no row: a check outside its conditions counts as not made";
+      case TEST_WITHOUT_RESULT -> "no row: a report that cannot be judged shows nothing";
       case USED_SINCE_INSPECTION ->
           "no row: what was used or met something is looked at before it is used again";
       default -> "no row: what is unknown, missing or contradictory keeps an element out";

@@ -1,0 +1,11 @@
+package org.ensemblerules.care;
+
+/** Whether a step of care may be taken when its turn comes, the strictest last. */
+public enum CareStanding {
+  /** It is taken in its turn. */
+  IN_TURN,
+  /** It is taken only if the expert who found out what the gear met allows it. */
+  IF_ALLOWED,
+  /** It is not taken, because the gear does not go back into service. */
+  BARRED
+}

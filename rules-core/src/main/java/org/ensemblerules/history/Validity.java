@@ -1,0 +1,206 @@
+package org.ensemblerules.history;
+
+import com.google.common.collect.ImmutableList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.ensemblerules.care.CareLimitTable;
+import org.ensemblerules.care.WashAnswer;
+import org.ensemblerules.defect.Extent;
+import org.ensemblerules.defect.Finding;
+import org.ensemblerules.defect.FindingId;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.fieldcheck.Applicability;
+import org.ensemblerules.fieldcheck.CheckAnswer;
+import org.ensemblerules.fieldcheck.CheckLimitRow;
+import org.ensemblerules.fieldcheck.CheckLimitTable;
+import org.ensemblerules.fieldcheck.ConditionTable;
+import org.ensemblerules.fieldcheck.HandCheck;
+import org.ensemblerules.fieldcheck.LimitAnswer;
+import org.ensemblerules.fieldcheck.Observed;
+import org.ensemblerules.fieldcheck.StrongerTable;
+import org.ensemblerules.gear.AnatomyTable;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.Part;
+import org.ensemblerules.gear.Site;
+import org.ensemblerules.measure.Quantity;
+
+/**
+ * Whether a check or a wash shows anything: made on something it is for, under its conditions,
+ * within its limits. A pass outside them is as if it had not been made; a failure stands.
+ */
+public final class Validity {
+  private final AnatomyTable anatomy;
+  private final ConditionTable conditions;
+  private final CheckLimitTable checkLimits;
+  private final CareLimitTable careLimits;
+
+  /**
+   * Makes the function over its tables.
+   *
+   * @param anatomy which parts exist; not null
+   * @param conditions under what conditions checks count; not null
+   * @param checkLimits what values measured in checks must be; not null
+   * @param careLimits within what a wash must stay; not null
+   */
+  public Validity(
+      AnatomyTable anatomy,
+      ConditionTable conditions,
+      CheckLimitTable checkLimits,
+      CareLimitTable careLimits) {
+    this.anatomy = Objects.requireNonNull(anatomy, "anatomy");
+    this.conditions = Objects.requireNonNull(conditions, "conditions");
+    this.checkLimits = Objects.requireNonNull(checkLimits, "checkLimits");
+    this.careLimits = Objects.requireNonNull(careLimits, "careLimits");
+  }
+
+  /**
+   * Tells what a check says, its conditions considered.
+   *
+   * @param done the check; not null
+   * @return the answer; never null
+   */
+  public CheckAnswer answer(Event.Checked done) {
+    Observed observed = done.result() == CheckResult.PASSED ? Observed.PASSED : Observed.FAILED;
+    return conditions.judge(new HandCheck(done.check(), observed, done.conditions()));
+  }
+
+  /**
+   * Tells whether an element has anything that a check looks at.
+   *
+   * @param check the check; not null
+   * @param element the element; not null
+   * @return the answer; never null
+   */
+  public Applicability applicability(Check check, Element element) {
+    return Applicability.of(check, element.kind(), element.use(), anatomy);
+  }
+
+  /**
+   * Returns which check outranks which.
+   *
+   * @return the table; never null
+   */
+  public StrongerTable stronger() {
+    return conditions.stronger();
+  }
+
+  /**
+   * Tells why the pass of a check shows nothing.
+   *
+   * @param passed the check; not null
+   * @param element the element; not null
+   * @return what is wrong with it, in words; empty if the pass counts
+   */
+  public Optional<String> whyVoid(Event.Checked passed, Element element) {
+    if (applicability(passed.check(), element) instanceof Applicability.NotApplicable) {
+      return Optional.of(
+          passed.check()
+              + " looks at nothing that a "
+              + element.kind()
+              + " "
+              + element.use()
+              + " has");
+    }
+    String wrong =
+        answer(passed).deviations().stream()
+            .map(Object::toString)
+            .collect(Collectors.joining("; "));
+    if (!wrong.isEmpty()) {
+      return Optional.of(wrong);
+    }
+    return checkLimits
+        .row(passed.check())
+        .filter(row -> !(limitAnswer(row, passed) instanceof LimitAnswer.Meets))
+        .map(
+            row ->
+                "found "
+                    + passed.measured().map(Quantity::toString).orElse("nothing measured")
+                    + ", allowed: "
+                    + row.limit());
+  }
+
+  /**
+   * Tells why a wash is no cleaning. A wash of which the record has no particulars is vouched for
+   * by whoever did it; one with particulars must show that every limit was kept.
+   *
+   * @param done the cleaning; not null
+   * @param element the element; not null
+   * @return what is wrong with it, in words; empty if it counts
+   */
+  public Optional<String> whyNoCleaning(Event.Cleaned done, Element element) {
+    WashAnswer answer = washAnswer(done, element);
+    if (answer instanceof WashAnswer.OutsideLimits outside) {
+      return Optional.of(
+          outside.deviations().stream().map(Object::toString).collect(Collectors.joining("; ")));
+    }
+    return answer instanceof WashAnswer.NoRule && done.wash().isPresent()
+        ? Optional.of("no rule says how a " + element.kind() + " " + element.use() + " is washed")
+        : Optional.empty();
+  }
+
+  private WashAnswer washAnswer(Event.Cleaned done, Element element) {
+    return done.wash()
+        .map(wash -> careLimits.judge(wash, element, done.layers()))
+        .orElseGet(WashAnswer.NoRule::new);
+  }
+
+  /** The value measured, held against its limit; one that is no such value shows nothing. */
+  private LimitAnswer limitAnswer(CheckLimitRow row, Event.Checked done) {
+    return done.measured()
+        .filter(value -> value.unit().dimension() == row.limit().value().unit().dimension())
+        .map(value -> checkLimits.judge(done.check(), value))
+        .orElseGet(LimitAnswer.NoRule::new);
+  }
+
+  /**
+   * Lists what the checks and washes of a history themselves show to be wrong with an element:
+   * bleached or overheated in washing, measured outside a limit. Each finding is named after the
+   * event that shows it, so that what is done about it can name it.
+   *
+   * @param element the element; not null
+   * @param history what happened to it; not null
+   * @return the findings in the order of the history, each once; never null
+   */
+  public List<Finding> findings(Element element, History history) {
+    return history.events().stream()
+        .flatMap(event -> findings(element, event).stream())
+        .distinct()
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  private List<Finding> findings(Element element, Event event) {
+    if (event instanceof Event.Cleaned done
+        && washAnswer(done, element) instanceof WashAnswer.OutsideLimits outside) {
+      return outside.findings().stream()
+          .map(
+              found ->
+                  new Finding(
+                      new FindingId("wash:" + done.when().date() + ":" + found.defect()),
+                      found.site(),
+                      "",
+                      found.defect(),
+                      new Extent.NotMeasured(),
+                      done.when().date()))
+          .toList();
+    }
+    if (event instanceof Event.Checked done) {
+      return checkLimits
+          .row(done.check())
+          .filter(row -> limitAnswer(row, done) instanceof LimitAnswer.Fails)
+          .map(
+              row ->
+                  new Finding(
+                      new FindingId("check:" + done.when().date() + ":" + row.defect()),
+                      Site.of(Part.WHOLE_ELEMENT),
+                      "",
+                      row.defect(),
+                      new Extent.NotMeasured(),
+                      done.when().date()))
+          .stream()
+          .toList();
+    }
+    return List.of();
+  }
+}

@@ -1,0 +1,134 @@
+package org.ensemblerules.verdict;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.Scope;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.source.Row;
+import org.ensemblerules.strength.DirectionResult;
+import org.ensemblerules.strength.Judge;
+import org.ensemblerules.strength.MethodRow;
+import org.ensemblerules.strength.Outcome;
+import org.ensemblerules.strength.SpecimenOrigin;
+import org.ensemblerules.strength.StrengthResult;
+import org.ensemblerules.strength.TestReport;
+
+/**
+ * What do test reports come to? A test that meets its requirement closes nothing: it speaks for its
+ * specimens. One that does not, or has no result, keeps the element out until an expert has looked.
+ */
+final class TestQuestion {
+  private TestQuestion() {}
+
+  static void ask(CaseFile file, Consumer<Reason> reasons) {
+    for (Event.Tested tested : file.history().events(Event.Tested.class)) {
+      TestReport report = tested.report();
+      if (report.element() != file.element().kind() || report.use() != file.element().use()) {
+        reasons.accept(
+            reason(
+                ReasonKind.CONTRADICTION,
+                Optional.empty(),
+                tested,
+                "the report is of a " + report.element() + " " + report.use(),
+                new Effect.Evaluate(Check.RECORD_CORRECTION, Scope.ELEMENT)));
+      } else {
+        judge(file, tested, reasons);
+      }
+    }
+  }
+
+  private static void judge(CaseFile file, Event.Tested tested, Consumer<Reason> reasons) {
+    StrengthResult result =
+        Judge.judge(
+            file.tables().strength(),
+            tested.product(),
+            tested.report(),
+            tested.purpose(),
+            tested.rule());
+    boolean evaluated =
+        file.rules()
+            .openFindings()
+            .evaluatedSince(tested, file.element(), file.history(), file.asOf());
+    if (result instanceof StrengthResult.Judged judged) {
+      boolean met = judged.outcome() == Outcome.PASS;
+      if (met || !evaluated) {
+        reasons.accept(
+            reason(
+                met ? ReasonKind.TEST_MET : ReasonKind.TEST_NOT_MET,
+                Optional.of(judged.requirement()),
+                tested,
+                text(judged),
+                met
+                    ? new Effect.Note()
+                    : new Effect.Evaluate(Check.EXPERT_EVALUATION, Scope.ELEMENT)));
+      }
+    } else if (result instanceof StrengthResult.NoResult none && !evaluated) {
+      reasons.accept(
+          reason(
+              ReasonKind.TEST_WITHOUT_RESULT,
+              none.requirement().<Row>map(row -> row),
+              tested,
+              "no result, " + none.reason() + ": " + none.detail(),
+              new Effect.Evaluate(Check.EXPERT_EVALUATION, Scope.ELEMENT)));
+    }
+    specimensCut(file, tested).ifPresent(reasons);
+  }
+
+  /** Whatever a destructive test came to, the element that its specimens were cut from is gone. */
+  private static Optional<Reason> specimensCut(CaseFile file, Event.Tested tested) {
+    Optional<MethodRow> method =
+        file.tables().strength().methods().method(tested.report().method());
+    return tested.report().origin().equals(Optional.of(SpecimenOrigin.THIS_ELEMENT))
+        ? method
+            .filter(MethodRow::destructive)
+            .map(
+                row ->
+                    reason(
+                        ReasonKind.SPECIMENS_CUT,
+                        Optional.of(row),
+                        tested,
+                        "specimens were cut from this element",
+                        new Effect.Retire(Scope.ELEMENT)))
+        : Optional.empty();
+  }
+
+  private static String text(StrengthResult.Judged judged) {
+    String directions =
+        judged.directions().stream().map(TestQuestion::text).collect(Collectors.joining("; "));
+    String remarks =
+        judged.remarks().stream().map(remark -> "; " + remark.text()).collect(Collectors.joining());
+    return judged.outcome()
+        + " by "
+        + judged.rule().text()
+        + ", for "
+        + judged.purpose().text()
+        + ": "
+        + directions
+        + remarks;
+  }
+
+  private static String text(DirectionResult direction) {
+    return direction.direction()
+        + " "
+        + direction.outcome()
+        + ", "
+        + direction.figures().stream().map(Object::toString).collect(Collectors.joining(", "));
+  }
+
+  private static Reason reason(
+      ReasonKind kind, Optional<Row> row, Event.Tested tested, String what, Effect effect) {
+    TestReport report = tested.report();
+    return new Reason(
+        kind,
+        row,
+        report.site(),
+        tested.answers().size() == 1 ? tested.answers().stream().findFirst() : Optional.empty(),
+        report.property() + " tested on " + tested.when() + " by " + report.method() + ": " + what,
+        effect,
+        List.of());
+  }
+}

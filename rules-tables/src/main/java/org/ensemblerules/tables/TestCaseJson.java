@@ -1,0 +1,54 @@
+package org.ensemblerules.tables;
+
+import java.util.Objects;
+import org.ensemblerules.strength.TestCase;
+import org.ensemblerules.tables.codec.AssessmentTree;
+import org.ensemblerules.tables.codec.TestCaseTree;
+import org.ensemblerules.tables.json.JsonLine;
+import org.ensemblerules.tables.json.JsonReader;
+
+/**
+ * Reads and writes laboratory reports as JSON, in the form of {@code test-case.schema.json} of this
+ * package's {@code schema} folder. What is not known is left out; {@code null} is refused, and so
+ * are fields that nobody knows and fields given twice. Safe for use by many threads.
+ */
+public final class TestCaseJson {
+  private static final int LONGEST = 16 * 1024 * 1024;
+  private static final JsonReader READER = AssessmentTree.reader(LONGEST);
+
+  private TestCaseJson() {}
+
+  /**
+   * Reads a report.
+   *
+   * @param json the text, at most 16,777,216 characters, nested at most 16 deep; not null
+   * @return the report with what it is judged by, or every fault with its place; never null
+   */
+  public static Loaded<TestCase> read(String json) {
+    return read("test case", json);
+  }
+
+  /**
+   * Reads a report from a text that has a name.
+   *
+   * @param sourceName the name of the text, for faults, such as a file's path; not null
+   * @param json the text, at most 16,777,216 characters, nested at most 16 deep; not null
+   * @return the report with what it is judged by, or every fault with its place; never null
+   */
+  public static Loaded<TestCase> read(String sourceName, String json) {
+    Objects.requireNonNull(sourceName, "sourceName");
+    Objects.requireNonNull(json, "json");
+    return READER.read(sourceName, json, TestCaseTree::read);
+  }
+
+  /**
+   * Writes a report.
+   *
+   * @param given the report with what it is judged by; not null
+   * @return one line of JSON without a line end, its fields in a fixed order; reading it gives an
+   *     equal value; never null
+   */
+  public static String write(TestCase given) {
+    return JsonLine.of(TestCaseTree.write(Objects.requireNonNull(given, "given")));
+  }
+}
