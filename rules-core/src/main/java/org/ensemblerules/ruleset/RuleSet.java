@@ -5,7 +5,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import org.ensemblerules.care.CareRoutes;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.Permission;
 import org.ensemblerules.effect.Task;
@@ -14,6 +16,14 @@ import org.ensemblerules.history.History;
 import org.ensemblerules.history.OpenFinding;
 import org.ensemblerules.history.OpenFindings;
 import org.ensemblerules.history.Validity;
+import org.ensemblerules.record.FileReport;
+import org.ensemblerules.record.RecordCheck;
+import org.ensemblerules.record.RecordFile;
+import org.ensemblerules.repair.RepairOrders;
+import org.ensemblerules.repair.RepairTables;
+import org.ensemblerules.schedule.Cleanings;
+import org.ensemblerules.schedule.Schedule;
+import org.ensemblerules.schedule.ScheduleTables;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
 
@@ -24,6 +34,9 @@ public final class RuleSet {
   private final Identity identity;
   private final Validity validity;
   private final OpenFindings openFindings;
+  private final Schedule schedule;
+  private final CareRoutes careRoutes;
+  private final RepairOrders repairOrders;
 
   private RuleSet(Map<Subject, Edition> editions, Tables tables, Map<String, Integer> revisions) {
     this.editions = Maps.immutableEnumMap(editions);
@@ -34,7 +47,7 @@ public final class RuleSet {
     this.identity = new Identity(ids, revisions, Fingerprint.of(tables.rows()));
     this.validity =
         new Validity(
-            tables.anatomy(), tables.conditions(), tables.checkLimits(), tables.careLimits());
+            tables.anatomy(), tables.conditions(), tables.checkLimits(), tables.care().limits());
     this.openFindings =
         new OpenFindings(
             tables.anatomy(),
@@ -43,6 +56,29 @@ public final class RuleSet {
             tables.permissions(),
             tables.criteria(),
             validity);
+    this.schedule =
+        new Schedule(
+            new ScheduleTables(
+                tables.tasks(),
+                tables.intervals(),
+                tables.ageLimits(),
+                tables.criteria(),
+                tables.checks(),
+                tables.permissions(),
+                new Cleanings(
+                    tables.permissions(),
+                    (element, cleaned) -> validity.whyNoCleaning(cleaned, element).isEmpty()),
+                openFindings));
+    this.careRoutes =
+        CareRoutes.of(tables.care().routes(), tables.permissions(), Optional.of(tables.checks()));
+    this.repairOrders =
+        RepairOrders.of(
+            new RepairTables(
+                tables.anatomy(),
+                tables.defects(),
+                tables.care().repairLimits(),
+                tables.permissions(),
+                tables.checks()));
   }
 
   /**
@@ -126,5 +162,43 @@ public final class RuleSet {
    */
   public OpenFindings openFindings() {
     return openFindings;
+  }
+
+  /**
+   * Returns the function that tells what falls due when, and what was missed.
+   *
+   * @return the function over these tables; never null
+   */
+  public Schedule schedule() {
+    return schedule;
+  }
+
+  /**
+   * Returns the function that tells what is done to gear after what it met.
+   *
+   * @return the function over these tables; never null
+   */
+  public CareRoutes careRoutes() {
+    return careRoutes;
+  }
+
+  /**
+   * Returns the function that tells whether damage may be repaired, and by whom.
+   *
+   * @return the function over these tables; never null
+   */
+  public RepairOrders repairOrders() {
+    return repairOrders;
+  }
+
+  /**
+   * Tells whether a file is complete.
+   *
+   * @param file the file; not null
+   * @param asOf the day asked about; what certainly happened later is left out; not null
+   * @return an answer for each item; never null
+   */
+  public FileReport check(RecordFile file, LocalDate asOf) {
+    return RecordCheck.check(file, tables.records().items(), asOf);
   }
 }

@@ -4,7 +4,6 @@ import com.google.common.collect.ImmutableList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
-import org.ensemblerules.care.CareLimitTable;
 import org.ensemblerules.defect.DefectTable;
 import org.ensemblerules.effect.CheckTable;
 import org.ensemblerules.effect.PermissionTable;
@@ -15,6 +14,7 @@ import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.IntervalTable;
 import org.ensemblerules.retirement.AgeLimitTable;
+import org.ensemblerules.schedule.TaskTable;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.strength.StrengthTables;
 
@@ -33,8 +33,10 @@ public final class Tables {
   private final CautionTable cautions;
   private final ConditionTable conditions;
   private final CheckLimitTable checkLimits;
-  private final CareLimitTable careLimits;
   private final StrengthTables strength;
+  private final CareTables care;
+  private final TaskTable tasks;
+  private final RecordTables records;
 
   private Tables(Builder builder) {
     this.anatomy = builder.anatomy;
@@ -47,8 +49,10 @@ public final class Tables {
     this.cautions = builder.cautions;
     this.conditions = builder.conditions;
     this.checkLimits = builder.checkLimits;
-    this.careLimits = builder.careLimits;
     this.strength = builder.strength;
+    this.care = builder.care;
+    this.tasks = builder.tasks;
+    this.records = builder.records;
   }
 
   /**
@@ -77,8 +81,10 @@ public final class Tables {
         .cautions(cautions)
         .conditions(conditions)
         .checkLimits(checkLimits)
-        .careLimits(careLimits)
-        .strength(strength);
+        .strength(strength)
+        .care(care)
+        .tasks(tasks)
+        .records(records);
   }
 
   /**
@@ -172,21 +178,39 @@ public final class Tables {
   }
 
   /**
-   * Returns within what a wash must stay.
-   *
-   * @return the table; never null
-   */
-  public CareLimitTable careLimits() {
-    return careLimits;
-  }
-
-  /**
    * Returns what test reports are judged with.
    *
    * @return the table; never null
    */
   public StrengthTables strength() {
     return strength;
+  }
+
+  /**
+   * Returns how gear is cleaned and repaired.
+   *
+   * @return the tables; never null
+   */
+  public CareTables care() {
+    return care;
+  }
+
+  /**
+   * Returns which tasks are due when.
+   *
+   * @return the table; never null
+   */
+  public TaskTable tasks() {
+    return tasks;
+  }
+
+  /**
+   * Returns what is recorded, and what becomes of gear in the end.
+   *
+   * @return the tables; never null
+   */
+  public RecordTables records() {
+    return records;
   }
 
   /**
@@ -207,8 +231,10 @@ public final class Tables {
             conditions.rows(),
             conditions.stronger().rows(),
             checkLimits.rows(),
-            careLimits.rows(),
-            strength.rows())
+            strength.rows(),
+            care.rows(),
+            tasks.rows(),
+            records.rows())
         .flatMap(List::stream)
         .collect(ImmutableList.toImmutableList());
   }
@@ -226,12 +252,15 @@ public final class Tables {
     private ConditionTable conditions =
         ConditionTable.of(List.of(), StrongerTable.of(List.of()).orElseThrow()).orElseThrow();
     private CheckLimitTable checkLimits = CheckLimitTable.of(List.of()).orElseThrow();
-    private CareLimitTable careLimits = CareLimitTable.of(List.of()).orElseThrow();
     private StrengthTables strength = StrengthTables.none();
+    private CareTables care;
+    private TaskTable tasks = TaskTable.of(List.of()).orElseThrow();
+    private RecordTables records = RecordTables.none();
 
     private Builder(AnatomyTable anatomy, CheckTable checks) {
       this.anatomy = Objects.requireNonNull(anatomy, "anatomy");
       this.checks = Objects.requireNonNull(checks, "checks");
+      this.care = CareTables.none(anatomy);
       this.defects = DefectTable.of(List.of(), anatomy).orElseThrow();
       this.criteria = CriteriaTable.of(List.of(), anatomy).orElseThrow();
     }
@@ -325,17 +354,6 @@ public final class Tables {
     }
 
     /**
-     * Sets within what a wash must stay.
-     *
-     * @param table the table; not null
-     * @return this builder
-     */
-    public Builder careLimits(CareLimitTable table) {
-      careLimits = Objects.requireNonNull(table, "careLimits");
-      return this;
-    }
-
-    /**
      * Sets what test reports are judged with.
      *
      * @param table the table; not null
@@ -343,6 +361,39 @@ public final class Tables {
      */
     public Builder strength(StrengthTables table) {
       strength = Objects.requireNonNull(table, "strength");
+      return this;
+    }
+
+    /**
+     * Sets how gear is cleaned and repaired.
+     *
+     * @param tables the tables; not null
+     * @return this builder
+     */
+    public Builder care(CareTables tables) {
+      care = Objects.requireNonNull(tables, "care");
+      return this;
+    }
+
+    /**
+     * Sets which tasks are due when.
+     *
+     * @param table the table; not null
+     * @return this builder
+     */
+    public Builder tasks(TaskTable table) {
+      tasks = Objects.requireNonNull(table, "tasks");
+      return this;
+    }
+
+    /**
+     * Sets what is recorded, and what becomes of gear in the end.
+     *
+     * @param tables the tables; not null
+     * @return this builder
+     */
+    public Builder records(RecordTables tables) {
+      records = Objects.requireNonNull(tables, "records");
       return this;
     }
 

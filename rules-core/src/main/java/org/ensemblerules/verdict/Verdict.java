@@ -26,6 +26,8 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.OpenFinding;
 import org.ensemblerules.ruleset.Identity;
+import org.ensemblerules.schedule.Due;
+import org.ensemblerules.schedule.ServiceRecord;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
 
@@ -44,6 +46,7 @@ public final class Verdict {
   private final List<OpenFinding> openFindings;
   private final List<LayerAge> ages;
   private final WayBack wayBack;
+  private final List<Due> due;
   private final List<Caution> cautions;
   private final Identity identity;
 
@@ -66,6 +69,7 @@ public final class Verdict {
             .collect(ImmutableList.toImmutableList());
     this.ages = AgeQuestion.ages(file);
     this.wayBack = ReturnPath.of(file, actions);
+    this.due = file.rules().schedule().due(ServiceRecord.of(element, file.history()), asOf);
     this.cautions = cautions(file);
     this.identity = file.rules().identity();
   }
@@ -273,6 +277,17 @@ public final class Verdict {
    */
   public WayBack wayBack() {
     return wayBack;
+  }
+
+  /**
+   * Returns what falls due next, whether or not it may be in service: inspections, cleanings, and
+   * the last day that age allows. The days on which duty periods began are not known to a verdict;
+   * {@link org.ensemblerules.schedule.Schedule} takes them into account.
+   *
+   * @return what is due, the earliest first; empty once its service has ended; never null
+   */
+  public List<Due> due() {
+    return due;
   }
 
   /**

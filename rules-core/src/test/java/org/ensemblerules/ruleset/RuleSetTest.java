@@ -106,8 +106,10 @@ class RuleSetTest {
                 + tables.conditions().rows().size()
                 + tables.conditions().stronger().rows().size()
                 + tables.checkLimits().rows().size()
-                + tables.careLimits().rows().size()
-                + tables.strength().rows().size());
+                + tables.care().rows().size()
+                + tables.strength().rows().size()
+                + tables.tasks().rows().size()
+                + tables.records().rows().size());
     assertThat(tables.rows()).allMatch(row -> !row.canonical().isEmpty());
     assertThat(tables.rows().stream().map(row -> row.key()).distinct().count())
         .isEqualTo(tables.rows().size());

@@ -12,6 +12,7 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.IntervalTable;
 import org.ensemblerules.retirement.AgeLimitTable;
+import org.ensemblerules.ruleset.CareTables;
 import org.ensemblerules.ruleset.CautionTable;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
@@ -60,7 +61,7 @@ public final class FrozenRules {
         .cautions(CautionTable.of(FrozenSchedules.cautions()).orElseThrow())
         .conditions(FrozenMeasures.conditions())
         .checkLimits(FrozenMeasures.checkLimits())
-        .careLimits(FrozenMeasures.careLimits())
+        .care(CareTables.none(anatomy).with(FrozenMeasures.careLimits()))
         .strength(FrozenMeasures.strength())
         .build();
   }

@@ -38,6 +38,7 @@ public final class VerdictContent {
         verdict.openFindings(),
         verdict.ages(),
         verdict.wayBack(),
+        verdict.due(),
         verdict.cautions(),
         verdict.identity());
   }

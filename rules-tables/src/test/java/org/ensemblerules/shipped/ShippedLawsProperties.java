@@ -86,6 +86,7 @@ class ShippedLawsProperties {
         verdict.openFindings(),
         verdict.ages(),
         verdict.wayBack(),
+        verdict.due(),
         verdict.cautions(),
         verdict.identity());
   }

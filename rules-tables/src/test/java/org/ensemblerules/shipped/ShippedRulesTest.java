@@ -46,6 +46,8 @@ class ShippedRulesTest {
                 Subject.INSPECTION,
                 ShippedEditions.EDITION_2020,
                 Subject.AGE,
+                ShippedEditions.EDITION_2020,
+                Subject.RECORD,
                 ShippedEditions.EDITION_2020));
   }
 

@@ -98,6 +98,7 @@ class VerdictJsonTest {
             "openFindings",
             "wayBack",
             "ages",
+            "due",
             "cautions",
             "rules");
   }
@@ -115,6 +116,7 @@ class VerdictJsonTest {
     assertThat(tree.at("/reasons")).hasSameSizeAs(verdict.reasons());
     assertThat(tree.at("/openFindings")).hasSameSizeAs(verdict.openFindings());
     assertThat(tree.at("/ages")).hasSameSizeAs(verdict.ages());
+    assertThat(tree.at("/due")).hasSameSizeAs(verdict.due());
     assertThat(tree.at("/cautions")).hasSameSizeAs(verdict.cautions());
     assertThat(tree.at("/rules/fingerprint").textValue())
         .isEqualTo(InventedRules.rules().identity().fingerprint());

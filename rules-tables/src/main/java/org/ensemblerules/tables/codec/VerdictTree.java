@@ -3,6 +3,7 @@ package org.ensemblerules.tables.codec;
 import com.fasterxml.jackson.databind.JsonNode;
 import org.ensemblerules.history.OpenFinding;
 import org.ensemblerules.ruleset.Identity;
+import org.ensemblerules.schedule.Due;
 import org.ensemblerules.verdict.Action;
 import org.ensemblerules.verdict.Caution;
 import org.ensemblerules.verdict.Reason;
@@ -28,6 +29,7 @@ public final class VerdictTree {
         .list("openFindings", verdict.openFindings(), VerdictTree::write)
         .put("wayBack", write(verdict.wayBack()))
         .list("ages", verdict.ages(), AgeJson::write)
+        .list("due", verdict.due(), VerdictTree::write)
         .list("cautions", verdict.cautions(), VerdictTree::write)
         .put("rules", write(verdict.identity()))
         .node();
@@ -82,6 +84,16 @@ public final class VerdictTree {
     Fields fields =
         new Fields().put("effect", EffectJson.write(step.effect())).put("target", step.target());
     return EffectJson.doers(fields, step.by()).list("shown", step.shown()).node();
+  }
+
+  private static JsonNode write(Due due) {
+    return new Fields()
+        .put("task", due.task())
+        .known("layer", due.layer())
+        .known("by", due.by())
+        .put("why", due.reason())
+        .known("row", due.row(), RowJson::write)
+        .node();
   }
 
   private static JsonNode write(Caution caution) {
