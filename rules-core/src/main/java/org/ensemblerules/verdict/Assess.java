@@ -22,6 +22,8 @@ public final class Assess {
           AgeQuestion::ask,
           InspectionQuestion::ask,
           CurrencyQuestion::ask,
+          TaskQuestion::ask,
+          CareQuestion::ask,
           FindingQuestion::ask,
           CheckQuestion::ask,
           TestQuestion::ask);

@@ -14,6 +14,8 @@ import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.Standing;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Tables;
+import org.ensemblerules.schedule.Due;
+import org.ensemblerules.schedule.ServiceRecord;
 
 /** All that the questions of one verdict are asked about, put together once. */
 final class CaseFile {
@@ -24,6 +26,7 @@ final class CaseFile {
   private final List<Finding> findings;
   private final History history;
   private final List<Event.Inspected> counting;
+  private final List<Due> due;
 
   CaseFile(RuleSet rules, Assessment assessment, LocalDate asOf) {
     this.rules = rules;
@@ -47,6 +50,7 @@ final class CaseFile {
         history.events(Event.Inspected.class).stream()
             .filter(done -> counts(done.inspection()))
             .collect(ImmutableList.toImmutableList());
+    this.due = due(history);
   }
 
   RuleSet rules() {
@@ -86,6 +90,24 @@ final class CaseFile {
   /** Every inspection that counts and was certainly made by the day: on record and made now. */
   List<Event.Inspected> counting() {
     return counting;
+  }
+
+  /** What falls due next, and what is overdue; nothing once service has ended. */
+  List<Due> due() {
+    return due;
+  }
+
+  /** What would be due if its service had not ended: an end on record takes no demand away. */
+  List<Due> dueWhateverEnded() {
+    List<Event> others =
+        history.events().stream()
+            .filter(event -> !(event instanceof Event.Retired || event instanceof Event.Disposed))
+            .toList();
+    return others.size() == history.events().size() ? due : due(History.of(others));
+  }
+
+  private List<Due> due(History events) {
+    return rules.schedule().due(ServiceRecord.of(element(), events), asOf);
   }
 
   private boolean counts(Inspection inspection) {

@@ -1,10 +1,14 @@
 package org.ensemblerules.verdict;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.Sets;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import org.ensemblerules.care.CareAction;
+import org.ensemblerules.care.CareRouteRow;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
@@ -54,6 +58,14 @@ public record Reason(
    * @return the duties; never null
    */
   public Set<HandlingDuty> handling() {
+    if (row.orElse(null) instanceof CareRouteRow care) {
+      Set<HandlingDuty> duties = EnumSet.noneOf(HandlingDuty.class);
+      duties.addAll(care.handling());
+      if (care.asks(CareAction.ISOLATE)) {
+        duties.add(HandlingDuty.ISOLATE);
+      }
+      return Sets.immutableEnumSet(duties);
+    }
     return defectRow().map(DefectRow::handling).orElse(Set.of());
   }
 
@@ -69,10 +81,13 @@ public record Reason(
   /**
    * Returns what the row says, in words.
    *
-   * @return the wording of a defect row; empty for other reasons, whose {@link #seen} says it
+   * @return the wording of a defect row or a care route; empty for other reasons, whose {@link
+   *     #seen} says it
    */
   public Optional<String> wording() {
-    return defectRow().map(DefectRow::wording);
+    return row.filter(CareRouteRow.class::isInstance)
+        .map(care -> ((CareRouteRow) care).wording())
+        .or(() -> defectRow().map(DefectRow::wording));
   }
 
   /**

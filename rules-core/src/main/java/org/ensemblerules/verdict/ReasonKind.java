@@ -44,6 +44,10 @@ public enum ReasonKind {
   INSPECTION_NOT_CURRENT,
   /** The element was used, or met something, and was not inspected since. */
   USED_SINCE_INSPECTION,
+  /** A task is overdue, or something on record calls for it now. */
+  TASK_DUE,
+  /** The element met something, and what is done then is not on record. */
+  CARE_OUTSTANDING,
   /** Parts of the record contradict each other. */
   CONTRADICTION,
   /** The edition was not in force yet on the day asked about. */

@@ -27,7 +27,6 @@ import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.OpenFinding;
 import org.ensemblerules.ruleset.Identity;
 import org.ensemblerules.schedule.Due;
-import org.ensemblerules.schedule.ServiceRecord;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
 
@@ -69,7 +68,7 @@ public final class Verdict {
             .collect(ImmutableList.toImmutableList());
     this.ages = AgeQuestion.ages(file);
     this.wayBack = ReturnPath.of(file, actions);
-    this.due = file.rules().schedule().due(ServiceRecord.of(element, file.history()), asOf);
+    this.due = file.due();
     this.cautions = cautions(file);
     this.identity = file.rules().identity();
   }

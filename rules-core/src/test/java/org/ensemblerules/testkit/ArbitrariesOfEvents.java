@@ -20,6 +20,7 @@ import org.ensemblerules.effect.CredentialScope;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.effect.RepairClass;
+import org.ensemblerules.effect.Task;
 import org.ensemblerules.fieldcheck.Condition;
 import org.ensemblerules.fieldcheck.ConditionValue;
 import org.ensemblerules.gear.ElementKind;
@@ -330,7 +331,13 @@ public final class ArbitrariesOfEvents {
                     List.of(
                         new Event.Returned(when),
                         new Event.Issued(When.on(MarkedDate.of(FitGear.AS_OF)), "Member 9")),
-                    List.of(new Event.Exposed(when, Exposure.ORDINARY_SOILING)),
+                    List.of(
+                        new Event.Exposed(when, Exposure.ORDINARY_SOILING),
+                        new Event.Cleaned(
+                            When.on(MarkedDate.of(FitGear.AS_OF)),
+                            CleaningKind.ADVANCED,
+                            People.permitted(Task.ADVANCED_CLEANING),
+                            Set.of())),
                     List.of(new Event.Moved(when, Transfer.TO_STATION, "Station 3")),
                     List.of(new Event.Modified(when, "a name tape sewn on", Known.YES)),
                     List.of(

@@ -5,7 +5,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
+import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Doer;
+import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
@@ -40,6 +43,10 @@ public final class FitGear {
 
   /** The day for which the fit elements are judged. */
   public static final LocalDate AS_OF = LocalDate.of(2024, 6, 15);
+
+  /** When the fit elements were last cleaned, twice in the twelve months before. */
+  public static final List<LocalDate> CLEANED =
+      List.of(LocalDate.of(2023, 9, 1), LocalDate.of(2024, 1, 9));
 
   private FitGear() {}
 
@@ -145,6 +152,14 @@ public final class FitGear {
   public static GearCase fit(ElementKind kind) {
     List<Event> events = new ArrayList<>();
     events.add(new Event.Issued(When.on(MarkedDate.of(IN_SERVICE)), "Member 7"));
+    for (LocalDate day : CLEANED) {
+      events.add(
+          new Event.Cleaned(
+              When.on(MarkedDate.of(day)),
+              CleaningKind.ADVANCED,
+              People.permitted(Task.ADVANCED_CLEANING),
+              Set.of()));
+    }
     for (InspectionKind inspection : inspections(kind)) {
       if (inspection != InspectionKind.ROUTINE) {
         events.add(new Event.Inspected(inspection(inspection, kind, LAST_ADVANCED).build(), 0));

@@ -61,7 +61,8 @@ public final class FrozenRules {
         .cautions(CautionTable.of(FrozenSchedules.cautions()).orElseThrow())
         .conditions(FrozenMeasures.conditions())
         .checkLimits(FrozenMeasures.checkLimits())
-        .care(CareTables.none(anatomy).with(FrozenMeasures.careLimits()))
+        .care(CareTables.none(anatomy).with(FrozenMeasures.careLimits()).with(FrozenCare.routes()))
+        .tasks(FrozenCare.tasks())
         .strength(FrozenMeasures.strength())
         .build();
   }

@@ -43,7 +43,16 @@ class IntegrityTest {
           new Clause("29-cfr-1910-132", "(e)", Seen.RESTATED),
           new Clause("wac-296-305-02002", "(2)", Seen.READ),
           new Clause("wac-296-305-02002", "(3)", Seen.READ),
-          new Clause("usfa-autopsy-protocol", "p. 165", Seen.READ));
+          new Clause("usfa-autopsy-protocol", "p. 165", Seen.READ),
+          new Clause("415-ilcs-170-20", "(a)", Seen.READ),
+          new Clause("415-ilcs-170-20", "(b)", Seen.READ),
+          new Clause("ca-hsc-13029", "(b)(1)", Seen.READ),
+          new Clause("ca-hsc-13029", "(b)(2)", Seen.READ),
+          new Clause("crs-25-5-1305", "(1)", Seen.READ),
+          new Clause("rcw-70a-400-030", "(1)", Seen.READ),
+          new Clause("rcw-70a-400-030", "(2)", Seen.READ),
+          new Clause("vt-9-2494s", "(a)", Seen.READ),
+          new Clause("vt-9-2494s", "(b)", Seen.READ));
 
   private static final Pattern REQUIREMENT =
       Pattern.compile("\\bshall\\b", Pattern.CASE_INSENSITIVE);
@@ -148,6 +157,7 @@ class IntegrityTest {
             "US",
             "D-rings",
             "CBRN",
+            "PFAS",
             "G",
             "A",
             "B",

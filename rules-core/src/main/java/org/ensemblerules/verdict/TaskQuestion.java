@@ -1,0 +1,64 @@
+package org.ensemblerules.verdict;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.Scope;
+import org.ensemblerules.gear.Part;
+import org.ensemblerules.gear.Site;
+import org.ensemblerules.schedule.DoneBy;
+import org.ensemblerules.schedule.Due;
+import org.ensemblerules.schedule.TaskRow;
+import org.ensemblerules.schedule.Timing;
+
+/**
+ * Is a task overdue, or does something on record call for it now? Inspections by the table of
+ * intervals are asked about by {@link CurrencyQuestion}, which knows no exemption; age by {@link
+ * AgeQuestion}.
+ */
+final class TaskQuestion {
+  private TaskQuestion() {}
+
+  static void ask(CaseFile file, Consumer<Reason> reasons) {
+    for (Due due : file.dueWhateverEnded()) {
+      if (due.row().orElse(null) instanceof TaskRow row && isDue(row.timing(), due, file.asOf())) {
+        reasons.accept(
+            new Reason(
+                ReasonKind.TASK_DUE,
+                Optional.of(row),
+                Site.of(Part.WHOLE_ELEMENT),
+                Optional.empty(),
+                due.task()
+                    + ": "
+                    + due.reason()
+                    + due.by().map(day -> "; in time until " + day).orElse(""),
+                effect(row.doneBy()),
+                List.of()));
+      }
+    }
+  }
+
+  private static boolean isDue(Timing timing, Due due, LocalDate asOf) {
+    if (timing instanceof Timing.ByInterval) {
+      return false;
+    }
+    if (timing instanceof Timing.After after && after.withinDays().isEmpty()) {
+      // What is due at once is done before the element is used again, the same day too.
+      return due.by().map(day -> !asOf.isBefore(day)).orElse(true);
+    }
+    return due.isOverdue(asOf);
+  }
+
+  private static Effect effect(DoneBy doneBy) {
+    if (doneBy instanceof DoneBy.Cleaned cleaned) {
+      return new Effect.Clean(cleaned.kind(), Scope.ELEMENT);
+    }
+    return new Effect.Evaluate(
+        doneBy instanceof DoneBy.Inspected inspected
+            ? inspected.kind().check()
+            : ((DoneBy.Checked) doneBy).check(),
+        Scope.ELEMENT);
+  }
+}

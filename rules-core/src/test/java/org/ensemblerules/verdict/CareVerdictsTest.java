@@ -1,0 +1,238 @@
+package org.ensemblerules.verdict;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.ensemblerules.verdict.Verdicts.kinds;
+import static org.ensemblerules.verdict.Verdicts.onlyReason;
+
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.ensemblerules.care.Exposure;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.effect.Doer;
+import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.HandlingDuty;
+import org.ensemblerules.effect.Scope;
+import org.ensemblerules.effect.Task;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementId;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.Use;
+import org.ensemblerules.history.CheckResult;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.When;
+import org.ensemblerules.schedule.Due;
+import org.ensemblerules.testkit.FitGear;
+import org.ensemblerules.testkit.FrozenRules;
+import org.ensemblerules.testkit.GearCase;
+import org.ensemblerules.testkit.People;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What the element met, what is done then, and the tasks that fall due. */
+class CareVerdictsTest {
+  private static final GearCase HELMET = FitGear.fit(ElementKind.HELMET);
+  private static final GearCase COAT = FitGear.fit(ElementKind.COAT);
+
+  private static When on(String date) {
+    return When.on(MarkedDate.parse(date));
+  }
+
+  private static GearCase met(GearCase given, Exposure exposure) {
+    return given.with(new Event.Exposed(on("2024-06-10"), exposure));
+  }
+
+  private static Event cleaned(String date, CleaningKind kind, Doer by, LayerKind... layers) {
+    return new Event.Cleaned(
+        on(date),
+        kind,
+        by,
+        Set.of(),
+        Optional.empty(),
+        Arrays.stream(layers).collect(Collectors.toSet()));
+  }
+
+  private static Event cleaned(String date, CleaningKind kind) {
+    return cleaned(date, kind, People.permitted(Task.of(kind)));
+  }
+
+  private static Event passed(String date, Check check) {
+    Task task = FrozenRules.rules().tables().checks().row(check).task();
+    return new Event.Checked(on(date), check, CheckResult.PASSED, People.permitted(task), Set.of());
+  }
+
+  private static List<String> effects(GearCase given) {
+    return given.verdict().actions().stream().map(action -> action.effect().text()).toList();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "ORDINARY_SOILING, CLEAN ADVANCED on ELEMENT",
+    "PRODUCTS_OF_COMBUSTION, CLEAN ADVANCED on ELEMENT",
+    "BLOOD_OR_BODY_FLUIDS, CLEAN ADVANCED on ELEMENT; CLEAN SANITISING on ELEMENT",
+    "ASBESTOS, EVALUATE by CONTAMINATION_CLEARANCE on ELEMENT;"
+        + " EVALUATE by EXPERT_EVALUATION on ELEMENT; CLEAN SPECIALISED on ELEMENT",
+    "CBRN_AGENT, RETIRE ELEMENT"
+  })
+  void eachExposureCallsForItsCare(Exposure exposure, String expected) {
+    for (GearCase given : List.of(HELMET, COAT)) {
+      GearCase soiled = met(given, exposure);
+      assertThat(effects(soiled)).containsExactly(expected.split("; ", -1));
+      assertThat(kinds(soiled.verdict())).contains(ReasonKind.CARE_OUTSTANDING);
+    }
+  }
+
+  @Test
+  void ofTheUnknownEverythingIsAskedButRetirement() {
+    assertThat(effects(met(COAT, Exposure.UNKNOWN)))
+        .containsExactlyInAnyOrder(
+            "EVALUATE by CONTAMINATION_CLEARANCE on ELEMENT",
+            "EVALUATE by EXPERT_EVALUATION on ELEMENT",
+            "CLEAN ADVANCED on ELEMENT",
+            "CLEAN SANITISING on ELEMENT",
+            "CLEAN SPECIALISED on ELEMENT");
+  }
+
+  @Test
+  void theReasonSaysWhatItMetAndWhatIsDoneThen() {
+    Reason reason = onlyReason(met(HELMET, Exposure.CBRN_AGENT), ReasonKind.CARE_OUTSTANDING);
+    assertThat(reason.seen())
+        .isEqualTo(
+            "met CBRN_AGENT 2024-06-10; not certainly done since: retire it; it does not go back"
+                + " into service");
+    assertThat(reason.rowKey())
+        .map(Object::toString)
+        .contains("frozen/route/HELMET/WHOLE/CBRN_AGENT");
+    assertThat(reason.wording()).contains("What is done after CBRN_AGENT.");
+    assertThat(reason.handling())
+        .containsExactlyInAnyOrder(HandlingDuty.ISOLATE, HandlingDuty.DO_NOT_WASH);
+  }
+
+  @Test
+  void theSameOfSeveralLayersIsOneReason() {
+    assertThat(met(COAT, Exposure.ORDINARY_SOILING).verdict().reasons()).hasSize(1);
+  }
+
+  @Test
+  void onceAllIsDoneItIsFit() {
+    GearCase bloody = met(HELMET, Exposure.BLOOD_OR_BODY_FLUIDS);
+    GearCase sanitised = bloody.with(cleaned("2024-06-11", CleaningKind.SANITISING));
+    assertThat(effects(sanitised)).containsExactly("CLEAN ADVANCED on ELEMENT");
+    assertThat(sanitised.with(cleaned("2024-06-12", CleaningKind.ADVANCED)).verdict().service())
+        .isEqualTo(Service.IN);
+    GearCase dusty =
+        met(HELMET, Exposure.ASBESTOS)
+            .with(passed("2024-06-11", Check.EXPERT_EVALUATION))
+            .with(cleaned("2024-06-12", CleaningKind.SPECIALISED));
+    assertThat(effects(dusty)).containsExactly("EVALUATE by CONTAMINATION_CLEARANCE on ELEMENT");
+    assertThat(dusty.with(passed("2024-06-13", Check.CONTAMINATION_CLEARANCE)).verdict().service())
+        .isEqualTo(Service.IN);
+  }
+
+  @Test
+  void whatIsNotCertainlySinceDoesNotCount() {
+    GearCase soiled = met(HELMET, Exposure.ORDINARY_SOILING);
+    for (String date : List.of("2024-06-10", "2024-06-09", "2024-06", "UNKNOWN")) {
+      assertThat(soiled.with(cleaned(date, CleaningKind.ADVANCED)).verdict().service())
+          .as(date)
+          .isEqualTo(Service.OUT);
+    }
+    assertThat(
+            soiled
+                .with(cleaned("2024-06-11", CleaningKind.EXPOSURE_REDUCTION, People.WEARER))
+                .verdict()
+                .service())
+        .isEqualTo(Service.OUT);
+    assertThat(
+            soiled
+                .with(cleaned("2024-06-11", CleaningKind.ADVANCED, People.WEARER))
+                .verdict()
+                .service())
+        .isEqualTo(Service.OUT);
+  }
+
+  @Test
+  void layersWashedApartCountTogether() {
+    Doer by = People.permitted(Task.ADVANCED_CLEANING);
+    GearCase soiled = met(COAT, Exposure.ORDINARY_SOILING);
+    GearCase shell =
+        soiled.with(cleaned("2024-06-11", CleaningKind.ADVANCED, by, LayerKind.OUTER_SHELL));
+    assertThat(shell.verdict().service()).isEqualTo(Service.OUT);
+    assertThat(
+            shell
+                .with(cleaned("2024-06-12", CleaningKind.ADVANCED, by, LayerKind.LINER_SYSTEM))
+                .verdict()
+                .service())
+        .isEqualTo(Service.IN);
+  }
+
+  @Test
+  void whatItMeetsLaterDoesNotCountYetUnlessItMayHave() {
+    assertThat(
+            kinds(HELMET.with(new Event.Exposed(on("2024-06-16"), Exposure.CBRN_AGENT)).verdict()))
+        .doesNotContain(ReasonKind.CARE_OUTSTANDING);
+    assertThat(kinds(HELMET.with(new Event.Exposed(on("UNKNOWN"), Exposure.CBRN_AGENT)).verdict()))
+        .contains(ReasonKind.CARE_OUTSTANDING);
+  }
+
+  @Test
+  void noRowIsEvaluated() {
+    GearCase given = met(HELMET, Exposure.FUEL_OR_OIL);
+    GearCase proximity =
+        given.with(
+            Element.builder(new ElementId("H"), ElementKind.HELMET, Use.PROXIMITY)
+                .label(FitGear.label().build())
+                .build());
+    assertThat(proximity.verdict().reasons())
+        .extracting(Reason::seen)
+        .contains("met FUEL_OR_OIL 2024-06-10, and no row says what is done then");
+  }
+
+  @Test
+  void anOverdueCleaning() {
+    GearCase late = HELMET.on(LocalDate.of(2028, 9, 2));
+    Reason reason =
+        late.verdict().reasons().stream()
+            .filter(each -> each.kind() == ReasonKind.TASK_DUE)
+            .findFirst()
+            .orElseThrow();
+    assertThat(reason.effect()).isEqualTo(new Effect.Clean(CleaningKind.ADVANCED, Scope.ELEMENT));
+    assertThat(reason.seen()).contains("cleaning").contains("in time until 2028-09-01");
+    assertThat(kinds(HELMET.on(LocalDate.of(2028, 9, 1)).verdict()))
+        .doesNotContain(ReasonKind.TASK_DUE);
+  }
+
+  @Test
+  void whatIsDueAtOnceIsDueTheSameDay() {
+    GearCase smoky =
+        HELMET.with(
+            new Event.Exposed(
+                When.on(MarkedDate.of(FitGear.AS_OF)), Exposure.PRODUCTS_OF_COMBUSTION));
+    assertThat(kinds(smoky.verdict())).contains(ReasonKind.TASK_DUE);
+  }
+
+  @Test
+  void anEndOfServiceOnRecordTakesNoTaskAway() {
+    GearCase smoky = met(HELMET, Exposure.PRODUCTS_OF_COMBUSTION);
+    GearCase ended = smoky.with(new Event.Retired(on("2024-06-14"), "worn out"));
+    assertThat(kinds(ended.verdict())).contains(ReasonKind.TASK_DUE, ReasonKind.LEFT_SERVICE);
+    assertThat(ended.verdict().due()).isEmpty();
+  }
+
+  @Test
+  void theVerdictSaysWhatFallsDueNext() {
+    assertThat(HELMET.verdict().due())
+        .extracting(due -> due.task() + " " + due.by().orElseThrow())
+        .contains("look-closer 2025-01-10", "cleaning 2028-09-01");
+    assertThat(HELMET.verdict().due())
+        .isSortedAccordingTo(Comparator.comparing((Due due) -> due.by().orElseThrow()));
+  }
+}
