@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
+import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Credential;
 import org.ensemblerules.effect.CredentialScope;
 import org.ensemblerules.effect.Doer;
@@ -183,7 +185,7 @@ public final class ShippedGear {
   }
 
   /**
-   * Returns what happened to a fit element: it was issued, and inspected in full.
+   * Returns what happened to a fit element: it was issued, inspected in full, and cleaned twice.
    *
    * @param rules the rules
    * @param kind the kind of element
@@ -192,6 +194,14 @@ public final class ShippedGear {
   public static List<Event> events(RuleSet rules, Kind kind) {
     List<Event> events = new ArrayList<>();
     events.add(new Event.Issued(When.on(MarkedDate.of(IN_SERVICE)), "Member 7"));
+    for (LocalDate day : List.of(LAST_IN_FULL, LAST_IN_FULL.plusDays(1))) {
+      events.add(
+          new Event.Cleaned(
+              When.on(MarkedDate.of(day)),
+              CleaningKind.ADVANCED,
+              permitted(rules, Task.ADVANCED_CLEANING),
+              Set.of()));
+    }
     for (InspectionKind inspection : inspections(rules, kind)) {
       if (inspection != InspectionKind.ROUTINE) {
         events.add(

@@ -1,6 +1,7 @@
 package org.ensemblerules.example.department.demo;
 
 import java.util.List;
+import org.ensemblerules.care.Exposure;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.Grade;
 import org.ensemblerules.effect.Check;
@@ -24,6 +25,7 @@ final class HoodStories {
         new Story(
             "Soot on record; only rinsed at the scene, never washed for it",
             hood -> {
+              hood.met("2026-11-22", Exposure.PRODUCTS_OF_COMBUSTION);
               hood.lookedOverAfterUse("2026-11-22");
               hood.found("F1", "WHOLE_ELEMENT", "", DefectKind.COMBUSTION_PRODUCTS)
                   .cleaned("2026-11-22", CleaningKind.EXPOSURE_REDUCTION, Trades.GEAR_ROOM);

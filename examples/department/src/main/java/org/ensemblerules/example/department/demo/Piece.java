@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import org.ensemblerules.care.Exposure;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Finding;
@@ -130,6 +131,10 @@ final class Piece {
 
   void usedOn(String day) {
     events.add(new Event.Used(at(day)));
+  }
+
+  void met(String day, Exposure exposure) {
+    happened(new Event.Exposed(When.on(MarkedDate.parse(day)), exposure));
   }
 
   void takenOut(String day, String why) {
