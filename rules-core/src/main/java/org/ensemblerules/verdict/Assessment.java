@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Objects;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.gear.Element;
+import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.schedule.ServiceRecord;
 
 /**
  * What is handed over to be judged: an element, what happened to it, the inspections made now, and
@@ -52,6 +54,18 @@ public final class Assessment {
    */
   public History history() {
     return history;
+  }
+
+  /**
+   * Returns what a schedule is asked about: the element and its history, to which the inspections
+   * made now belong as well.
+   *
+   * @return the record, without duty periods; never null
+   */
+  public ServiceRecord serviceRecord() {
+    List<Event> events = new ArrayList<>(history.events());
+    inspections.forEach(now -> events.add(new Event.Inspected(now, 0)));
+    return ServiceRecord.of(element, History.of(events));
   }
 
   /**

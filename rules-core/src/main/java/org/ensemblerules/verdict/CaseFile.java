@@ -2,7 +2,6 @@ package org.ensemblerules.verdict;
 
 import com.google.common.collect.ImmutableList;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -43,9 +42,7 @@ final class CaseFile {
             .distinct()
             .sorted(Comparator.comparing(Finding::id).thenComparing(Finding::toString))
             .collect(ImmutableList.toImmutableList());
-    List<Event> events = new ArrayList<>(assessment.history().events());
-    assessment.inspections().forEach(now -> events.add(new Event.Inspected(now, 0)));
-    this.history = History.of(events);
+    this.history = assessment.serviceRecord().history();
     this.counting =
         history.events(Event.Inspected.class).stream()
             .filter(done -> counts(done.inspection()))

@@ -21,6 +21,7 @@ import org.ensemblerules.testkit.ShippedGear;
 import org.ensemblerules.testkit.ShippedGear.Kind;
 import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
+import org.ensemblerules.verdict.Reason;
 import org.ensemblerules.verdict.ReasonKind;
 import org.ensemblerules.verdict.Service;
 import org.junit.jupiter.api.Test;
@@ -111,9 +112,8 @@ class RegulationsTest {
       Assessment worn = worn(rules, kind, ShippedGear.AS_OF);
       assertThat(Assess.assess(rules, worn, ShippedGear.AS_OF).reasons())
           .as("%s", kind)
-          .singleElement()
-          .satisfies(
-              reason -> assertThat(reason.kind()).isEqualTo(ReasonKind.USED_SINCE_INSPECTION));
+          .extracting(Reason::kind)
+          .containsExactly(ReasonKind.USED_SINCE_INSPECTION, ReasonKind.TASK_DUE);
     }
   }
 
