@@ -4,21 +4,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.HashSet;
-import java.util.Set;
-import org.ensemblerules.source.Basis;
-import org.ensemblerules.source.Row;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TimeZone;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.retirement.AgeAnswer;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.JsonFault;
 import org.ensemblerules.tables.Loaded;
 import org.ensemblerules.tables.LoadedTables;
@@ -205,7 +205,8 @@ class ShippedRulesTest {
   void whateverRestsOnAnEditionWhoseTextWasNotSeenSaysSo() {
     RuleSet rules = ShippedEditions.rules(ShippedEditions.EDITION_2026);
     Set<Row> trade =
-        Set.copyOf(ShippedEditions.loaded().tables(LoadedTables.TRADE).anatomy().orElseThrow().rows());
+        Set.copyOf(
+            ShippedEditions.loaded().tables(LoadedTables.TRADE).anatomy().orElseThrow().rows());
     Set<Row> beside = new HashSet<>(trade);
     beside.addAll(rules.tables().strength().rows());
     beside.addAll(rules.tables().records().pfasLaws().rows());

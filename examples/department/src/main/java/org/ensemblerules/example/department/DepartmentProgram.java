@@ -53,7 +53,8 @@ final class DepartmentProgram {
             .addSubcommand(new DueCommand(in, clock))
             .addSubcommand(new CareCommand(in))
             .addSubcommand(new RepairCommand(in))
-            .addSubcommand(new RecordCommand(in, clock));
+            .addSubcommand(new RecordCommand(in, clock))
+            .addSubcommand(new DifferenceCommand(in, clock));
     addHelp(program.getCommandSpec());
     program.getSubcommands().values().forEach(each -> addHelp(each.getCommandSpec()));
     return program
