@@ -27,6 +27,15 @@ public record PlaceCode(String value) implements Comparable<PlaceCode> {
         "a code of ISO 3166-2, such as US-WA");
   }
 
+  /**
+   * Returns the country that the place belongs to.
+   *
+   * @return its code of ISO 3166-1, two letters; never null
+   */
+  public String country() {
+    return value.substring(0, 2);
+  }
+
   @Override
   public int compareTo(PlaceCode other) {
     return value.compareTo(other.value);

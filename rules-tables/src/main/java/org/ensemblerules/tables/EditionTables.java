@@ -25,6 +25,7 @@ import org.ensemblerules.repair.RepairLimitTable;
 import org.ensemblerules.retirement.AgeLimitTable;
 import org.ensemblerules.retirement.CustodyTable;
 import org.ensemblerules.retirement.DisposalTable;
+import org.ensemblerules.ruleset.AdoptionTable;
 import org.ensemblerules.ruleset.CautionTable;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.schedule.TaskTable;
@@ -65,7 +66,8 @@ public final class EditionTables {
           Map.entry(RecordItemTable.class, Subject.RECORD),
           Map.entry(DisposalTable.class, Subject.RECORD),
           Map.entry(CustodyTable.class, Subject.RECORD),
-          Map.entry(PfasLawTable.class, Subject.RECORD));
+          Map.entry(PfasLawTable.class, Subject.RECORD),
+          Map.entry(AdoptionTable.class, Subject.RECORD));
 
   private final EditionId edition;
   private final Map<Class<?>, Object> tables;
@@ -330,6 +332,15 @@ public final class EditionTables {
    */
   public Optional<PfasLawTable> pfasLaws() {
     return table(PfasLawTable.class);
+  }
+
+  /**
+   * Returns what the laws of places ask to go by.
+   *
+   * @return the table; empty for whatever is not {@link LoadedTables#LAW}
+   */
+  public Optional<AdoptionTable> adoptions() {
+    return table(AdoptionTable.class);
   }
 
   /** Collects the tables of an edition. */

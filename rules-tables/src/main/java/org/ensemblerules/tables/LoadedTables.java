@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.record.PfasLawTable;
+import org.ensemblerules.ruleset.AdoptionTable;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
@@ -176,6 +177,15 @@ public final class LoadedTables {
    */
   public Optional<SmallSampleTable> smallSampleFactors() {
     return tables(TRADE).smallSampleFactors();
+  }
+
+  /**
+   * Returns what the laws of places ask to go by, subject by subject.
+   *
+   * @return the table; empty if there is none
+   */
+  public Optional<AdoptionTable> adoptions() {
+    return tables(LAW).adoptions();
   }
 
   /**

@@ -41,6 +41,7 @@ final class Counts {
     tables.put("routes of disposal", each -> each.disposalRoutes().map(table -> table.rows()));
     tables.put("steps of custody", each -> each.custodySteps().map(table -> table.rows()));
     tables.put("laws on PFAS", each -> each.pfasLaws().map(table -> table.rows()));
+    tables.put("adoptions", each -> each.adoptions().map(table -> table.rows()));
     tables.put("permissions", each -> each.permissions().map(table -> table.rows()));
     tables.put("checks", each -> each.checks().map(CheckTable::rows));
     tables.put("cautions", each -> each.cautions().map(table -> table.rows()));
@@ -90,6 +91,7 @@ final class Counts {
                 "[record-items.md](record-items.md): what is recorded",
                 "[disposal.md](disposal.md): what becomes of retired gear, and custody",
                 "[pfas-laws.md](pfas-laws.md): what laws ask of sales",
+                "[adoptions.md](adoptions.md): which rules hold where",
                 "[permissions.md](permissions.md): who may do what",
                 "[checks.md](checks.md): what checks show and settle",
                 "[measurements.md](measurements.md): conditions, limits and strength",

@@ -38,6 +38,7 @@ class PagesTest {
         RecordPages.items(TABLES),
         RecordPages.disposal(TABLES),
         RecordPages.laws(TABLES),
+        RecordPages.adoptions(TABLES),
         DutyPages.permissions(TABLES),
         DutyPages.checks(TABLES),
         DutyPages.cautions(TABLES),

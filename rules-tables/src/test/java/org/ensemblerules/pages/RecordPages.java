@@ -9,6 +9,7 @@ import org.ensemblerules.record.RecordDetail;
 import org.ensemblerules.record.RecordItemRow;
 import org.ensemblerules.retirement.CustodyStepRow;
 import org.ensemblerules.retirement.DisposalRouteRow;
+import org.ensemblerules.ruleset.AdoptionRow;
 import org.ensemblerules.tables.LoadedTables;
 
 /** The pages of records, of disposal with custody, and of the laws on added PFAS. */
@@ -74,6 +75,34 @@ final class RecordPages {
         .heading("Custody after a special incident")
         .table(List.of("Step", "Editions", "Basis"), steps)
         .page("disposal.md");
+  }
+
+  static Page adoptions(LoadedTables tables) {
+    List<List<String>> lines = new ArrayList<>();
+    for (Family<AdoptionRow> family :
+        Family.of(tables, each -> each.adoptions().map(table -> table.rows()))) {
+      AdoptionRow row = family.first();
+      lines.add(
+          List.of(
+              Words.code(row.where()),
+              Words.of(family.all(AdoptionRow::subject)),
+              Words.of(row.kind()),
+              row.edition().map(Words::code).orElse(""),
+              row.from().map(day -> day.toString()).orElse("not seen"),
+              row.before().map(day -> day.toString()).orElse(""),
+              row.covers(),
+              Words.basis(row.provenance())));
+    }
+    return new Markdown("Which rules hold where")
+        .paragraph(
+            "What the laws of places ask to go by. Several can hold side by side, and whoever"
+                + " asks for a verdict chooses among them. Of a place that is not listed nothing"
+                + " is known here; the authority having jurisdiction says what holds. This page is"
+                + " no legal advice.")
+        .table(
+            List.of("Place", "Subject", "Rule", "Edition", "From", "Before", "Covers", "Basis"),
+            lines)
+        .page("adoptions.md");
   }
 
   static Page laws(LoadedTables tables) {

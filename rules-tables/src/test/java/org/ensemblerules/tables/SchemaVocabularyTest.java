@@ -50,6 +50,7 @@ import org.ensemblerules.retirement.CustodyStep;
 import org.ensemblerules.retirement.DisposalRoute;
 import org.ensemblerules.retirement.RetirementReason;
 import org.ensemblerules.retirement.RouteCondition;
+import org.ensemblerules.ruleset.AdoptionKind;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.schedule.Start;
 import org.ensemblerules.schedule.Trigger;
@@ -118,6 +119,7 @@ class SchemaVocabularyTest {
             RouteCondition.class,
             CustodyStep.class,
             SaleParty.class,
+            AdoptionKind.class,
             PfasContent.class)) {
       String name = type.getSimpleName();
       names.put(Character.toLowerCase(name.charAt(0)) + name.substring(1), names(type));

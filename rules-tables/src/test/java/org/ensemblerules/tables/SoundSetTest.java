@@ -287,7 +287,7 @@ class SoundSetTest {
     assertThat(set.revisions())
         .extracting(TableRevision::file)
         .startsWith("sources.json", "editions.json", "trade/anatomy-coat.json")
-        .hasSize(35);
+        .hasSize(36);
     assertThat(set.revisions())
         .filteredOn(revision -> revision.table().equals("defects"))
         .allSatisfy(

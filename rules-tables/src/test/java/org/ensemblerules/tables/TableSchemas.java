@@ -22,6 +22,7 @@ final class TableSchemas {
 
   static List<String> names() {
     return List.of(
+        "adoptions",
         "age-limits",
         "anatomy",
         "care-limits",

@@ -8,6 +8,10 @@ import org.ensemblerules.record.PfasDemand;
 import org.ensemblerules.record.PfasLawRow;
 import org.ensemblerules.record.PlaceCode;
 import org.ensemblerules.record.SaleParty;
+import org.ensemblerules.ruleset.AdoptionKind;
+import org.ensemblerules.ruleset.AdoptionRow;
+import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.source.EditionId;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
 import org.ensemblerules.tables.json.ValueReaders;
@@ -33,6 +37,36 @@ final class LawReaders {
             List.of(
                 new PfasLawRow(
                     head.provenance(), place.orElseThrow(), from, before, demand.orElseThrow())));
+  }
+
+  static Optional<List<AdoptionRow>> adoptions(FamilyHead head, ObjectCursor row) {
+    Optional<PlaceCode> place = row.optional("place", at -> at.parsed(PlaceCode::new));
+    Optional<String> country =
+        row.has("place")
+            ? place.map(PlaceCode::country)
+            : row.required("country", JsonCursor::text);
+    Optional<Set<Subject>> subjects = row.required("subjects", at -> at.setOf(Subject.class));
+    Optional<AdoptionKind> kind = row.required("rule", at -> at.enumOf(AdoptionKind.class));
+    Optional<EditionId> edition = row.optional("namesEdition", ValueReaders::editionId);
+    Optional<LocalDate> from = row.optional("from", ValueReaders::day);
+    Optional<LocalDate> before = row.optional("before", ValueReaders::day);
+    Optional<String> covers = row.required("covers", JsonCursor::text);
+    return row.make(
+        () ->
+            subjects.orElseThrow().stream()
+                .map(
+                    subject ->
+                        new AdoptionRow(
+                            head.provenance(subject),
+                            country.orElseThrow(),
+                            place,
+                            subject,
+                            kind.orElseThrow(),
+                            edition,
+                            from,
+                            before,
+                            covers.orElseThrow()))
+                .toList());
   }
 
   private static Optional<PfasDemand> demand(JsonCursor at) {

@@ -26,6 +26,7 @@ import org.ensemblerules.repair.RepairLimitTable;
 import org.ensemblerules.retirement.AgeLimitTable;
 import org.ensemblerules.retirement.CustodyTable;
 import org.ensemblerules.retirement.DisposalTable;
+import org.ensemblerules.ruleset.AdoptionTable;
 import org.ensemblerules.ruleset.CautionTable;
 import org.ensemblerules.schedule.TaskTable;
 import org.ensemblerules.source.EditionId;
@@ -98,6 +99,7 @@ final class TableCompiler {
     run(TableType.DISPOSAL_ROUTES, DisposalTable.class, DisposalTable::of);
     run(TableType.CUSTODY_STEPS, CustodyTable.class, CustodyTable::of);
     run(TableType.PFAS_LAWS, PfasLawTable.class, PfasLawTable::of);
+    run(TableType.ADOPTIONS, AdoptionTable.class, AdoptionTable::of);
   }
 
   private void strength() {

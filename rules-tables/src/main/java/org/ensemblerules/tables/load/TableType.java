@@ -23,6 +23,7 @@ import org.ensemblerules.repair.RepairLimitRow;
 import org.ensemblerules.retirement.AgeLimitRow;
 import org.ensemblerules.retirement.CustodyStepRow;
 import org.ensemblerules.retirement.DisposalRouteRow;
+import org.ensemblerules.ruleset.AdoptionRow;
 import org.ensemblerules.ruleset.CautionRow;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.schedule.TaskRow;
@@ -88,6 +89,9 @@ record TableType<R extends Row>(
       of("disposal-routes", Subject.RECORD, RecordReaders::disposalRoutes);
   static final TableType<CustodyStepRow> CUSTODY_STEPS =
       of("custody-steps", Subject.RECORD, RecordReaders::custodySteps);
+  static final TableType<AdoptionRow> ADOPTIONS =
+      new TableType<>(
+          "adoptions", Subject.RECORD, Optional.of(LoadedTables.LAW), LawReaders::adoptions);
   static final TableType<PfasLawRow> PFAS_LAWS =
       new TableType<>(
           "pfas-laws", Subject.RECORD, Optional.of(LoadedTables.LAW), LawReaders::pfasLaws);
@@ -130,7 +134,8 @@ record TableType<R extends Row>(
             RECORD_ITEMS,
             DISPOSAL_ROUTES,
             CUSTODY_STEPS,
-            PFAS_LAWS)
+            PFAS_LAWS,
+            ADOPTIONS)
         .forEach(type -> types.put(type.name(), type));
     return Collections.unmodifiableMap(types);
   }

@@ -54,7 +54,8 @@ final class DepartmentProgram {
             .addSubcommand(new CareCommand(in))
             .addSubcommand(new RepairCommand(in))
             .addSubcommand(new RecordCommand(in, clock))
-            .addSubcommand(new DifferenceCommand(in, clock));
+            .addSubcommand(new DifferenceCommand(in, clock))
+            .addSubcommand(new RulesCommand(clock));
     addHelp(program.getCommandSpec());
     program.getSubcommands().values().forEach(each -> addHelp(each.getCommandSpec()));
     return program

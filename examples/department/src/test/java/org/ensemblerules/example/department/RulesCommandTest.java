@@ -1,0 +1,33 @@
+package org.ensemblerules.example.department;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+class RulesCommandTest {
+  @Test
+  void washingtonHasRulesSideBySide() {
+    ProgramRun run = ProgramRun.of("rules", "--place", "US-WA");
+    assertThat(run.code()).isEqualTo(ExitCodes.ALL_READ);
+    assertThat(run.out())
+        .contains("What the law of US-WA asks to go by, on 2026-11-25")
+        .contains(
+            "US-WA: fixed, NFPA_1851_2008", "US-WA: manufacturer", "US: fixed, US_FEDERAL_1980")
+        .contains("never more than six months apart", "wac-296-305-02001")
+        .contains("age\n  - not known");
+  }
+
+  @Test
+  void whatDecidesAtPurchaseNeedsItsDay() {
+    assertThat(ProgramRun.of("rules", "--place", "US-TX").out()).contains("US-TX: at purchase (");
+    assertThat(ProgramRun.of("rules", "--place", "US-TX", "--bought", "2015-01-01").out())
+        .contains("US-TX: at purchase, NFPA_1971_2013");
+  }
+
+  @Test
+  void aPlaceThatIsNoneIsNamed() {
+    ProgramRun run = ProgramRun.of("rules", "--place", "Washington");
+    assertThat(run.code()).isEqualTo(ExitCodes.USAGE);
+    assertThat(run.err()).contains("--place", "ISO 3166-2");
+  }
+}
