@@ -60,7 +60,11 @@ final class Layers {
   private Optional<OverlayFault> standsOn(Overlay overlay, EditionId on) {
     if (!byId.containsKey(on)) {
       return Optional.of(
-          fault(overlay, "on", on + ", which is not given", "one of " + others(overlay)));
+          fault(
+              overlay,
+              "on",
+              on + ", which is not given",
+              "an overlay given with it: " + others(overlay)));
     }
     List<EditionId> way = new ArrayList<>(List.of(overlay.id()));
     Optional<EditionId> next = overlay.on();
@@ -78,8 +82,10 @@ final class Layers {
                     "overlays that stand on each other one way"));
   }
 
-  private List<EditionId> others(Overlay overlay) {
-    return byId.keySet().stream().filter(id -> !id.equals(overlay.id())).sorted().toList();
+  private String others(Overlay overlay) {
+    List<EditionId> others =
+        byId.keySet().stream().filter(id -> !id.equals(overlay.id())).sorted().toList();
+    return others.isEmpty() ? "none is" : "one of " + others;
   }
 
   private record Named(Class<?> table, RowKey key) {}

@@ -6,9 +6,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
-import org.ensemblerules.defect.DefectRow;
-import org.ensemblerules.effect.Effect;
-import org.ensemblerules.effect.Strictness;
 import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.record.RetentionRow;
 import org.ensemblerules.retirement.AgeLimit;
@@ -37,7 +34,7 @@ final class Looser {
   void find() {
     overlay.rows().intervals().forEach(this::interval);
     overlay.rows().tasks().forEach(this::task);
-    overlay.rows().defects().forEach(this::defect);
+    new LooserDefects(overlay, base, below, faults).find();
     overlay.rows().ageLimits().forEach(this::age);
     overlay.rows().usedGear().forEach(this::usedGear);
     overlay.rows().retention().forEach(this::retention);
@@ -109,39 +106,6 @@ final class Looser {
 
   private static String exempt(TaskRow row) {
     return row.exemptInReserve() ? ", exempt in reserve" : "";
-  }
-
-  private void defect(DefectRow row) {
-    List<DefectRow> own = base.defects().bands(row.element(), row.use(), row.site(), row.defect());
-    Stream.concat(
-            own.stream(),
-            below.stream()
-                .flatMap(each -> each.rows().defects().stream())
-                .filter(under -> under.element() == row.element() && under.use() == row.use())
-                .filter(under -> under.site().equals(row.site()))
-                .filter(under -> under.defect() == row.defect()))
-        .filter(under -> under.band().meets(row.band()))
-        .filter(under -> !under.open() || row.effect() instanceof Effect.Note)
-        .filter(under -> Strictness.asksForLess(row.effect(), under.effect()))
-        .forEach(
-            under ->
-                looser(
-                    row,
-                    "effect",
-                    row.effect().text() + " for " + row.band(),
-                    under,
-                    under.effect().text() + " for " + under.band(),
-                    "an effect that asks for no less"));
-    if (own.isEmpty() && row.effect() instanceof Effect.Note) {
-      faults.accept(
-          new OverlayFault(
-              overlay.id(),
-              Optional.of(row.key()),
-              "effect",
-              "NOTE where no row says what " + row.defect() + " at " + row.site() + " calls for",
-              "any effect but NOTE: what no row covers is evaluated",
-              Optional.empty()));
-    }
   }
 
   private void age(AgeLimitRow row) {

@@ -45,13 +45,15 @@ final class Overlaying {
 
   private Optional<Tables> tables() {
     Optional<DefectTable> defects =
-        sound(base.defects().with(rows(OverlayRows::defects), base.anatomy()));
+        sound(
+            base.defects().with(rows(OverlayRows::defects), base.anatomy()),
+            rows(OverlayRows::defects));
     Optional<PermissionTable> permissions =
-        sound(base.permissions().with(rows(OverlayRows::forbidden)));
+        sound(base.permissions().with(rows(OverlayRows::forbidden)), rows(OverlayRows::forbidden));
     // A key named twice was told already.
     TableResult<TaskTable> tasks = base.tasks().with(rows(OverlayRows::tasks));
     if (faults.isEmpty()) {
-      sound(tasks);
+      sound(tasks, rows(OverlayRows::tasks));
     }
     return faults.isEmpty()
         ? Optional.of(
@@ -71,14 +73,12 @@ final class Overlaying {
     return layers.all().stream().flatMap(each -> kind.apply(each.rows()).stream()).toList();
   }
 
-  private <T> Optional<T> sound(TableResult<T> result) {
+  private <T> Optional<T> sound(TableResult<T> result, List<? extends Row> rows) {
     if (result instanceof TableResult.Sound<T> sound) {
       return Optional.of(sound.table());
     }
     Map<RowKey, EditionId> origins = new HashMap<>();
-    layers
-        .all()
-        .forEach(each -> each.rows().all().forEach(row -> origins.put(row.key(), each.id())));
+    rows.forEach(row -> origins.put(row.key(), row.provenance().origin()));
     for (TableFault fault : ((TableResult.Faulty<T>) result).faults()) {
       Optional.ofNullable(origins.get(fault.row()))
           .ifPresent(

@@ -242,6 +242,23 @@ class OverlaysTest {
   }
 
   @Test
+  void anExtentToldOtherwiseIsRefused() {
+    assertThat(
+            refused(
+                layer.policy(
+                    layer.defect(
+                        SHELL,
+                        DefectKind.BURN_HOLE,
+                        over("20 mm"),
+                        new Effect.Retire(Scope.ELEMENT)))))
+        .singleElement()
+        .asString()
+        .contains(
+            "POLICY, row policy/1, extent: found extent told by LENGTH, allowed: any presence, or"
+                + " extent told by AREA as row ");
+  }
+
+  @Test
   void anEarlierAgeCountsAndALaterIsRefused() {
     AgeLimit four = new AgeLimit.Years(4);
     Verdict verdict =
@@ -316,7 +333,7 @@ class OverlaysTest {
             "B, on: found a circle: [B, A] and back to B, allowed: overlays that stand on each"
                 + " other one way");
     assertThat(refused(onB))
-        .containsExactly("A, on: found B, which is not given, allowed: one of []");
+        .containsExactly("A, on: found B, which is not given, allowed: an overlay given with it: none is");
     assertThat(refused(b.law(), b.law()))
         .containsExactly("B, overlay: found B again, allowed: each overlay once");
     Overlay below = b.law(b.interval(ElementKind.COAT, 6, 6));
