@@ -24,6 +24,11 @@ final class RulesOption {
    * @throws ParameterException if there are no rules of such an edition; it lists those there are
    */
   RuleSet rules(CommandSpec command) {
+    return rules(command, "--edition", edition);
+  }
+
+  /** Returns the rules of an edition that an option names by its year or its name. */
+  static RuleSet rules(CommandSpec command, String option, String edition) {
     List<EditionId> known =
         ShippedRules.editions().stream()
             .map(Edition::id)
@@ -36,6 +41,6 @@ final class RulesOption {
         .orElseThrow(
             () ->
                 new ParameterException(
-                    command.commandLine(), "--edition: found " + edition + ", allowed: " + known));
+                    command.commandLine(), option + ": found " + edition + ", allowed: " + known));
   }
 }
