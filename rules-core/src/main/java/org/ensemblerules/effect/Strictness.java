@@ -18,43 +18,26 @@ public final class Strictness {
     if (effect.equals(other) || other instanceof Effect.Note) {
       return false;
     }
-    if (effect instanceof Effect.Note || other.isFinal()) {
+    if (other.isFinal() || other.isAtLeastAsStrictAs(effect)) {
       return true;
     }
-    boolean ofNoMore = effect.scope().compareTo(other.scope()) <= 0;
-    if (other instanceof Effect.Retire) {
-      return ofNoMore;
-    }
-    if (effect instanceof Effect.Retire || !ofNoMore) {
+    if (effect.scope().compareTo(other.scope()) > 0) {
       return false;
-    }
-    if (other instanceof Effect.Evaluate evaluated) {
-      return !(effect instanceof Effect.Evaluate evaluate) || evaluate.check() == evaluated.check();
     }
     if (effect instanceof Effect.Clean clean && other instanceof Effect.Clean cleaned) {
       return asksForLess(clean.kind(), cleaned.kind());
     }
-    if (effect instanceof Effect.Repair repair) {
-      return asksForLess(repair, other);
-    }
-    return effect instanceof Effect.ReplacePart replace
-        && other instanceof Effect.ReplacePart replaced
-        && replace.repairClass().compareTo(replaced.repairClass()) < 0;
+    boolean withoutAsking =
+        effect instanceof Effect.Clean
+            || effect instanceof Effect.Repair
+            || effect instanceof Effect.ReplacePart;
+    return withoutAsking && other instanceof Effect.Evaluate;
   }
 
-  private static boolean asksForLess(Effect.Repair repair, Effect other) {
-    if (other instanceof Effect.Repair repaired) {
-      return repair.repairClass().compareTo(repaired.repairClass()) <= 0;
-    }
-    return other instanceof Effect.ReplacePart replaced
-        && repair.repairClass().compareTo(replaced.repairClass()) <= 0;
-  }
-
-  /** Of no more of the element: the same kind, or a lesser one. Sanitising compares with none. */
+  /** A lesser kind of cleaning; sanitising compares with none. */
   private static boolean asksForLess(CleaningKind kind, CleaningKind other) {
-    return kind == other
-        || (kind != CleaningKind.SANITISING
-            && other != CleaningKind.SANITISING
-            && kind.compareTo(other) < 0);
+    return kind != CleaningKind.SANITISING
+        && other != CleaningKind.SANITISING
+        && kind.compareTo(other) < 0;
   }
 }

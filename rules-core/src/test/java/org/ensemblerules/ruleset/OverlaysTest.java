@@ -333,7 +333,8 @@ class OverlaysTest {
             "B, on: found a circle: [B, A] and back to B, allowed: overlays that stand on each"
                 + " other one way");
     assertThat(refused(onB))
-        .containsExactly("A, on: found B, which is not given, allowed: an overlay given with it: none is");
+        .containsExactly(
+            "A, on: found B, which is not given, allowed: an overlay given with it: none is");
     assertThat(refused(b.law(), b.law()))
         .containsExactly("B, overlay: found B again, allowed: each overlay once");
     Overlay below = b.law(b.interval(ElementKind.COAT, 6, 6));
