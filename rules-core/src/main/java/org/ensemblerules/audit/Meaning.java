@@ -10,6 +10,7 @@ import org.ensemblerules.care.CareRouteRow;
 import org.ensemblerules.care.CleaningResultRow;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.effect.CheckRow;
+import org.ensemblerules.effect.ForbidRow;
 import org.ensemblerules.effect.PermissionRow;
 import org.ensemblerules.fieldcheck.CheckLimitRow;
 import org.ensemblerules.fieldcheck.ConditionRow;
@@ -19,6 +20,7 @@ import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.record.PfasLawRow;
 import org.ensemblerules.record.RecordItemRow;
+import org.ensemblerules.record.RetentionRow;
 import org.ensemblerules.repair.RepairLimitRow;
 import org.ensemblerules.retirement.AgeLimitRow;
 import org.ensemblerules.retirement.CustodyStepRow;
@@ -32,6 +34,7 @@ import org.ensemblerules.strength.HydrostaticRow;
 import org.ensemblerules.strength.MethodRow;
 import org.ensemblerules.strength.RequirementRow;
 import org.ensemblerules.strength.SmallSampleRow;
+import org.ensemblerules.strength.UsedGearRow;
 
 /**
  * What a row speaks of, apart from what it says of that and in which words. Rows of two sets are
@@ -80,6 +83,9 @@ record Meaning(Class<? extends Row> table, List<String> about, List<String> says
           .put(DisposalRouteRow.class, Shape.first(4))
           .put(CustodyStepRow.class, Shape.first(1))
           .put(PfasLawRow.class, Shape.first(1))
+          .put(ForbidRow.class, Shape.first(3))
+          .put(UsedGearRow.class, Shape.first(0))
+          .put(RetentionRow.class, new Shape(List.of(1), List.of()))
           .buildOrThrow();
 
   /** The kinds of row that rule sets have. */

@@ -180,4 +180,42 @@ public sealed interface Band {
    * @return true if it does
    */
   boolean holds(Extent extent);
+
+  /**
+   * Tells whether an extent certainly lies outside the band: it is told by what the band asks for,
+   * and the band does not hold it.
+   *
+   * @param extent the extent; not null
+   * @return true if it does; false if it lies in the band or must first be measured
+   */
+  default boolean excludes(Extent extent) {
+    boolean sameScale =
+        !(this instanceof Grades grades && extent instanceof Extent.Graded given)
+            || grades.scale() == given.grade().scale();
+    return sameScale && extent.kind().equals(Optional.of(kind())) && !holds(extent);
+  }
+
+  /**
+   * Tells whether an extent can lie in this band and in another, or nobody can say because they
+   * tell it in several ways.
+   *
+   * @param other the other; not null
+   * @return false only if no extent lies in both
+   */
+  default boolean meets(Band other) {
+    if (this instanceof Range one && other instanceof Range two && one.kind() == two.kind()) {
+      return above(one.upTo(), two.over()) && above(two.upTo(), one.over());
+    }
+    if (this instanceof Counts one && other instanceof Counts two) {
+      return one.upTo() > two.over() && two.upTo() > one.over();
+    }
+    if (this instanceof Grades one && other instanceof Grades two && one.scale() == two.scale()) {
+      return one.grades().stream().anyMatch(two.grades()::contains);
+    }
+    return true;
+  }
+
+  private static boolean above(Optional<Quantity> upTo, Optional<Quantity> over) {
+    return upTo.isEmpty() || over.isEmpty() || upTo.get().compareSize(over.get()) > 0;
+  }
 }

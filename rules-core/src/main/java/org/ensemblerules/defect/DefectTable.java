@@ -1,10 +1,13 @@
 package org.ensemblerules.defect;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableListMultimap;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Site;
@@ -20,10 +23,21 @@ public final class DefectTable {
   private final ImmutableList<DefectRow> rows;
   // One array per element and use, of site times defect; a cell holds its bands in order.
   private final @Nullable List<DefectRow>[][] cells;
+  private final ImmutableListMultimap<Place, DefectRow> beside;
 
-  private DefectTable(List<DefectRow> rows, @Nullable List<DefectRow>[][] cells) {
-    this.rows = ImmutableList.copyOf(rows);
+  private DefectTable(
+      List<DefectRow> rows, @Nullable List<DefectRow>[][] cells, List<DefectRow> beside) {
+    this.rows = ImmutableList.<DefectRow>builder().addAll(rows).addAll(beside).build();
     this.cells = cells;
+    this.beside =
+        beside.stream()
+            .collect(ImmutableListMultimap.toImmutableListMultimap(Place::of, row -> row));
+  }
+
+  private record Place(ElementKind element, Use use, Site site, DefectKind defect) {
+    static Place of(DefectRow row) {
+      return new Place(row.element(), row.use(), row.site(), row.defect());
+    }
   }
 
   /**
@@ -39,13 +53,9 @@ public final class DefectTable {
     @Nullable List<DefectRow>[][] cells = emptyCells();
     Set<CellName> names = new TreeSet<>();
     for (DefectRow row : rows) {
-      if (anatomy.at(row.element(), row.use(), row.site()).isEmpty()) {
-        faults.add(
-            new TableFault(
-                row.key(),
-                "sites",
-                row.site() + " on " + row.element() + " " + row.use(),
-                "a site that the anatomy table has"));
+      Optional<TableFault> noSuchSite = noSuchSite(row, anatomy);
+      if (noSuchSite.isPresent()) {
+        faults.add(noSuchSite.get());
         continue;
       }
       int element = index(row.element(), row.use());
@@ -65,7 +75,39 @@ public final class DefectTable {
         cells[name.element()][name.cell()] = ImmutableList.copyOf(BandJoints.inOrder(bands));
       }
     }
-    return TableResult.of(faults, () -> new DefectTable(rows, cells));
+    return TableResult.of(faults, () -> new DefectTable(rows, cells, List.of()));
+  }
+
+  /**
+   * Adds rows that apply beside those of this table, as overlays have them; none replaces another,
+   * and their bands need not join.
+   *
+   * @param more the rows; not null
+   * @param anatomy which parts exist; not null
+   * @return the table of both, or a fault for each row for a part that does not exist
+   */
+  public TableResult<DefectTable> with(List<DefectRow> more, AnatomyTable anatomy) {
+    List<TableFault> faults = new ArrayList<>();
+    for (DefectRow row : more) {
+      noSuchSite(row, anatomy).ifPresent(faults::add);
+    }
+    List<DefectRow> own = rows.subList(0, rows.size() - beside.size());
+    return TableResult.of(
+        faults,
+        () ->
+            new DefectTable(
+                own, cells, Stream.concat(beside.values().stream(), more.stream()).toList()));
+  }
+
+  private static Optional<TableFault> noSuchSite(DefectRow row, AnatomyTable anatomy) {
+    return anatomy.at(row.element(), row.use(), row.site()).isPresent()
+        ? Optional.empty()
+        : Optional.of(
+            new TableFault(
+                row.key(),
+                "sites",
+                row.site() + " on " + row.element() + " " + row.use(),
+                "a site that the anatomy table has"));
   }
 
   private record CellName(int element, int cell) implements Comparable<CellName> {
@@ -87,7 +129,7 @@ public final class DefectTable {
   }
 
   /**
-   * Answers what a defect calls for.
+   * Answers what a defect calls for by the table's own rows.
    *
    * @param element the kind of element; not null
    * @param use its use; not null
@@ -110,7 +152,20 @@ public final class DefectTable {
   }
 
   /**
-   * Lists the rows for a defect at a site, one for each band.
+   * Lists the rows that were added beside this table for a defect at a site, whatever its extent.
+   *
+   * @param element the kind of element; not null
+   * @param use its use; not null
+   * @param site the part and its layer; not null
+   * @param defect what is wrong; not null
+   * @return the rows; empty if there is none
+   */
+  public List<DefectRow> beside(ElementKind element, Use use, Site site, DefectKind defect) {
+    return beside.get(new Place(element, use, site, defect));
+  }
+
+  /**
+   * Lists the table's own rows for a defect at a site, one for each band.
    *
    * @param element the kind of element; not null
    * @param use its use; not null

@@ -4,6 +4,7 @@ import com.google.common.collect.ImmutableList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Scope;
@@ -17,7 +18,8 @@ import org.ensemblerules.gear.Site;
  *
  * @param kind how the demand arises; not null
  * @param site where; not null
- * @param row the row that covers it; present exactly for {@link Kind#RULE}
+ * @param row the row that covers it; present for {@link Kind#RULE}, and for {@link
+ *     Kind#MUST_MEASURE} if a row that stands beside the table asks for it
  * @param effect what it calls for; not null
  * @param mustMeasure by what the extent must be measured; present exactly for {@link
  *     Kind#MUST_MEASURE}
@@ -57,7 +59,8 @@ public record Demand(
    * @param element the element it was found on; not null
    * @param anatomy which parts exist; not null
    * @param defects what defects call for; not null
-   * @return at least one demand, one for each site that the finding can mean
+   * @return at least one demand: for each site that the finding can mean the table's own, and one
+   *     for each row beside the table that applies or may apply
    */
   public static List<Demand> of(
       Finding finding, Element element, AnatomyTable anatomy, DefectTable defects) {
@@ -72,8 +75,29 @@ public record Demand(
               Optional.empty()));
     }
     return sites.stream()
-        .map(site -> at(site, finding, element, defects))
+        .flatMap(
+            site ->
+                Stream.concat(
+                    Stream.of(at(site, finding, element, defects)),
+                    defects.beside(element.kind(), element.use(), site, finding.defect()).stream()
+                        .flatMap(row -> beside(row, site, finding).stream())))
         .collect(ImmutableList.toImmutableList());
+  }
+
+  private static Optional<Demand> beside(DefectRow row, Site site, Finding finding) {
+    if (row.band().holds(finding.extent())) {
+      return Optional.of(
+          new Demand(Kind.RULE, site, Optional.of(row), row.effect(), Optional.empty()));
+    }
+    return row.band().excludes(finding.extent())
+        ? Optional.empty()
+        : Optional.of(
+            new Demand(
+                Kind.MUST_MEASURE,
+                site,
+                Optional.of(row),
+                new Effect.Evaluate(Check.MEASURE_EXTENT, Scope.PART),
+                Optional.of(row.band().kind())));
   }
 
   private static Demand at(Site site, Finding finding, Element element, DefectTable defects) {

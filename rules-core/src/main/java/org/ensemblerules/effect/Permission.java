@@ -30,6 +30,24 @@ public sealed interface Permission {
   }
 
   /**
+   * Such an entity might do the task, but a row forbids it.
+   *
+   * @param row the row that forbids it; not null
+   */
+  record Forbidden(ForbidRow row) implements Permission {
+    @Override
+    public String text() {
+      return row.entity()
+          + " may not do "
+          + row.task()
+          + " by "
+          + row.provenance().origin()
+          + ", row "
+          + row.key();
+    }
+  }
+
+  /**
    * They say they are the manufacturer, but not of this element.
    *
    * @param doer their name; not null

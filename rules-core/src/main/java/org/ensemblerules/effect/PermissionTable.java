@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.MarkedDate;
@@ -19,11 +20,13 @@ import org.jspecify.annotations.Nullable;
 /** Who may do what. */
 public final class PermissionTable {
   private final ImmutableList<PermissionRow> rows;
+  private final ImmutableList<ForbidRow> forbidden;
   private final @Nullable PermissionRow[][] cells;
   private final ImmutableList<ImmutableList<PermissionRow>> byTask;
 
-  private PermissionTable(List<PermissionRow> rows) {
+  private PermissionTable(List<PermissionRow> rows, List<ForbidRow> forbidden) {
     this.rows = ImmutableList.copyOf(rows);
+    this.forbidden = ImmutableList.copyOf(forbidden);
     this.cells = new PermissionRow[Task.values().length][EntityKind.values().length];
     for (PermissionRow row : rows) {
       cells[row.task().ordinal()][row.entity().ordinal()] = row;
@@ -32,7 +35,7 @@ public final class PermissionTable {
     for (Task task : Task.values()) {
       lists.add(
           rows.stream()
-              .filter(row -> row.task() == task)
+              .filter(row -> row.task() == task && forbids(task, row.entity()).isEmpty())
               .sorted(Comparator.comparing(PermissionRow::entity))
               .collect(ImmutableList.toImmutableList()));
     }
@@ -66,7 +69,38 @@ public final class PermissionTable {
           new TableFault(
               rows.get(0).key(), "task", "nobody may do " + missing, "a doer for every task"));
     }
-    return TableResult.of(faults, () -> new PermissionTable(rows));
+    return TableResult.of(faults, () -> new PermissionTable(rows, List.of()));
+  }
+
+  /**
+   * Forbids entities to do tasks, as overlays do.
+   *
+   * @param more the rows that forbid; not null
+   * @return the table with them, or a fault for each task that they leave to nobody
+   */
+  public TableResult<PermissionTable> with(List<ForbidRow> more) {
+    List<ForbidRow> all = Stream.concat(forbidden.stream(), more.stream()).toList();
+    PermissionTable table = new PermissionTable(rows, all);
+    List<TableFault> faults = new ArrayList<>();
+    for (ForbidRow row : more) {
+      if (table.permitted(row.task()).isEmpty() && !permitted(row.task()).isEmpty()) {
+        faults.add(
+            new TableFault(
+                row.key(),
+                "entities",
+                row.entity() + " forbidden to do " + row.task() + ", which then nobody may do",
+                "at least one of "
+                    + permitted(row.task()).stream().map(PermissionRow::entity).toList()
+                    + " left to do it"));
+      }
+    }
+    return TableResult.of(faults, () -> table);
+  }
+
+  private Optional<ForbidRow> forbids(Task task, EntityKind entity) {
+    return forbidden.stream()
+        .filter(row -> row.task() == task && row.entity() == entity)
+        .findFirst();
   }
 
   /**
@@ -82,6 +116,10 @@ public final class PermissionTable {
     PermissionRow row = cells[task.ordinal()][doer.kind().ordinal()];
     if (row == null) {
       return new Permission.NotThisEntity(doer.kind(), task);
+    }
+    Optional<ForbidRow> forbids = forbids(task, doer.kind());
+    if (forbids.isPresent()) {
+      return new Permission.Forbidden(forbids.get());
     }
     if (doer.kind() == EntityKind.MANUFACTURER && !made(doer, element)) {
       return new Permission.NotThisManufacturer(doer.name(), manufacturers(element));
@@ -187,7 +225,16 @@ public final class PermissionTable {
   }
 
   /**
-   * Returns all rows.
+   * Returns the rows that forbid.
+   *
+   * @return the rows in the order given; never null
+   */
+  public List<ForbidRow> forbidden() {
+    return forbidden;
+  }
+
+  /**
+   * Returns all rows that permit, those that others forbid included.
    *
    * @return the rows in table order; never null
    */

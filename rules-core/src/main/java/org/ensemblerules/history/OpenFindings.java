@@ -168,7 +168,11 @@ public final class OpenFindings {
   }
 
   private static Set<Check> afterwards(Demand demand) {
-    return demand.row().map(DefectRow::afterwards).orElse(Set.of());
+    return demand
+        .row()
+        .filter(row -> demand.kind() == Demand.Kind.RULE)
+        .map(DefectRow::afterwards)
+        .orElse(Set.of());
   }
 
   /** Holds an event against a demand; empty if it was not meant to settle the finding. */

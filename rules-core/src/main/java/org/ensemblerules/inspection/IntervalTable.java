@@ -1,6 +1,7 @@
 package org.ensemblerules.inspection;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableListMultimap;
 import com.google.common.collect.ImmutableMap;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -19,14 +20,23 @@ import org.ensemblerules.source.TableResult;
 
 /** How long elements may stay in service without an inspection of each kind. */
 public final class IntervalTable {
-  private record Cell(InspectionKind inspection, ElementKind element, Use use) {}
+  private record Cell(InspectionKind inspection, ElementKind element, Use use) {
+    static Cell of(IntervalRow row) {
+      return new Cell(row.inspection(), row.element(), row.use());
+    }
+  }
 
   private final ImmutableList<IntervalRow> rows;
   private final ImmutableMap<Cell, IntervalRow> cells;
+  private final ImmutableListMultimap<Cell, IntervalRow> beside;
 
-  private IntervalTable(List<IntervalRow> rows, Map<Cell, IntervalRow> cells) {
-    this.rows = ImmutableList.copyOf(rows);
+  private IntervalTable(
+      List<IntervalRow> rows, Map<Cell, IntervalRow> cells, List<IntervalRow> beside) {
+    this.rows = ImmutableList.<IntervalRow>builder().addAll(rows).addAll(beside).build();
     this.cells = ImmutableMap.copyOf(cells);
+    this.beside =
+        beside.stream()
+            .collect(ImmutableListMultimap.toImmutableListMultimap(Cell::of, row -> row));
   }
 
   /**
@@ -39,7 +49,7 @@ public final class IntervalTable {
     List<TableFault> faults = new ArrayList<>();
     Map<Cell, IntervalRow> cells = new LinkedHashMap<>();
     for (IntervalRow row : rows) {
-      Cell cell = new Cell(row.inspection(), row.element(), row.use());
+      Cell cell = Cell.of(row);
       if (cells.putIfAbsent(cell, row) != null) {
         faults.add(
             new TableFault(
@@ -49,15 +59,42 @@ public final class IntervalTable {
                 "each inspection once per element and use"));
       }
     }
-    return TableResult.of(faults, () -> new IntervalTable(rows, cells));
+    return TableResult.of(faults, () -> new IntervalTable(rows, cells, List.of()));
   }
 
   /**
-   * Finds the row for a kind of inspection of an element.
+   * Adds rows that apply beside those of this table, as overlays have them; none replaces another.
+   *
+   * @param more the rows; not null
+   * @return the table of both; never null
+   */
+  public IntervalTable with(List<IntervalRow> more) {
+    return new IntervalTable(
+        cells.values().asList(),
+        cells,
+        Stream.concat(beside.values().stream(), more.stream()).toList());
+  }
+
+  /**
+   * Lists the rows for a kind of inspection of an element. Each must be kept.
    *
    * @param inspection the kind of inspection; not null
    * @param element the element; not null
-   * @return the row; empty if the table sets no interval
+   * @return the rows, those added beside the table last; empty if there is none
+   */
+  public List<IntervalRow> rows(InspectionKind inspection, Element element) {
+    return Stream.concat(
+            row(inspection, element).stream(),
+            beside.get(new Cell(inspection, element.kind(), element.use())).stream())
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  /**
+   * Finds the table's own row for a kind of inspection of an element.
+   *
+   * @param inspection the kind of inspection; not null
+   * @param element the element; not null
+   * @return the row; empty if the table itself sets no interval
    */
   public Optional<IntervalRow> row(InspectionKind inspection, Element element) {
     return Optional.ofNullable(cells.get(new Cell(inspection, element.kind(), element.use())));

@@ -1,12 +1,14 @@
 package org.ensemblerules.retirement;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableListMultimap;
 import com.google.common.collect.ImmutableMap;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
@@ -16,14 +18,22 @@ import org.ensemblerules.source.TableResult;
 
 /** How old elements and their layers may become. */
 public final class AgeLimitTable {
-  private record Cell(ElementKind element, Use use, Optional<LayerKind> layer) {}
+  private record Cell(ElementKind element, Use use, Optional<LayerKind> layer) {
+    static Cell of(AgeLimitRow row) {
+      return new Cell(row.element(), row.use(), row.layer());
+    }
+  }
 
   private final ImmutableList<AgeLimitRow> rows;
   private final ImmutableMap<Cell, AgeLimitRow> cells;
+  private final ImmutableListMultimap<Cell, AgeLimitRow> beside;
 
-  private AgeLimitTable(List<AgeLimitRow> rows, Map<Cell, AgeLimitRow> cells) {
-    this.rows = ImmutableList.copyOf(rows);
+  private AgeLimitTable(Map<Cell, AgeLimitRow> cells, List<AgeLimitRow> beside) {
+    this.rows = ImmutableList.<AgeLimitRow>builder().addAll(cells.values()).addAll(beside).build();
     this.cells = ImmutableMap.copyOf(cells);
+    this.beside =
+        beside.stream()
+            .collect(ImmutableListMultimap.toImmutableListMultimap(Cell::of, row -> row));
   }
 
   /**
@@ -36,19 +46,50 @@ public final class AgeLimitTable {
     List<TableFault> faults = new ArrayList<>();
     Map<Cell, AgeLimitRow> cells = new LinkedHashMap<>();
     for (AgeLimitRow row : rows) {
-      Cell cell = new Cell(row.element(), row.use(), row.layer());
+      Cell cell = Cell.of(row);
       if (cells.putIfAbsent(cell, row) != null) {
         faults.add(
             new TableFault(row.key(), "layers", cell.toString(), "each element and layer once"));
       }
     }
-    return TableResult.of(faults, () -> new AgeLimitTable(rows, cells));
+    return TableResult.of(faults, () -> new AgeLimitTable(cells, List.of()));
+  }
+
+  /**
+   * Adds rows that apply beside those of this table, as overlays have them; none replaces another.
+   *
+   * @param more the rows; not null
+   * @return the table of both; never null
+   */
+  public AgeLimitTable with(List<AgeLimitRow> more) {
+    return new AgeLimitTable(
+        cells, Stream.concat(beside.values().stream(), more.stream()).toList());
+  }
+
+  /**
+   * Answers for each row that applies by when age takes an element or a layer out of service; the
+   * first day of all counts.
+   *
+   * @param element the kind of element; not null
+   * @param use its use; not null
+   * @param layer the labelled layer; empty for an element with one label of its own
+   * @param manufactured when it was made; not null
+   * @return the answer of the table's own row, then those of the rows added beside it; never empty
+   */
+  public List<AgeAnswer> answers(
+      ElementKind element, Use use, Optional<LayerKind> layer, MarkedDate manufactured) {
+    return Stream.concat(
+            Stream.of(answer(element, use, layer, manufactured)),
+            beside.get(new Cell(element, use, layer)).stream()
+                .map(row -> answer(row, manufactured)))
+        .collect(ImmutableList.toImmutableList());
   }
 
   /**
    * Answers by when age takes an element or a layer out of service. Age counts from the earliest
    * day that the date of manufacture can mean; the first day out is that day plus the limit. A
-   * limit that ends on 29 February of a common year ends on 28 February.
+   * limit that ends on 29 February of a common year ends on 28 February. Only the table's own rows
+   * are asked, not those added beside them.
    *
    * @param element the kind of element; not null
    * @param use its use; not null
@@ -59,9 +100,10 @@ public final class AgeLimitTable {
   public AgeAnswer answer(
       ElementKind element, Use use, Optional<LayerKind> layer, MarkedDate manufactured) {
     AgeLimitRow row = cells.get(new Cell(element, use, layer));
-    if (row == null) {
-      return new AgeAnswer.NoRule();
-    }
+    return row == null ? new AgeAnswer.NoRule() : answer(row, manufactured);
+  }
+
+  private static AgeAnswer answer(AgeLimitRow row, MarkedDate manufactured) {
     if (row.limit() instanceof AgeLimit.Years limit) {
       return manufactured
           .earliest()

@@ -1,7 +1,9 @@
 package org.ensemblerules.ruleset;
 
+import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSortedMap;
 import com.google.common.collect.Maps;
+import java.util.List;
 import java.util.Map;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.InvalidValueException;
@@ -10,11 +12,15 @@ import org.ensemblerules.source.InvalidValueException;
  * Which rules a verdict was computed with.
  *
  * @param editions the edition chosen for each subject; not null
+ * @param overlays the overlays laid over them, in the order of their names; not null
  * @param revisions the revision of each table file, by its name; not null
  * @param fingerprint SHA-256 of all rows in canonical form, 64 hexadecimal digits; not null
  */
 public record Identity(
-    Map<Subject, EditionId> editions, Map<String, Integer> revisions, String fingerprint) {
+    Map<Subject, EditionId> editions,
+    List<EditionId> overlays,
+    Map<String, Integer> revisions,
+    String fingerprint) {
   /**
    * Copies the maps.
    *
@@ -22,6 +28,7 @@ public record Identity(
    */
   public Identity {
     editions = Maps.immutableEnumMap(editions);
+    overlays = ImmutableList.copyOf(overlays);
     revisions = ImmutableSortedMap.copyOf(revisions);
     InvalidValueException.require(
         fingerprint.matches("[0-9a-f]{64}"),

@@ -2,11 +2,13 @@ package org.ensemblerules.ruleset;
 
 import com.google.common.collect.Maps;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.ensemblerules.care.CareRoutes;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.Permission;
@@ -19,6 +21,7 @@ import org.ensemblerules.history.Validity;
 import org.ensemblerules.record.FileReport;
 import org.ensemblerules.record.RecordCheck;
 import org.ensemblerules.record.RecordFile;
+import org.ensemblerules.record.Retained;
 import org.ensemblerules.repair.RepairOrders;
 import org.ensemblerules.repair.RepairTables;
 import org.ensemblerules.schedule.Cleanings;
@@ -37,14 +40,28 @@ public final class RuleSet {
   private final Schedule schedule;
   private final CareRoutes careRoutes;
   private final RepairOrders repairOrders;
+  private final Tables base;
+  private final Layers layers;
 
-  private RuleSet(Map<Subject, Edition> editions, Tables tables, Map<String, Integer> revisions) {
+  private RuleSet(
+      Map<Subject, Edition> editions,
+      Tables base,
+      Tables tables,
+      Map<String, Integer> revisions,
+      Layers layers) {
     this.editions = Maps.immutableEnumMap(editions);
+    this.base = Objects.requireNonNull(base, "base");
+    this.layers = Objects.requireNonNull(layers, "layers");
     this.tables = Objects.requireNonNull(tables, "tables");
     Map<Subject, EditionId> ids =
         editions.entrySet().stream()
             .collect(Collectors.toMap(Map.Entry::getKey, entry -> entry.getValue().id()));
-    this.identity = new Identity(ids, revisions, Fingerprint.of(tables.rows()));
+    this.identity =
+        new Identity(
+            ids,
+            layers.all().stream().map(Overlay::id).toList(),
+            revisions,
+            Fingerprint.of(tables.rows()));
     this.validity =
         new Validity(
             tables.anatomy(), tables.conditions(), tables.checkLimits(), tables.care().limits());
@@ -91,7 +108,47 @@ public final class RuleSet {
    */
   public static RuleSet of(
       Map<Subject, Edition> editions, Tables tables, Map<String, Integer> revisions) {
-    return new RuleSet(editions, tables, revisions);
+    return new RuleSet(editions, tables, tables, revisions, new Layers(List.of()));
+  }
+
+  /**
+   * Lays overlays over these rules, beside those laid before. The order in which they are given
+   * never matters. These rules themselves stay as they are.
+   *
+   * @param overlays the overlays; not null
+   * @param asOf the day for which the rules are composed: what begins to hold only later is
+   *     refused; not null
+   * @return the rules with the overlays, or every fault of every one of them; never null
+   */
+  public OverlayResult with(List<Overlay> overlays, LocalDate asOf) {
+    Layers all = new Layers(Stream.concat(layers.all().stream(), overlays.stream()).toList());
+    List<Tables> laid = new ArrayList<>(1);
+    List<OverlayFault> faults = Overlaying.lay(base, all, asOf, laid::add);
+    return faults.isEmpty()
+        ? new OverlayResult.Overlaid(
+            new RuleSet(editions, base, laid.get(0), identity.revisions(), all))
+        : new OverlayResult.Refused(faults);
+  }
+
+  /**
+   * Returns the overlays laid over the editions.
+   *
+   * @return the overlays in the order of their names; empty if there is none; never null
+   */
+  public List<Overlay> overlays() {
+    return layers.all();
+  }
+
+  /**
+   * Tells how long a file is kept. Each answer holds; the latest day counts.
+   *
+   * @param file the file; not null
+   * @return an answer for each row on retention; empty if no overlay sets a time; never null
+   */
+  public List<Retained> retention(RecordFile file) {
+    return tables.retention().stream()
+        .map(row -> new Retained(row, row.policy().keepThrough(file)))
+        .toList();
   }
 
   /**

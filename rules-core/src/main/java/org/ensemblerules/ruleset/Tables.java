@@ -13,10 +13,12 @@ import org.ensemblerules.fieldcheck.StrongerTable;
 import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.IntervalTable;
+import org.ensemblerules.record.RetentionRow;
 import org.ensemblerules.retirement.AgeLimitTable;
 import org.ensemblerules.schedule.TaskTable;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.strength.StrengthTables;
+import org.ensemblerules.strength.UsedGearRow;
 
 /**
  * The compiled tables of a rule set, one for each question. A table that is not given is empty: it
@@ -37,6 +39,8 @@ public final class Tables {
   private final CareTables care;
   private final TaskTable tasks;
   private final RecordTables records;
+  private final ImmutableList<UsedGearRow> usedGear;
+  private final ImmutableList<RetentionRow> retention;
 
   private Tables(Builder builder) {
     this.anatomy = builder.anatomy;
@@ -53,6 +57,8 @@ public final class Tables {
     this.care = builder.care;
     this.tasks = builder.tasks;
     this.records = builder.records;
+    this.usedGear = ImmutableList.copyOf(builder.usedGear);
+    this.retention = ImmutableList.copyOf(builder.retention);
   }
 
   /**
@@ -84,7 +90,9 @@ public final class Tables {
         .strength(strength)
         .care(care)
         .tasks(tasks)
-        .records(records);
+        .records(records)
+        .usedGear(usedGear)
+        .retention(retention);
   }
 
   /**
@@ -214,6 +222,24 @@ public final class Tables {
   }
 
   /**
+   * Returns the policies on the strength of used gear; each applies.
+   *
+   * @return the rows; empty if there is none, as no edition has one; never null
+   */
+  public List<UsedGearRow> usedGear() {
+    return usedGear;
+  }
+
+  /**
+   * Returns how long files are kept; each applies.
+   *
+   * @return the rows; empty if there is none, as no edition has one; never null
+   */
+  public List<RetentionRow> retention() {
+    return retention;
+  }
+
+  /**
    * Returns the rows of all tables.
    *
    * @return the rows, table by table; never null
@@ -222,6 +248,7 @@ public final class Tables {
     return Stream.<List<? extends Row>>of(
             anatomy.rows(),
             permissions.rows(),
+            permissions.forbidden(),
             checks.rows(),
             defects.rows(),
             criteria.rows(),
@@ -234,7 +261,9 @@ public final class Tables {
             strength.rows(),
             care.rows(),
             tasks.rows(),
-            records.rows())
+            records.rows(),
+            usedGear,
+            retention)
         .flatMap(List::stream)
         .collect(ImmutableList.toImmutableList());
   }
@@ -256,6 +285,8 @@ public final class Tables {
     private CareTables care;
     private TaskTable tasks = TaskTable.of(List.of()).orElseThrow();
     private RecordTables records = RecordTables.none();
+    private List<UsedGearRow> usedGear = List.of();
+    private List<RetentionRow> retention = List.of();
 
     private Builder(AnatomyTable anatomy, CheckTable checks) {
       this.anatomy = Objects.requireNonNull(anatomy, "anatomy");
@@ -394,6 +425,28 @@ public final class Tables {
      */
     public Builder records(RecordTables tables) {
       records = Objects.requireNonNull(tables, "records");
+      return this;
+    }
+
+    /**
+     * Sets the policies on the strength of used gear.
+     *
+     * @param rows the rows; not null
+     * @return this builder
+     */
+    public Builder usedGear(List<UsedGearRow> rows) {
+      usedGear = List.copyOf(rows);
+      return this;
+    }
+
+    /**
+     * Sets how long files are kept.
+     *
+     * @param rows the rows; not null
+     * @return this builder
+     */
+    public Builder retention(List<RetentionRow> rows) {
+      retention = List.copyOf(rows);
       return this;
     }
 

@@ -1,9 +1,14 @@
 package org.ensemblerules.schedule;
 
+import com.google.common.collect.Sets;
 import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.source.InvalidValueException;
 
 /** What on record discharges a task. */
 public sealed interface DoneBy {
@@ -21,6 +26,74 @@ public sealed interface DoneBy {
     @Override
     public String text() {
       return kind + " inspection";
+    }
+  }
+
+  /**
+   * An inspection that counts, of any of several kinds, made by somebody of certain kinds: a duty
+   * of its own beside the edition's, as laws of places ask for.
+   *
+   * @param kinds the kinds, at least one; not null
+   * @param by who must have made it, at least one kind; not null
+   */
+  record InspectedBy(Set<InspectionKind> kinds, Set<EntityKind> by) implements DoneBy {
+    /**
+     * Checks that something can discharge it.
+     *
+     * @throws InvalidValueException if a set is empty
+     */
+    public InspectedBy {
+      kinds = Sets.immutableEnumSet(kinds);
+      by = Sets.immutableEnumSet(by);
+      InvalidValueException.require(
+          !kinds.isEmpty(), "DoneBy.inspections", kinds, "at least one kind");
+      InvalidValueException.require(!by.isEmpty(), "DoneBy.by", by, "at least one kind of doer");
+    }
+
+    /**
+     * Returns the kind that asks for least.
+     *
+     * @return the first of the kinds in the order of their names' list; never null
+     */
+    public InspectionKind least() {
+      return kinds.iterator().next();
+    }
+
+    @Override
+    public String text() {
+      return joined(kinds) + " inspection by " + joined(by);
+    }
+  }
+
+  /**
+   * A cleaning that counts, of any of several kinds.
+   *
+   * @param kinds the kinds, at least one; not null
+   */
+  record CleanedAs(Set<CleaningKind> kinds) implements DoneBy {
+    /**
+     * Checks that something can discharge it.
+     *
+     * @throws InvalidValueException if the set is empty
+     */
+    public CleanedAs {
+      kinds = Sets.immutableEnumSet(kinds);
+      InvalidValueException.require(
+          !kinds.isEmpty(), "DoneBy.cleanings", kinds, "at least one kind");
+    }
+
+    /**
+     * Returns the kind that asks for least.
+     *
+     * @return the first of the kinds in the order of their names' list; never null
+     */
+    public CleaningKind least() {
+      return kinds.iterator().next();
+    }
+
+    @Override
+    public String text() {
+      return joined(kinds) + " cleaning";
     }
   }
 
@@ -64,4 +137,8 @@ public sealed interface DoneBy {
    * @return the text; never null
    */
   String text();
+
+  private static String joined(Set<? extends Enum<?>> names) {
+    return names.stream().map(Enum::name).collect(Collectors.joining(" or "));
+  }
 }

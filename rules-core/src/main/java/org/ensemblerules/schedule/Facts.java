@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.ensemblerules.care.Exposure;
 import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
@@ -101,20 +102,21 @@ final class Facts {
   /** When something was done that counts; {@code occasion} as the trigger asks for it. */
   Done done(DoneBy doneBy, Optional<Trigger> trigger) {
     if (doneBy instanceof DoneBy.Inspected asked) {
-      Optional<Occasion> occasion = trigger.flatMap(Facts::occasion);
-      return new Done(
-          inspected(asked.kind()).map(Event::when),
-          inspected(asked.kind())
-              .filter(done -> Optional.of(done.inspection().occasion()).equals(occasion))
-              .map(Event::when));
+      return inspected(inspected(asked.kind()).toList(), trigger);
+    }
+    if (doneBy instanceof DoneBy.InspectedBy asked) {
+      return inspected(
+          counting.stream()
+              .filter(done -> asked.kinds().contains(done.inspection().kind()))
+              .filter(done -> asked.by().contains(done.inspection().by().kind()))
+              .toList(),
+          trigger);
     }
     if (doneBy instanceof DoneBy.Cleaned asked) {
-      return new Done(
-          history().events(Event.Cleaned.class).stream()
-              .filter(done -> done.kind() == asked.kind() && certainlyHappened(done))
-              .filter(done -> tables.cleanings().count(element(), done))
-              .map(Event::when),
-          Stream.empty());
+      return cleaned(Set.of(asked.kind()));
+    }
+    if (doneBy instanceof DoneBy.CleanedAs asked) {
+      return cleaned(asked.kinds());
     }
     Check asked = ((DoneBy.Checked) doneBy).check();
     return new Done(
@@ -122,6 +124,24 @@ final class Facts {
             .filter(done -> done.check() == asked && done.result() == CheckResult.PASSED)
             .filter(this::certainlyHappened)
             .filter(this::permitted)
+            .map(Event::when),
+        Stream.empty());
+  }
+
+  private static Done inspected(List<Event.Inspected> found, Optional<Trigger> trigger) {
+    Optional<Occasion> occasion = trigger.flatMap(Facts::occasion);
+    return new Done(
+        found.stream().map(Event::when),
+        found.stream()
+            .filter(done -> Optional.of(done.inspection().occasion()).equals(occasion))
+            .map(Event::when));
+  }
+
+  private Done cleaned(Set<CleaningKind> kinds) {
+    return new Done(
+        history().events(Event.Cleaned.class).stream()
+            .filter(done -> kinds.contains(done.kind()) && certainlyHappened(done))
+            .filter(done -> tables.cleanings().count(element(), done))
             .map(Event::when),
         Stream.empty());
   }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.defect.DefectRow;
+import org.ensemblerules.defect.Demand;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
@@ -37,16 +38,21 @@ final class OtherDues {
     if (labels.isEmpty()) {
       due.add(age(Optional.empty(), Optional.empty(), Optional.empty(), "no label is known"));
     }
-    labels.forEach((layer, label) -> age(layer, label).ifPresent(due::add));
+    labels.forEach((layer, label) -> due.addAll(age(layer, label)));
     return due;
   }
 
-  private Optional<Due> age(Optional<LayerKind> layer, Label label) {
-    AgeAnswer answer =
-        facts
-            .tables()
-            .ageLimits()
-            .answer(facts.element().kind(), facts.element().use(), layer, label.manufactured());
+  private List<Due> age(Optional<LayerKind> layer, Label label) {
+    return facts
+        .tables()
+        .ageLimits()
+        .answers(facts.element().kind(), facts.element().use(), layer, label.manufactured())
+        .stream()
+        .flatMap(answer -> age(layer, label, answer).stream())
+        .toList();
+  }
+
+  private static Optional<Due> age(Optional<LayerKind> layer, Label label, AgeAnswer answer) {
     String why = "made " + label.manufactured() + "; " + answer.text();
     if (answer instanceof AgeAnswer.LeavesOn leaves) {
       return Optional.of(age(layer, Optional.of(leaves.row()), Optional.of(leaves.lastDay()), why));
@@ -79,7 +85,12 @@ final class OtherDues {
               .filter(facts::certainlyHappened)
               .map(Event::when)
               .max(When.LAST_CERTAIN);
-      Set<Check> afterwards = open.demand().row().map(DefectRow::afterwards).orElse(Set.of());
+      Set<Check> afterwards =
+          open.demand()
+              .row()
+              .filter(row -> open.demand().kind() == Demand.Kind.RULE)
+              .map(DefectRow::afterwards)
+              .orElse(Set.of());
       for (Check check : afterwards) {
         done.filter(when -> !passed(check, answering, when))
             .ifPresent(when -> due.add(check(open, check, when)));

@@ -52,8 +52,10 @@ public final class Schedule {
       if (row.timing() instanceof Timing.After after) {
         new Calls(facts, row, after).due().ifPresent(due::add);
       } else {
-        rounds(facts, row)
-            .ifPresentOrElse(rounds -> rounds.due().ifPresent(due::add), () -> due.add(noRow(row)));
+        if (!ruled(facts, row)) {
+          due.add(noRow(row));
+        }
+        rounds(facts, row).forEach(rounds -> rounds.due().ifPresent(due::add));
       }
     }
     boolean out = !OutOfService.openAt(record.history(), asOf).isEmpty();
@@ -74,7 +76,10 @@ public final class Schedule {
     Facts facts = facts(record, asOf);
     ImmutableList.Builder<Exempt> exempt = ImmutableList.builder();
     for (TaskRow row : tables.tasks().rows(record.element())) {
-      rounds(facts, row).flatMap(Rounds::exempt).ifPresent(why -> exempt.add(new Exempt(row, why)));
+      rounds(facts, row).stream()
+          .flatMap(rounds -> rounds.exempt().stream())
+          .distinct()
+          .forEach(why -> exempt.add(new Exempt(row, why)));
     }
     return exempt.build();
   }
@@ -95,7 +100,7 @@ public final class Schedule {
       if (row.timing() instanceof Timing.After after) {
         new Calls(facts, row, after).missed(end, missed::add);
       } else {
-        rounds(facts, row).ifPresent(rounds -> rounds.missed(end, missed::add));
+        rounds(facts, row).forEach(rounds -> rounds.missed(end, missed::add));
       }
     }
     return missed.stream().sorted(Missed.ORDER).collect(ImmutableList.toImmutableList());
@@ -137,7 +142,7 @@ public final class Schedule {
       if (row.timing() instanceof Timing.After after) {
         new Calls(facts, row, after).planned(from, to, planned::add);
       } else {
-        rounds(facts, row).ifPresent(rounds -> rounds.planned(from, to, planned::add));
+        rounds(facts, row).forEach(rounds -> rounds.planned(from, to, planned::add));
       }
     }
     return planned.stream().sorted(Planned.ORDER).collect(ImmutableList.toImmutableList());
@@ -148,19 +153,25 @@ public final class Schedule {
         tables, Objects.requireNonNull(record, "record"), Objects.requireNonNull(asOf, "asOf"));
   }
 
-  /** Empty for what has no interval: one that follows a trigger, or that no row covers. */
-  private Optional<Rounds> rounds(Facts facts, TaskRow row) {
+  /** None for what has no interval: what follows a trigger, or what no row covers. */
+  private List<Rounds> rounds(Facts facts, TaskRow row) {
     if (row.timing() instanceof Timing.Every every) {
-      return Optional.of(new Rounds(facts, row, row, every));
+      return List.of(new Rounds(facts, row, row, every));
     }
     if (row.timing() instanceof Timing.ByInterval
         && row.doneBy() instanceof DoneBy.Inspected inspected) {
-      return tables
-          .intervals()
-          .row(inspected.kind(), facts.element())
-          .map(interval -> new Rounds(facts, row, interval, every(interval, facts)));
+      return tables.intervals().rows(inspected.kind(), facts.element()).stream()
+          .map(interval -> new Rounds(facts, row, interval, every(interval, facts)))
+          .toList();
     }
-    return Optional.empty();
+    return List.of();
+  }
+
+  /** Whether the row itself, or the table's own interval, says how often; rows beside it do not. */
+  private boolean ruled(Facts facts, TaskRow row) {
+    return row.timing() instanceof Timing.Every
+        || (row.doneBy() instanceof DoneBy.Inspected inspected
+            && tables.intervals().row(inspected.kind(), facts.element()).isPresent());
   }
 
   private static Timing.Every every(IntervalRow interval, Facts facts) {

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.TableResult;
@@ -17,6 +18,8 @@ import org.ensemblerules.source.TableResult;
 /** Which tasks elements have, and when. Rows stand beside each other; none replaces another. */
 public final class TaskTable {
   private record Cell(ElementKind element, Use use) {}
+
+  private record Said(EditionId by, List<String> what) {}
 
   private final ImmutableList<TaskRow> rows;
   private final ImmutableListMultimap<Cell, TaskRow> cells;
@@ -35,16 +38,17 @@ public final class TaskTable {
    *
    * @param rows the rows; not null
    * @return the table, or a fault for each key named twice and each row that says again what
-   *     another says
+   *     another of the same origin says
    */
   public static TableResult<TaskTable> of(List<TaskRow> rows) {
     List<TableFault> faults = new ArrayList<>();
     Set<RowKey> keys = new HashSet<>();
-    Set<List<String>> said = new HashSet<>();
+    // A layer may say again what another says; each then stands for itself.
+    Set<Said> said = new HashSet<>();
     for (TaskRow row : rows) {
       if (!keys.add(row.key())) {
         faults.add(new TableFault(row.key(), "key", row.key().value(), "each key once"));
-      } else if (!said.add(row.canonical())) {
+      } else if (!said.add(new Said(row.provenance().origin(), row.canonical()))) {
         faults.add(
             new TableFault(
                 row.key(),

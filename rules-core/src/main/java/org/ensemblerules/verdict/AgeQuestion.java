@@ -26,9 +26,10 @@ final class AgeQuestion {
     for (Optional<LayerKind> layer : file.labelled().layers()) {
       MarkedDate made =
           file.labelled().label(layer).map(Label::manufactured).orElse(MarkedDate.unknown());
-      AgeAnswer answer =
-          file.tables().ageLimits().answer(element.kind(), element.use(), layer, made);
-      ages.add(new LayerAge(layer, made, answer));
+      file.tables()
+          .ageLimits()
+          .answers(element.kind(), element.use(), layer, made)
+          .forEach(answer -> ages.add(new LayerAge(layer, made, answer)));
     }
     return ages.build();
   }

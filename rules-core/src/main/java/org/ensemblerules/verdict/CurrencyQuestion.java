@@ -31,38 +31,43 @@ final class CurrencyQuestion {
 
   private static void current(
       CaseFile file, InspectionKind kind, boolean always, Consumer<Reason> reasons) {
-    Optional<IntervalRow> row = file.tables().intervals().row(kind, file.element());
+    List<IntervalRow> rows = file.tables().intervals().rows(kind, file.element());
     boolean criteria =
         !file.tables()
             .criteria()
             .required(kind, file.element().kind(), file.element().use())
             .isEmpty();
-    if (row.isEmpty()) {
-      if (always || criteria) {
-        reasons.accept(
-            reason(
-                ReasonKind.NO_RULE,
-                Optional.empty(),
-                "no row says how often " + kind + " inspection is due",
-                new Effect.Evaluate(Check.EXPERT_EVALUATION, Scope.ELEMENT)));
-      }
-      return;
-    }
-    Optional<LocalDate> last = last(file, kind);
-    Optional<LocalDate> dueBy = IntervalTable.dueBy(row.get(), file.element(), last);
-    if (dueBy.isEmpty() || file.asOf().isAfter(dueBy.get())) {
+    // Rows beside the table add to what it asks; they do not fill its gap.
+    boolean ruled = file.tables().intervals().row(kind, file.element()).isPresent();
+    if (!ruled && (always || criteria)) {
       reasons.accept(
           reason(
-              ReasonKind.INSPECTION_NOT_CURRENT,
-              Optional.of(row.get()),
-              kind
-                  + " inspection: "
-                  + last.map(day -> "last one that counts " + day).orElse("none that counts")
-                  + dueBy
-                      .map(day -> ", due by " + day)
-                      .orElse(", and not known since when in service"),
-              new Effect.Evaluate(kind.check(), Scope.ELEMENT)));
+              ReasonKind.NO_RULE,
+              Optional.empty(),
+              "no row says how often " + kind + " inspection is due",
+              new Effect.Evaluate(Check.EXPERT_EVALUATION, Scope.ELEMENT)));
     }
+    Optional<LocalDate> last = last(file, kind);
+    rows.forEach(row -> current(file, row, last).ifPresent(reasons));
+  }
+
+  private static Optional<Reason> current(
+      CaseFile file, IntervalRow row, Optional<LocalDate> last) {
+    Optional<LocalDate> dueBy = IntervalTable.dueBy(row, file.element(), last);
+    if (dueBy.isPresent() && !file.asOf().isAfter(dueBy.get())) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        reason(
+            ReasonKind.INSPECTION_NOT_CURRENT,
+            Optional.of(row),
+            row.inspection()
+                + " inspection: "
+                + last.map(day -> "last one that counts " + day).orElse("none that counts")
+                + dueBy
+                    .map(day -> ", due by " + day)
+                    .orElse(", and not known since when in service"),
+            new Effect.Evaluate(row.inspection().check(), Scope.ELEMENT)));
   }
 
   /** The day of the last inspection that counts; an imprecise one discharges at its earliest. */

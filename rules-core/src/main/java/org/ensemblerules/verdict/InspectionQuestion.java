@@ -9,6 +9,7 @@ import org.ensemblerules.defect.Finding;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.Permission;
 import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Part;
@@ -64,7 +65,9 @@ final class InspectionQuestion {
       reasons.accept(
           reason(
               ReasonKind.INSPECTION_DOES_NOT_COUNT,
-              Optional.empty(),
+              standing.permission() instanceof Permission.Forbidden forbidden
+                  ? Optional.of(forbidden.row())
+                  : Optional.empty(),
               WHOLE,
               which + " by " + inspection.by().name() + ": " + standing.permission().text(),
               again));

@@ -66,7 +66,7 @@ public record Reason(
       }
       return Sets.immutableEnumSet(duties);
     }
-    return defectRow().map(DefectRow::handling).orElse(Set.of());
+    return covering().map(DefectRow::handling).orElse(Set.of());
   }
 
   /**
@@ -75,7 +75,7 @@ public record Reason(
    * @return the checks; never null
    */
   public Set<Check> afterwards() {
-    return defectRow().map(DefectRow::afterwards).orElse(Set.of());
+    return covering().map(DefectRow::afterwards).orElse(Set.of());
   }
 
   /**
@@ -127,6 +127,11 @@ public record Reason(
       return Optional.of("Seen restated elsewhere, not read in the source itself.");
     }
     return Optional.empty();
+  }
+
+  /** The row of a defect whose extent is known to lie in the row's band. */
+  private Optional<DefectRow> covering() {
+    return defectRow().filter(covers -> kind != ReasonKind.MUST_MEASURE);
   }
 
   private Optional<DefectRow> defectRow() {

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.Part;
@@ -55,10 +56,18 @@ final class TaskQuestion {
     if (doneBy instanceof DoneBy.Cleaned cleaned) {
       return new Effect.Clean(cleaned.kind(), Scope.ELEMENT);
     }
-    return new Effect.Evaluate(
-        doneBy instanceof DoneBy.Inspected inspected
-            ? inspected.kind().check()
-            : ((DoneBy.Checked) doneBy).check(),
-        Scope.ELEMENT);
+    if (doneBy instanceof DoneBy.CleanedAs cleaned) {
+      return new Effect.Clean(cleaned.least(), Scope.ELEMENT);
+    }
+    return new Effect.Evaluate(check(doneBy), Scope.ELEMENT);
+  }
+
+  private static Check check(DoneBy doneBy) {
+    if (doneBy instanceof DoneBy.Inspected inspected) {
+      return inspected.kind().check();
+    }
+    return doneBy instanceof DoneBy.InspectedBy inspected
+        ? inspected.least().check()
+        : ((DoneBy.Checked) doneBy).check();
   }
 }

@@ -13,9 +13,11 @@ import org.ensemblerules.strength.DirectionResult;
 import org.ensemblerules.strength.Judge;
 import org.ensemblerules.strength.MethodRow;
 import org.ensemblerules.strength.Outcome;
+import org.ensemblerules.strength.Purpose;
 import org.ensemblerules.strength.SpecimenOrigin;
 import org.ensemblerules.strength.StrengthResult;
 import org.ensemblerules.strength.TestReport;
+import org.ensemblerules.strength.UsedGearRow;
 
 /**
  * What do test reports come to? A test that meets its requirement closes nothing: it speaks for its
@@ -36,19 +38,26 @@ final class TestQuestion {
                 "the report is of a " + report.element() + " " + report.use(),
                 new Effect.Evaluate(Check.RECORD_CORRECTION, Scope.ELEMENT)));
       } else {
-        judge(file, tested, reasons);
+        judge(file, tested, tested.purpose(), Optional.empty(), reasons);
+        for (UsedGearRow policy : file.tables().usedGear()) {
+          policy
+              .purpose(tested.purpose())
+              .ifPresent(purpose -> judge(file, tested, purpose, Optional.of(policy), reasons));
+        }
+        specimensCut(file, tested).ifPresent(reasons);
       }
     }
   }
 
-  private static void judge(CaseFile file, Event.Tested tested, Consumer<Reason> reasons) {
+  private static void judge(
+      CaseFile file,
+      Event.Tested tested,
+      Purpose purpose,
+      Optional<Row> policy,
+      Consumer<Reason> reasons) {
     StrengthResult result =
         Judge.judge(
-            file.tables().strength(),
-            tested.product(),
-            tested.report(),
-            tested.purpose(),
-            tested.rule());
+            file.tables().strength(), tested.product(), tested.report(), purpose, tested.rule());
     boolean evaluated =
         file.rules()
             .openFindings()
@@ -59,7 +68,7 @@ final class TestQuestion {
         reasons.accept(
             reason(
                 met ? ReasonKind.TEST_MET : ReasonKind.TEST_NOT_MET,
-                Optional.of(judged.requirement()),
+                policy.or(() -> Optional.of(judged.requirement())),
                 tested,
                 text(judged),
                 met
@@ -70,12 +79,11 @@ final class TestQuestion {
       reasons.accept(
           reason(
               ReasonKind.TEST_WITHOUT_RESULT,
-              none.requirement().<Row>map(row -> row),
+              policy.or(() -> none.requirement()),
               tested,
               "no result, " + none.reason() + ": " + none.detail(),
               new Effect.Evaluate(Check.EXPERT_EVALUATION, Scope.ELEMENT)));
     }
-    specimensCut(file, tested).ifPresent(reasons);
   }
 
   /** Whatever a destructive test came to, the element that its specimens were cut from is gone. */

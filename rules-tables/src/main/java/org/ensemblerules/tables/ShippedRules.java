@@ -9,6 +9,8 @@ import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.Source;
+import org.ensemblerules.source.SourceId;
 
 /**
  * The rule sets that come with this library, one for each edition that has all tables. They are
@@ -47,6 +49,11 @@ public final class ShippedRules {
    */
   public static Optional<RuleSet> of(EditionId edition) {
     return Optional.ofNullable(Holder.SETS.get(edition));
+  }
+
+  /** Returns the sources that the shipped rows cite. */
+  static Map<SourceId, Source> sources() {
+    return Holder.TABLES.sources();
   }
 
   /**

@@ -73,6 +73,7 @@ class VerdictJsonTest {
                     + "'text':'Invented: computed from reports.'}],"
                     + "'rules':{'editions':{'PRODUCT':'INVENTED_2015',"
                     + "'INSPECTION':'INVENTED_2015','AGE':'INVENTED_2015'},"
+                    + "'overlays':[],"
                     + "'revisions':{'invented/ages.json':1,'invented/defects.json':3},"
                     + "'fingerprint':'"));
   }

@@ -107,6 +107,7 @@ public final class VerdictTree {
     identity.revisions().forEach((file, revision) -> revisions.put(file, (int) revision));
     return new Fields()
         .put("editions", editions.node())
+        .list("overlays", identity.overlays())
         .put("revisions", revisions.node())
         .put("fingerprint", identity.fingerprint())
         .node();

@@ -2,9 +2,11 @@ package org.ensemblerules.tables.load;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.schedule.DoneBy;
 import org.ensemblerules.schedule.Start;
@@ -19,7 +21,9 @@ import org.ensemblerules.tables.json.ObjectCursor;
 final class ScheduleReaders {
   private enum DoneKind {
     INSPECTED,
+    INSPECTED_BY,
     CLEANED,
+    CLEANED_AS,
     CHECKED
   }
 
@@ -63,6 +67,17 @@ final class ScheduleReaders {
         Optional<InspectionKind> inspection =
             done.required("inspection", value -> value.enumOf(InspectionKind.class));
         yield done.make(() -> new DoneBy.Inspected(inspection.orElseThrow()));
+      }
+      case INSPECTED_BY -> {
+        Optional<Set<InspectionKind>> kinds =
+            done.required("inspections", value -> value.setOf(InspectionKind.class));
+        Optional<Set<EntityKind>> by = done.required("by", value -> value.setOf(EntityKind.class));
+        yield done.make(() -> new DoneBy.InspectedBy(kinds.orElseThrow(), by.orElseThrow()));
+      }
+      case CLEANED_AS -> {
+        Optional<Set<CleaningKind>> kinds =
+            done.required("cleanings", value -> value.setOf(CleaningKind.class));
+        yield done.make(() -> new DoneBy.CleanedAs(kinds.orElseThrow()));
       }
       case CLEANED -> {
         Optional<CleaningKind> cleaning =

@@ -35,7 +35,7 @@ final class SourcesReader {
     return file.make(() -> new Sources(sources, head.revision(TABLE, Optional.empty())));
   }
 
-  private static Optional<Source> source(ObjectCursor row) {
+  static Optional<Source> source(ObjectCursor row) {
     Optional<SourceId> id = row.required("id", ValueReaders::sourceId);
     Optional<SourceKind> kind = row.required("kind", at -> at.enumOf(SourceKind.class));
     Optional<String> title = row.required("title", JsonCursor::text);

@@ -33,6 +33,7 @@ final class AssessCommand implements Callable<Integer> {
   private final Clock clock;
 
   @Mixin private final RulesOption rulesOption = new RulesOption();
+  @Mixin private final OverlayOption overlayOption = new OverlayOption();
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(paramLabel = "FILE", description = "File to read; - for the standard input.")
@@ -57,8 +58,8 @@ final class AssessCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    RuleSet rules = rulesOption.rules(spec);
     LocalDate day = asOf.orElseGet(() -> LocalDate.now(clock));
+    RuleSet rules = overlayOption.over(rulesOption.rules(spec), day);
     refuseToOverwriteInput();
     PrintWriter err = spec.commandLine().getErr();
     if (asOf.isEmpty()) {

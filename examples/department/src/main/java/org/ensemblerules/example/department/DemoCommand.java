@@ -32,8 +32,10 @@ final class DemoCommand implements Callable<Integer> {
   }
 
   static int run(DemoOptions options, CommandSpec spec) throws IOException {
-    RuleSet rules = options.rules().rules(spec);
-    List<DemoElement> elements = DemoDepartment.elements(rules);
+    RuleSet edition = options.rules().rules(spec);
+    RuleSet rules = options.overlay().over(edition, options.asOf());
+    // What the department did is the same whatever stands beside the edition.
+    List<DemoElement> elements = DemoDepartment.elements(edition);
     List<Judged> judged = new ArrayList<>();
     for (DemoElement element : elements) {
       judged.add(

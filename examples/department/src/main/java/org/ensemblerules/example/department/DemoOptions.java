@@ -10,6 +10,7 @@ import picocli.CommandLine.Option;
 /** The options of the main job on the invented department. */
 final class DemoOptions {
   @Mixin private final RulesOption rules = new RulesOption();
+  @Mixin private final OverlayOption overlay = new OverlayOption();
 
   @Option(
       names = "--as-of",
@@ -31,6 +32,10 @@ final class DemoOptions {
 
   RulesOption rules() {
     return rules;
+  }
+
+  OverlayOption overlay() {
+    return overlay;
   }
 
   LocalDate asOf() {

@@ -102,6 +102,11 @@ final class DepartmentProgram {
       err.println(command.qualifiedName() + ": " + failure.getMessage());
       return ExitCodes.FILE;
     }
+    if (failure instanceof RefusedException) {
+      err.println(failure.getMessage());
+      err.println(command.qualifiedName() + ": refused; nothing was judged");
+      return ExitCodes.USAGE;
+    }
     err.println(command.qualifiedName() + ": a fault of the program itself");
     failure.printStackTrace(err);
     return ExitCodes.FAULT;

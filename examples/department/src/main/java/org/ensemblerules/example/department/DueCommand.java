@@ -41,6 +41,7 @@ final class DueCommand implements Callable<Integer> {
   private final Clock clock;
 
   @Mixin private final RulesOption rulesOption = new RulesOption();
+  @Mixin private final OverlayOption overlayOption = new OverlayOption();
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(
@@ -89,11 +90,12 @@ final class DueCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    RuleSet rules = rulesOption.rules(spec);
+    RuleSet edition = rulesOption.rules(spec);
     LocalDate day =
         asOf.orElseGet(() -> file.isPresent() ? LocalDate.now(clock) : DemoDepartment.AS_OF);
+    RuleSet rules = overlayOption.over(edition, day);
     List<ServiceRecord> records = new ArrayList<>();
-    int bad = read(rules, records);
+    int bad = read(edition, records);
     PrintWriter out = spec.commandLine().getOut();
     if (element.isPresent()) {
       out.print(calendar(rules, chosen(records, element.get()), day));

@@ -11,7 +11,10 @@ final class ExitCodes {
   /** Some lines were bad; the others were judged. */
   static final int BAD_LINES = 1;
 
-  /** The command line is wrong, or names an edition, element or inspection that does not exist. */
+  /**
+   * The command line is wrong, or names an edition, element or inspection that does not exist, or an
+   * overlay that is refused.
+   */
   static final int USAGE = 2;
 
   /** A file cannot be read or written. */
@@ -30,7 +33,7 @@ final class ExitCodes {
     meanings.put(
         " " + USAGE,
         "the command line is wrong, or names an edition, element or inspection that does not"
-            + " exist");
+            + " exist, or an overlay that is refused");
     meanings.put(" " + FILE, "a file cannot be read or written");
     meanings.put(" " + FAULT, "a fault of the program itself");
     return meanings;

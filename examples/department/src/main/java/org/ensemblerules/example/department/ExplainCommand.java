@@ -31,6 +31,7 @@ final class ExplainCommand implements Callable<Integer> {
   private final Clock clock;
 
   @Mixin private final RulesOption rulesOption = new RulesOption();
+  @Mixin private final OverlayOption overlayOption = new OverlayOption();
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(paramLabel = "ID", description = "The element's name, as in 1-03-COAT.")
@@ -54,9 +55,11 @@ final class ExplainCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    RuleSet rules = rulesOption.rules(spec);
+    LocalDate day =
+        asOf.orElseGet(() -> file.isPresent() ? LocalDate.now(clock) : DemoDepartment.AS_OF);
+    RuleSet rules = overlayOption.over(rulesOption.rules(spec), day);
     DemoElement element =
-        (file.isPresent() ? inFile(file.get()) : inDepartment(rules))
+        (file.isPresent() ? inFile(file.get()) : inDepartment(rulesOption.rules(spec)))
             .orElseThrow(
                 () ->
                     new ParameterException(
@@ -65,8 +68,6 @@ final class ExplainCommand implements Callable<Integer> {
                             + id
                             + ", allowed: the name of an element in "
                             + file.orElse("the invented department, as in 1-03-COAT")));
-    LocalDate day =
-        asOf.orElseGet(() -> file.isPresent() ? LocalDate.now(clock) : DemoDepartment.AS_OF);
     Optional<String> story = Optional.of(element.story()).filter(text -> !text.isEmpty());
     Judged judged = new Judged(story, Assess.assess(rules, element.assessment(), day));
     spec.commandLine().getOut().print(DepartmentReport.of(judged));

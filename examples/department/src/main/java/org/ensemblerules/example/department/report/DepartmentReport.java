@@ -77,7 +77,12 @@ public final class DepartmentReport {
         rules.editions().entrySet().stream()
             .map(entry -> PlainWords.of(entry.getKey()) + " by " + entry.getValue())
             .collect(Collectors.joining(", "));
-    page.wrapped("Rules: ", editions + "; fingerprint " + rules.fingerprint());
+    String overlays =
+        rules.overlays().isEmpty()
+            ? ""
+            : "; overlays "
+                + rules.overlays().stream().map(Object::toString).collect(Collectors.joining(", "));
+    page.wrapped("Rules: ", editions + overlays + "; fingerprint " + rules.fingerprint());
   }
 
   private static void noted(TextPage page, List<Judged> all) {

@@ -73,7 +73,13 @@ final class ReasonText {
   private static String basis(Reason reason) {
     return reason
         .row()
-        .map(row -> row.provenance().basis().text() + "; row " + row.key())
+        .map(
+            row ->
+                row.provenance().basis().text()
+                    + "; row "
+                    + row.key()
+                    + " of "
+                    + row.provenance().origin())
         .orElseGet(() -> withoutRow(reason.kind()));
   }
 

@@ -1,0 +1,89 @@
+package org.ensemblerules.example.department;
+
+import java.io.IOException;
+import java.nio.charset.MalformedInputException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.tables.JsonFault;
+import org.ensemblerules.tables.Loaded;
+import org.ensemblerules.tables.OverlayFile;
+import org.ensemblerules.tables.OverlayJson;
+import org.ensemblerules.tables.ShippedOverlays;
+import picocli.CommandLine.Option;
+
+/** What stands beside the edition to judge by. */
+final class OverlayOption {
+  // No file of an overlay is longer; a larger one is not even read.
+  private static final long MOST_BYTES = 4_000_000;
+
+  @Option(
+      names = "--overlay",
+      paramLabel = "FILE",
+      description = {
+        "Overlay to lay over the edition: a JSON file, or the name of one that comes with the",
+        "library, as in WASHINGTON. May be given several times."
+      })
+  private List<String> overlays = List.of();
+
+  /**
+   * Lays the overlays over rules.
+   *
+   * @throws RefusedException if an overlay is refused; it lists every fault
+   */
+  RuleSet over(RuleSet base, LocalDate asOf) throws IOException {
+    List<JsonFault> faults = new ArrayList<>();
+    List<OverlayFile> files = new ArrayList<>();
+    for (String name : overlays) {
+      Optional<OverlayFile> shipped =
+          ShippedOverlays.all().stream()
+              .filter(file -> file.overlay().id().value().equals(name))
+              .findFirst();
+      Loaded<OverlayFile> read =
+          shipped.isPresent() ? new Loaded.Ok<>(shipped.get()) : OverlayJson.read(name, text(name));
+      take(read, faults).ifPresent(files::add);
+    }
+    if (faults.isEmpty() && !files.isEmpty()) {
+      Optional<RuleSet> laid = take(OverlayJson.lay(base, files, asOf), faults);
+      if (laid.isPresent()) {
+        return laid.get();
+      }
+    }
+    if (!faults.isEmpty()) {
+      throw new RefusedException(faults.stream().map(JsonFault::toString).toList());
+    }
+    return base;
+  }
+
+  private static <T> Optional<T> take(Loaded<T> loaded, List<JsonFault> faults) {
+    if (loaded instanceof Loaded.Ok<T> ok) {
+      return Optional.of(ok.value());
+    }
+    faults.addAll(((Loaded.Refused<T>) loaded).faults());
+    return Optional.empty();
+  }
+
+  private static String text(String name) throws IOException {
+    try {
+      Path path = Path.of(name);
+      if (Files.size(path) > MOST_BYTES) {
+        throw new RefusedException(
+            List.of(
+                name + "#: found " + Files.size(path) + " bytes, allowed: at most " + MOST_BYTES));
+      }
+      return Files.readString(path);
+    } catch (InvalidPathException e) {
+      throw new IOException("cannot read " + name + ": " + e.getReason(), e);
+    } catch (MalformedInputException e) {
+      throw new IOException("cannot read " + name + ": not in UTF-8", e);
+    } catch (FileSystemException e) {
+      throw new IOException("cannot read " + name + ": " + Failures.why(e), e);
+    }
+  }
+}

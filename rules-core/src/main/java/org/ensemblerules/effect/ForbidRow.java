@@ -1,0 +1,27 @@
+package org.ensemblerules.effect;
+
+import java.util.List;
+import java.util.Objects;
+import org.ensemblerules.source.Provenance;
+import org.ensemblerules.source.Row;
+
+/**
+ * Says that an entity may not do a task, whatever other rows permit.
+ *
+ * @param provenance where the row comes from; not null
+ * @param task the task; not null
+ * @param entity who may not do it; not null
+ */
+public record ForbidRow(Provenance provenance, Task task, EntityKind entity) implements Row {
+  /** Checks for nulls. */
+  public ForbidRow {
+    Objects.requireNonNull(provenance, "provenance");
+    Objects.requireNonNull(task, "task");
+    Objects.requireNonNull(entity, "entity");
+  }
+
+  @Override
+  public List<String> canonical() {
+    return List.of("forbidden", task.name(), entity.name());
+  }
+}

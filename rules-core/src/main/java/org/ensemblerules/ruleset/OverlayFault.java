@@ -1,0 +1,47 @@
+package org.ensemblerules.ruleset;
+
+import java.util.Objects;
+import java.util.Optional;
+import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.Row;
+import org.ensemblerules.source.RowKey;
+
+/**
+ * Why an overlay was refused.
+ *
+ * @param overlay which one; not null
+ * @param row the row at fault; empty if the fault lies in its head
+ * @param field the field at fault, as in the overlay's file; not null
+ * @param found what was found; not null
+ * @param allowed what is allowed; not null
+ * @param loosens the row that it would loosen; empty if that is not the fault
+ */
+public record OverlayFault(
+    EditionId overlay,
+    Optional<RowKey> row,
+    String field,
+    String found,
+    String allowed,
+    Optional<Row> loosens) {
+  /** Checks for nulls. */
+  public OverlayFault {
+    Objects.requireNonNull(overlay, "overlay");
+    Objects.requireNonNull(row, "row");
+    Objects.requireNonNull(field, "field");
+    Objects.requireNonNull(found, "found");
+    Objects.requireNonNull(allowed, "allowed");
+    Objects.requireNonNull(loosens, "loosens");
+  }
+
+  @Override
+  public String toString() {
+    return overlay
+        + row.map(key -> ", row " + key).orElse("")
+        + ", "
+        + field
+        + ": found "
+        + found
+        + ", allowed: "
+        + allowed;
+  }
+}

@@ -1,0 +1,9 @@
+package org.ensemblerules.ruleset;
+
+/** What sort of layer an overlay is. */
+public enum OverlayKind {
+  /** What the law of a place asks beside the edition. */
+  LAW_OF_PLACE,
+  /** What a department asks of itself; it stands on every law of a place given with it. */
+  DEPARTMENT_POLICY
+}

@@ -1,0 +1,54 @@
+package org.ensemblerules.ruleset;
+
+import com.google.common.collect.ImmutableList;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import org.ensemblerules.source.InvalidValueException;
+
+/** The outcome of laying overlays over a rule set: rules, or every fault at once. */
+public sealed interface OverlayResult {
+  /**
+   * The overlays apply.
+   *
+   * @param rules the rules with them; not null
+   */
+  record Overlaid(RuleSet rules) implements OverlayResult {
+    /** Checks for null. */
+    public Overlaid {
+      Objects.requireNonNull(rules, "rules");
+    }
+  }
+
+  /**
+   * At least one overlay is at fault; none is applied.
+   *
+   * @param faults every fault, at least one
+   */
+  record Refused(List<OverlayFault> faults) implements OverlayResult {
+    /**
+     * Copies the faults.
+     *
+     * @throws InvalidValueException if there is no fault
+     */
+    public Refused {
+      faults = ImmutableList.copyOf(faults);
+      InvalidValueException.require(!faults.isEmpty(), "Refused.faults", faults, "at least one");
+    }
+  }
+
+  /**
+   * Returns the rules, for callers that know their overlays to be sound.
+   *
+   * @return the rules; never null
+   * @throws IllegalStateException if an overlay was refused; the message lists every fault
+   */
+  default RuleSet orElseThrow() {
+    if (this instanceof Overlaid overlaid) {
+      return overlaid.rules();
+    }
+    throw new IllegalStateException(
+        ((Refused) this)
+            .faults().stream().map(OverlayFault::toString).collect(Collectors.joining("\n")));
+  }
+}

@@ -1,0 +1,87 @@
+package org.ensemblerules.ruleset;
+
+import com.google.common.collect.ImmutableList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.ensemblerules.defect.DefectRow;
+import org.ensemblerules.effect.ForbidRow;
+import org.ensemblerules.inspection.IntervalRow;
+import org.ensemblerules.record.RetentionRow;
+import org.ensemblerules.retirement.AgeLimitRow;
+import org.ensemblerules.schedule.TaskRow;
+import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.source.Row;
+import org.ensemblerules.strength.UsedGearRow;
+
+/**
+ * The rows that an overlay adds.
+ *
+ * @param intervals how long elements may stay without an inspection; not null
+ * @param tasks which tasks are due when; not null
+ * @param defects what defects call for, which may be that gear is retired; not null
+ * @param ageLimits how old elements may become; not null
+ * @param forbidden who may not do what; not null
+ * @param usedGear what used gear must hold when tested; not null
+ * @param retention how long files are kept; not null
+ */
+public record OverlayRows(
+    List<IntervalRow> intervals,
+    List<TaskRow> tasks,
+    List<DefectRow> defects,
+    List<AgeLimitRow> ageLimits,
+    List<ForbidRow> forbidden,
+    List<UsedGearRow> usedGear,
+    List<RetentionRow> retention) {
+  /** Copies the lists. */
+  public OverlayRows {
+    intervals = ImmutableList.copyOf(intervals);
+    tasks = ImmutableList.copyOf(tasks);
+    defects = ImmutableList.copyOf(defects);
+    ageLimits = ImmutableList.copyOf(ageLimits);
+    forbidden = ImmutableList.copyOf(forbidden);
+    usedGear = ImmutableList.copyOf(usedGear);
+    retention = ImmutableList.copyOf(retention);
+  }
+
+  /**
+   * Sorts rows by what they are.
+   *
+   * @param rows rows of the kinds that an overlay may add; not null
+   * @return the rows; never null
+   * @throws InvalidValueException if a row is of another kind
+   */
+  public static OverlayRows of(List<? extends Row> rows) {
+    OverlayRows sorted =
+        new OverlayRows(
+            only(IntervalRow.class, rows),
+            only(TaskRow.class, rows),
+            only(DefectRow.class, rows),
+            only(AgeLimitRow.class, rows),
+            only(ForbidRow.class, rows),
+            only(UsedGearRow.class, rows),
+            only(RetentionRow.class, rows));
+    InvalidValueException.require(
+        sorted.all().size() == rows.size(),
+        "OverlayRows.rows",
+        rows.size() - sorted.all().size() + " rows of other kinds",
+        "rows of intervals, tasks, defects, age limits, who is forbidden what, used gear and"
+            + " retention");
+    return sorted;
+  }
+
+  private static <R extends Row> List<R> only(Class<R> kind, List<? extends Row> rows) {
+    return rows.stream().filter(kind::isInstance).map(kind::cast).toList();
+  }
+
+  /**
+   * Returns all rows.
+   *
+   * @return the rows, kind by kind; never null
+   */
+  public List<Row> all() {
+    return Stream.<List<? extends Row>>of(
+            intervals, tasks, defects, ageLimits, forbidden, usedGear, retention)
+        .flatMap(List::stream)
+        .collect(ImmutableList.toImmutableList());
+  }
+}

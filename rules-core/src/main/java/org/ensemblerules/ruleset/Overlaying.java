@@ -1,0 +1,97 @@
+package org.ensemblerules.ruleset;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import org.ensemblerules.defect.DefectTable;
+import org.ensemblerules.effect.PermissionTable;
+import org.ensemblerules.schedule.TaskTable;
+import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.Row;
+import org.ensemblerules.source.RowKey;
+import org.ensemblerules.source.TableFault;
+import org.ensemblerules.source.TableResult;
+
+/** Lays overlays over tables, or says everything that is wrong with them. */
+final class Overlaying {
+  private final Tables base;
+  private final Layers layers;
+  private final List<OverlayFault> faults = new ArrayList<>();
+
+  private Overlaying(Tables base, Layers layers) {
+    this.base = base;
+    this.layers = layers;
+  }
+
+  /** Returns the faults; if there is none, the taker has got the tables. */
+  static List<OverlayFault> lay(
+      Tables base, Layers layers, LocalDate asOf, Consumer<Tables> taker) {
+    Overlaying overlaying = new Overlaying(base, layers);
+    layers.faults(base, asOf, overlaying.faults::add);
+    for (Overlay overlay : layers.all()) {
+      new Looser(overlay, base, layers.below(overlay), overlaying.faults::add).find();
+    }
+    Optional<Tables> tables = overlaying.tables();
+    if (overlaying.faults.isEmpty()) {
+      taker.accept(tables.orElseThrow());
+    }
+    return List.copyOf(overlaying.faults);
+  }
+
+  private Optional<Tables> tables() {
+    Optional<DefectTable> defects =
+        sound(
+            base.defects().with(rows(OverlayRows::defects), base.anatomy()),
+            rows(OverlayRows::defects));
+    Optional<PermissionTable> permissions =
+        sound(base.permissions().with(rows(OverlayRows::forbidden)), rows(OverlayRows::forbidden));
+    // A key named twice was told already.
+    TableResult<TaskTable> tasks = base.tasks().with(rows(OverlayRows::tasks));
+    if (faults.isEmpty()) {
+      sound(tasks, rows(OverlayRows::tasks));
+    }
+    return faults.isEmpty()
+        ? Optional.of(
+            base.toBuilder()
+                .defects(defects.orElseThrow())
+                .permissions(permissions.orElseThrow())
+                .tasks(tasks.orElseThrow())
+                .intervals(base.intervals().with(rows(OverlayRows::intervals)))
+                .ageLimits(base.ageLimits().with(rows(OverlayRows::ageLimits)))
+                .usedGear(rows(OverlayRows::usedGear))
+                .retention(rows(OverlayRows::retention))
+                .build())
+        : Optional.empty();
+  }
+
+  private <R extends Row> List<R> rows(Function<OverlayRows, List<R>> kind) {
+    return layers.all().stream().flatMap(each -> kind.apply(each.rows()).stream()).toList();
+  }
+
+  private <T> Optional<T> sound(TableResult<T> result, List<? extends Row> rows) {
+    if (result instanceof TableResult.Sound<T> sound) {
+      return Optional.of(sound.table());
+    }
+    Map<RowKey, EditionId> origins = new HashMap<>();
+    rows.forEach(row -> origins.put(row.key(), row.provenance().origin()));
+    for (TableFault fault : ((TableResult.Faulty<T>) result).faults()) {
+      Optional.ofNullable(origins.get(fault.row()))
+          .ifPresent(
+              origin ->
+                  faults.add(
+                      new OverlayFault(
+                          origin,
+                          Optional.of(fault.row()),
+                          fault.field(),
+                          fault.found(),
+                          fault.allowed(),
+                          Optional.empty())));
+    }
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,140 @@
+package org.ensemblerules.laws;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.Collectors;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Assume;
+import net.jqwik.api.EdgeCasesMode;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.PropertyDefaults;
+import net.jqwik.api.Provide;
+import net.jqwik.api.domains.Domain;
+import net.jqwik.api.domains.DomainContext;
+import org.ensemblerules.ruleset.Overlay;
+import org.ensemblerules.ruleset.OverlayFault;
+import org.ensemblerules.ruleset.OverlayResult;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.testkit.ArbitrariesOfOverlays;
+import org.ensemblerules.testkit.Cases;
+import org.ensemblerules.testkit.FrozenRules;
+import org.ensemblerules.testkit.GearCase;
+import org.ensemblerules.testkit.VerdictContent;
+import org.ensemblerules.verdict.Assess;
+import org.ensemblerules.verdict.Service;
+import org.ensemblerules.verdict.Verdict;
+
+/** What an overlay adds takes nothing away, whatever it adds and in whatever order it comes. */
+@Domain(Cases.class)
+@Domain(DomainContext.Global.class)
+@PropertyDefaults(tries = 1000, edgeCases = EdgeCasesMode.NONE)
+class OverlayLawsProperties {
+  @Provide
+  Arbitrary<Overlay> first() {
+    return ArbitrariesOfOverlays.named("LAYER_A");
+  }
+
+  @Provide
+  Arbitrary<Overlay> second() {
+    return ArbitrariesOfOverlays.named("LAYER_B");
+  }
+
+  @Property
+  void noActionGoesAndNothingComesBack(
+      @ForAll GearCase given, @ForAll("first") Overlay one, @ForAll("second") Overlay two) {
+    RuleSet base = FrozenRules.rules();
+    List<Overlay> sound =
+        List.of(one, two).stream()
+            .filter(
+                each -> base.with(List.of(each), given.asOf()) instanceof OverlayResult.Overlaid)
+            .toList();
+    OverlayResult result = base.with(sound, given.asOf());
+    Assume.that(!sound.isEmpty() && result instanceof OverlayResult.Overlaid);
+    RuleSet rules = result.orElseThrow();
+    Verdict before = given.verdict();
+    Verdict after = Assess.assess(rules, given.assessment(), given.asOf());
+    assertThat(VerdictContent.demanded(after)).containsAll(VerdictContent.demanded(before));
+    assertThat(after.handling()).containsAll(before.handling());
+    if (before.service() == Service.OUT) {
+      assertThat(after.service()).isEqualTo(Service.OUT);
+    }
+    assertThat(rules.identity().fingerprint()).isNotEqualTo(base.identity().fingerprint());
+    assertThat(after.due().stream().map(due -> due.task() + " " + due.layer() + " " + due.by()))
+        .containsAll(
+            before.due().stream()
+                .map(due -> due.task() + " " + due.layer() + " " + due.by())
+                .filter(text -> !anythingForbidden(sound))
+                .toList());
+  }
+
+  private static boolean anythingForbidden(List<Overlay> overlays) {
+    return overlays.stream().anyMatch(each -> !each.rows().forbidden().isEmpty());
+  }
+
+  @Property
+  void orderNeverMatters(
+      @ForAll GearCase given,
+      @ForAll("first") Overlay one,
+      @ForAll("second") Overlay two,
+      @ForAll Random random) {
+    List<Overlay> stirred = new ArrayList<>(List.of(one, two));
+    Collections.shuffle(stirred, random);
+    RuleSet base = FrozenRules.rules();
+    OverlayResult together = base.with(List.of(one, two), given.asOf());
+    OverlayResult other = base.with(stirred, given.asOf());
+    if (together instanceof OverlayResult.Refused refused) {
+      assertThat(((OverlayResult.Refused) other).faults()).isEqualTo(refused.faults());
+      return;
+    }
+    same(given, together.orElseThrow(), other.orElseThrow());
+    if (base.with(List.of(one), given.asOf()) instanceof OverlayResult.Overlaid first) {
+      same(
+          given,
+          together.orElseThrow(),
+          first.rules().with(List.of(two), given.asOf()).orElseThrow());
+    }
+  }
+
+  private static void same(GearCase given, RuleSet one, RuleSet other) {
+    assertThat(other.identity()).isEqualTo(one.identity());
+    assertThat(VerdictContent.of(Assess.assess(other, given.assessment(), given.asOf())))
+        .isEqualTo(VerdictContent.of(Assess.assess(one, given.assessment(), given.asOf())));
+  }
+
+  @Property
+  void whatIsAddedNamesItsLayer(@ForAll GearCase given, @ForAll("first") Overlay one) {
+    OverlayResult result = FrozenRules.rules().with(List.of(one), given.asOf());
+    Assume.that(result instanceof OverlayResult.Overlaid && one.rows().forbidden().isEmpty());
+    Verdict after = Assess.assess(result.orElseThrow(), given.assessment(), given.asOf());
+    Set<Object> before = new HashSet<>(given.verdict().reasons());
+    assertThat(after.reasons().stream().filter(reason -> !before.contains(reason)))
+        .allSatisfy(
+            reason ->
+                assertThat(reason.row().orElseThrow().provenance().origin()).isEqualTo(one.id()));
+  }
+
+  @Property
+  void aRefusalNamesItsRowsAndLeavesTheRulesAsTheyWere(
+      @ForAll("first") Overlay one, @ForAll GearCase given) {
+    String before = FrozenRules.rules().identity().fingerprint();
+    OverlayResult result = FrozenRules.rules().with(List.of(one), given.asOf());
+    if (result instanceof OverlayResult.Refused refused) {
+      Set<Object> keys =
+          one.rows().all().stream().map(row -> row.key()).collect(Collectors.toSet());
+      for (OverlayFault fault : refused.faults()) {
+        assertThat(fault.overlay()).isEqualTo(one.id());
+        assertThat(fault.row()).isPresent().get().isIn(keys);
+        fault.loosens().ifPresent(row -> assertThat(fault.found()).contains(row.key().value()));
+      }
+    }
+    assertThat(FrozenRules.rules().identity().fingerprint()).isEqualTo(before);
+    assertThat(FrozenRules.rules().overlays()).isEmpty();
+  }
+}

@@ -1,0 +1,229 @@
+package org.ensemblerules.shipped;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.effect.Doer;
+import org.ensemblerules.effect.EntityKind;
+import org.ensemblerules.effect.Task;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.Use;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.History;
+import org.ensemblerules.history.When;
+import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.source.Basis;
+import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.Row;
+import org.ensemblerules.source.Seen;
+import org.ensemblerules.tables.OverlayFile;
+import org.ensemblerules.tables.OverlayJson;
+import org.ensemblerules.tables.ShippedOverlays;
+import org.ensemblerules.testkit.ShippedGear;
+import org.ensemblerules.testkit.ShippedGear.Kind;
+import org.ensemblerules.verdict.Assess;
+import org.ensemblerules.verdict.Assessment;
+import org.ensemblerules.verdict.Reason;
+import org.ensemblerules.verdict.ReasonKind;
+import org.ensemblerules.verdict.Service;
+import org.ensemblerules.verdict.Verdict;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What laws of places add, held against the regulations themselves. */
+class ShippedOverlaysTest {
+  private static final Kind COAT = new Kind(ElementKind.COAT, Use.STRUCTURAL);
+
+  static List<EditionId> editions() {
+    return ShippedEditions.WITH_INSPECTION;
+  }
+
+  private static RuleSet with(EditionId edition, String... overlays) {
+    return OverlayJson.lay(
+            ShippedEditions.rules(edition),
+            Set.of(overlays).stream()
+                .map(name -> ShippedOverlays.of(new EditionId(name)).orElseThrow())
+                .toList(),
+            ShippedGear.AS_OF)
+        .orElseThrow();
+  }
+
+  private static Assessment lookedOver(RuleSet rules, List<Event> besides, LocalDate day) {
+    List<Event> events = new ArrayList<>(ShippedGear.events(rules, COAT));
+    events.addAll(besides);
+    return Assessment.builder(ShippedGear.element(rules, COAT).build())
+        .history(History.of(events))
+        .inspection(
+            ShippedGear.inspection(rules, InspectionKind.ROUTINE, COAT, MarkedDate.of(day)).build())
+        .build();
+  }
+
+  // WAC 296-305-02002(5), State of Washington: structural clothing is inspected twice a year by a
+  // person whom the employer has qualified, never more than six months apart.
+  @ParameterizedTest
+  @MethodSource("editions")
+  void aCoatInspectedSevenMonthsAgoIsOutInWashington(EditionId edition) {
+    RuleSet base = ShippedEditions.rules(edition);
+    RuleSet rules = with(edition, "WASHINGTON");
+    LocalDate last = ShippedGear.LAST_IN_FULL;
+    LocalDate day = last.plusMonths(7);
+    // The look of the wearer on the day itself is none by a person whom the employer qualified.
+    assertThat(Assess.service(base, lookedOver(base, List.of(), day), day)).isEqualTo(Service.IN);
+    Verdict verdict = Assess.assess(rules, lookedOver(rules, List.of(), day), day);
+    assertThat(verdict.service()).isEqualTo(Service.OUT);
+    Reason reason = verdict.reasons().get(0);
+    assertThat(verdict.reasons()).hasSize(1);
+    assertThat(reason.kind()).isEqualTo(ReasonKind.TASK_DUE);
+    assertThat(reason.seen()).contains("in time until " + last.plusMonths(6));
+    assertThat(reason.row().orElseThrow().provenance().origin())
+        .isEqualTo(new EditionId("WASHINGTON"));
+    assertThat(verdict.due())
+        .anySatisfy(
+            due -> {
+              assertThat(due.task().value()).isEqualTo("six-month-inspection");
+              assertThat(due.by()).contains(last.plusMonths(6));
+            });
+    LocalDate lastDay = last.plusMonths(6);
+    assertThat(Assess.service(rules, lookedOver(rules, List.of(), lastDay), lastDay))
+        .isEqualTo(Service.IN);
+    assertThat(
+            Assess.service(
+                rules, lookedOver(rules, List.of(), lastDay.plusDays(1)), lastDay.plusDays(1)))
+        .isEqualTo(Service.OUT);
+  }
+
+  // The same rule does not ask that the person hold what an advanced inspection needs; and such an
+  // inspection does not discharge the yearly advanced one.
+  @ParameterizedTest
+  @MethodSource("editions")
+  void anInspectionByThePersonQualifiedKeepsTheSixMonthsAndNotTheYear(EditionId edition) {
+    RuleSet rules = with(edition, "WASHINGTON");
+    LocalDate last = ShippedGear.LAST_IN_FULL;
+    Doer qualified = new Doer("The department's person", EntityKind.ORGANIZATION, List.of());
+    List<Event> looked = new ArrayList<>();
+    for (int months : List.of(5, 10)) {
+      Inspection full =
+          ShippedGear.inspection(
+                  rules, InspectionKind.ROUTINE, COAT, MarkedDate.of(last.plusMonths(months)))
+              .build();
+      Inspection.Builder theirs =
+          Inspection.builder(full.kind(), full.occasion(), full.on(), qualified)
+              .gearClean(full.gearClean())
+              .atHand(full.atHand());
+      full.outcomes().forEach(each -> theirs.outcome(each.criterion(), each.outcome()));
+      looked.add(new Event.Inspected(theirs.build(), 0));
+    }
+    LocalDate inTime = last.plusMonths(11);
+    assertThat(Assess.service(rules, lookedOver(rules, looked, inTime), inTime))
+        .isEqualTo(Service.IN);
+    LocalDate late = last.plusMonths(12).plusDays(1);
+    assertThat(Assess.assess(rules, lookedOver(rules, looked, late), late).reasons())
+        .anyMatch(reason -> reason.kind() == ReasonKind.INSPECTION_NOT_CURRENT)
+        .noneMatch(
+            reason ->
+                reason.row().orElseThrow().provenance().origin().value().equals("WASHINGTON"));
+  }
+
+  // R 408.17431(5), State of Michigan: inspected and cleaned after each use.
+  @ParameterizedTest
+  @MethodSource("editions")
+  void wornGearIsCleanedInMichigan(EditionId edition) {
+    RuleSet base = ShippedEditions.rules(edition);
+    RuleSet rules = with(edition, "MICHIGAN");
+    LocalDate day = ShippedGear.AS_OF;
+    When worn = When.on(MarkedDate.of(day.minusDays(2)));
+    List<Event> used = List.of(new Event.Used(worn));
+    assertThat(Assess.service(base, lookedOver(base, used, day), day)).isEqualTo(Service.IN);
+    Verdict verdict = Assess.assess(rules, lookedOver(rules, used, day), day);
+    assertThat(verdict.service()).isEqualTo(Service.OUT);
+    assertThat(verdict.reasons().stream().flatMap(reason -> reason.row().stream()).map(Row::key))
+        .anyMatch(key -> key.value().startsWith("michigan-cleaning-after-use"));
+    List<Event> cleaned =
+        List.of(
+            new Event.Used(worn),
+            new Event.Cleaned(
+                When.on(MarkedDate.of(day.minusDays(1))),
+                CleaningKind.ADVANCED,
+                ShippedGear.permitted(rules, Task.ADVANCED_CLEANING),
+                Set.of()));
+    assertThat(Assess.assess(rules, lookedOver(rules, cleaned, day), day).actions())
+        .noneMatch(action -> action.effect().text().startsWith("CLEAN"));
+  }
+
+  // N.J.A.C. 12:100-10.16(a), State of New Jersey; 11.5.2.10(B)(1) NMAC, State of New Mexico: at
+  // least one inspection a year.
+  @ParameterizedTest
+  @MethodSource("editions")
+  void aYearIsTheLongestInNewJerseyAndNewMexico(EditionId edition) {
+    for (String place : List.of("NEW_JERSEY", "NEW_MEXICO")) {
+      RuleSet rules = with(edition, place);
+      LocalDate aYearOn = ShippedGear.LAST_IN_FULL.plusYears(1);
+      assertThat(Assess.service(rules, lookedOver(rules, List.of(), aYearOn), aYearOn))
+          .isEqualTo(Service.IN);
+      LocalDate next = aYearOn.plusDays(1);
+      assertThat(Assess.assess(rules, lookedOver(rules, List.of(), next), next).reasons())
+          .anySatisfy(
+              reason ->
+                  assertThat(reason.row().orElseThrow().provenance().origin().value())
+                      .isEqualTo(place));
+    }
+  }
+
+  @Test
+  void everyShippedRowNamesItsClauseAsReadInAShippedSource() {
+    for (OverlayFile file : ShippedOverlays.all()) {
+      assertThat(file.sources()).isEmpty();
+      assertThat(file.knownGaps()).isNotEmpty();
+      for (Row row : file.overlay().rows().all()) {
+        assertThat(row.provenance().basis())
+            .isInstanceOfSatisfying(
+                Basis.Published.class,
+                published -> {
+                  assertThat(published.seen()).isEqualTo(Seen.READ);
+                  assertThat(published.clause()).isPresent();
+                  assertThat(ShippedEditions.loaded().sources()).containsKey(published.source());
+                });
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("editions")
+  void allShippedOverlaysLieOverEveryEditionTogether(EditionId edition) {
+    RuleSet rules = with(edition, "MICHIGAN", "NEW_JERSEY", "NEW_MEXICO", "WASHINGTON");
+    assertThat(rules.identity().overlays())
+        .extracting(EditionId::value)
+        .containsExactly("MICHIGAN", "NEW_JERSEY", "NEW_MEXICO", "WASHINGTON");
+    assertThat(rules.identity().fingerprint())
+        .isNotEqualTo(ShippedEditions.rules(edition).identity().fingerprint());
+  }
+
+  @Test
+  void theExampleOfTheDocumentIsTheFileAndLoads() throws IOException {
+    Path root = Path.of("..");
+    String file = Files.readString(root.resolve("examples/department/overlays/exampleton.json"));
+    assertThat(Files.readString(root.resolve("docs/overlays.md")))
+        .contains("```json\n" + file + "```\n");
+    OverlayFile overlay = OverlayJson.read("exampleton.json", file).orElseThrow();
+    for (EditionId edition : List.of(ShippedEditions.EDITION_2014, ShippedEditions.EDITION_2020)) {
+      RuleSet rules =
+          OverlayJson.lay(
+                  ShippedEditions.rules(edition),
+                  List.of(overlay, ShippedOverlays.of(new EditionId("WASHINGTON")).orElseThrow()),
+                  LocalDate.of(2026, 11, 25))
+              .orElseThrow();
+      assertThat(rules.tables().retention()).hasSize(1);
+    }
+  }
+}
