@@ -44,7 +44,8 @@ public final class RuleSet {
     Map<Subject, EditionId> ids =
         editions.entrySet().stream()
             .collect(Collectors.toMap(Map.Entry::getKey, entry -> entry.getValue().id()));
-    this.identity = new Identity(ids, revisions, Fingerprint.of(tables.rows()));
+    this.identity =
+        new Identity(ids, revisions, CanonicalRules.of(editions, tables.rows()).sha256());
     this.validity =
         new Validity(
             tables.anatomy(), tables.conditions(), tables.checkLimits(), tables.care().limits());
