@@ -22,4 +22,5 @@ module org.ensemblerules.core {
   exports org.ensemblerules.ruleset;
   exports org.ensemblerules.verdict;
   exports org.ensemblerules.audit;
+  exports org.ensemblerules.fleet;
 }

@@ -1,0 +1,8 @@
+/**
+ * What is ready, due and to be replaced across all elements, month by month, and what would other
+ * rules change?
+ */
+@NullMarked
+package org.ensemblerules.fleet;
+
+import org.jspecify.annotations.NullMarked;
