@@ -24,11 +24,12 @@ final class RulesOption {
    * @throws ParameterException if there are no rules of such an edition; it lists those there are
    */
   RuleSet rules(CommandSpec command) {
-    List<EditionId> known =
-        ShippedRules.editions().stream()
-            .map(Edition::id)
-            .filter(id -> ShippedRules.of(id).isPresent())
-            .toList();
+    return rules(command, "--edition", edition);
+  }
+
+  /** Returns the rules of an edition that an option names. */
+  static RuleSet rules(CommandSpec command, String option, String edition) {
+    List<EditionId> known = known();
     return known.stream()
         .filter(id -> id.value().equals(edition) || id.value().endsWith("_" + edition))
         .findFirst()
@@ -36,6 +37,15 @@ final class RulesOption {
         .orElseThrow(
             () ->
                 new ParameterException(
-                    command.commandLine(), "--edition: found " + edition + ", allowed: " + known));
+                    command.commandLine(), option + ": found " + edition + ", allowed: " + known));
+  }
+
+  /** The editions that there are rules of, in the order in which they were published. */
+  static List<EditionId> known() {
+    return ShippedRules.editions().stream()
+        .sorted()
+        .map(Edition::id)
+        .filter(id -> ShippedRules.of(id).isPresent())
+        .toList();
   }
 }

@@ -1,0 +1,116 @@
+package org.ensemblerules.example.department;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import org.ensemblerules.audit.RuleSetDifference;
+import org.ensemblerules.example.department.demo.DemoDepartment;
+import org.ensemblerules.example.department.report.DifferenceText;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.source.EditionId;
+import org.ensemblerules.tables.AssessmentLines;
+import org.ensemblerules.verdict.Assessment;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** What adopting another edition changes: in the rules, and for the gear at hand. */
+@Command(
+    name = "difference",
+    description = {
+      "Tells what another edition changes: row by row, and for each piece of gear.",
+      "Gear is judged by what is on its record, so that what the other edition wants looked at",
+      "besides counts as not looked at. A bad line is named on the standard error."
+    })
+final class DifferenceCommand implements Callable<Integer> {
+  private final InputStream in;
+  private final Clock clock;
+  private long bad;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Parameters(
+      arity = "0..1",
+      paramLabel = "FILE",
+      description =
+          "JSON Lines file of assessments, or - for the standard input. Default: the invented"
+              + " department.")
+  private Optional<String> file = Optional.empty();
+
+  @Option(
+      names = "--from",
+      paramLabel = "EDITION",
+      description =
+          "Edition judged by now, as its year or its name. Default: the last but one published.")
+  private Optional<String> from = Optional.empty();
+
+  @Option(
+      names = "--to",
+      paramLabel = "EDITION",
+      description = "Edition to set against it. Default: the last one published.")
+  private Optional<String> to = Optional.empty();
+
+  @Option(
+      names = "--as-of",
+      paramLabel = "DATE",
+      description = "Day judged for. Default: today for a file, 2026-11-25 otherwise.")
+  private Optional<LocalDate> asOf = Optional.empty();
+
+  @Option(names = "--rows", description = "Lists every row that differs, not only the first ones.")
+  private boolean rows;
+
+  DifferenceCommand(InputStream in, Clock clock) {
+    this.in = in;
+    this.clock = clock;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    RuleSet now = rules("--from", from, 2);
+    RuleSet then = rules("--to", to, 1);
+    LocalDate day =
+        asOf.orElseGet(() -> file.isPresent() ? LocalDate.now(clock) : DemoDepartment.AS_OF);
+    String text;
+    if (file.isPresent()) {
+      try (AssessmentLines lines = AssessmentSource.open(file.get(), in)) {
+        text = text(now, then, () -> lines.stream().flatMap(this::read).iterator(), day);
+      }
+    } else {
+      text = text(now, then, DemoDepartment.assessments(now), day);
+    }
+    spec.commandLine().getOut().print(text);
+    return bad == 0 ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES;
+  }
+
+  private String text(RuleSet now, RuleSet then, Iterable<Assessment> fleet, LocalDate day) {
+    return DifferenceText.of(RuleSetDifference.between(now, then), rows)
+        + DifferenceText.onFleet(now, then, fleet, day);
+  }
+
+  /** Without a name the edition is counted from the last one published. */
+  private RuleSet rules(String option, Optional<String> named, int fromTheLast) {
+    List<EditionId> known = RulesOption.known();
+    return RulesOption.rules(
+        spec,
+        option,
+        named.orElseGet(() -> known.get(Math.max(0, known.size() - fromTheLast)).value()));
+  }
+
+  private Stream<Assessment> read(AssessmentLines.Outcome outcome) {
+    if (outcome instanceof AssessmentLines.Line line) {
+      return Stream.of(line.assessment());
+    }
+    if (outcome instanceof AssessmentLines.BadLine refused) {
+      bad++;
+      refused.faults().forEach(spec.commandLine().getErr()::println);
+    }
+    return Stream.empty();
+  }
+}
