@@ -43,14 +43,14 @@ final class CareReadings {
                     && other.demand() instanceof CareDemand.Within than
                     && limit.measure() == than.measure()
                     && atLeast(limit.limit(), than.limit()))
-        .oneMoreIs(Strictness.STRICTER);
+        .oneMoreIs(HowStrict.STRICTER);
   }
 
   private static RowReading<CleaningResultRow> cleaningResults() {
     return RowReading.of(
             CleaningResultRow.class, "cleaning-results", row -> List.of(row.contaminant().name()))
         .asStrict((one, other) -> atLeastAsStrict(one.demand(), other.demand()))
-        .oneMoreIs(Strictness.STRICTER);
+        .oneMoreIs(HowStrict.STRICTER);
   }
 
   private static boolean atLeastAsStrict(CleaningDemand one, CleaningDemand other) {
@@ -107,7 +107,7 @@ final class CareReadings {
                 one.least().isAtLeast(other.least())
                     && holds(one.before(), other.before())
                     && holds(one.afterwards(), other.afterwards()))
-        .oneMoreIs(Strictness.STRICTER);
+        .oneMoreIs(HowStrict.STRICTER);
   }
 
   private static RowReading<TaskRow> tasks() {
@@ -120,7 +120,7 @@ final class CareReadings {
                 one.doneBy().equals(other.doneBy())
                     && (other.exemptInReserve() || !one.exemptInReserve())
                     && atLeastAsStrict(one.timing(), other.timing()))
-        .oneMoreIs(Strictness.STRICTER);
+        .oneMoreIs(HowStrict.STRICTER);
   }
 
   private static boolean atLeastAsStrict(Timing one, Timing other) {

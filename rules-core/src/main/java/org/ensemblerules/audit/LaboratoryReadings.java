@@ -61,7 +61,7 @@ final class LaboratoryReadings {
             DiscardRow.class, "strength-discards", row -> List.of(row.method().value()))
         .extent(row -> List.of(row.rule().getClass().getSimpleName()))
         // One more ground to discard a specimen lets a report leave out what it showed.
-        .oneMoreIs(Strictness.UNDECIDED);
+        .oneMoreIs(HowStrict.UNDECIDED);
   }
 
   private static RowReading<SmallSampleRow> smallSamples() {

@@ -84,7 +84,7 @@ final class Matching {
     if (said(row).equals(said(partner))) {
       return;
     }
-    Strictness strictness = reading.compare(row, partner);
+    HowStrict strictness = reading.compare(row, partner);
     ChangeKind kind =
         switch (strictness) {
           case SAME -> ChangeKind.REWORDED;

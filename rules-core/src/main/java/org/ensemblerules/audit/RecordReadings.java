@@ -23,7 +23,7 @@ final class RecordReadings {
             "record-items",
             row -> List.of(row.element().name(), row.use().name(), row.item().name()))
         .asStrict((one, other) -> holds(one.details(), other.details()))
-        .oneMoreIs(Strictness.STRICTER);
+        .oneMoreIs(HowStrict.STRICTER);
   }
 
   private static RowReading<DisposalRouteRow> disposalRoutes() {
@@ -37,12 +37,12 @@ final class RecordReadings {
                     row.reason().name(),
                     row.route().name()))
         .asStrict((one, other) -> holds(one.conditions(), other.conditions()))
-        .oneMoreIs(Strictness.MILDER);
+        .oneMoreIs(HowStrict.MILDER);
   }
 
   private static RowReading<CustodyStepRow> custodySteps() {
     return RowReading.of(CustodyStepRow.class, "custody-steps", row -> List.of(row.step().name()))
-        .oneMoreIs(Strictness.STRICTER);
+        .oneMoreIs(HowStrict.STRICTER);
   }
 
   private static RowReading<PfasLawRow> pfasLaws() {
@@ -58,7 +58,7 @@ final class RecordReadings {
                             .compareTo(other.before().orElse(LocalDate.MAX))
                         >= 0
                     && atLeastAsStrict(one.demand(), other.demand()))
-        .oneMoreIs(Strictness.STRICTER);
+        .oneMoreIs(HowStrict.STRICTER);
   }
 
   private static boolean atLeastAsStrict(PfasDemand one, PfasDemand other) {

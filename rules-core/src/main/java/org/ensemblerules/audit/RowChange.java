@@ -25,7 +25,7 @@ public record RowChange(
     List<String> topic,
     Optional<Row> before,
     Optional<Row> after,
-    Strictness strictness) {
+    HowStrict strictness) {
   /**
    * Copies the list.
    *

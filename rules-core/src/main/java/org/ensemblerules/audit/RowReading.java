@@ -21,7 +21,7 @@ final class RowReading<R extends Row> {
   private Function<R, List<String>> extent = row -> List.of();
   private Function<R, List<String>> wording = row -> List.of();
   private BiPredicate<R, R> asStrict = (one, other) -> false;
-  private Strictness ofOneMore = Strictness.UNDECIDED;
+  private HowStrict ofOneMore = HowStrict.UNDECIDED;
 
   private RowReading(Class<R> type, String table, Function<R, List<String>> topic) {
     this.type = type;
@@ -53,7 +53,7 @@ final class RowReading<R extends Row> {
   }
 
   /** Says how strict a table becomes by one more row of this kind, if that can be said. */
-  RowReading<R> oneMoreIs(Strictness strictness) {
+  RowReading<R> oneMoreIs(HowStrict strictness) {
     ofOneMore = strictness;
     return this;
   }
@@ -66,7 +66,7 @@ final class RowReading<R extends Row> {
     return table;
   }
 
-  Strictness ofOneMore() {
+  HowStrict ofOneMore() {
     return ofOneMore;
   }
 
@@ -89,13 +89,13 @@ final class RowReading<R extends Row> {
   }
 
   /** How strict the later row is, set against the earlier. */
-  Strictness compare(Row earlier, Row later) {
+  HowStrict compare(Row earlier, Row later) {
     if (meaning(earlier).equals(meaning(later))) {
-      return Strictness.SAME;
+      return HowStrict.SAME;
     }
     R was = type.cast(earlier);
     R is = type.cast(later);
-    return Strictness.of(asStrict.test(is, was), asStrict.test(was, is));
+    return HowStrict.of(asStrict.test(is, was), asStrict.test(was, is));
   }
 
   static List<String> names(Collection<? extends Enum<?>> values) {

@@ -67,7 +67,7 @@ final class RowReadings {
             "permissions",
             row -> List.of(row.task().name(), row.entity().name()))
         .asStrict((one, other) -> atLeast(one.needs(), other.needs()))
-        .oneMoreIs(Strictness.MILDER);
+        .oneMoreIs(HowStrict.MILDER);
   }
 
   private static RowReading<CheckRow> checks() {
@@ -94,7 +94,7 @@ final class RowReadings {
             (one, other) ->
                 one.band().equals(other.band())
                     && one.open() == other.open()
-                    && atLeast(one.effect(), other.effect())
+                    && one.effect().isAtLeastAsStrictAs(other.effect())
                     && holds(one.handling(), other.handling())
                     && holds(one.afterwards(), other.afterwards()));
   }
@@ -111,7 +111,7 @@ final class RowReadings {
                     && holds(one.lookFor(), other.lookFor())
                     && holds(one.atHand(), other.atHand())
                     && holds(one.check(), other.check()))
-        .oneMoreIs(Strictness.STRICTER);
+        .oneMoreIs(HowStrict.STRICTER);
   }
 
   private static RowReading<IntervalRow> intervals() {

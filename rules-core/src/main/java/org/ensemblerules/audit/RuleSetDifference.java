@@ -24,9 +24,13 @@ public final class RuleSetDifference {
   private final Identity after;
   private final List<RowChange> changes;
 
-  private RuleSetDifference(RuleSet before, RuleSet after) {
-    this.before = before.identity();
-    this.after = after.identity();
+  private RuleSetDifference(Identity before, Identity after, List<RowChange> changes) {
+    this.before = before;
+    this.after = after;
+    this.changes = changes;
+  }
+
+  static List<RowChange> changes(List<? extends Row> before, List<? extends Row> after) {
     ListMultimap<Class<?>, Row> were = byType(before);
     ListMultimap<Class<?>, Row> are = byType(after);
     ImmutableList.Builder<RowChange> all = ImmutableList.builder();
@@ -42,14 +46,13 @@ public final class RuleSetDifference {
     }
     requireNoOther(were);
     requireNoOther(are);
-    this.changes = all.build();
+    return all.build();
   }
 
-  private static ListMultimap<Class<?>, Row> byType(RuleSet rules) {
-    ListMultimap<Class<?>, Row> rows = MultimapBuilder.hashKeys().arrayListValues().build();
-    rules.editions().values().stream().distinct().forEach(row -> rows.put(row.getClass(), row));
-    rules.tables().rows().forEach(row -> rows.put(row.getClass(), row));
-    return rows;
+  private static ListMultimap<Class<?>, Row> byType(List<? extends Row> rows) {
+    ListMultimap<Class<?>, Row> byType = MultimapBuilder.hashKeys().arrayListValues().build();
+    rows.forEach(row -> byType.put(row.getClass(), row));
+    return byType;
   }
 
   /** A kind of row that nothing is said about here would be a difference passed over in silence. */
@@ -67,7 +70,16 @@ public final class RuleSetDifference {
    * @return what differs; never null
    */
   public static RuleSetDifference between(RuleSet before, RuleSet after) {
-    return new RuleSetDifference(before, after);
+    return new RuleSetDifference(
+        before.identity(), after.identity(), changes(rows(before), rows(after)));
+  }
+
+  /** The editions chosen are rows too. */
+  private static List<Row> rows(RuleSet rules) {
+    return ImmutableList.<Row>builder()
+        .addAll(rules.editions().values().stream().distinct().toList())
+        .addAll(rules.tables().rows())
+        .build();
   }
 
   /**

@@ -1,7 +1,4 @@
-/**
- * Are the tables sound? What differs between two sets of rules, and which rules was an old verdict
- * computed with?
- */
+/** Are the tables sound? What differs between two sets? Example cases generated from the rows. */
 @NullMarked
 package org.ensemblerules.audit;
 

@@ -78,6 +78,36 @@ public sealed interface Basis {
   }
 
   /**
+   * The edition's own text was not seen: the value of an earlier edition stands in for it until
+   * somebody confirms it.
+   *
+   * @param into the edition whose text was not seen; not null
+   * @param there on whose word it stands in the earlier edition, not carried over itself; not null
+   */
+  record CarriedOver(EditionId into, Basis there) implements Basis {
+    /**
+     * Checks that nothing is carried over twice.
+     *
+     * @throws InvalidValueException if the basis is itself one that was carried over
+     */
+    public CarriedOver {
+      Objects.requireNonNull(into, "into");
+      InvalidValueException.require(
+          !(there instanceof CarriedOver), "Basis.there", there, "a basis of its own");
+    }
+
+    @Override
+    public Optional<SourceId> cited() {
+      return there.cited();
+    }
+
+    @Override
+    public String text() {
+      return "CARRIED_OVER into " + into + " unconfirmed; " + there.text();
+    }
+  }
+
+  /**
    * Returns the source named, if any.
    *
    * @return the source; empty if none is named

@@ -116,6 +116,13 @@ public record Reason(
               + memory.confidence()
               + " confidence, not seen published; confirm it before relying on it.");
     }
+    if (basis instanceof Basis.CarriedOver carried) {
+      return Optional.of(
+          "Carried over from an earlier edition and not confirmed for "
+              + carried.into()
+              + ", whose text was not seen."
+              + caution(carried.there()).map(there -> " " + there).orElse(""));
+    }
     if (basis instanceof Basis.Published published && published.seen() == Seen.RESTATED) {
       return Optional.of("Seen restated elsewhere, not read in the source itself.");
     }

@@ -9,7 +9,7 @@ import net.jqwik.api.constraints.IntRange;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.testkit.FrozenRules;
 
-/** Strictness is an order on rows of one kind, as far as it goes. */
+/** HowStrict is an order on rows of one kind, as far as it goes. */
 class OrdersProperties {
   private static final List<Row> ROWS = FrozenRules.rules().tables().rows();
 
@@ -17,7 +17,7 @@ class OrdersProperties {
     return ROWS.get(of % ROWS.size());
   }
 
-  private static Strictness compare(Row earlier, Row later) {
+  private static HowStrict compare(Row earlier, Row later) {
     return RowReadings.of(earlier.getClass()).orElseThrow().compare(earlier, later);
   }
 
@@ -29,7 +29,7 @@ class OrdersProperties {
         ROWS.stream().filter(row -> row.getClass().equals(earlier.getClass())).toList();
     Row later = alike.get(other % alike.size());
     assertThat(compare(later, earlier)).isEqualTo(compare(earlier, later).seenFromTheOther());
-    assertThat(compare(earlier, earlier)).isEqualTo(Strictness.SAME);
+    assertThat(compare(earlier, earlier)).isEqualTo(HowStrict.SAME);
   }
 
   @Property(tries = 5000)
@@ -41,9 +41,9 @@ class OrdersProperties {
     List<Row> alike = ROWS.stream().filter(row -> row.getClass().equals(first.getClass())).toList();
     Row second = alike.get(two % alike.size());
     Row third = alike.get(three % alike.size());
-    if (compare(first, second) == Strictness.STRICTER
-        && compare(second, third) == Strictness.STRICTER) {
-      assertThat(compare(first, third)).isEqualTo(Strictness.STRICTER);
+    if (compare(first, second) == HowStrict.STRICTER
+        && compare(second, third) == HowStrict.STRICTER) {
+      assertThat(compare(first, third)).isEqualTo(HowStrict.STRICTER);
     }
   }
 }

@@ -113,7 +113,7 @@ class RuleSetDifferenceTest {
     assertThat(basis.changes())
         .isNotEmpty()
         .allMatch(change -> change.kind() == ChangeKind.REWORDED)
-        .allMatch(change -> change.strictness() == Strictness.SAME);
+        .allMatch(change -> change.strictness() == HowStrict.SAME);
   }
 
   @Test
@@ -128,7 +128,7 @@ class RuleSetDifferenceTest {
     assertThat(difference.changes())
         .isNotEmpty()
         .allMatch(change -> change.kind() == ChangeKind.TIGHTENED)
-        .allMatch(change -> change.strictness() == Strictness.STRICTER);
+        .allMatch(change -> change.strictness() == HowStrict.STRICTER);
     assertThat(difference.changes(ChangeKind.LOOSENED)).isEmpty();
     assertThat(difference.changes().get(0).text()).startsWith("TIGHTENED defects: ");
     assertThat(difference.before()).isEqualTo(FROZEN.identity());
@@ -214,7 +214,7 @@ class RuleSetDifferenceTest {
                 List.of(more.task().name(), more.entity().name()),
                 Optional.empty(),
                 Optional.of(more),
-                Strictness.MILDER));
+                HowStrict.MILDER));
     assertThat(RuleSetDifference.between(OtherRules.permissions(rows), FROZEN).changes())
         .containsExactly(there.changes().get(0).reversed());
   }
@@ -241,7 +241,7 @@ class RuleSetDifferenceTest {
                     List.of(),
                     Optional.of(row),
                     Optional.of(row),
-                    Strictness.UNDECIDED))
+                    HowStrict.UNDECIDED))
         .isInstanceOf(InvalidValueException.class)
         .hasMessageContaining("RowChange.kind");
   }

@@ -258,8 +258,8 @@ public final class ArbitrariesOfEvents {
                     Tuple.of(3, new Event.Issued(when, "Member 7")),
                     Tuple.of(1, new Event.Issued(when, "Member 8")),
                     Tuple.of(4, new Event.Returned(when)),
-                    Tuple.of(1, new Event.Retired(when, "worn out")),
-                    Tuple.of(1, new Event.Disposed(when, "cut up"))));
+                    Tuple.of(2, new Event.Retired(when, "worn out")),
+                    Tuple.of(2, new Event.Disposed(when, "cut up"))));
   }
 
   /**

@@ -59,6 +59,9 @@ final class Words {
   }
 
   static String basis(Basis basis) {
+    if (basis instanceof Basis.CarriedOver carried) {
+      return basis(carried.there());
+    }
     if (basis instanceof Basis.Published published) {
       return published.seen()
           + " "
@@ -74,6 +77,9 @@ final class Words {
 
   /** One of READ, RESTATED, COMMON_PRACTICE and MEMORY. */
   static String kind(Basis basis) {
+    if (basis instanceof Basis.CarriedOver carried) {
+      return kind(carried.there());
+    }
     if (basis instanceof Basis.Published published) {
       return published.seen().name();
     }

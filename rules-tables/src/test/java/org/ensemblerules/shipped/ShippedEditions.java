@@ -17,7 +17,8 @@ final class ShippedEditions {
   static final EditionId EDITION_2014 = new EditionId("NFPA_1851_2014");
   static final EditionId EDITION_2020 = new EditionId("NFPA_1851_2020");
   static final EditionId EDITION_2026 = new EditionId("NFPA_1850_2026");
-  static final List<EditionId> WITH_INSPECTION = List.of(EDITION_2008, EDITION_2014, EDITION_2020);
+  static final List<EditionId> WITH_INSPECTION =
+      List.of(EDITION_2008, EDITION_2014, EDITION_2020, EDITION_2026);
 
   private ShippedEditions() {}
 

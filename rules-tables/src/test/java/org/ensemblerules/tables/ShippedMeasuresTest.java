@@ -18,6 +18,7 @@ class ShippedMeasuresTest {
   private static final EditionId CARE_2008 = new EditionId("NFPA_1851_2008");
   private static final EditionId CARE_2014 = new EditionId("NFPA_1851_2014");
   private static final EditionId CARE_2020 = new EditionId("NFPA_1851_2020");
+  private static final EditionId CARE_2026 = new EditionId("NFPA_1850_2026");
 
   private final LoadedTables tables = ShippedTables.load().orElseThrow();
 
@@ -74,10 +75,10 @@ class ShippedMeasuresTest {
   void rulesAreListedOnlyForEditionsThatInspect() {
     assertThat(ShippedRules.editions())
         .extracting(edition -> edition.id())
-        .containsExactly(CARE_2008, CARE_2014, CARE_2020);
+        .containsExactly(CARE_2008, CARE_2014, CARE_2020, CARE_2026);
     assertThat(tables.editions(Subject.CARE))
         .extracting(edition -> edition.id())
-        .containsExactly(CARE_2001, CARE_2008, CARE_2014, CARE_2020);
+        .containsExactly(CARE_2001, CARE_2008, CARE_2014, CARE_2020, CARE_2026);
   }
 
   /** The edition of 2001 has tasks and ages, and nothing to inspect by: no rules. */

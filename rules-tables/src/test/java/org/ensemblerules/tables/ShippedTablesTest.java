@@ -15,10 +15,15 @@ class ShippedTablesTest {
   void everyEditionOfTheStandardWithTablesIsFoundBySubject() {
     assertThat(tables.editions(Subject.AGE))
         .extracting(edition -> edition.id().value())
-        .containsExactly("NFPA_1851_2001", "NFPA_1851_2008", "NFPA_1851_2014", "NFPA_1851_2020");
+        .containsExactly(
+            "NFPA_1851_2001",
+            "NFPA_1851_2008",
+            "NFPA_1851_2014",
+            "NFPA_1851_2020",
+            "NFPA_1850_2026");
     assertThat(tables.editions(Subject.INSPECTION))
         .extracting(edition -> edition.id().value())
-        .containsExactly("NFPA_1851_2008", "NFPA_1851_2014", "NFPA_1851_2020");
+        .containsExactly("NFPA_1851_2008", "NFPA_1851_2014", "NFPA_1851_2020", "NFPA_1850_2026");
     assertThat(tables.anatomy()).isPresent();
   }
 

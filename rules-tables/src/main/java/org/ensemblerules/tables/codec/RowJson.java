@@ -56,6 +56,13 @@ final class RowJson {
           .known("about", memory.about())
           .node();
     }
+    if (basis instanceof Basis.CarriedOver carried) {
+      return new Fields()
+          .put("kind", "CARRIED_OVER")
+          .put("into", carried.into())
+          .put("there", write(carried.there()))
+          .node();
+    }
     return new Fields().put("kind", "COMMON_PRACTICE").node();
   }
 }

@@ -61,7 +61,14 @@ final class CarryOver<R extends Row> {
             .map(from -> tables.get(from.edition()))
             .map(this::complete);
     Map<String, Family<R>> families = new LinkedHashMap<>();
-    base.ifPresent(from -> families.putAll(from.families()));
+    base.ifPresent(
+        from ->
+            from.families()
+                .forEach(
+                    (key, family) ->
+                        families.put(
+                            key,
+                            table.unconfirmed() ? family.carriedInto(table.edition()) : family)));
     boolean baseSound = !lost && base.map(Completed::sound).orElse(true);
     boolean sound = table.isSound() && baseSound;
     for (TableFile.Removal removal : table.removes()) {

@@ -23,6 +23,7 @@ final class EditionTable<R extends Row> {
   private final Map<String, Family<R>> families = new LinkedHashMap<>();
   private final List<TableFile.Removal> removes = new ArrayList<>();
   private Optional<TableFile.CarriesOver> carriesOver = Optional.empty();
+  private boolean unconfirmed;
   private boolean sound = true;
 
   private EditionTable(TableType<R> type, EditionId edition, String firstFile) {
@@ -59,6 +60,7 @@ final class EditionTable<R extends Row> {
                   unsound(second.at(), "a second carriesOver", "one in all files of a table"));
     }
     carriesOver = carriesOver.or(file::carriesOver);
+    unconfirmed |= file.unconfirmed();
     removes.addAll(file.removes());
     for (JsonCursor place : file.head().rows()) {
       Faults faults = place.faults();
@@ -66,9 +68,21 @@ final class EditionTable<R extends Row> {
       ObjectCursor row = place.object();
       FamilyHead head = FamilyHead.read(row, Optional.of(edition), file.head(), bases);
       List<R> rows = type.reader().read(head, row).orElse(List.of());
-      head.key().ifPresent(key -> add(new Family<>(key, edition, row, rows)));
+      head.key()
+          .ifPresent(
+              key ->
+                  add(
+                      new Family<>(
+                          key, edition, row, rows, into -> unconfirmed(place, file, bases, into))));
       sound &= !faults.since(before);
     }
+  }
+
+  /** Reads an entry again, for an edition whose own text was not seen. */
+  private List<R> unconfirmed(JsonCursor place, TableFile file, BasisReader bases, EditionId into) {
+    ObjectCursor row = place.object();
+    FamilyHead head = FamilyHead.read(row, Optional.of(edition), file.head(), bases);
+    return type.reader().read(head.unconfirmedIn(into), row).orElse(List.of());
   }
 
   private void add(Family<R> family) {
@@ -103,6 +117,11 @@ final class EditionTable<R extends Row> {
 
   Optional<TableFile.CarriesOver> carriesOver() {
     return carriesOver;
+  }
+
+  /** Tells whether what it carries over is marked as not confirmed. */
+  boolean unconfirmed() {
+    return unconfirmed;
   }
 
   List<TableFile.Removal> removes() {

@@ -1,17 +1,28 @@
 package org.ensemblerules.tables.load;
 
 import java.util.List;
+import java.util.function.Function;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.json.ObjectCursor;
 
 /**
- * A family of rows and where it stands.
+ * The rows that one entry of a file stands for.
  *
- * @param key its key
- * @param origin the edition of its file
- * @param place its object
- * @param rows its rows, expanded; none if it is faulty
- * @param <R> the rows
+ * @param key the entry's key
+ * @param origin the edition it was written for
+ * @param place where it stands
+ * @param rows its rows
+ * @param unconfirmed reads the same rows for an edition whose own text was not seen
  */
-record Family<R extends Row>(String key, EditionId origin, ObjectCursor place, List<R> rows) {}
+record Family<R extends Row>(
+    String key,
+    EditionId origin,
+    ObjectCursor place,
+    List<R> rows,
+    Function<EditionId, List<R>> unconfirmed) {
+  /** The same rows, marked as carried over into an edition whose own text was not seen. */
+  Family<R> carriedInto(EditionId edition) {
+    return new Family<>(key, origin, place, unconfirmed.apply(edition), unconfirmed);
+  }
+}

@@ -55,6 +55,18 @@ record FamilyHead(
     return new FamilyHead(Optional.of(edition), key, basis, reviewedThrough, note);
   }
 
+  /** Returns the same head for an edition whose own text was not seen. */
+  FamilyHead unconfirmedIn(EditionId edition) {
+    return new FamilyHead(
+        origin,
+        key,
+        basis.map(
+            there ->
+                there instanceof Basis.CarriedOver ? there : new Basis.CarriedOver(edition, there)),
+        reviewedThrough,
+        note);
+  }
+
   /** Reads the key of a family. */
   static Optional<String> key(JsonCursor at) {
     return at.parsed(

@@ -17,6 +17,8 @@ import org.ensemblerules.tables.json.ValueReaders;
  * @param head what every file has
  * @param revision the head as shown; empty if it is faulty
  * @param carriesOver the edition whose rows it carries over; empty if it carries none over
+ * @param unconfirmed whether what it carries over is marked as such, since its own text was not
+ *     seen
  * @param removes the families that it does not carry over
  */
 record TableFile(
@@ -25,6 +27,7 @@ record TableFile(
     FileHead head,
     Optional<TableRevision> revision,
     Optional<CarriesOver> carriesOver,
+    boolean unconfirmed,
     List<Removal> removes) {
   /** The edition that rows come from, and where it is named. */
   record CarriesOver(EditionId edition, JsonCursor at) {}
@@ -56,12 +59,25 @@ record TableFile(
       file.fault(
           "removes", "removes without carriesOver", "no removes, or an edition to carry over");
     }
+    boolean unconfirmed = file.optional("unconfirmed", JsonCursor::bool).orElse(false);
+    if (unconfirmed && !file.has("carriesOver")) {
+      file.fault(
+          "unconfirmed",
+          "unconfirmed without carriesOver",
+          "no unconfirmed, or an edition to carry over");
+    }
     Optional<TableRevision> revision =
         file.make(() -> head.revision(type.orElseThrow().name(), Optional.of(folder.edition())));
     return type.map(
         known ->
             new TableFile(
-                known, folder.edition(), head, revision, carriesOver, removes.orElse(List.of())));
+                known,
+                folder.edition(),
+                head,
+                revision,
+                carriesOver,
+                unconfirmed,
+                removes.orElse(List.of())));
   }
 
   private static Optional<TableType<?>> table(

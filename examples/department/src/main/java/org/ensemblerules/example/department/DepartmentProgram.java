@@ -50,6 +50,10 @@ final class DepartmentProgram {
             .addSubcommand(new CriteriaCommand())
             .addSubcommand(new ExplainCommand(clock))
             .addSubcommand(new JudgeCommand(in))
+            .addSubcommand(new DueCommand(in, clock))
+            .addSubcommand(new CareCommand(in))
+            .addSubcommand(new RepairCommand(in))
+            .addSubcommand(new RecordCommand(in, clock))
             .addSubcommand(new DifferenceCommand(in, clock));
     addHelp(program.getCommandSpec());
     program.getSubcommands().values().forEach(each -> addHelp(each.getCommandSpec()));

@@ -7,7 +7,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import org.ensemblerules.audit.RuleSetDifference;
 import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.example.department.report.DifferenceText;
@@ -32,7 +31,6 @@ import picocli.CommandLine.Spec;
 final class DifferenceCommand implements Callable<Integer> {
   private final InputStream in;
   private final Clock clock;
-  private long bad;
 
   @Spec private CommandSpec spec = CommandSpec.create();
 
@@ -78,9 +76,12 @@ final class DifferenceCommand implements Callable<Integer> {
     LocalDate day =
         asOf.orElseGet(() -> file.isPresent() ? LocalDate.now(clock) : DemoDepartment.AS_OF);
     String text;
+    int bad = 0;
     if (file.isPresent()) {
       try (AssessmentLines lines = AssessmentSource.open(file.get(), in)) {
-        text = text(now, then, () -> lines.stream().flatMap(this::read).iterator(), day);
+        GoodLines good = new GoodLines(lines, spec.commandLine().getErr());
+        text = text(now, then, () -> good, day);
+        bad = good.bad();
       }
     } else {
       text = text(now, then, DemoDepartment.assessments(now), day);
@@ -101,16 +102,5 @@ final class DifferenceCommand implements Callable<Integer> {
         spec,
         option,
         named.orElseGet(() -> known.get(Math.max(0, known.size() - fromTheLast)).value()));
-  }
-
-  private Stream<Assessment> read(AssessmentLines.Outcome outcome) {
-    if (outcome instanceof AssessmentLines.Line line) {
-      return Stream.of(line.assessment());
-    }
-    if (outcome instanceof AssessmentLines.BadLine refused) {
-      bad++;
-      refused.faults().forEach(spec.commandLine().getErr()::println);
-    }
-    return Stream.empty();
   }
 }

@@ -1,17 +1,9 @@
 package org.ensemblerules.example.department;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.FileSystemException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.Map;
-import java.util.Objects;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import org.ensemblerules.example.department.report.StrengthText;
@@ -19,13 +11,10 @@ import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.strength.Judge;
 import org.ensemblerules.strength.StrengthResult;
 import org.ensemblerules.strength.TestCase;
-import org.ensemblerules.tables.JsonFault;
-import org.ensemblerules.tables.Loaded;
 import org.ensemblerules.tables.TestCaseJson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** What laboratory reports come to. */
@@ -43,11 +32,7 @@ final class JudgeCommand implements Callable<Integer> {
   @Mixin private final RulesOption rulesOption = new RulesOption();
   @Spec private CommandSpec spec = CommandSpec.create();
 
-  @Parameters(
-      arity = "0..1",
-      paramLabel = "FILE",
-      description = "JSON Lines file of reports, or - for the standard input. Default: a sample.")
-  private Optional<String> file = Optional.empty();
+  @Mixin private final RequestFile file = new RequestFile();
 
   JudgeCommand(InputStream in) {
     this.in = in;
@@ -58,27 +43,17 @@ final class JudgeCommand implements Callable<Integer> {
     RuleSet rules = rulesOption.rules(spec);
     PrintWriter out = spec.commandLine().getOut();
     Map<String, Integer> outcomes = new TreeMap<>();
-    int bad = 0;
-    try (BufferedReader lines = open()) {
-      int number = 0;
-      for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-        number++;
-        if (line.isBlank()) {
-          continue;
-        }
-        String place = file.orElse(SAMPLE) + ":" + number;
-        if (TestCaseJson.read(place, line) instanceof Loaded.Ok<TestCase> read) {
-          StrengthResult result = judge(rules, read.value());
-          out.print(StrengthText.of(read.value(), result));
-          outcomes.merge(name(result), 1, Integer::sum);
-        } else if (TestCaseJson.read(place, line) instanceof Loaded.Refused<TestCase> refused) {
-          bad++;
-          for (JsonFault fault : refused.faults()) {
-            spec.commandLine().getErr().println(fault);
-          }
-        }
-      }
-    }
+    int bad =
+        file.each(
+            SAMPLE,
+            in,
+            spec.commandLine().getErr(),
+            TestCaseJson::read,
+            given -> {
+              StrengthResult result = judge(rules, given);
+              out.print(StrengthText.of(given, result));
+              outcomes.merge(name(result), 1, Integer::sum);
+            });
     out.println(outcomes + (bad == 0 ? "" : ", bad lines: " + bad));
     out.println("Requirements are for new material. Manufacturer, authority and law prevail.");
     return bad == 0 ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES;
@@ -91,23 +66,5 @@ final class JudgeCommand implements Callable<Integer> {
 
   private static String name(StrengthResult result) {
     return result instanceof StrengthResult.Judged judged ? judged.outcome().name() : "NO RESULT";
-  }
-
-  private BufferedReader open() throws IOException {
-    if (file.isEmpty()) {
-      return reader(Objects.requireNonNull(JudgeCommand.class.getResourceAsStream(SAMPLE), SAMPLE));
-    }
-    if (file.get().equals("-")) {
-      return reader(in);
-    }
-    try {
-      return reader(Files.newInputStream(Path.of(file.get())));
-    } catch (FileSystemException e) {
-      throw new IOException("cannot read " + file.get() + ": " + Failures.why(e), e);
-    }
-  }
-
-  private static BufferedReader reader(InputStream stream) {
-    return new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8));
   }
 }

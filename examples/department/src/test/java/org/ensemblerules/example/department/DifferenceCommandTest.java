@@ -79,4 +79,14 @@ class DifferenceCommandTest {
     assertThat(run.code()).isEqualTo(ExitCodes.USAGE);
     assertThat(run.err()).contains("--to: found 1851, allowed: [");
   }
+
+  /** The edition carried over says the same on a weaker basis: no element is judged otherwise. */
+  @Test
+  void nothingButTheBasisChangesWhereAnEditionIsCarriedOver() {
+    ProgramRun run = ProgramRun.of("difference", "--from", "2020", "--to", "NFPA_1850_2026");
+    assertThat(run.code()).isEqualTo(ExitCodes.ALL_READ);
+    assertThat(run.out())
+        .contains("192 elements: ", "; something changes for 0\n")
+        .doesNotContain("TIGHTENED", "LOOSENED");
+  }
 }

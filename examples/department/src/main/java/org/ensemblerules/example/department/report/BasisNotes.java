@@ -29,6 +29,9 @@ final class BasisNotes {
   }
 
   private static String kind(Basis basis) {
+    if (basis instanceof Basis.CarriedOver carried) {
+      return "CARRIED_OVER, " + kind(carried.there());
+    }
     if (basis instanceof Basis.Published published) {
       return "PUBLISHED, " + published.seen();
     }

@@ -1,7 +1,7 @@
 package org.ensemblerules.audit;
 
 /** How strict one rule is, set against another that speaks of the same. */
-public enum Strictness {
+public enum HowStrict {
   /** Both ask for the same. */
   SAME,
   /** It asks for all that the other asks for, and more. */
@@ -16,7 +16,7 @@ public enum Strictness {
    *
    * @return stricter for milder and milder for stricter; else the same; never null
    */
-  public Strictness seenFromTheOther() {
+  public HowStrict seenFromTheOther() {
     return switch (this) {
       case STRICTER -> MILDER;
       case MILDER -> STRICTER;
@@ -24,7 +24,7 @@ public enum Strictness {
     };
   }
 
-  static Strictness of(boolean asStrict, boolean asMild) {
+  static HowStrict of(boolean asStrict, boolean asMild) {
     if (asStrict) {
       return asMild ? SAME : STRICTER;
     }

@@ -1,0 +1,59 @@
+package org.ensemblerules.example.department;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.util.LinkedHashSet;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import org.ensemblerules.example.department.report.CareText;
+import org.ensemblerules.example.department.report.CautionLines;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.tables.CareJson;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** How gear is cared for after what it met. */
+@Command(
+    name = "care",
+    description = {
+      "Tells how gear is cared for after what it met: steps, who, what is recorded, rows, basis.",
+      "A bad line is named on the standard error; the others are answered."
+    })
+final class CareCommand implements Callable<Integer> {
+  private static final String SAMPLE = "care-requests.jsonl";
+
+  private final InputStream in;
+
+  @Mixin private final RulesOption rulesOption = new RulesOption();
+  @Mixin private final RequestFile file = new RequestFile();
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  CareCommand(InputStream in) {
+    this.in = in;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    RuleSet rules = rulesOption.rules(spec);
+    PrintWriter out = spec.commandLine().getOut();
+    Set<Element> elements = new LinkedHashSet<>();
+    int bad =
+        file.each(
+            SAMPLE,
+            in,
+            spec.commandLine().getErr(),
+            CareJson::read,
+            request -> {
+              elements.add(request.element());
+              out.print(
+                  CareText.of(
+                      request, rules.careRoutes().route(request.element(), request.exposures())));
+            });
+    out.print(CautionLines.of(rules.tables().cautions(), elements));
+    return bad == 0 ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES;
+  }
+}

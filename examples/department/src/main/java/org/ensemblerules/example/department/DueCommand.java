@@ -1,0 +1,155 @@
+package org.ensemblerules.example.department;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.ensemblerules.example.department.demo.DemoDepartment;
+import org.ensemblerules.example.department.demo.DemoElement;
+import org.ensemblerules.example.department.report.CalendarText;
+import org.ensemblerules.example.department.report.MorningList;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.schedule.ServiceRecord;
+import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.tables.AssessmentLines;
+import org.ensemblerules.verdict.Assessment;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** What falls due, for all gear or for one element. */
+@Command(
+    name = "due",
+    description = {
+      "Lists what is overdue, due and out of service, the longest overdue first.",
+      "With --element: what comes for that element in a span of days, and what was missed.",
+      "A bad line is named on the standard error; the others are answered."
+    })
+final class DueCommand implements Callable<Integer> {
+  private static final int USUAL_YEARS = 2;
+
+  private final InputStream in;
+  private final Clock clock;
+
+  @Mixin private final RulesOption rulesOption = new RulesOption();
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Parameters(
+      arity = "0..1",
+      paramLabel = "FILE",
+      description =
+          "JSON Lines file of assessments, or - for the standard input. Default: the invented"
+              + " department.")
+  private Optional<String> file = Optional.empty();
+
+  @Option(
+      names = "--as-of",
+      paramLabel = "DATE",
+      description = "Day asked about. Default: today for a file, 2026-11-25 otherwise.")
+  private Optional<LocalDate> asOf = Optional.empty();
+
+  @Option(
+      names = "--within",
+      paramLabel = "DAYS",
+      defaultValue = "60",
+      description = "How many days to look ahead. Default: ${DEFAULT-VALUE}.")
+  private int within;
+
+  @Option(
+      names = "--element",
+      paramLabel = "ID",
+      description = "The calendar of this element instead, as in 1-03-COAT.")
+  private Optional<String> element = Optional.empty();
+
+  @Option(
+      names = "--from",
+      paramLabel = "DATE",
+      description = "The first day of the calendar. Default: the day asked about.")
+  private Optional<LocalDate> from = Optional.empty();
+
+  @Option(
+      names = "--to",
+      paramLabel = "DATE",
+      description = "The last day of the calendar. Default: two years after the first.")
+  private Optional<LocalDate> to = Optional.empty();
+
+  DueCommand(InputStream in, Clock clock) {
+    this.in = in;
+    this.clock = clock;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    RuleSet rules = rulesOption.rules(spec);
+    LocalDate day =
+        asOf.orElseGet(() -> file.isPresent() ? LocalDate.now(clock) : DemoDepartment.AS_OF);
+    List<ServiceRecord> records = new ArrayList<>();
+    int bad = read(rules, records);
+    PrintWriter out = spec.commandLine().getOut();
+    if (element.isPresent()) {
+      out.print(calendar(rules, chosen(records, element.get()), day));
+    } else {
+      if (within < 0) {
+        throw new ParameterException(
+            spec.commandLine(), "--within: found " + within + ", allowed: 0 or more days");
+      }
+      out.print(MorningList.of(rules, records, day, within));
+    }
+    return bad == 0 ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES;
+  }
+
+  private String calendar(RuleSet rules, ServiceRecord record, LocalDate day) {
+    LocalDate first = from.orElse(day);
+    try {
+      return CalendarText.of(rules, record, day, first, to.orElse(first.plusYears(USUAL_YEARS)));
+    } catch (InvalidValueException e) {
+      throw new ParameterException(spec.commandLine(), e.getMessage(), e);
+    }
+  }
+
+  private ServiceRecord chosen(List<ServiceRecord> records, String id) {
+    return records.stream()
+        .filter(record -> record.element().id().value().equals(id))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new ParameterException(
+                    spec.commandLine(),
+                    "--element: found "
+                        + id
+                        + ", allowed: the name of an element in "
+                        + file.orElse("the invented department, as in 1-03-COAT")));
+  }
+
+  private int read(RuleSet rules, List<ServiceRecord> records) throws IOException {
+    if (file.isEmpty()) {
+      DemoDepartment.elements(rules).stream()
+          .map(DemoElement::assessment)
+          .map(Assessment::serviceRecord)
+          .forEach(records::add);
+      return 0;
+    }
+    int bad = 0;
+    try (AssessmentLines lines = AssessmentSource.open(file.get(), in)) {
+      while (lines.hasNext()) {
+        AssessmentLines.Outcome outcome = lines.next();
+        if (outcome instanceof AssessmentLines.Line line) {
+          records.add(line.assessment().serviceRecord());
+        } else if (outcome instanceof AssessmentLines.BadLine refused) {
+          bad++;
+          refused.faults().forEach(spec.commandLine().getErr()::println);
+        }
+      }
+    }
+    return bad;
+  }
+}

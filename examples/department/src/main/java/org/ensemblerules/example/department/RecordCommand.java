@@ -1,0 +1,91 @@
+package org.ensemblerules.example.department;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.LinkedHashSet;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import org.ensemblerules.example.department.report.CautionLines;
+import org.ensemblerules.example.department.report.RecordText;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.record.RetentionPolicy;
+import org.ensemblerules.record.RetentionStart;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.tables.RecordFileJson;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** Whether the files of elements are complete. */
+@Command(
+    name = "record",
+    description = {
+      "Tells what is missing from the files of elements, who held them, and how long is kept what.",
+      "A bad line is named on the standard error; the others are answered."
+    })
+final class RecordCommand implements Callable<Integer> {
+  private static final String SAMPLE = "element-files.jsonl";
+
+  private final InputStream in;
+  private final Clock clock;
+
+  @Mixin private final RulesOption rulesOption = new RulesOption();
+  @Mixin private final RequestFile file = new RequestFile();
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Option(
+      names = "--as-of",
+      paramLabel = "DATE",
+      description = "Day to check for, as in 2026-11-25. Default: today.")
+  private Optional<LocalDate> asOf = Optional.empty();
+
+  @Option(
+      names = "--keep-years",
+      paramLabel = "YEARS",
+      description = "For how long the owner keeps files after disposal; no edition says it.")
+  private Optional<Integer> keepYears = Optional.empty();
+
+  RecordCommand(InputStream in, Clock clock) {
+    this.in = in;
+    this.clock = clock;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    RuleSet rules = rulesOption.rules(spec);
+    LocalDate day = asOf.orElseGet(() -> LocalDate.now(clock));
+    Optional<RetentionPolicy> policy = policy();
+    PrintWriter out = spec.commandLine().getOut();
+    Set<Element> elements = new LinkedHashSet<>();
+    int bad =
+        file.each(
+            SAMPLE,
+            in,
+            spec.commandLine().getErr(),
+            RecordFileJson::read,
+            one -> {
+              elements.add(one.element());
+              out.print(
+                  RecordText.of(
+                      one, rules.check(one, day), rules.tables().records().pfasLaws(), policy));
+            });
+    out.print(CautionLines.of(rules.tables().cautions(), elements));
+    return bad == 0 ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES;
+  }
+
+  private Optional<RetentionPolicy> policy() {
+    try {
+      return keepYears.map(years -> new RetentionPolicy(years, RetentionStart.DISPOSAL));
+    } catch (InvalidValueException e) {
+      throw new ParameterException(spec.commandLine(), "--keep-years: " + e.getMessage(), e);
+    }
+  }
+}

@@ -1,0 +1,57 @@
+package org.ensemblerules.example.department;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.util.LinkedHashSet;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import org.ensemblerules.example.department.report.CautionLines;
+import org.ensemblerules.example.department.report.RepairText;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.tables.RepairJson;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** What becomes of damage, and who may mend it. */
+@Command(
+    name = "repair",
+    description = {
+      "Tells whether damage may be repaired, by whom, and what is checked before and after.",
+      "A bad line is named on the standard error; the others are answered."
+    })
+final class RepairCommand implements Callable<Integer> {
+  private static final String SAMPLE = "repair-requests.jsonl";
+
+  private final InputStream in;
+
+  @Mixin private final RulesOption rulesOption = new RulesOption();
+  @Mixin private final RequestFile file = new RequestFile();
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  RepairCommand(InputStream in) {
+    this.in = in;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    RuleSet rules = rulesOption.rules(spec);
+    PrintWriter out = spec.commandLine().getOut();
+    Set<Element> elements = new LinkedHashSet<>();
+    int bad =
+        file.each(
+            SAMPLE,
+            in,
+            spec.commandLine().getErr(),
+            RepairJson::read,
+            request -> {
+              elements.add(request.element());
+              out.print(RepairText.of(request, request.plan(rules.repairOrders())));
+            });
+    out.print(CautionLines.of(rules.tables().cautions(), elements));
+    return bad == 0 ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES;
+  }
+}

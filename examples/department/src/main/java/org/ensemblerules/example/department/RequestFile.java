@@ -1,0 +1,75 @@
+package org.ensemblerules.example.department;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.ensemblerules.tables.JsonFault;
+import org.ensemblerules.tables.Loaded;
+import picocli.CommandLine.Parameters;
+
+/** What a command reads line by line: a file, the standard input, or the sample it comes with. */
+final class RequestFile {
+  @Parameters(
+      arity = "0..1",
+      paramLabel = "FILE",
+      description = "JSON Lines file, or - for the standard input. Default: a sample.")
+  private Optional<String> file = Optional.empty();
+
+  /** How a line is read; {@code place} is its file and number, for faults. */
+  @FunctionalInterface
+  interface Reading<T> {
+    Loaded<T> read(String place, String line);
+  }
+
+  /** Uses each good line, names each bad one, and returns how many were bad. */
+  <T> int each(String sample, InputStream in, PrintWriter err, Reading<T> reading, Consumer<T> use)
+      throws IOException {
+    int bad = 0;
+    try (BufferedReader lines = open(sample, in)) {
+      int number = 0;
+      for (String line = lines.readLine(); line != null; line = lines.readLine()) {
+        number++;
+        if (line.isBlank()) {
+          continue;
+        }
+        Loaded<T> loaded = reading.read(file.orElse(sample) + ":" + number, line);
+        if (loaded instanceof Loaded.Ok<T> ok) {
+          use.accept(ok.value());
+        } else if (loaded instanceof Loaded.Refused<T> refused) {
+          bad++;
+          for (JsonFault fault : refused.faults()) {
+            err.println(fault);
+          }
+        }
+      }
+    }
+    return bad;
+  }
+
+  private BufferedReader open(String sample, InputStream in) throws IOException {
+    if (file.isEmpty()) {
+      return reader(Objects.requireNonNull(RequestFile.class.getResourceAsStream(sample), sample));
+    }
+    if (file.get().equals(AssessmentSource.STANDARD_INPUT)) {
+      return reader(in);
+    }
+    try {
+      return reader(Files.newInputStream(Path.of(file.get())));
+    } catch (FileSystemException e) {
+      throw new IOException("cannot read " + file.get() + ": " + Failures.why(e), e);
+    }
+  }
+
+  private static BufferedReader reader(InputStream stream) {
+    return new BufferedReader(new InputStreamReader(stream, StandardCharsets.UTF_8));
+  }
+}

@@ -1,0 +1,111 @@
+package org.ensemblerules.example.department.report;
+
+import java.util.List;
+import java.util.Optional;
+import org.ensemblerules.history.Contradiction;
+import org.ensemblerules.record.FileAnswer;
+import org.ensemblerules.record.FileReport;
+import org.ensemblerules.record.HolderSpan;
+import org.ensemblerules.record.Holders;
+import org.ensemblerules.record.KeepAnswer;
+import org.ensemblerules.record.PfasLawTable;
+import org.ensemblerules.record.PfasNotice;
+import org.ensemblerules.record.RecordFile;
+import org.ensemblerules.record.RetentionPolicy;
+import org.ensemblerules.record.SaleParty;
+
+/** An element's file, for people: what is there, what is missing, who held it, what is kept. */
+public final class RecordText {
+  private RecordText() {}
+
+  /**
+   * Writes what is in a file and what is not.
+   *
+   * @param file the file; not null
+   * @param report what is missing; not null
+   * @param laws what laws ask of notices; not null
+   * @param policy how long the owner keeps files; empty if the owner has not said
+   * @return some lines, each with a line end; never null
+   */
+  public static String of(
+      RecordFile file, FileReport report, PfasLawTable laws, Optional<RetentionPolicy> policy) {
+    TextPage page = new TextPage();
+    page.wrapped(
+        file.element().id() + "  ",
+        PlainWords.of(file.element().kind())
+            + ", "
+            + PlainWords.of(file.element().use())
+            + ": the file is "
+            + (report.complete() ? "complete" : "NOT complete"));
+    RowNotes rows = new RowNotes();
+    report
+        .answers()
+        .forEach(
+            (item, answer) -> page.wrapped("  " + padded(PlainWords.of(item)), text(answer, rows)));
+    for (Contradiction each : report.contradictions()) {
+      page.wrapped(
+          "  contradiction  ",
+          each.kind() + ", found " + each.found() + ", allowed: " + each.allowed());
+    }
+    for (HolderSpan span : Holders.of(file.history())) {
+      page.wrapped(
+          "  held by        ",
+          span.holder()
+              + " from "
+              + span.from()
+              + span.until().map(until -> " until " + until).orElse(" on"));
+    }
+    for (PfasNotice notice : file.pfasNotices()) {
+      page.wrapped(
+          "  PFAS notice    ", text(notice, laws.keepThrough(notice, SaleParty.BUYER), rows));
+    }
+    policy
+        .flatMap(own -> own.keepThrough(file))
+        .ifPresent(
+            day -> page.wrapped("  kept           ", "through " + day + ", by the owner's policy"));
+    rows.write(page);
+    page.blank();
+    return page.toString();
+  }
+
+  private static String text(FileAnswer answer, RowNotes rows) {
+    if (answer instanceof FileAnswer.Present present) {
+      return "there " + rows.cite(List.of(present.row()));
+    } else if (answer instanceof FileAnswer.Missing missing) {
+      return "MISSING: " + words(missing.what()) + " " + rows.cite(List.of(missing.row()));
+    } else if (answer instanceof FileAnswer.Inconsistent wrong) {
+      return "INCONSISTENT: "
+          + words(wrong.contradictions())
+          + (wrong.missing().isEmpty() ? "" : "; missing: " + words(wrong.missing()))
+          + " "
+          + rows.cite(List.of(wrong.row()));
+    } else if (answer instanceof FileAnswer.NotYet notYet) {
+      return "not due: " + notYet.why() + " " + rows.cite(List.of(notYet.row()));
+    }
+    return "no rule asks for it";
+  }
+
+  private static String words(List<String> all) {
+    return PlainWords.sentence(String.join("; ", all));
+  }
+
+  private static String text(PfasNotice notice, KeepAnswer keep, RowNotes rows) {
+    String what =
+        notice.place()
+            + ", sold "
+            + notice.sold()
+            + ", added PFAS: "
+            + PlainWords.of(notice.content())
+            + notice.reason().map(why -> " (" + why + ")").orElse("")
+            + ", dated "
+            + notice.dated()
+            + "; ";
+    return keep instanceof KeepAnswer.Through through
+        ? what + "keep it through " + through.through() + " " + rows.cite(through.rows())
+        : what + "keep it for now: " + ((KeepAnswer.ForNow) keep).why();
+  }
+
+  private static String padded(String item) {
+    return item + " ".repeat(Math.max(1, 27 - item.length()));
+  }
+}
