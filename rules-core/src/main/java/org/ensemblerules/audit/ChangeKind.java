@@ -1,17 +1,32 @@
 package org.ensemblerules.audit;
 
-/** How a row of one set of rules differs from that of another which speaks of the same. */
+/** What became of a row from one set of rules to the other. */
 public enum ChangeKind {
-  /** The other set has no row that speaks of this. */
+  /** Only the later set has a row that speaks of this. */
   ADDED,
-  /** The set has no row any more that speaks of this. */
+  /** Only the earlier set has one. */
   REMOVED,
-  /** It asks for more. */
+  /** Both have one, and the later asks for more. */
   TIGHTENED,
-  /** It asks for less. */
+  /** Both have one, and the later asks for less. */
   LOOSENED,
-  /** It asks for something else, which is neither more nor less. */
+  /** Both have one, and no order of strictness decides between them. */
   CHANGED,
-  /** It asks for the same in other words, or on another basis. */
-  REWORDED
+  /** Both have one that asks for the same, in other words or on another basis. */
+  REWORDED;
+
+  /**
+   * Returns the change seen the other way round.
+   *
+   * @return the kind of the same change from the later set to the earlier; never null
+   */
+  public ChangeKind reversed() {
+    return switch (this) {
+      case ADDED -> REMOVED;
+      case REMOVED -> ADDED;
+      case TIGHTENED -> LOOSENED;
+      case LOOSENED -> TIGHTENED;
+      case CHANGED, REWORDED -> this;
+    };
+  }
 }

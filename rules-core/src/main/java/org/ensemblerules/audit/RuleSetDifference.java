@@ -1,157 +1,153 @@
 package org.ensemblerules.audit;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ListMultimap;
+import com.google.common.collect.MultimapBuilder;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.TreeMap;
+import org.ensemblerules.ruleset.Identity;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Row;
 
 /**
- * What differs between two sets of rules, row by row. Rows are held against each other by what they
- * speak of: the element, the part, the defect and its extent, and so on. Where no order of
- * strictness is defined, a row that says something else is only changed.
- *
- * @param changes every row that differs, by table and key; not null
+ * What differs between two sets of rules, row by row. Rows are matched by what they speak of, as
+ * element, use, part, defect and extent, and by their keys only where that leaves a choice. Where
+ * an order of strictness is defined, a changed row is said to be tightened or loosened.
  */
-public record RuleSetDifference(List<RowChange> changes) {
-  private static final Comparator<RowChange> ORDER =
-      Comparator.comparing(RowChange::table)
-          .thenComparing(change -> change.row().key())
-          .thenComparing(RowChange::kind)
-          .thenComparing(change -> change.row().provenance().origin().value())
-          .thenComparing(change -> String.join("\n", change.row().canonical()));
+public final class RuleSetDifference {
+  private final Identity before;
+  private final Identity after;
+  private final List<RowChange> changes;
 
-  /** Puts the changes in order. */
-  public RuleSetDifference {
-    changes = changes.stream().sorted(ORDER).collect(ImmutableList.toImmutableList());
+  private RuleSetDifference(Identity before, Identity after, List<RowChange> changes) {
+    this.before = before;
+    this.after = after;
+    this.changes = changes;
+  }
+
+  static List<RowChange> changes(List<? extends Row> before, List<? extends Row> after) {
+    ListMultimap<Class<?>, Row> were = byType(before);
+    ListMultimap<Class<?>, Row> are = byType(after);
+    ImmutableList.Builder<RowChange> all = ImmutableList.builder();
+    for (RowReading<?> reading : RowReadings.all()) {
+      List<RowChange> found =
+          new ArrayList<>(
+              Matching.of(reading, were.removeAll(reading.type()), are.removeAll(reading.type())));
+      found.sort(
+          Comparator.comparing(RowChange::kind)
+              .thenComparing(change -> String.join("\n", change.topic()))
+              .thenComparing(RowChange::text));
+      all.addAll(found);
+    }
+    requireNoOther(were);
+    requireNoOther(are);
+    return all.build();
+  }
+
+  private static ListMultimap<Class<?>, Row> byType(List<? extends Row> rows) {
+    ListMultimap<Class<?>, Row> byType = MultimapBuilder.hashKeys().arrayListValues().build();
+    rows.forEach(row -> byType.put(row.getClass(), row));
+    return byType;
+  }
+
+  /** A kind of row that nothing is said about here would be a difference passed over in silence. */
+  private static void requireNoOther(ListMultimap<Class<?>, Row> rows) {
+    if (!rows.isEmpty()) {
+      throw new IllegalStateException("no reading of rows of " + rows.keySet());
+    }
   }
 
   /**
    * Compares two sets of rules.
    *
-   * @param before the set before; not null
-   * @param after the set after; not null
+   * @param before the earlier; not null
+   * @param after the later; not null
    * @return what differs; never null
    */
   public static RuleSetDifference between(RuleSet before, RuleSet after) {
-    return between(before.tables().rows(), after.tables().rows());
+    return new RuleSetDifference(
+        before.identity(), after.identity(), changes(rows(before), rows(after)));
   }
 
-  static RuleSetDifference between(List<Row> before, List<Row> after) {
-    Map<Object, List<Row>> old = bySubject(before);
-    Map<Object, List<Row>> current = bySubject(after);
-    List<RowChange> changes = new ArrayList<>();
-    old.forEach((about, rows) -> compare(rows, current.getOrDefault(about, List.of()), changes));
-    current.forEach(
-        (about, rows) -> {
-          if (!old.containsKey(about)) {
-            compare(List.of(), rows, changes);
-          }
-        });
-    return new RuleSetDifference(changes);
-  }
-
-  private static Map<Object, List<Row>> bySubject(List<Row> rows) {
-    Map<Object, List<Row>> subjects = new LinkedHashMap<>();
-    for (Row row : rows) {
-      Meaning meaning = Meaning.of(row);
-      subjects
-          .computeIfAbsent(List.of(meaning.table(), meaning.about()), each -> new ArrayList<>())
-          .add(row);
-    }
-    return subjects;
-  }
-
-  /** Rows that speak of the same: those that say the same, of one key, more or less strict. */
-  private static void compare(List<Row> before, List<Row> after, List<RowChange> changes) {
-    List<Row> old = sorted(before);
-    List<Row> current = sorted(after);
-    match(old, current, RuleSetDifference::same, changes);
-    match(old, current, (one, two) -> one.key().equals(two.key()), changes);
-    match(old, current, (one, two) -> Strictness.compare(one, two) != ChangeKind.CHANGED, changes);
-    match(old, current, (one, two) -> true, changes);
-    old.forEach(
-        row -> changes.add(new RowChange(ChangeKind.REMOVED, Optional.of(row), Optional.empty())));
-    current.forEach(
-        row -> changes.add(new RowChange(ChangeKind.ADDED, Optional.empty(), Optional.of(row))));
-  }
-
-  private static List<Row> sorted(List<Row> rows) {
-    return new ArrayList<>(
-        rows.stream()
-            .sorted(
-                Comparator.comparing(Row::key)
-                    .thenComparing(row -> String.join("\n", row.canonical())))
-            .toList());
-  }
-
-  private interface Pairing {
-    boolean pairs(Row before, Row after);
-  }
-
-  private static void match(
-      List<Row> before, List<Row> after, Pairing pairing, List<RowChange> changes) {
-    for (Iterator<Row> olds = before.iterator(); olds.hasNext(); ) {
-      Row old = olds.next();
-      for (Iterator<Row> news = after.iterator(); news.hasNext(); ) {
-        Row current = news.next();
-        if (pairing.pairs(old, current)) {
-          olds.remove();
-          news.remove();
-          kind(old, current)
-              .ifPresent(
-                  kind -> changes.add(new RowChange(kind, Optional.of(old), Optional.of(current))));
-          break;
-        }
-      }
-    }
-  }
-
-  private static boolean same(Row one, Row two) {
-    return Meaning.of(one).equals(Meaning.of(two));
-  }
-
-  /** How a pair differs; empty if it does not. */
-  private static Optional<ChangeKind> kind(Row before, Row after) {
-    if (!same(before, after)) {
-      return Optional.of(Strictness.compare(before, after));
-    }
-    boolean words =
-        before.canonical().equals(after.canonical())
-            && before.provenance().basis().equals(after.provenance().basis())
-            && before.provenance().note().equals(after.provenance().note());
-    return words ? Optional.empty() : Optional.of(ChangeKind.REWORDED);
+  /** The editions chosen are rows too. */
+  private static List<Row> rows(RuleSet rules) {
+    return ImmutableList.<Row>builder()
+        .addAll(rules.editions().values().stream().distinct().toList())
+        .addAll(rules.tables().rows())
+        .build();
   }
 
   /**
-   * Returns the changes of a kind.
+   * Returns which rules the earlier are.
    *
-   * @param kind the kind; not null
-   * @return the changes by table and key; never null
+   * @return the identity; never null
    */
-  public List<RowChange> of(ChangeKind kind) {
-    return changes.stream().filter(change -> change.kind() == kind).toList();
+  public Identity before() {
+    return before;
+  }
+
+  /**
+   * Returns which rules the later are.
+   *
+   * @return the identity; never null
+   */
+  public Identity after() {
+    return after;
+  }
+
+  /**
+   * Returns every row that differs.
+   *
+   * @return the changes, table by table, in an order that depends on the two sets alone; never null
+   */
+  public List<RowChange> changes() {
+    return changes;
+  }
+
+  /**
+   * Returns the rows that something became of.
+   *
+   * @param kind what; not null
+   * @return the changes of that kind, in order; never null
+   */
+  public List<RowChange> changes(ChangeKind kind) {
+    return changes.stream()
+        .filter(change -> change.kind() == kind)
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  /**
+   * Tells whether nothing differs that a reader of the rows is told.
+   *
+   * @return true if no row was added, removed, changed or reworded
+   */
+  public boolean isEmpty() {
+    return changes.isEmpty();
   }
 
   /**
    * Counts the changes of each table by their kind.
    *
-   * @return for each table with a change, how many there are of each kind that occurs; never null
+   * @return the tables with changes, in order, each with the kinds that it has; never null
    */
   public Map<String, Map<ChangeKind, Integer>> counts() {
-    Map<String, Map<ChangeKind, Integer>> counts = new TreeMap<>();
+    Map<String, Map<ChangeKind, Integer>> counts = new LinkedHashMap<>();
     for (RowChange change : changes) {
       counts
           .computeIfAbsent(change.table(), table -> new EnumMap<>(ChangeKind.class))
           .merge(change.kind(), 1, Integer::sum);
     }
-    return counts;
+    counts.replaceAll((table, kinds) -> Collections.unmodifiableMap(kinds));
+    return Collections.unmodifiableMap(counts);
+  }
+
+  @Override
+  public String toString() {
+    return "RuleSetDifference[" + counts() + "]";
   }
 }

@@ -1,4 +1,4 @@
-/** What differs between two sets of rules, row by row? */
+/** Are the tables sound? What differs between two sets? Example cases generated from the rows. */
 @NullMarked
 package org.ensemblerules.audit;
 

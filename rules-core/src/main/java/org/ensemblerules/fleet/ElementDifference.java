@@ -1,176 +1,227 @@
 package org.ensemblerules.fleet;
 
-import com.google.common.collect.ImmutableSet;
-import com.google.common.collect.ImmutableSortedSet;
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.Sets;
 import java.time.LocalDate;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
+import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.retirement.AgeAnswer;
+import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.schedule.Due;
-import org.ensemblerules.source.RowKey;
+import org.ensemblerules.schedule.TaskKey;
+import org.ensemblerules.verdict.Action;
+import org.ensemblerules.verdict.Assess;
+import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.LayerAge;
-import org.ensemblerules.verdict.Reason;
-import org.ensemblerules.verdict.Service;
 import org.ensemblerules.verdict.Verdict;
 
-/**
- * What other rules change for one element.
- *
- * @param now the verdict under the rules that hold now; not null
- * @param then the verdict under the other rules; not null
- */
-public record ElementDifference(Verdict now, Verdict then) {
-  /** When a task is due, or when age takes a layer out, before and after. */
-  public record Moved(Optional<LocalDate> now, Optional<LocalDate> then) {
-    /**
-     * Tells whether it comes earlier, or comes at all where it did not.
-     *
-     * @return true if the other rules ask for it sooner
-     */
-    public boolean isEarlier() {
-      return then.isPresent() && now.map(day -> then.get().isBefore(day)).orElse(true);
-    }
+/** What other rules change for one element on one day: both verdicts, and how they differ. */
+public final class ElementDifference {
+  private final Verdict before;
+  private final Verdict after;
+  private final List<ActionChange> gained;
+  private final List<ActionChange> lost;
+  private final List<DueMove> due;
+  private final List<AgeMove> ages;
+  private final Set<FleetEffect> effects;
+
+  private ElementDifference(Verdict before, Verdict after) {
+    this.before = before;
+    this.after = after;
+    this.gained = onlyIn(after, before);
+    this.lost = onlyIn(before, after);
+    this.due = due(before, after);
+    this.ages = ages(before, after);
+    this.effects = Sets.immutableEnumSet(allEffects());
   }
 
   /**
-   * Tells whether it would leave service.
+   * Judges an element by two sets of rules.
    *
-   * @return true if it is in now and would be out
+   * @param now the rules now; not null
+   * @param then the other rules; not null
+   * @param assessment the element and what is known of it; not null
+   * @param asOf the day judged for; not null
+   * @return what differs; never null
    */
-  public boolean leavesService() {
-    return now.service() == Service.IN && then.service() == Service.OUT;
+  public static ElementDifference of(
+      RuleSet now, RuleSet then, Assessment assessment, LocalDate asOf) {
+    return new ElementDifference(
+        Assess.assess(now, assessment, asOf), Assess.assess(then, assessment, asOf));
   }
 
-  /**
-   * Tells whether it would return to service.
-   *
-   * @return true if it is out now and would be in
-   */
-  public boolean returnsToService() {
-    return now.service() == Service.OUT && then.service() == Service.IN;
+  /** The actions, told by effect and target; who may do them is no difference of the element. */
+  private static List<ActionChange> onlyIn(Verdict one, Verdict other) {
+    return one.actions().stream()
+        .filter(action -> other.actions().stream().noneMatch(than -> same(action, than)))
+        .map(
+            action ->
+                new ActionChange(
+                    action,
+                    one.reasons().stream()
+                        .filter(reason -> reason.effect().equals(action.effect()))
+                        .toList()))
+        .collect(ImmutableList.toImmutableList());
   }
 
-  /**
-   * Returns what would have to be done that has not to be done now.
-   *
-   * @return the effects and their targets, in words; never null
-   */
-  public Set<String> actionsGained() {
-    return missing(actions(then), actions(now));
+  private static boolean same(Action one, Action other) {
+    return one.effect().equals(other.effect()) && one.target().equals(other.target());
   }
 
-  /**
-   * Returns what would not have to be done any more.
-   *
-   * @return the effects and their targets, in words; never null
-   */
-  public Set<String> actionsLost() {
-    return missing(actions(now), actions(then));
-  }
-
-  private static Set<String> actions(Verdict verdict) {
-    return verdict.actions().stream()
-        .map(action -> action.effect().text() + ": " + action.target())
-        .collect(Collectors.toCollection(LinkedHashSet::new));
-  }
-
-  private static Set<String> missing(Set<String> from, Set<String> others) {
-    return from.stream()
-        .filter(each -> !others.contains(each))
-        .collect(ImmutableSet.toImmutableSet());
-  }
-
-  /**
-   * Returns the keys of the rows that give a reason under one set of rules only.
-   *
-   * @return the keys, in order; never null
-   */
-  public Set<RowKey> rowsOfReasons() {
-    Set<RowKey> before = rows(now);
-    Set<RowKey> after = rows(then);
-    ImmutableSortedSet.Builder<RowKey> keys = ImmutableSortedSet.naturalOrder();
-    before.stream().filter(key -> !after.contains(key)).forEach(keys::add);
-    after.stream().filter(key -> !before.contains(key)).forEach(keys::add);
-    return keys.build();
-  }
-
-  private static Set<RowKey> rows(Verdict verdict) {
-    return verdict.reasons().stream()
-        .map(Reason::rowKey)
-        .flatMap(Optional::stream)
-        .collect(Collectors.toSet());
-  }
-
-  /**
-   * Returns the tasks whose next day moves: for each the first day on which one of its rows asks
-   * for it.
-   *
-   * @return the days by the task's name; never null
-   */
-  public Map<String, Moved> duesMoved() {
-    return moved(dues(now), dues(then));
-  }
-
-  /** A task that is due since nobody knows when counts as due on the earliest day there is. */
-  private static Map<String, LocalDate> dues(Verdict verdict) {
-    Map<String, LocalDate> dues = new TreeMap<>();
-    for (Due due : verdict.due()) {
-      String task = due.task() + due.layer().map(layer -> " " + layer).orElse("");
-      dues.merge(task, due.by().orElse(LocalDate.MIN), (a, b) -> a.isBefore(b) ? a : b);
-    }
-    return dues;
-  }
-
-  /**
-   * Returns the layers whose first day out of service for age moves.
-   *
-   * @return the days by the layer's name, {@code ELEMENT} for the element itself; never null
-   */
-  public Map<String, Moved> agesMoved() {
-    return moved(ages(now), ages(then));
-  }
-
-  private static Map<String, LocalDate> ages(Verdict verdict) {
-    Map<String, LocalDate> ages = new TreeMap<>();
-    for (LayerAge age : verdict.ages()) {
-      if (age.answer() instanceof AgeAnswer.LeavesOn leaves) {
-        ages.put(age.layer().map(LayerKind::name).orElse("ELEMENT"), leaves.firstDayOut());
+  private static List<DueMove> due(Verdict before, Verdict after) {
+    record What(TaskKey task, Optional<LayerKind> layer) {
+      static Map<What, Due> first(Verdict verdict) {
+        Map<What, Due> first = new LinkedHashMap<>();
+        verdict.due().forEach(due -> first.putIfAbsent(new What(due.task(), due.layer()), due));
+        return first;
       }
     }
+    Map<What, Due> was = What.first(before);
+    Map<What, Due> is = What.first(after);
+    Set<What> all = new LinkedHashSet<>(was.keySet());
+    all.addAll(is.keySet());
+    return all.stream()
+        .map(
+            what ->
+                new DueMove(
+                    what.task(),
+                    what.layer(),
+                    Optional.ofNullable(was.get(what)),
+                    Optional.ofNullable(is.get(what))))
+        .filter(DueMove::moved)
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  private static List<AgeMove> ages(Verdict before, Verdict after) {
+    Set<Optional<LayerKind>> layers = new LinkedHashSet<>();
+    before.ages().forEach(age -> layers.add(age.layer()));
+    after.ages().forEach(age -> layers.add(age.layer()));
+    return layers.stream()
+        .map(layer -> new AgeMove(layer, answer(before, layer), answer(after, layer)))
+        .filter(AgeMove::moved)
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  private static Optional<AgeAnswer> answer(Verdict verdict, Optional<LayerKind> layer) {
+    return verdict.ages().stream()
+        .filter(age -> age.layer().equals(layer))
+        .map(LayerAge::answer)
+        .findFirst();
+  }
+
+  private Set<FleetEffect> allEffects() {
+    Set<FleetEffect> all = EnumSet.noneOf(FleetEffect.class);
+    if (before.service() != after.service()) {
+      all.add(
+          after.actions().isEmpty() ? FleetEffect.RETURNS_TO_SERVICE : FleetEffect.LEAVES_SERVICE);
+    }
+    add(all, FleetEffect.GAINS_ACTION, !gained.isEmpty());
+    add(all, FleetEffect.LOSES_ACTION, !lost.isEmpty());
+    add(all, FleetEffect.TO_BE_RETIRED, gained.stream().anyMatch(ElementDifference::retires));
+    add(all, FleetEffect.NO_LONGER_RETIRED, lost.stream().anyMatch(ElementDifference::retires));
+    LocalDate inAYear = before.asOf().plusYears(1);
+    for (DueMove move : due) {
+      all.add(move.sooner() ? FleetEffect.DUE_SOONER : FleetEffect.DUE_LATER);
+      add(all, FleetEffect.NEWLY_DUE_WITHIN_A_YEAR, move.newlyDueBy(inAYear));
+    }
+    add(all, FleetEffect.OUT_SOONER, ages.stream().anyMatch(AgeMove::sooner));
+    add(all, FleetEffect.OUT_LATER, ages.stream().anyMatch(AgeMove::later));
+    return all;
+  }
+
+  private static void add(Set<FleetEffect> all, FleetEffect effect, boolean holds) {
+    if (holds) {
+      all.add(effect);
+    }
+  }
+
+  private static boolean retires(ActionChange change) {
+    return change.action().effect() instanceof Effect.Retire retire && retire.scope() != Scope.PART;
+  }
+
+  /**
+   * Returns the verdict by the rules now.
+   *
+   * @return the verdict; never null
+   */
+  public Verdict before() {
+    return before;
+  }
+
+  /**
+   * Returns the verdict by the other rules.
+   *
+   * @return the verdict; never null
+   */
+  public Verdict after() {
+    return after;
+  }
+
+  /**
+   * Returns what only the other rules ask to be done, and why.
+   *
+   * @return the actions, the gravest first; never null
+   */
+  public List<ActionChange> gained() {
+    return gained;
+  }
+
+  /**
+   * Returns what only the rules now ask to be done, and why.
+   *
+   * @return the actions, the gravest first; never null
+   */
+  public List<ActionChange> lost() {
+    return lost;
+  }
+
+  /**
+   * Returns the tasks whose last day in time is another.
+   *
+   * @return the moves, what is due now first; never null
+   */
+  public List<DueMove> due() {
+    return due;
+  }
+
+  /**
+   * Returns the layers whose first day out is another, or known to only one of the two.
+   *
+   * @return the moves; never null
+   */
+  public List<AgeMove> ages() {
     return ages;
   }
 
-  private static Map<String, Moved> moved(
-      Map<String, LocalDate> before, Map<String, LocalDate> after) {
-    Map<String, Moved> moved = new LinkedHashMap<>();
-    Set<String> names = new LinkedHashSet<>(before.keySet());
-    names.addAll(after.keySet());
-    for (String name : names) {
-      Moved days =
-          new Moved(Optional.ofNullable(before.get(name)), Optional.ofNullable(after.get(name)));
-      if (!days.now().equals(days.then())) {
-        moved.put(name, days);
-      }
-    }
-    return moved;
+  /**
+   * Returns what the other rules do to the element.
+   *
+   * @return the effects; never null
+   */
+  public Set<FleetEffect> effects() {
+    return effects;
   }
 
   /**
-   * Tells whether anything differs but the rows that reasons cite.
+   * Tells whether nothing differs: service, actions, due dates and first days out are the same.
+   * Reasons that call for the same in other words are no difference.
    *
-   * @return true if service, actions, due days or the days of age differ
+   * @return true if so
    */
-  public boolean isChange() {
-    return now.service() != then.service()
-        || !actionsGained().isEmpty()
-        || !actionsLost().isEmpty()
-        || !duesMoved().isEmpty()
-        || !agesMoved().isEmpty();
+  public boolean isEmpty() {
+    return gained.isEmpty() && lost.isEmpty() && due.isEmpty() && ages.isEmpty();
+  }
+
+  @Override
+  public String toString() {
+    return "ElementDifference[" + before.element().id() + ", " + effects + "]";
   }
 }

@@ -1,4 +1,7 @@
-/** What would other rules change across all elements? */
+/**
+ * What is ready, due and to be replaced across all elements, month by month, and what would other
+ * rules change?
+ */
 @NullMarked
 package org.ensemblerules.fleet;
 

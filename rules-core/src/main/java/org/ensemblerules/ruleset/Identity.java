@@ -14,7 +14,8 @@ import org.ensemblerules.source.InvalidValueException;
  * @param editions the edition chosen for each subject; not null
  * @param overlays the overlays laid over them, in the order of their names; not null
  * @param revisions the revision of each table file, by its name; not null
- * @param fingerprint SHA-256 of all rows in canonical form, 64 hexadecimal digits; not null
+ * @param fingerprint {@link CanonicalRules#sha256 SHA-256} of all rows in canonical form, 64
+ *     hexadecimal digits; not null
  */
 public record Identity(
     Map<Subject, EditionId> editions,

@@ -61,7 +61,7 @@ public final class RuleSet {
             ids,
             layers.all().stream().map(Overlay::id).toList(),
             revisions,
-            Fingerprint.of(tables.rows()));
+            CanonicalRules.of(editions, tables.rows()).sha256());
     this.validity =
         new Validity(
             tables.anatomy(), tables.conditions(), tables.checkLimits(), tables.care().limits());

@@ -20,6 +20,7 @@ import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.effect.HandlingDuty;
 import org.ensemblerules.effect.PermissionRow;
+import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Part;
@@ -36,6 +37,7 @@ import org.ensemblerules.source.RowKey;
  * no certification.
  */
 public final class Verdict {
+  private final CaseFile file;
   private final Element element;
   private final LocalDate asOf;
   private final List<Reason> reasons;
@@ -50,6 +52,7 @@ public final class Verdict {
   private final Identity identity;
 
   Verdict(CaseFile file, List<Reason> reasons) {
+    this.file = file;
     this.element = file.element();
     this.asOf = file.asOf();
     this.reasons = reasons.stream().distinct().sorted().collect(ImmutableList.toImmutableList());
@@ -113,15 +116,17 @@ public final class Verdict {
   }
 
   static List<PermissionRow> doers(CaseFile file, Effect effect) {
+    return task(file, effect).map(file.tables().permissions()::permitted).orElse(List.of());
+  }
+
+  static Optional<Task> task(CaseFile file, Effect effect) {
     return effect
         .task()
         .or(
             () ->
                 effect instanceof Effect.Evaluate evaluate
                     ? Optional.of(file.tables().checks().row(evaluate.check()).task())
-                    : Optional.empty())
-        .map(file.tables().permissions()::permitted)
-        .orElse(List.of());
+                    : Optional.empty());
   }
 
   private List<Caution> cautions(CaseFile file) {
@@ -305,6 +310,17 @@ public final class Verdict {
    */
   public Identity identity() {
     return identity;
+  }
+
+  /**
+   * Lists every row that was read to reach it: those that the reasons, ages and due dates rest on,
+   * and those that were found to ask for nothing. A row of the rules that is not among them could
+   * be taken away and would leave the verdict as it is. The list is made anew at each call.
+   *
+   * @return the rows by their keys, each with its key, origin and basis; never null
+   */
+  public List<Row> trace() {
+    return Trace.of(file, this);
   }
 
   @Override

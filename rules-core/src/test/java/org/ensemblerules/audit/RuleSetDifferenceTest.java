@@ -3,166 +3,261 @@ package org.ensemblerules.audit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import com.tngtech.archunit.core.importer.ClassFileImporter;
-import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.core.domain.JavaClass;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.ensemblerules.effect.Check;
+import org.ensemblerules.defect.Band;
+import org.ensemblerules.defect.DefectKind;
+import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.effect.Effect;
-import org.ensemblerules.effect.RepairClass;
-import org.ensemblerules.effect.Scope;
+import org.ensemblerules.effect.EntityKind;
+import org.ensemblerules.effect.PermissionRow;
+import org.ensemblerules.effect.Task;
+import org.ensemblerules.gates.MainClasses;
+import org.ensemblerules.gear.AnatomyRow;
 import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.Presence;
+import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
-import org.ensemblerules.inspection.InspectionKind;
-import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.retirement.AgeLimit;
 import org.ensemblerules.retirement.AgeLimitRow;
-import org.ensemblerules.ruleset.AdoptionRow;
-import org.ensemblerules.source.Basis;
-import org.ensemblerules.source.Confidence;
-import org.ensemblerules.source.Edition;
+import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.InvalidValueException;
-import org.ensemblerules.source.Provenance;
 import org.ensemblerules.source.Row;
-import org.ensemblerules.source.RowKey;
 import org.ensemblerules.testkit.FrozenProvenance;
 import org.ensemblerules.testkit.FrozenRules;
 import org.junit.jupiter.api.Test;
 
+/** What differs is told by what rows speak of, and which way it is stricter. */
 class RuleSetDifferenceTest {
-  private static final List<Row> ROWS = FrozenRules.tables().rows();
+  private static final RuleSet FROZEN = FrozenRules.rules();
 
-  private static IntervalRow interval(String key, int months) {
-    return new IntervalRow(
-        FrozenProvenance.of(key),
-        InspectionKind.ADVANCED,
-        ElementKind.COAT,
-        Use.STRUCTURAL,
-        months,
-        months,
-        months);
+  private static Map<String, Map<ChangeKind, Integer>> counts(RuleSet other) {
+    return RuleSetDifference.between(FROZEN, other).counts();
   }
 
-  private static AgeLimitRow age(AgeLimit limit) {
-    return new AgeLimitRow(
-        FrozenProvenance.of("age"), ElementKind.COAT, Use.STRUCTURAL, Optional.empty(), limit);
-  }
-
-  private static ChangeKind only(Row before, Row after) {
-    List<RowChange> changes = RuleSetDifference.between(List.of(before), List.of(after)).changes();
-    assertThat(changes).hasSize(1);
-    return changes.get(0).kind();
+  /** A new kind of row fails here until it is said how it is compared. */
+  @Test
+  void everyKindOfRowIsRead() {
+    Set<String> kinds =
+        MainClasses.all().stream()
+            .filter(type -> type.isAssignableTo(Row.class) && !type.isInterface())
+            .map(JavaClass::getName)
+            .collect(Collectors.toSet());
+    assertThat(kinds).hasSizeGreaterThan(20);
+    assertThat(RowReadings.all().stream().map(reading -> reading.type().getName()))
+        .containsExactlyInAnyOrderElementsOf(kinds);
+    assertThat(RowReadings.all().stream().map(RowReading::table)).doesNotHaveDuplicates();
   }
 
   @Test
-  void aSetDiffersInNothingFromItself() {
-    assertThat(RuleSetDifference.between(FrozenRules.rules(), FrozenRules.rules()).changes())
-        .isEmpty();
-    List<Row> reversed = new ArrayList<>(ROWS);
-    Collections.reverse(reversed);
-    assertThat(RuleSetDifference.between(ROWS, reversed).changes()).isEmpty();
+  void aShorterIntervalIsTightenedAndALongerOneLoosened() {
+    assertThat(counts(OtherRules.intervals(row -> OtherRules.interval(row, 6, 6))))
+        .isEqualTo(Map.of("intervals", Map.of(ChangeKind.TIGHTENED, 4)));
+    assertThat(counts(OtherRules.intervals(row -> OtherRules.interval(row, 60, 60))))
+        .isEqualTo(Map.of("intervals", Map.of(ChangeKind.LOOSENED, 4)));
+    // Sooner at first and later after that: neither is the stricter.
+    assertThat(counts(OtherRules.intervals(row -> OtherRules.interval(row, 6, 60))))
+        .isEqualTo(Map.of("intervals", Map.of(ChangeKind.CHANGED, 4)));
   }
 
   @Test
-  void againstNothingEveryRowIsAddedOrRemoved() {
-    assertThat(RuleSetDifference.between(List.of(), ROWS).of(ChangeKind.ADDED)).hasSameSizeAs(ROWS);
-    assertThat(RuleSetDifference.between(ROWS, List.of()).of(ChangeKind.REMOVED))
-        .hasSameSizeAs(ROWS);
+  void fewerYearsAreTightenedAndALimitNotSeenIsMerelyChanged() {
+    Map<ChangeKind, Integer> shorter =
+        counts(
+                OtherRules.ages(
+                    row ->
+                        row.element() == ElementKind.COAT
+                            ? row
+                            : OtherRules.age(row, new AgeLimit.Years(4))))
+            .get("age-limits");
+    assertThat(shorter).isEqualTo(Map.of(ChangeKind.TIGHTENED, 2));
+    assertThat(
+            counts(
+                OtherRules.ages(
+                    row ->
+                        row.element() == ElementKind.HELMET
+                            ? OtherRules.age(row, new AgeLimit.NoneSet())
+                            : row)))
+        .isEqualTo(Map.of("age-limits", Map.of(ChangeKind.LOOSENED, 1)));
+    assertThat(
+            counts(
+                OtherRules.ages(
+                    row ->
+                        row.element() == ElementKind.HELMET
+                            ? OtherRules.age(row, new AgeLimit.NotSeen())
+                            : row)))
+        .isEqualTo(Map.of("age-limits", Map.of(ChangeKind.CHANGED, 1)));
   }
 
   @Test
-  void monthsAreTightenedAndLoosened() {
-    assertThat(only(interval("a", 12), interval("b", 6))).isEqualTo(ChangeKind.TIGHTENED);
-    assertThat(only(interval("a", 6), interval("b", 12))).isEqualTo(ChangeKind.LOOSENED);
-    IntervalRow mixed =
-        new IntervalRow(
-            FrozenProvenance.of("m"),
-            InspectionKind.ADVANCED,
-            ElementKind.COAT,
-            Use.STRUCTURAL,
-            24,
-            24,
-            6);
-    assertThat(only(interval("a", 12), mixed)).isEqualTo(ChangeKind.CHANGED);
+  void otherWordsOrAnotherBasisAreReworded() {
+    int rows = FROZEN.tables().defects().rows().size();
+    assertThat(counts(OtherRules.withDefects(row -> OtherRules.worded(row, "Other words."))))
+        .isEqualTo(Map.of("defects", Map.of(ChangeKind.REWORDED, rows)));
+    RuleSetDifference basis =
+        RuleSetDifference.between(
+            FROZEN,
+            OtherRules.ages(
+                row ->
+                    new AgeLimitRow(
+                        OtherRules.commonPractice(row.provenance()),
+                        row.element(),
+                        row.use(),
+                        row.layer(),
+                        row.limit())));
+    assertThat(basis.changes())
+        .isNotEmpty()
+        .allMatch(change -> change.kind() == ChangeKind.REWORDED)
+        .allMatch(change -> change.strictness() == HowStrict.SAME);
   }
 
   @Test
-  void anUnseenLimitOfAgeIsTheStrictest() {
-    AgeLimitRow ten = age(new AgeLimit.Years(10));
-    assertThat(only(ten, age(new AgeLimit.Years(5)))).isEqualTo(ChangeKind.TIGHTENED);
-    assertThat(only(ten, age(new AgeLimit.NotSeen()))).isEqualTo(ChangeKind.TIGHTENED);
-    assertThat(only(ten, age(new AgeLimit.NoneSet()))).isEqualTo(ChangeKind.LOOSENED);
+  void aGraverEffectIsTightened() {
+    DefectRow retires = row(DefectKind.CHARRING);
+    RuleSetDifference difference =
+        RuleSetDifference.between(
+            FROZEN,
+            OtherRules.withDefects(
+                row ->
+                    row.effect() instanceof Effect.Note ? OtherRules.effect(row, retires) : row));
+    assertThat(difference.changes())
+        .isNotEmpty()
+        .allMatch(change -> change.kind() == ChangeKind.TIGHTENED)
+        .allMatch(change -> change.strictness() == HowStrict.STRICTER);
+    assertThat(difference.changes(ChangeKind.LOOSENED)).isEmpty();
+    assertThat(difference.changes().get(0).text()).startsWith("TIGHTENED defects: ");
+    assertThat(difference.before()).isEqualTo(FROZEN.identity());
+    assertThat(difference.after()).isNotEqualTo(FROZEN.identity());
+  }
+
+  private static DefectRow row(DefectKind defect) {
+    return FROZEN.tables().defects().rows().stream()
+        .filter(row -> row.defect() == defect)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** The extents of a defect are apart: what is covered by another row now is told as such. */
+  @Test
+  void aRowForAnotherExtentIsChangedIfItsKeyStayed() {
+    DefectRow charring = row(DefectKind.CHARRING);
+    Band other =
+        FROZEN.tables().defects().rows().stream()
+            .map(DefectRow::band)
+            .filter(band -> !band.equals(charring.band()))
+            .findFirst()
+            .orElseThrow();
+    DefectRow moved =
+        new DefectRow(
+            charring.provenance(),
+            charring.element(),
+            charring.use(),
+            charring.site(),
+            charring.defect(),
+            other,
+            charring.effect(),
+            charring.handling(),
+            charring.afterwards(),
+            false,
+            charring.wording());
+    assertThat(matched(charring, moved))
+        .singleElement()
+        .satisfies(
+            change -> {
+              assertThat(change.kind()).isEqualTo(ChangeKind.CHANGED);
+              assertThat(change.topic())
+                  .containsExactly("COAT", "STRUCTURAL", "FABRIC@OUTER_SHELL", "CHARRING");
+            });
+    DefectRow renamed =
+        new DefectRow(
+            FrozenProvenance.of("renamed"),
+            moved.element(),
+            moved.use(),
+            moved.site(),
+            moved.defect(),
+            moved.band(),
+            moved.effect(),
+            moved.handling(),
+            moved.afterwards(),
+            false,
+            moved.wording());
+    assertThat(matched(charring, renamed))
+        .extracting(RowChange::kind)
+        .containsExactlyInAnyOrder(ChangeKind.REMOVED, ChangeKind.ADDED);
+    // Of one extent, rows of different keys are one rule; here on another basis.
+    assertThat(matched(moved, renamed))
+        .extracting(RowChange::kind)
+        .containsExactly(ChangeKind.REWORDED);
+  }
+
+  private static List<RowChange> matched(Row before, Row after) {
+    return Matching.of(
+        RowReadings.of(before.getClass()).orElseThrow(), List.of(before), List.of(after));
   }
 
   @Test
-  void anotherBasisIsAnotherWord() {
-    AgeLimitRow row = age(new AgeLimit.Years(10));
-    Provenance here = row.provenance();
-    AgeLimitRow carried =
-        new AgeLimitRow(
-            new Provenance(
-                new RowKey("other"),
-                here.origin(),
-                new Basis.Memory(Confidence.LOW, Optional.empty()),
-                here.reviewedThrough(),
-                here.note()),
-            row.element(),
-            row.use(),
-            row.layer(),
-            row.limit());
-    assertThat(only(row, carried)).isEqualTo(ChangeKind.REWORDED);
+  void oneMoreDoerIsAddedAndMilder() {
+    List<PermissionRow> rows = new ArrayList<>(FROZEN.tables().permissions().rows());
+    PermissionRow more = notYet(rows);
+    rows.add(more);
+    RuleSetDifference there = RuleSetDifference.between(FROZEN, OtherRules.permissions(rows));
+    assertThat(there.changes())
+        .containsExactly(
+            new RowChange(
+                ChangeKind.ADDED,
+                "permissions",
+                List.of(more.task().name(), more.entity().name()),
+                Optional.empty(),
+                Optional.of(more),
+                HowStrict.MILDER));
+    assertThat(RuleSetDifference.between(OtherRules.permissions(rows), FROZEN).changes())
+        .containsExactly(there.changes().get(0).reversed());
+  }
+
+  private static PermissionRow notYet(List<PermissionRow> rows) {
+    for (Task task : Task.values()) {
+      for (EntityKind entity : EntityKind.values()) {
+        if (rows.stream().noneMatch(row -> row.task() == task && row.entity() == entity)) {
+          return new PermissionRow(FrozenProvenance.of("more"), task, entity, Optional.empty());
+        }
+      }
+    }
+    throw new AssertionError("everybody may do everything");
   }
 
   @Test
   void aChangeHasTheRowsThatItsKindHas() {
-    assertThatThrownBy(
-            () -> new RowChange(ChangeKind.ADDED, Optional.of(ROWS.get(0)), Optional.empty()))
-        .isInstanceOf(InvalidValueException.class);
+    Row row = row(DefectKind.CHARRING);
     assertThatThrownBy(
             () ->
                 new RowChange(
-                    ChangeKind.REMOVED, Optional.of(ROWS.get(0)), Optional.of(ROWS.get(0))))
-        .isInstanceOf(InvalidValueException.class);
-  }
-
-  /** A new kind of row must say what it speaks of. */
-  @Test
-  void everyKindOfRowHasAMeaning() {
-    Set<Class<?>> kinds =
-        new ClassFileImporter()
-                .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-                .importPackages("org.ensemblerules")
-                .stream()
-                .filter(type -> type.isAssignableTo(Row.class) && !type.isInterface())
-                .map(type -> (Class<?>) type.reflect())
-                .filter(type -> type != Edition.class && type != AdoptionRow.class)
-                .collect(Collectors.toSet());
-    assertThat(Set.<Class<?>>copyOf(Meaning.kinds())).containsExactlyInAnyOrderElementsOf(kinds);
-    assertThat(kinds).hasSizeGreaterThan(20);
+                    ChangeKind.ADDED,
+                    "defects",
+                    List.of(),
+                    Optional.of(row),
+                    Optional.of(row),
+                    HowStrict.UNDECIDED))
+        .isInstanceOf(InvalidValueException.class)
+        .hasMessageContaining("RowChange.kind");
   }
 
   @Test
-  void effectsAreOnlyPartlyInOrder() {
-    Effect basic = new Effect.Repair(RepairClass.BASIC, Scope.PART);
-    Effect advanced = new Effect.Repair(RepairClass.ADVANCED, Scope.PART);
-    Effect look = new Effect.Evaluate(Check.EXPERT_EVALUATION, Scope.ELEMENT);
-    Effect retire = new Effect.Retire(Scope.ELEMENT);
-    Effect layer = new Effect.Retire(Scope.LAYER);
-    assertThat(advanced.isAtLeastAsStrictAs(basic)).isTrue();
-    assertThat(basic.isAtLeastAsStrictAs(advanced)).isFalse();
-    assertThat(look.isAtLeastAsStrictAs(basic)).isFalse();
-    assertThat(basic.isAtLeastAsStrictAs(look)).isFalse();
-    assertThat(basic.isAtLeastAsStrictAs(new Effect.Note())).isTrue();
-    assertThat(new Effect.Note().isAtLeastAsStrictAs(basic)).isFalse();
-    assertThat(List.of(basic, advanced, look, layer)).allMatch(retire::isAtLeastAsStrictAs);
-    assertThat(layer.isAtLeastAsStrictAs(look)).isFalse();
-    assertThat(layer.isAtLeastAsStrictAs(advanced)).isTrue();
-    assertThat(new Effect.ReplacePart(RepairClass.BASIC).isAtLeastAsStrictAs(basic)).isTrue();
-    assertThat(List.of(basic, advanced, look, layer, retire))
-        .allMatch(effect -> effect.isAtLeastAsStrictAs(effect));
+  void anAnatomyRowSpeaksOfItsPlace() {
+    assertThat(
+            RowReadings.of(AnatomyRow.class)
+                .orElseThrow()
+                .topic(
+                    new AnatomyRow(
+                        FrozenProvenance.of("a"),
+                        ElementKind.HELMET,
+                        Use.STRUCTURAL,
+                        Site.parse("HELMET_SHELL"),
+                        Presence.REQUIRED)))
+        .containsExactly("HELMET", "STRUCTURAL", "HELMET_SHELL");
   }
 }

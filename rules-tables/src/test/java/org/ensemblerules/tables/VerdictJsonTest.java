@@ -139,4 +139,23 @@ class VerdictJsonTest {
           .isEmpty();
     }
   }
+
+  @Test
+  void theTraceIsWrittenWhereItIsAskedFor() throws IOException {
+    for (Edition edition : ShippedRules.editions()) {
+      Verdict verdict =
+          Assess.assess(ShippedRules.of(edition.id()).orElseThrow(), assessment("everything"), DAY);
+      String text = VerdictJson.writeWithTrace(verdict);
+
+      assertThat(TableSchemas.objections("verdict", text)).as(edition.id().value()).isEmpty();
+      assertThat(text).startsWith(VerdictJson.write(verdict).replaceFirst("}$", ",\"trace\":["));
+      assertThat(MAPPER.readTree(text).at("/trace")).hasSameSizeAs(verdict.trace());
+    }
+    assertThat(VerdictJson.writeWithTrace(verdict("everything")))
+        .contains(
+            quoted(
+                "{'key':'invented/COAT/STRUCTURAL/FABRIC@OUTER_SHELL/TEAR/short',"
+                    + "'origin':'INVENTED_2015','basis':{'kind':'PUBLISHED',"
+                    + "'source':'invented-book','seen':'RESTATED'}}"));
+  }
 }

@@ -14,12 +14,7 @@ final class RowJson {
 
   static JsonNode write(Row row) {
     Provenance provenance = row.provenance();
-    Fields fields =
-        new Fields()
-            .put("key", row.key())
-            .put("origin", provenance.origin())
-            .put("basis", write(provenance.basis()))
-            .put("basisText", provenance.basis().text());
+    Fields fields = named(row).put("basisText", provenance.basis().text());
     if (row instanceof DefectRow defect) {
       fields.put("wording", defect.wording());
     } else if (row instanceof CareRouteRow route) {
@@ -32,6 +27,18 @@ final class RowJson {
         .put("reviewedThrough", provenance.reviewedThrough())
         .known("note", provenance.note())
         .node();
+  }
+
+  /** Writes which row it is and on whose word, without what it says. */
+  static JsonNode name(Row row) {
+    return named(row).node();
+  }
+
+  private static Fields named(Row row) {
+    return new Fields()
+        .put("key", row.key())
+        .put("origin", row.provenance().origin())
+        .put("basis", write(row.provenance().basis()));
   }
 
   private static JsonNode write(Basis basis) {

@@ -17,6 +17,15 @@ public final class VerdictTree {
 
   /** Writes a verdict. */
   public static JsonNode write(Verdict verdict) {
+    return fields(verdict).node();
+  }
+
+  /** Writes a verdict with each row that was read to reach it. */
+  public static JsonNode writeWithTrace(Verdict verdict) {
+    return fields(verdict).list("trace", verdict.trace(), RowJson::name).node();
+  }
+
+  private static Fields fields(Verdict verdict) {
     return new Fields()
         .put("element", ElementJson.named(verdict.element()).node())
         .put("asOf", verdict.asOf())
@@ -31,8 +40,7 @@ public final class VerdictTree {
         .list("ages", verdict.ages(), AgeJson::write)
         .list("due", verdict.due(), VerdictTree::write)
         .list("cautions", verdict.cautions(), VerdictTree::write)
-        .put("rules", write(verdict.identity()))
-        .node();
+        .put("rules", write(verdict.identity()));
   }
 
   private static JsonNode write(Action action) {

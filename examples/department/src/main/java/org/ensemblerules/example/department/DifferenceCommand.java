@@ -2,21 +2,16 @@ package org.ensemblerules.example.department;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.PrintWriter;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.ensemblerules.audit.RuleSetDifference;
 import org.ensemblerules.example.department.demo.DemoDepartment;
-import org.ensemblerules.example.department.demo.DemoElement;
 import org.ensemblerules.example.department.report.DifferenceText;
-import org.ensemblerules.fleet.ElementDifference;
-import org.ensemblerules.fleet.FleetDifference;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.source.EditionId;
 import org.ensemblerules.tables.AssessmentLines;
 import org.ensemblerules.verdict.Assessment;
 import picocli.CommandLine.Command;
@@ -25,16 +20,15 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** What another edition would change, in the rules and across all gear. */
+/** What adopting another edition changes: in the rules, and for the gear at hand. */
 @Command(
     name = "difference",
     description = {
-      "Tells what another edition changes: rows, and what that does to each element.",
-      "A bad line is named on the standard error; the others are answered."
+      "Tells what another edition changes: row by row, and for each piece of gear.",
+      "Gear is judged by what is on its record, so that what the other edition wants looked at",
+      "besides counts as not looked at. A bad line is named on the standard error."
     })
 final class DifferenceCommand implements Callable<Integer> {
-  private static final int LISTED = 12;
-
   private final InputStream in;
   private final Clock clock;
 
@@ -51,22 +45,24 @@ final class DifferenceCommand implements Callable<Integer> {
   @Option(
       names = "--from",
       paramLabel = "EDITION",
-      defaultValue = "2014",
-      description = "The edition that holds now, as its year or its name. Default: 2014.")
-  private String from = "";
+      description =
+          "Edition judged by now, as its year or its name. Default: the last but one published.")
+  private Optional<String> from = Optional.empty();
 
   @Option(
       names = "--to",
       paramLabel = "EDITION",
-      defaultValue = "2020",
-      description = "The edition asked about. Default: 2020.")
-  private String to = "";
+      description = "Edition to set against it. Default: the last one published.")
+  private Optional<String> to = Optional.empty();
 
   @Option(
       names = "--as-of",
       paramLabel = "DATE",
-      description = "Day to judge for. Default: today for a file, 2026-11-25 otherwise.")
+      description = "Day judged for. Default: today for a file, 2026-11-25 otherwise.")
   private Optional<LocalDate> asOf = Optional.empty();
+
+  @Option(names = "--rows", description = "Lists every row that differs, not only the first ones.")
+  private boolean rows;
 
   DifferenceCommand(InputStream in, Clock clock) {
     this.in = in;
@@ -75,37 +71,36 @@ final class DifferenceCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    RuleSet now = RulesOption.rules(spec, "--from", from);
-    RuleSet then = RulesOption.rules(spec, "--to", to);
+    RuleSet now = rules("--from", from, 2);
+    RuleSet then = rules("--to", to, 1);
     LocalDate day =
         asOf.orElseGet(() -> file.isPresent() ? LocalDate.now(clock) : DemoDepartment.AS_OF);
-    List<ElementDifference> changed = new ArrayList<>();
-    PrintWriter out = spec.commandLine().getOut();
+    String text;
     int bad = 0;
-    FleetDifference fleet;
     if (file.isPresent()) {
       try (AssessmentLines lines = AssessmentSource.open(file.get(), in)) {
         GoodLines good = new GoodLines(lines, spec.commandLine().getErr());
-        fleet = FleetDifference.between(now, then, good, day, one -> keep(one, changed));
+        text = text(now, then, () -> good, day);
         bad = good.bad();
       }
     } else {
-      Iterator<Assessment> department =
-          DemoDepartment.elements(now).stream().map(DemoElement::assessment).iterator();
-      fleet = FleetDifference.between(now, then, department, day, one -> keep(one, changed));
+      text = text(now, then, DemoDepartment.assessments(now), day);
     }
-    out.print(
-        DifferenceText.of(now, then, RuleSetDifference.between(now, then), fleet, changed, day));
+    spec.commandLine().getOut().print(text);
     return bad == 0 ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES;
   }
 
-  /** Some of what changes most, to look at; the counts are of all. */
-  private static void keep(ElementDifference one, List<ElementDifference> changed) {
-    if (one.leavesService() || one.returnsToService()) {
-      changed.add(one);
-    } else if (one.isChange()
-        && changed.stream().filter(other -> !other.leavesService()).count() < LISTED) {
-      changed.add(one);
-    }
+  private String text(RuleSet now, RuleSet then, Iterable<Assessment> fleet, LocalDate day) {
+    return DifferenceText.of(RuleSetDifference.between(now, then), rows)
+        + DifferenceText.onFleet(now, then, fleet, day);
+  }
+
+  /** Without a name the edition is counted from the last one published. */
+  private RuleSet rules(String option, Optional<String> named, int fromTheLast) {
+    List<EditionId> known = RulesOption.known();
+    return RulesOption.rules(
+        spec,
+        option,
+        named.orElseGet(() -> known.get(Math.max(0, known.size() - fromTheLast)).value()));
   }
 }

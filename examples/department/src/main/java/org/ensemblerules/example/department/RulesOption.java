@@ -27,13 +27,9 @@ final class RulesOption {
     return rules(command, "--edition", edition);
   }
 
-  /** Returns the rules of an edition that an option names by its year or its name. */
+  /** Returns the rules of an edition that an option names. */
   static RuleSet rules(CommandSpec command, String option, String edition) {
-    List<EditionId> known =
-        ShippedRules.editions().stream()
-            .map(Edition::id)
-            .filter(id -> ShippedRules.of(id).isPresent())
-            .toList();
+    List<EditionId> known = known();
     return known.stream()
         .filter(id -> id.value().equals(edition) || id.value().endsWith("_" + edition))
         .findFirst()
@@ -42,5 +38,14 @@ final class RulesOption {
             () ->
                 new ParameterException(
                     command.commandLine(), option + ": found " + edition + ", allowed: " + known));
+  }
+
+  /** The editions that there are rules of, in the order in which they were published. */
+  static List<EditionId> known() {
+    return ShippedRules.editions().stream()
+        .sorted()
+        .map(Edition::id)
+        .filter(id -> ShippedRules.of(id).isPresent())
+        .toList();
   }
 }

@@ -2,42 +2,91 @@ package org.ensemblerules.example.department;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import org.ensemblerules.example.department.demo.DemoDepartment;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.source.EditionId;
+import org.ensemblerules.tables.AssessmentJson;
+import org.ensemblerules.tables.ShippedRules;
+import org.ensemblerules.verdict.Assessment;
 import org.junit.jupiter.api.Test;
 
 class DifferenceCommandTest {
   @Test
-  void tellsWhatTheEditionOf2020ChangesAgainst2014() {
-    ProgramRun run = ProgramRun.of("difference");
+  void tellsWhatTheNextEditionChangesInTheRulesAndForTheGear() {
+    ProgramRun run = ProgramRun.of("difference", "--from", "2014", "--to", "NFPA_1851_2020");
     assertThat(run.err()).isEmpty();
     assertThat(run.code()).isEqualTo(ExitCodes.ALL_READ);
     assertThat(run.out())
-        .contains("From NFPA_1851_2014 to NFPA_1851_2020, as of 2026-11-25")
-        .contains("ROWS THAT DIFFER, BY TABLE", "TaskRow  ", "ADDED (", "ELEMENTS")
-        .contains("  all: 192 elements");
+        .contains("WHAT NFPA_1851_2020 CHANGES IN THE RULES OF NFPA_1851_2014")
+        .contains("tightened", "loosened", "reworded", "TIGHTENED\n")
+        .contains("WHAT IT CHANGES FOR THE GEAR, judged for 2026-11-25")
+        .contains(" elements: ", " in service now, ", "ELEMENTS\n")
+        .matches("(?s).*\\nintervals +.*");
+    assertThat(run.out().lines().map(String::length)).allMatch(length -> length <= 140);
   }
 
+  @Test
+  void theSameEditionChangesNothing() {
+    ProgramRun run = ProgramRun.of("difference", "--from", "2020", "--to", "2020");
+    assertThat(run.code()).isEqualTo(ExitCodes.ALL_READ);
+    assertThat(run.out())
+        .contains("Nothing: every row says the same.", "something changes for 0\n")
+        .doesNotContain("ELEMENTS");
+  }
+
+  @Test
+  void withoutEditionsItSetsTheLastTwoAgainstEachOther() {
+    List<EditionId> known = RulesOption.known();
+    String last = known.get(known.size() - 1).value();
+    String before = known.get(known.size() - 2).value();
+    assertThat(ProgramRun.of("difference").out())
+        .startsWith("WHAT " + last + " CHANGES IN THE RULES OF " + before);
+  }
+
+  @Test
+  void everyRowIsListedWhereAskedFor() {
+    String some = ProgramRun.of("difference", "--from", "2014", "--to", "2020").out();
+    String all = ProgramRun.of("difference", "--from", "2014", "--to", "2020", "--rows").out();
+    assertThat(all).contains("REWORDED\n").doesNotContain("--rows lists them all");
+    assertThat(some).doesNotContain("REWORDED\n");
+    assertThat(all.length()).isGreaterThan(some.length());
+  }
+
+  @Test
+  void aFileIsReadBesideItsBadLines() {
+    RuleSet rules = ShippedRules.of(new EditionId("NFPA_1851_2014")).orElseThrow();
+    Assessment first = DemoDepartment.assessments(rules).get(0);
+    ProgramRun run =
+        ProgramRun.withInput(
+            AssessmentJson.write(first) + "\nno json\n",
+            "difference",
+            "-",
+            "--from",
+            "2014",
+            "--to",
+            "2020",
+            "--as-of",
+            "2026-11-25");
+    assertThat(run.code()).isEqualTo(ExitCodes.BAD_LINES);
+    assertThat(run.err()).contains("standard input:2");
+    assertThat(run.out()).contains("1 elements: ");
+  }
+
+  @Test
+  void anEditionThatIsNotThereIsNamed() {
+    ProgramRun run = ProgramRun.of("difference", "--to", "1851");
+    assertThat(run.code()).isEqualTo(ExitCodes.USAGE);
+    assertThat(run.err()).contains("--to: found 1851, allowed: [");
+  }
+
+  /** The edition carried over says the same on a weaker basis: no element is judged otherwise. */
   @Test
   void nothingButTheBasisChangesWhereAnEditionIsCarriedOver() {
     ProgramRun run = ProgramRun.of("difference", "--from", "2020", "--to", "NFPA_1850_2026");
     assertThat(run.code()).isEqualTo(ExitCodes.ALL_READ);
     assertThat(run.out())
-        .contains("DefectRow  reworded 7374")
-        .contains("  all: 192 elements, 0 change; 0 leave service, 0 return to it");
-  }
-
-  @Test
-  void anEditionThatDoesNotExistIsNamed() {
-    ProgramRun run = ProgramRun.of("difference", "--to", "1999");
-    assertThat(run.code()).isEqualTo(ExitCodes.USAGE);
-    assertThat(run.err()).contains("--to: found 1999, allowed: [NFPA_1851_2008");
-  }
-
-  @Test
-  void readsAFileAndGoesOnPastABadLine() {
-    String line = "{\"element\": {\"id\": \"A\", \"kind\": \"HOOD\", \"use\": \"STRUCTURAL\"}}";
-    ProgramRun run = ProgramRun.withInput(line + "\n{}\n", "difference", "-");
-    assertThat(run.code()).isEqualTo(ExitCodes.BAD_LINES);
-    assertThat(run.err()).contains("standard input:2#");
-    assertThat(run.out()).contains("  all: 1 elements");
+        .contains("192 elements: ", "; something changes for 0\n")
+        .doesNotContain("TIGHTENED", "LOOSENED");
   }
 }

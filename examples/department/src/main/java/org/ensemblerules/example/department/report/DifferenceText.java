@@ -2,161 +2,179 @@ package org.ensemblerules.example.department.report;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.ensemblerules.audit.ChangeKind;
 import org.ensemblerules.audit.RowChange;
 import org.ensemblerules.audit.RuleSetDifference;
-import org.ensemblerules.fleet.ElementDifference;
+import org.ensemblerules.fleet.FleetCounts;
 import org.ensemblerules.fleet.FleetDifference;
+import org.ensemblerules.fleet.FleetEffect;
+import org.ensemblerules.fleet.Tally;
+import org.ensemblerules.ruleset.Identity;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.ruleset.Subject;
-import org.ensemblerules.source.Row;
+import org.ensemblerules.source.RowKey;
+import org.ensemblerules.verdict.Assessment;
 
-/** What another edition changes, for people: rows by table, elements by count, some of each. */
+/** What other rules change, in the rules themselves and for a fleet. */
 public final class DifferenceText {
-  private static final int ROWS_SHOWN = 8;
+  /** How many lines of each list are printed before the rest is only counted. */
+  private static final int FIRST = 12;
 
   private DifferenceText() {}
 
   /**
-   * Writes what differs.
+   * Writes what differs between the rules: counts by table, then the rows that are stricter, milder
+   * or changed without an order.
    *
-   * @param now the rules that hold now; not null
-   * @param then the rules asked about; not null
-   * @param rows what differs in the rows; not null
-   * @param fleet what that changes across the elements; not null
-   * @param some some of the elements that change; not null
-   * @param asOf the day judged for; not null
+   * @param difference the difference; not null
+   * @param all whether every row is listed, those added, removed and reworded too
    * @return the text; never null
    */
-  public static String of(
-      RuleSet now,
-      RuleSet then,
-      RuleSetDifference rows,
-      FleetDifference fleet,
-      List<ElementDifference> some,
-      LocalDate asOf) {
+  public static String of(RuleSetDifference difference, boolean all) {
     TextPage page = new TextPage();
-    page.line("From " + name(now) + " to " + name(then) + ", as of " + asOf);
+    page.line(
+        "WHAT "
+            + names(difference.after())
+            + " CHANGES IN THE RULES OF "
+            + names(difference.before()));
     page.blank();
-    page.line("ROWS THAT DIFFER, BY TABLE");
-    rows.counts().forEach((table, counts) -> page.wrapped("  " + table + "  ", text(counts)));
-    if (rows.changes().isEmpty()) {
-      page.line("  none");
+    if (difference.isEmpty()) {
+      page.line("Nothing: every row says the same.");
+      return page.toString();
     }
+    StringBuilder head = new StringBuilder(name("rows"));
     for (ChangeKind kind : ChangeKind.values()) {
-      rows(page, kind, rows.of(kind));
+      head.append(cell(PlainWords.of(kind)));
     }
-    page.blank();
-    page.line("ELEMENTS");
-    page.wrapped("  all: ", text(fleet.total()));
-    fleet
-        .byKind()
-        .forEach((kind, counts) -> page.wrapped("  " + PlainWords.of(kind) + ": ", text(counts)));
-    actions(page, "TO BE DONE MORE OFTEN", fleet.actionsGained());
-    actions(page, "TO BE DONE LESS OFTEN", fleet.actionsLost());
-    page.blank();
-    page.line("SOME OF THE ELEMENTS THAT CHANGE");
-    some.forEach(one -> element(page, one));
-    page.blank();
-    return page
-        + CautionLines.of(
-            then.tables().cautions(), some.stream().map(one -> one.then().element()).toList());
+    page.line(head.toString());
+    difference.counts().forEach((table, counts) -> page.line(row(table, counts)));
+    for (ChangeKind kind : ChangeKind.values()) {
+      boolean listed =
+          kind == ChangeKind.TIGHTENED || kind == ChangeKind.LOOSENED || kind == ChangeKind.CHANGED;
+      if (all || listed) {
+        rows(page, kind, difference.changes(kind), all);
+      }
+    }
+    return page.toString();
   }
 
-  private static String name(RuleSet rules) {
-    return Objects.requireNonNull(rules.identity().editions().get(Subject.INSPECTION)).value();
+  private static String row(String table, Map<ChangeKind, Integer> counts) {
+    StringBuilder row = new StringBuilder(name(table));
+    for (ChangeKind kind : ChangeKind.values()) {
+      row.append(cell(number(counts.getOrDefault(kind, 0))));
+    }
+    return row.toString();
   }
 
-  private static String text(Map<ChangeKind, Integer> counts) {
-    return counts.entrySet().stream()
-        .map(entry -> PlainWords.of(entry.getKey()) + " " + entry.getValue())
-        .collect(Collectors.joining(", "));
-  }
-
-  private static void rows(TextPage page, ChangeKind kind, List<RowChange> changes) {
-    if (changes.isEmpty() || kind == ChangeKind.REWORDED) {
+  private static void rows(TextPage page, ChangeKind kind, List<RowChange> changes, boolean all) {
+    if (changes.isEmpty()) {
       return;
     }
     page.blank();
-    page.line(
-        kind
-            + " ("
-            + changes.size()
-            + (changes.size() > ROWS_SHOWN ? ", the first of them)" : ")"));
-    for (RowChange change : changes.subList(0, Math.min(ROWS_SHOWN, changes.size()))) {
-      page.line("  " + change.row().key());
-      change.before().ifPresent(row -> line(page, "was", text(row)));
-      change.after().ifPresent(row -> line(page, "now", text(row)));
+    page.line(kind.name());
+    changes.stream().limit(all ? changes.size() : FIRST).forEach(each -> change(page, each));
+    if (!all && changes.size() > FIRST) {
+      page.line("  and " + (changes.size() - FIRST) + " more; --rows lists them all");
     }
   }
 
-  private static String text(Row row) {
-    List<String> texts = row.canonical();
-    return String.join(" ", texts.subList(Math.min(2, texts.size() - 1), texts.size()));
-  }
-
-  private static String text(FleetDifference.Counts counts) {
-    return counts.elements()
-        + " elements, "
-        + counts.changed()
-        + " change; "
-        + counts.leaveService()
-        + " leave service, "
-        + counts.returnToService()
-        + " return to it; something is due earlier for "
-        + counts.duesEarlier()
-        + ", later for "
-        + counts.duesLater()
-        + "; another last day for age "
-        + counts.agesMoved();
-  }
-
-  private static void actions(TextPage page, String title, Map<String, Integer> actions) {
-    if (!actions.isEmpty()) {
-      page.blank();
-      page.line(title);
-      actions.forEach(
-          (action, count) -> page.line("  " + PlainWords.sentence(action) + ": " + count));
-    }
-  }
-
-  private static void element(TextPage page, ElementDifference one) {
+  private static void change(TextPage page, RowChange change) {
     page.wrapped(
-        "  " + one.now().element().id() + "  ",
-        one.now().service()
-            + " "
-            + one.now().headline()
-            + " -> "
-            + one.then().service()
-            + " "
-            + one.then().headline());
-    one.actionsGained().forEach(action -> line(page, "more", action));
-    one.actionsLost().forEach(action -> line(page, "less", action));
-    one.duesMoved()
-        .forEach(
-            (task, moved) ->
-                line(page, "due", task + ": " + day(moved.now()) + " -> " + day(moved.then())));
-    one.agesMoved()
-        .forEach(
-            (layer, moved) ->
-                line(page, "age", layer + ": " + day(moved.now()) + " -> " + day(moved.then())));
-    if (!one.rowsOfReasons().isEmpty()) {
-      line(
-          page,
-          "rows",
-          one.rowsOfReasons().stream().map(Object::toString).collect(Collectors.joining(", ")));
+        "  - ", change.table() + ": " + PlainWords.sentence(String.join(" ", change.topic())));
+    change.before().ifPresent(row -> page.wrapped("      now   ", RowValues.of(change, row)));
+    change.after().ifPresent(row -> page.wrapped("      then  ", RowValues.of(change, row)));
+  }
+
+  /**
+   * Judges a fleet by both rules and writes what differs.
+   *
+   * @param now the rules now; not null
+   * @param then the other rules; not null
+   * @param fleet the fleet, read once; not null
+   * @param asOf the day judged for; not null
+   * @return the text; never null
+   */
+  public static String onFleet(
+      RuleSet now, RuleSet then, Iterable<Assessment> fleet, LocalDate asOf) {
+    ChangedElements changed = new ChangedElements(FIRST);
+    FleetDifference difference = FleetDifference.between(now, then, fleet, asOf, changed);
+    FleetCounts counts = difference.counts();
+    TextPage page = new TextPage();
+    page.blank();
+    page.line("WHAT IT CHANGES FOR THE GEAR, judged for " + asOf);
+    page.blank();
+    Tally total = counts.total();
+    page.line(
+        total.elements()
+            + " elements: "
+            + total.inServiceBefore()
+            + " in service now, "
+            + total.inServiceAfter()
+            + " then; something changes for "
+            + total.changed());
+    effects(page, counts);
+    because(page, "ROWS THAT ASK FOR MORE, and of how many elements", counts.gainedFor());
+    because(page, "ROWS THAT NO LONGER ASK, and of how many elements", counts.lostWith());
+    changed.write(page);
+    return page.toString();
+  }
+
+  private static void effects(TextPage page, FleetCounts counts) {
+    for (FleetEffect effect : FleetEffect.values()) {
+      if (counts.total().of(effect) > 0) {
+        String kinds =
+            counts.byKind().entrySet().stream()
+                .filter(entry -> entry.getValue().of(effect) > 0)
+                .map(entry -> PlainWords.of(entry.getKey()) + " " + entry.getValue().of(effect))
+                .collect(Collectors.joining(", "));
+        page.wrapped(
+            String.format(
+                Locale.ROOT, "  %-24s%5d  ", PlainWords.of(effect), counts.total().of(effect)),
+            kinds);
+      }
     }
   }
 
-  private static String day(Optional<LocalDate> day) {
-    return day.map(known -> known.equals(LocalDate.MIN) ? "now" : known.toString()).orElse("none");
+  private static void because(TextPage page, String title, Map<RowKey, Long> rows) {
+    if (rows.isEmpty()) {
+      return;
+    }
+    page.blank();
+    page.line(title);
+    rows.entrySet().stream()
+        .sorted(
+            Map.Entry.<RowKey, Long>comparingByValue()
+                .reversed()
+                .thenComparing(Map.Entry.comparingByKey()))
+        .limit(FIRST)
+        .forEach(
+            entry ->
+                page.wrapped(
+                    String.format(Locale.ROOT, "  %5d  ", entry.getValue()),
+                    entry.getKey().value()));
+    if (rows.size() > FIRST) {
+      page.line("  and " + (rows.size() - FIRST) + " more rows");
+    }
   }
 
-  private static void line(TextPage page, String label, String text) {
-    page.wrapped("      " + label + " ".repeat(6 - label.length()), PlainWords.sentence(text));
+  private static String names(Identity identity) {
+    return identity.editions().values().stream()
+        .map(Object::toString)
+        .distinct()
+        .collect(Collectors.joining(" and "));
+  }
+
+  private static String name(String name) {
+    return String.format(Locale.ROOT, "%-22s", name);
+  }
+
+  private static String cell(String text) {
+    return String.format(Locale.ROOT, "%11s", text);
+  }
+
+  private static String number(int count) {
+    return count == 0 ? "-" : Integer.toString(count);
   }
 }

@@ -1,0 +1,115 @@
+package org.ensemblerules.example.department.report;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import org.ensemblerules.fleet.ActionChange;
+import org.ensemblerules.fleet.DueMove;
+import org.ensemblerules.fleet.ElementDifference;
+import org.ensemblerules.fleet.FleetEffect;
+import org.ensemblerules.schedule.Due;
+
+/** The first elements that something changes for, those that it costs most before the others. */
+final class ChangedElements implements Consumer<ElementDifference> {
+  private static final Set<FleetEffect> GRAVE =
+      EnumSet.of(
+          FleetEffect.LEAVES_SERVICE,
+          FleetEffect.RETURNS_TO_SERVICE,
+          FleetEffect.TO_BE_RETIRED,
+          FleetEffect.NO_LONGER_RETIRED);
+
+  private final int most;
+  private final List<ElementDifference> grave = new ArrayList<>();
+  private final List<ElementDifference> others = new ArrayList<>();
+  private long changed;
+
+  ChangedElements(int most) {
+    this.most = most;
+  }
+
+  @Override
+  public void accept(ElementDifference difference) {
+    if (!difference.isEmpty()) {
+      changed++;
+      boolean isGrave = difference.effects().stream().anyMatch(GRAVE::contains);
+      List<ElementDifference> list = isGrave ? grave : others;
+      if (list.size() < most) {
+        list.add(difference);
+      }
+    }
+  }
+
+  void write(TextPage page) {
+    if (changed == 0) {
+      return;
+    }
+    page.blank();
+    page.line("ELEMENTS");
+    List<ElementDifference> listed = new ArrayList<>(grave);
+    others.stream().limit(most - grave.size()).forEach(listed::add);
+    listed.forEach(difference -> write(page, difference));
+    if (changed > listed.size()) {
+      page.line("  and " + (changed - listed.size()) + " more");
+    }
+  }
+
+  private static void write(TextPage page, ElementDifference difference) {
+    page.wrapped(
+        "  - ",
+        difference.before().element().id()
+            + ": "
+            + difference.before().service()
+            + " now, "
+            + difference.after().service()
+            + " then ("
+            + PlainWords.list(difference.effects())
+            + ")");
+    difference.gained().forEach(change -> action(page, "more", change));
+    difference.lost().forEach(change -> action(page, "less", change));
+    difference.due().forEach(move -> due(page, move));
+    difference
+        .ages()
+        .forEach(
+            move ->
+                page.wrapped(
+                    "      age   ",
+                    move.layer().map(PlainWords::of).orElse("whole element")
+                        + ": "
+                        + move.before().map(answer -> answer.text()).orElse("no label expected")
+                        + ", then "
+                        + move.after().map(answer -> answer.text()).orElse("no label expected")));
+  }
+
+  private static void action(TextPage page, String label, ActionChange change) {
+    String rows =
+        change.rows().stream().limit(2).map(Object::toString).collect(Collectors.joining(", "));
+    int more = Math.max(0, change.rows().size() - 2);
+    page.wrapped(
+        "      " + label + "  ",
+        PlainWords.of(change.action().effect())
+            + " of "
+            + PlainWords.of(change.action().target())
+            + (rows.isEmpty() ? "" : " by " + rows)
+            + (more == 0 ? "" : " and " + more + " more rows"));
+  }
+
+  private static void due(TextPage page, DueMove move) {
+    page.wrapped(
+        "      due   ",
+        move.task()
+            + move.layer().map(layer -> " of the " + PlainWords.of(layer)).orElse("")
+            + ": "
+            + day(move.before())
+            + ", then "
+            + day(move.after()));
+  }
+
+  private static String day(Optional<Due> due) {
+    return due.map(what -> what.by().map(day -> "in time until " + day).orElse("due now"))
+        .orElse("not due");
+  }
+}

@@ -1,0 +1,104 @@
+package org.ensemblerules.audit;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.source.EditionId;
+
+/** One respect in which two identities of rules differ. */
+public sealed interface Mismatch {
+  /**
+   * For a subject another edition was chosen.
+   *
+   * @param subject the subject; not null
+   * @param then the edition then; empty if none was chosen
+   * @param now the edition now; empty if none is chosen
+   */
+  record OtherEdition(Subject subject, Optional<EditionId> then, Optional<EditionId> now)
+      implements Mismatch {
+    /** Checks for nulls. */
+    public OtherEdition {
+      Objects.requireNonNull(subject, "subject");
+      Objects.requireNonNull(then, "then");
+      Objects.requireNonNull(now, "now");
+    }
+
+    @Override
+    public String text() {
+      return "edition for " + subject + ": then " + shown(then) + ", now " + shown(now);
+    }
+  }
+
+  /**
+   * Other overlays were laid over the editions.
+   *
+   * @param then the overlays then, in order; not null
+   * @param now the overlays now, in order; not null
+   */
+  record OtherOverlays(List<EditionId> then, List<EditionId> now) implements Mismatch {
+    /** Copies the lists. */
+    public OtherOverlays {
+      then = List.copyOf(then);
+      now = List.copyOf(now);
+    }
+
+    @Override
+    public String text() {
+      return "overlays: then " + then + ", now " + now;
+    }
+  }
+
+  /**
+   * A table has another revision, or only one of the two has it.
+   *
+   * @param table the name of its file; not null
+   * @param then its revision then; empty if it was not there
+   * @param now its revision now; empty if it is not there
+   */
+  record OtherRevision(String table, Optional<Integer> then, Optional<Integer> now)
+      implements Mismatch {
+    /** Checks for nulls. */
+    public OtherRevision {
+      Objects.requireNonNull(table, "table");
+      Objects.requireNonNull(then, "then");
+      Objects.requireNonNull(now, "now");
+    }
+
+    @Override
+    public String text() {
+      return "revision of " + table + ": then " + shown(then) + ", now " + shown(now);
+    }
+  }
+
+  /**
+   * The rows themselves differ. Where nothing else does, somebody changed a table without a new
+   * revision, or the release expands the same files differently.
+   *
+   * @param then the fingerprint then; not null
+   * @param now the fingerprint now; not null
+   */
+  record OtherRows(String then, String now) implements Mismatch {
+    /** Checks for nulls. */
+    public OtherRows {
+      Objects.requireNonNull(then, "then");
+      Objects.requireNonNull(now, "now");
+    }
+
+    @Override
+    public String text() {
+      return "fingerprint of the rows: then " + then + ", now " + now;
+    }
+  }
+
+  /**
+   * Returns the difference on one line.
+   *
+   * @return the text; never null
+   */
+  String text();
+
+  private static String shown(Optional<?> value) {
+    return value.map(Object::toString).orElse("none");
+  }
+}
