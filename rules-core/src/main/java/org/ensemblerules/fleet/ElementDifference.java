@@ -140,7 +140,11 @@ public record ElementDifference(Verdict now, Verdict then) {
     Map<String, LocalDate> ages = new TreeMap<>();
     for (LayerAge age : verdict.ages()) {
       if (age.answer() instanceof AgeAnswer.LeavesOn leaves) {
-        ages.put(age.layer().map(LayerKind::name).orElse("ELEMENT"), leaves.firstDayOut());
+        // An overlay sets a limit beside the edition's; the first day counts.
+        ages.merge(
+            age.layer().map(LayerKind::name).orElse("ELEMENT"),
+            leaves.firstDayOut(),
+            (a, b) -> a.isBefore(b) ? a : b);
       }
     }
     return ages;

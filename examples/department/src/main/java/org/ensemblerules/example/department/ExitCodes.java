@@ -12,8 +12,8 @@ final class ExitCodes {
   static final int BAD_LINES = 1;
 
   /**
-   * The command line is wrong, or names an edition, element or inspection that does not exist, or an
-   * overlay that is refused.
+   * The command line is wrong, or names an edition, element or inspection that does not exist, or
+   * an overlay that is refused.
    */
   static final int USAGE = 2;
 

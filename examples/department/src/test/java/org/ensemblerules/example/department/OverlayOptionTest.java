@@ -30,8 +30,7 @@ class OverlayOptionTest {
     Path plain = folder.resolve("plain.jsonl");
     Path laid = folder.resolve("laid.jsonl");
     assertThat(ProgramRun.of("demo", "--out", plain.toString()).code()).isZero();
-    ProgramRun run =
-        ProgramRun.of("demo", "--out", laid.toString(), "--overlay", "MICHIGAN");
+    ProgramRun run = ProgramRun.of("demo", "--out", laid.toString(), "--overlay", "MICHIGAN");
     assertThat(run.code()).isZero();
     assertThat(run.out()).contains("overlays MICHIGAN");
     assertThat(in(plain)).isGreaterThan(in(laid));
