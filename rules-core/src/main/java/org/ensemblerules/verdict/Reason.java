@@ -13,8 +13,11 @@ import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.effect.HandlingDuty;
 import org.ensemblerules.gear.Site;
+import org.ensemblerules.schedule.DoneBy;
+import org.ensemblerules.schedule.TaskRow;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
@@ -127,6 +130,14 @@ public record Reason(
       return Optional.of("Seen restated elsewhere, not read in the source itself.");
     }
     return Optional.empty();
+  }
+
+  /** Of whom what is done counts for this reason, as far as its row itself says so. */
+  Set<EntityKind> countsIfBy() {
+    return row.orElse(null) instanceof TaskRow task
+            && task.doneBy() instanceof DoneBy.InspectedBy inspected
+        ? inspected.by()
+        : EnumSet.allOf(EntityKind.class);
   }
 
   /** The row of a defect whose extent is known to lie in the row's band. */

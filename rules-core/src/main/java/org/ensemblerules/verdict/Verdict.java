@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +19,7 @@ import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.EffectKind;
+import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.effect.HandlingDuty;
 import org.ensemblerules.effect.PermissionRow;
 import org.ensemblerules.effect.Task;
@@ -79,13 +81,15 @@ public final class Verdict {
   private static List<Action> actions(CaseFile file, List<Reason> reasons) {
     record Target(Effect effect, Site site) {}
     Map<Target, EnumSet<Check>> targets = new LinkedHashMap<>();
+    Map<Target, EnumSet<EntityKind>> by = new HashMap<>();
     for (Reason reason : reasons) {
       if (reason.effect().keepsOut()) {
+        Target target = new Target(reason.effect(), target(file.element(), reason));
         targets
-            .computeIfAbsent(
-                new Target(reason.effect(), target(file.element(), reason)),
-                key -> EnumSet.noneOf(Check.class))
+            .computeIfAbsent(target, key -> EnumSet.noneOf(Check.class))
             .addAll(reason.afterwards());
+        by.computeIfAbsent(target, key -> EnumSet.allOf(EntityKind.class))
+            .retainAll(reason.countsIfBy());
       }
     }
     return targets.entrySet().stream()
@@ -94,7 +98,12 @@ public final class Verdict {
                 new Action(
                     entry.getKey().effect(),
                     entry.getKey().site(),
-                    doers(file, entry.getKey().effect()),
+                    doers(file, entry.getKey().effect()).stream()
+                        .filter(
+                            row ->
+                                by.getOrDefault(entry.getKey(), EnumSet.noneOf(EntityKind.class))
+                                    .contains(row.entity()))
+                        .toList(),
                     entry.getValue()))
         .sorted(
             Comparator.<Action, EffectKind>comparing(action -> action.effect().effectKind())
@@ -268,7 +277,8 @@ public final class Verdict {
   /**
    * Returns by when age takes each layer, or the element, out of service.
    *
-   * @return one for each label expected or given; never null
+   * @return one for each label expected or given, and one more for each limit that an overlay sets
+   *     beside the edition's; the first day of all counts; never null
    */
   public List<LayerAge> ages() {
     return ages;

@@ -23,9 +23,12 @@ import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.History;
+import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
+import org.ensemblerules.record.RecordFile;
 import org.ensemblerules.retirement.AgeLimit;
 import org.ensemblerules.schedule.DoneBy;
 import org.ensemblerules.schedule.Start;
@@ -135,6 +138,13 @@ class OverlaysTest {
         .isEqualTo(new Effect.Evaluate(Check.ROUTINE_INSPECTION, Scope.ELEMENT));
     assertThat(reason.seen())
         .contains("ROUTINE or ADVANCED inspection by ORGANIZATION", "in time until 2024-05-10");
+    assertThat(late.actions())
+        .singleElement()
+        .satisfies(
+            action ->
+                assertThat(action.by())
+                    .extracting(row -> row.entity())
+                    .containsExactly(EntityKind.ORGANIZATION));
     GearCase lookedAt =
         COAT.with(
             new Event.Inspected(
@@ -318,6 +328,23 @@ class OverlaysTest {
             "POLICY, row policy/2, years: found 2 years, looser than 3 years by row law/2 of LAW,"
                 + " allowed: no fewer years than there");
     assertThat(over(layer.policy(layer.keep(2))).tables().retention()).hasSize(1);
+  }
+
+  @Test
+  void everyTimeOfKeepingIsAnswered() {
+    Layering law = Layering.of("LAW");
+    RecordFile file =
+        RecordFile.builder(
+                COAT.element(),
+                History.of(
+                    List.of(
+                        new Event.Retired(
+                            When.on(MarkedDate.of(LocalDate.of(2024, 1, 31))), "worn out"))))
+            .build();
+    assertThat(over(layer.policy(layer.keep(7)), law.law(law.keep(3))).retention(file))
+        .extracting(kept -> kept.through().orElseThrow())
+        .containsExactly(LocalDate.of(2027, 1, 31), LocalDate.of(2031, 1, 31));
+    assertThat(FrozenRules.rules().retention(file)).isEmpty();
   }
 
   @Test

@@ -2,6 +2,7 @@ package org.ensemblerules.source;
 
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.math.BigDecimal;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +17,8 @@ import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CheckRow;
 import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.EntityKind;
+import org.ensemblerules.effect.ForbidRow;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
@@ -26,6 +29,11 @@ import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.ruleset.CautionRow;
+import org.ensemblerules.ruleset.Overlay;
+import org.ensemblerules.ruleset.OverlayKind;
+import org.ensemblerules.ruleset.OverlayRows;
+import org.ensemblerules.schedule.DoneBy;
+import org.ensemblerules.strength.UsedGearRow;
 import org.ensemblerules.testkit.FrozenProvenance;
 import org.junit.jupiter.api.function.Executable;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -50,6 +58,29 @@ class InvalidRowsTest {
         of(
             "DefectRow.open: given true, allowed: false, or an effect EVALUATE",
             () -> defect(true, "x")),
+        of(
+            "UsedGearRow.percent: given 0, allowed: above 0, up to 100",
+            () -> new UsedGearRow(FROM, Optional.of(BigDecimal.ZERO))),
+        of(
+            "DoneBy.by: given [], allowed: at least one kind of doer",
+            () -> new DoneBy.InspectedBy(KINDS, Set.of())),
+        of(
+            "DoneBy.cleanings: given [], allowed: at least one kind",
+            () -> new DoneBy.CleanedAs(Set.of())),
+        of(
+            "OverlayRows.rows: given \"1 rows of other kinds\", allowed: rows of intervals",
+            () -> OverlayRows.of(List.of(new CautionRow(FROM, Set.of(), Set.of(), Set.of(), "x")))),
+        of(
+            "Overlay.rows: given \"frozen/row of FROZEN_2020\", allowed: rows of origin OTHER",
+            () ->
+                new Overlay(
+                    new EditionId("OTHER"),
+                    OverlayKind.LAW_OF_PLACE,
+                    "Other",
+                    Optional.empty(),
+                    Optional.empty(),
+                    OverlayRows.of(
+                        List.of(new ForbidRow(FROM, Task.BASIC_REPAIR, EntityKind.MEMBER))))),
         of("CautionRow.text: given \"\", allowed: " + text500, () -> caution("")),
         of("Finding.place: given \" \", allowed: 1 to 300", () -> finding(" ")),
         of(

@@ -51,6 +51,8 @@ import org.ensemblerules.strength.Specimen;
 import org.ensemblerules.strength.SpecimenOrigin;
 import org.ensemblerules.strength.TestMethod;
 import org.ensemblerules.strength.TestReport;
+import org.ensemblerules.tables.OverlayFile;
+import org.ensemblerules.tables.OverlayJson;
 import org.ensemblerules.testkit.ShippedCase;
 import org.ensemblerules.testkit.ShippedGear;
 import org.ensemblerules.testkit.ShippedGear.Kind;
@@ -319,6 +321,55 @@ class MeasuredVerdictsTest {
 
   private static final Purpose POLICY =
       new Purpose.AtLeastNewRequirement(new EditionId("DEPARTMENT_POLICY"));
+
+  @Test
+  void aPolicyOnUsedGearJudgesEveryTestOfItBesides() {
+    EditionId ours = new EditionId("OURS");
+    OverlayFile overlay =
+        OverlayJson.read(
+                "ours.json",
+                """
+                {"overlay": "OURS", "kind": "DEPARTMENT_POLICY", "title": "Invented",
+                 "usedGear": [{"key": "ours", "policy": "SHARE_OF_NEW_VALUE", "percent": 75,
+                   "basis": {"kind": "COMMON_PRACTICE"}, "reviewedThrough": "2027-12-31"}]}
+                """)
+            .orElseThrow();
+    Quantity whenNew = Quantity.of("40", Unit.POUND_FORCE);
+    Event.Tested half =
+        torn(
+            SpecimenOrigin.SAME_MODEL_AGE_AND_USE,
+            new Purpose.AtLeastShareOfNewValue(
+                new EditionId("THEIRS"),
+                new BigDecimal(50),
+                Map.of(Direction.WARP, whenNew, Direction.FILL, whenNew)),
+            "25.0",
+            "25.0",
+            "25.0",
+            "25.0",
+            "25.0");
+    ShippedCase given = fit().with(half);
+    assertThat(given.verdict().reasons())
+        .extracting(Reason::kind)
+        .containsExactly(ReasonKind.TEST_MET);
+    ShippedCase besides =
+        new ShippedCase(
+            OverlayJson.lay(given.rules(), List.of(overlay), given.asOf()).orElseThrow(),
+            given.kind(),
+            given.element(),
+            given.events(),
+            given.inspections(),
+            given.findings(),
+            given.asOf());
+    assertThat(besides.verdict().service()).isEqualTo(Service.OUT);
+    assertThat(besides.verdict().reasons())
+        .filteredOn(reason -> reason.kind() == ReasonKind.TEST_NOT_MET)
+        .singleElement()
+        .satisfies(
+            reason -> {
+              assertThat(reason.row().orElseThrow().provenance().origin()).isEqualTo(ours);
+              assertThat(reason.seen()).contains("policy of OURS: 75 % of the value when new");
+            });
+  }
 
   @Test
   void twentyTwoPoundsForceAndABitIsLessThanAHundredNewtons() {
