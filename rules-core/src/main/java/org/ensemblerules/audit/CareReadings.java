@@ -115,6 +115,11 @@ final class CareReadings {
             TaskRow.class,
             "tasks",
             row -> List.of(row.task().value(), row.element().name(), row.use().name()))
+        // What is due in intervals and what follows a trigger are two duties of one name.
+        .extent(
+            row ->
+                List.of(
+                    row.timing() instanceof Timing.After after ? after.trigger().toString() : ""))
         .asStrict(
             (one, other) ->
                 one.doneBy().equals(other.doneBy())

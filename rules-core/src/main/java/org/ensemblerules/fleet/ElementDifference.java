@@ -5,6 +5,7 @@ import com.google.common.collect.Sets;
 import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -110,11 +111,17 @@ public final class ElementDifference {
         .collect(ImmutableList.toImmutableList());
   }
 
+  /** An overlay sets a limit beside the edition's: of several, the first day out counts. */
   private static Optional<AgeAnswer> answer(Verdict verdict, Optional<LayerKind> layer) {
     return verdict.ages().stream()
         .filter(age -> age.layer().equals(layer))
         .map(LayerAge::answer)
-        .findFirst();
+        .min(
+            Comparator.comparing(
+                answer ->
+                    answer instanceof AgeAnswer.LeavesOn leaves
+                        ? leaves.firstDayOut()
+                        : answer.keepsOut(LocalDate.MIN) ? LocalDate.MIN : LocalDate.MAX));
   }
 
   private Set<FleetEffect> allEffects() {

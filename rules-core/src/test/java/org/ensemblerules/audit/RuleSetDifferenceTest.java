@@ -2,6 +2,7 @@ package org.ensemblerules.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import com.tngtech.archunit.core.domain.JavaClass;
 import java.util.ArrayList;
@@ -13,6 +14,7 @@ import java.util.stream.Collectors;
 import org.ensemblerules.defect.Band;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.DefectRow;
+import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.effect.PermissionRow;
@@ -26,6 +28,12 @@ import org.ensemblerules.gear.Use;
 import org.ensemblerules.retirement.AgeLimit;
 import org.ensemblerules.retirement.AgeLimitRow;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.schedule.DoneBy;
+import org.ensemblerules.schedule.Start;
+import org.ensemblerules.schedule.TaskKey;
+import org.ensemblerules.schedule.TaskRow;
+import org.ensemblerules.schedule.Timing;
+import org.ensemblerules.schedule.Trigger;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.testkit.FrozenProvenance;
@@ -228,6 +236,32 @@ class RuleSetDifferenceTest {
       }
     }
     throw new AssertionError("everybody may do everything");
+  }
+
+  /** A further duty after each fire is no change of the one in intervals. */
+  @Test
+  void whatIsDueInIntervalsIsNotWhatFollowsATrigger() {
+    TaskRow yearly = task("a", new Timing.Every(Start.ISSUE, 12, 1, 12));
+    TaskRow twice = task("b", new Timing.Every(Start.ISSUE, 12, 2, 12));
+    TaskRow after = task("a", new Timing.After(Trigger.values()[0], Optional.empty()));
+    List<RowChange> changes =
+        Matching.of(
+            RowReadings.of(TaskRow.class).orElseThrow(), List.of(yearly), List.of(after, twice));
+    assertThat(changes)
+        .extracting(RowChange::kind, change -> change.after().orElseThrow())
+        .containsExactlyInAnyOrder(
+            tuple(ChangeKind.TIGHTENED, twice), tuple(ChangeKind.ADDED, after));
+  }
+
+  private static TaskRow task(String key, Timing timing) {
+    return new TaskRow(
+        FrozenProvenance.of(key),
+        new TaskKey("cleaning"),
+        ElementKind.COAT,
+        Use.STRUCTURAL,
+        new DoneBy.Cleaned(CleaningKind.ADVANCED),
+        timing,
+        false);
   }
 
   @Test

@@ -1,6 +1,8 @@
 package org.ensemblerules.example.department.report;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -74,17 +76,36 @@ public final class DifferenceText {
     }
     page.blank();
     page.line(kind.name());
-    changes.stream().limit(all ? changes.size() : FIRST).forEach(each -> change(page, each));
-    if (!all && changes.size() > FIRST) {
-      page.line("  and " + (changes.size() - FIRST) + " more; --rows lists them all");
+    Map<List<Object>, List<RowChange>> alike = new LinkedHashMap<>();
+    for (RowChange change : changes) {
+      alike
+          .computeIfAbsent(
+              List.of(change.table(), RowValues.of(change)), values -> new ArrayList<>())
+          .add(change);
+    }
+    alike.values().stream()
+        .limit(all ? alike.size() : FIRST)
+        .forEach(group -> group(page, group, all));
+    if (!all && alike.size() > FIRST) {
+      page.line("  and " + (alike.size() - FIRST) + " more such lists; --rows has them all");
     }
   }
 
-  private static void change(TextPage page, RowChange change) {
+  /** Rows of one table that differ in the same are told once. */
+  private static void group(TextPage page, List<RowChange> alike, boolean all) {
+    RowChange first = alike.get(0);
+    String topics =
+        alike.stream()
+            .limit(all ? alike.size() : 1)
+            .map(change -> PlainWords.sentence(String.join(" ", change.topic()).strip()))
+            .collect(Collectors.joining(", "));
+    int more = all ? 0 : alike.size() - 1;
     page.wrapped(
-        "  - ", change.table() + ": " + PlainWords.sentence(String.join(" ", change.topic())));
-    change.before().ifPresent(row -> page.wrapped("      now   ", RowValues.of(change, row)));
-    change.after().ifPresent(row -> page.wrapped("      then  ", RowValues.of(change, row)));
+        "  - ",
+        first.table() + ": " + topics + (more == 0 ? "" : " and " + more + " more like it"));
+    RowValues values = RowValues.of(first);
+    values.now().ifPresent(text -> page.wrapped("      now   ", text));
+    values.then().ifPresent(text -> page.wrapped("      then  ", text));
   }
 
   /**
