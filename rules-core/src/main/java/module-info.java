@@ -21,4 +21,5 @@ module org.ensemblerules.core {
   exports org.ensemblerules.record;
   exports org.ensemblerules.ruleset;
   exports org.ensemblerules.verdict;
+  exports org.ensemblerules.audit;
 }
