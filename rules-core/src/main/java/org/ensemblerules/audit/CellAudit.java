@@ -12,6 +12,7 @@ import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.ExtentKind;
+import org.ensemblerules.defect.Grade;
 import org.ensemblerules.gear.Site;
 
 /** The rows for one defect at one site of one kind of element: does each extent have one answer? */
@@ -178,8 +179,7 @@ final class CellAudit {
 
   // What nobody tried is neither more nor less than what was tried.
   private static boolean isSize(Extent extent) {
-    return !(extent instanceof Extent.Graded graded)
-        || graded.grade() != org.ensemblerules.defect.Grade.NOT_TRIED;
+    return !(extent instanceof Extent.Graded graded) || graded.grade() != Grade.NOT_TRIED;
   }
 
   private static final Comparator<Extent> SIZE =

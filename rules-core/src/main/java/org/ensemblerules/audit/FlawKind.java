@@ -20,10 +20,14 @@ public enum FlawKind {
   SEVERITY_FALLS(Weight.FAULT),
   /** A row that cites a source nobody lists. */
   DANGLING_SOURCE(Weight.FAULT),
-  /** A row that says on nobody's word what it says, or from memory of nothing that is named. */
+  /** A row that says on nobody's word what it says. Only a file can hold such a row. */
   NO_BASIS(Weight.FAULT),
   /** A file, row or value that cannot be read, so that nothing more can be said of it. */
   UNREADABLE(Weight.FAULT),
+  /** A site looked at beside others, where nothing that is looked for has a row of its own. */
+  SITE_WITHOUT_ROW(Weight.NOTE),
+  /** Rows that are remembered, and neither name a document nor say what they rest on. */
+  FROM_MEMORY(Weight.NOTE),
   /** A row whose review has run out. */
   PAST_REVIEW(Weight.NOTE),
   /** A value printed in two units that cannot be roundings of one and the same size. */
@@ -44,7 +48,7 @@ public enum FlawKind {
    * Tells whether a set with such a flaw is unsound. What is only noted is the publisher's or the
    * calendar's doing: the rows are as they were meant.
    *
-   * @return true for all kinds but {@link #PAST_REVIEW} and {@link #UNITS_DISAGREE}
+   * @return true for all kinds before {@link #SITE_WITHOUT_ROW}, false from there on
    */
   public boolean isFault() {
     return weight == Weight.FAULT;

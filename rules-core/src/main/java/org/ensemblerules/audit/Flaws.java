@@ -26,8 +26,15 @@ final class Flaws {
   private final Map<Same, Places> collected = new LinkedHashMap<>();
 
   void add(FlawKind kind, String place, String found, String expected, Row... rows) {
+    // What rests on memory or is past review is told once for each table.
+    boolean byTable = kind == FlawKind.FROM_MEMORY || kind == FlawKind.PAST_REVIEW;
     List<String> families =
-        Arrays.stream(rows).map(row -> row.key().value().split("/", 2)[0]).distinct().toList();
+        byTable
+            ? List.of(place)
+            : Arrays.stream(rows)
+                .map(row -> row.key().value().split("/", 2)[0])
+                .distinct()
+                .toList();
     Places places =
         collected.computeIfAbsent(new Same(kind, families, found, expected), same -> new Places());
     places.names.add(place);

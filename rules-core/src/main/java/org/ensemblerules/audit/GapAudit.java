@@ -66,7 +66,7 @@ final class GapAudit {
         if (row.lookFor().stream()
             .noneMatch(defect -> ruled.contains(new CellAudit.Cell(gear, site, defect)))) {
           flaws.add(
-              FlawKind.GAP,
+              FlawKind.SITE_WITHOUT_ROW,
               gear.toString(),
               "looks at " + site + ", where no row is for anything that it looks for",
               "a defect row at the site",

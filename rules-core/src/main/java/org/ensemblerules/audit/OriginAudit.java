@@ -38,7 +38,7 @@ final class OriginAudit {
           && memory.about().isEmpty()
           && provenance.note().isEmpty()) {
         flaws.add(
-            FlawKind.NO_BASIS,
+            FlawKind.FROM_MEMORY,
             table + " of " + provenance.origin(),
             memory.text() + ", of no document, and no note",
             "the document remembered, or a note that says what it rests on",

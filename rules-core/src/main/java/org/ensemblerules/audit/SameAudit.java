@@ -11,6 +11,7 @@ import org.ensemblerules.ruleset.CautionRow;
 import org.ensemblerules.schedule.TaskRow;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
+import org.ensemblerules.strength.RequirementRow;
 
 /** Rows that say again what others say: a key or a meaning used twice. */
 final class SameAudit {
@@ -46,10 +47,7 @@ final class SameAudit {
 
   private static Key key(Row row) {
     // Requirements of several product editions use the same keys.
-    String edition =
-        row instanceof org.ensemblerules.strength.RequirementRow requirement
-            ? requirement.product().value()
-            : "";
+    String edition = row instanceof RequirementRow requirement ? requirement.product().value() : "";
     return new Key(row.key(), row.provenance().origin().value() + " " + edition);
   }
 

@@ -49,7 +49,8 @@ final class DepartmentProgram {
             .addSubcommand(new AssessCommand(in, clock))
             .addSubcommand(new CriteriaCommand())
             .addSubcommand(new ExplainCommand(clock))
-            .addSubcommand(new JudgeCommand(in));
+            .addSubcommand(new JudgeCommand(in))
+            .addSubcommand(new AuditCommand(clock));
     addHelp(program.getCommandSpec());
     program.getSubcommands().values().forEach(each -> addHelp(each.getCommandSpec()));
     return program
