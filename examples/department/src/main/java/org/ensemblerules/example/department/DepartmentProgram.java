@@ -55,7 +55,8 @@ final class DepartmentProgram {
             .addSubcommand(new RepairCommand(in))
             .addSubcommand(new RecordCommand(in, clock))
             .addSubcommand(new DifferenceCommand(in, clock))
-            .addSubcommand(new RulesCommand(clock));
+            .addSubcommand(new RulesCommand(clock))
+            .addSubcommand(new AuditCommand(clock));
     addHelp(program.getCommandSpec());
     program.getSubcommands().values().forEach(each -> addHelp(each.getCommandSpec()));
     return program

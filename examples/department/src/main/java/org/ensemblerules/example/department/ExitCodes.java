@@ -8,7 +8,7 @@ final class ExitCodes {
   /** Everything was read and judged; what the verdicts say does not matter. */
   static final int ALL_READ = 0;
 
-  /** Some lines were bad; the others were judged. */
+  /** Some lines were bad, the others were judged; or the tables audited are not sound. */
   static final int BAD_LINES = 1;
 
   /**
@@ -29,7 +29,9 @@ final class ExitCodes {
   static Map<String, String> meanings() {
     Map<String, String> meanings = new LinkedHashMap<>();
     meanings.put(" " + ALL_READ, "everything was read and judged");
-    meanings.put(" " + BAD_LINES, "some lines were bad; the verdicts of the others were written");
+    meanings.put(
+        " " + BAD_LINES,
+        "some lines were bad; the verdicts of the others were written; or the tables are not sound");
     meanings.put(
         " " + USAGE,
         "the command line is wrong, or names an edition, element or inspection that does not"

@@ -1,0 +1,85 @@
+package org.ensemblerules.example.department;
+
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.ensemblerules.example.department.report.AuditText;
+import org.ensemblerules.source.EditionId;
+import org.ensemblerules.tables.SetAudit;
+import org.ensemblerules.tables.ShippedTables;
+import org.ensemblerules.tables.TableFiles;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Whether rules are sound. */
+@Command(
+    name = "audit",
+    description =
+        "Tells whether the shipped rules, or those in a folder of table files, are sound: what"
+            + " falls between two rows, what contradicts, what says nothing.")
+final class AuditCommand implements Callable<Integer> {
+  private final Clock clock;
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Parameters(
+      arity = "0..1",
+      paramLabel = "FOLDER",
+      description = "Folder that holds index.json. Default: the shipped tables.")
+  private Optional<Path> folder = Optional.empty();
+
+  @Option(
+      names = "--edition",
+      paramLabel = "EDITION",
+      description = "Only this edition, as its year or its name. Default: all.")
+  private Optional<String> edition = Optional.empty();
+
+  @Option(
+      names = "--as-of",
+      paramLabel = "DATE",
+      description = "Day for which reviews must hold. Default: today.")
+  private Optional<LocalDate> asOf = Optional.empty();
+
+  AuditCommand(Clock clock) {
+    this.clock = clock;
+  }
+
+  @Override
+  public Integer call() throws NoSuchFileException {
+    if (folder.isPresent() && !Files.isDirectory(folder.get())) {
+      throw new NoSuchFileException(folder.get() + ": no such folder");
+    }
+    SetAudit.Outcome outcome =
+        SetAudit.of(
+            folder.map(TableFiles::in).orElseGet(ShippedTables::files),
+            asOf.orElseGet(() -> LocalDate.now(clock)));
+    SetAudit.Outcome shown = edition.map(each -> only(outcome, each)).orElse(outcome);
+    spec.commandLine().getOut().print(AuditText.of(shown));
+    return shown.isSound() ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES;
+  }
+
+  private SetAudit.Outcome only(SetAudit.Outcome outcome, String name) {
+    if (outcome.refused().isPresent()) {
+      return outcome;
+    }
+    EditionId id =
+        outcome.editions().keySet().stream()
+            .filter(each -> each.value().equals(name) || each.value().endsWith("_" + name))
+            .findFirst()
+            .orElseThrow(
+                () ->
+                    new ParameterException(
+                        spec.commandLine(),
+                        "--edition: found " + name + ", allowed: " + outcome.editions().keySet()));
+    return new SetAudit.Outcome(Optional.empty(), Map.of(id, outcome.editions().get(id)));
+  }
+}

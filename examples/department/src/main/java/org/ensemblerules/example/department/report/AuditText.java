@@ -1,0 +1,82 @@
+package org.ensemblerules.example.department.report;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.ensemblerules.audit.AuditReport;
+import org.ensemblerules.audit.Flaw;
+import org.ensemblerules.source.RowKey;
+import org.ensemblerules.tables.SetAudit;
+
+/** What an audit of table files came to. */
+public final class AuditText {
+  private static final int SHOWN = 3;
+
+  private AuditText() {}
+
+  /**
+   * Writes the reports of a set.
+   *
+   * @param outcome what the audit came to; not null
+   * @return the text; never null
+   */
+  public static String of(SetAudit.Outcome outcome) {
+    TextPage page = new TextPage();
+    outcome.refused().ifPresent(report -> one(page, "The set cannot be loaded", report));
+    outcome
+        .editions()
+        .forEach(
+            (edition, report) -> {
+              one(page, edition.value(), report);
+              page.blank();
+            });
+    return page.toString();
+  }
+
+  private static void one(TextPage page, String title, AuditReport report) {
+    page.rule('=');
+    page.wrapped(
+        title + ": ",
+        report.isSound() ? "sound" : "not sound, " + report.faults().size() + " faults");
+    if (report.rows() > 0) {
+      page.wrapped("Rows read  ", number(report.rows()) + ", for " + report.asOf());
+    }
+    if (!report.proved().isEmpty()) {
+      page.wrapped(
+          "Proved     ",
+          number(report.combinations()) + " combinations, each answered as its rows say:");
+      report
+          .proved()
+          .forEach((what, count) -> page.wrapped("           ", number(count) + " of " + what));
+    }
+    list(page, "FAULTS", report.faults());
+    list(page, "Noted, and no fault", report.notes());
+  }
+
+  private static void list(TextPage page, String title, List<Flaw> flaws) {
+    if (flaws.isEmpty()) {
+      return;
+    }
+    page.blank();
+    page.line(title);
+    for (Flaw flaw : flaws) {
+      page.wrapped("  * ", flaw.kind() + " at " + several(flaw.places(), "; "));
+      page.wrapped("      found     ", flaw.found());
+      page.wrapped("      expected  ", flaw.expected());
+      if (!flaw.rows().isEmpty()) {
+        page.wrapped(
+            "      rows      ", several(flaw.rows().stream().map(RowKey::value).toList(), ", "));
+      }
+      flaw.reason().ifPresent(reason -> page.wrapped("      they say  ", reason));
+    }
+  }
+
+  private static String several(List<String> names, String between) {
+    String first = names.stream().limit(SHOWN).collect(Collectors.joining(between));
+    return names.size() <= SHOWN ? first : first + " and " + (names.size() - SHOWN) + " more";
+  }
+
+  private static String number(long count) {
+    return String.format(Locale.ROOT, "%,d", count);
+  }
+}

@@ -1,0 +1,123 @@
+package org.ensemblerules.tables;
+
+import java.time.LocalDate;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.ensemblerules.audit.Audit;
+import org.ensemblerules.audit.AuditReport;
+import org.ensemblerules.audit.Flaw;
+import org.ensemblerules.audit.FlawKind;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.source.Edition;
+import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.SourceId;
+
+/**
+ * Audits a set of table files, whether it can be loaded or not: of a set that is refused, what the
+ * loader found stands in the report under the kinds of flaw that the audit knows.
+ */
+public final class SetAudit {
+  private static final int LONGEST = 2000;
+
+  private SetAudit() {}
+
+  /**
+   * What an audit of a set of files came to.
+   *
+   * @param refused the faults for which the set cannot be loaded; empty if it can be
+   * @param editions the report of the rule set of each edition that has all tables, in the order of
+   *     publication; empty if the set is refused
+   */
+  public record Outcome(Optional<AuditReport> refused, Map<EditionId, AuditReport> editions) {
+    /** Copies the map. */
+    public Outcome {
+      editions = Collections.unmodifiableMap(new LinkedHashMap<>(editions));
+    }
+
+    /**
+     * Tells whether the set is sound.
+     *
+     * @return true if it was loaded and no report has a fault
+     */
+    public boolean isSound() {
+      return refused.isEmpty() && editions.values().stream().allMatch(AuditReport::isSound);
+    }
+  }
+
+  /**
+   * Audits a set of files.
+   *
+   * @param files the files; not null
+   * @param asOf the day for which reviews must hold; not null
+   * @return the reports; never null
+   */
+  public static Outcome of(TableFiles files, LocalDate asOf) {
+    Loaded<LoadedTables> loaded = TableLoader.load(files);
+    if (loaded instanceof Loaded.Refused<LoadedTables> refused) {
+      return new Outcome(Optional.of(report(refused.faults(), asOf)), Map.of());
+    }
+    LoadedTables tables = loaded.orElseThrow();
+    Set<SourceId> sources = tables.sources().keySet();
+    Map<EditionId, AuditReport> reports = new LinkedHashMap<>();
+    for (Edition edition : tables.editions(Subject.INSPECTION)) {
+      Loaded<RuleSet> rules = RuleSets.compose(tables, edition.id());
+      reports.put(
+          edition.id(),
+          rules instanceof Loaded.Refused<RuleSet> lacking
+              ? report(lacking.faults(), asOf)
+              : Audit.of(rules.orElseThrow(), sources, asOf));
+    }
+    return new Outcome(Optional.empty(), reports);
+  }
+
+  private static AuditReport report(List<JsonFault> faults, LocalDate asOf) {
+    return new AuditReport(asOf, 0, faults.stream().map(SetAudit::flaw).toList(), Map.of());
+  }
+
+  private static Flaw flaw(JsonFault fault) {
+    return new Flaw(
+        kind(fault),
+        List.of(),
+        List.of(fault.source() + "#" + fault.pointer()),
+        shortened(fault.found()),
+        shortened(fault.allowed()),
+        Optional.empty());
+  }
+
+  /** The kind of flaw that a refusal is, by its place and by what is allowed there. */
+  static FlawKind kind(JsonFault fault) {
+    String place = fault.pointer();
+    if (place.endsWith("/basis/source") || place.endsWith("/basis/about")) {
+      return FlawKind.DANGLING_SOURCE;
+    } else if (fault.found().equals("no field \"basis\"")) {
+      return FlawKind.NO_BASIS;
+    } else if (fault.allowed().equals("a site that the anatomy table has")) {
+      return FlawKind.UNREACHABLE;
+    } else if (fault.found().startsWith("no row for")
+        || fault.found().startsWith("nobody may do")) {
+      return FlawKind.GAP;
+    } else if (place.endsWith("/extent") && fault.allowed().startsWith("each grade of ")) {
+      return FlawKind.OVERLAP;
+    } else if (place.endsWith("/extent") && fault.found().contains("(row ")) {
+      return FlawKind.BANDS_DO_NOT_JOIN;
+    } else if (fault.found().contains("(row ") && isOnce(fault.allowed())) {
+      return FlawKind.DUPLICATE;
+    }
+    return place.endsWith("/key") && isOnce(fault.allowed())
+        ? FlawKind.DUPLICATE
+        : FlawKind.UNREADABLE;
+  }
+
+  private static boolean isOnce(String allowed) {
+    return allowed.startsWith("each ") && allowed.contains(" once");
+  }
+
+  private static String shortened(String text) {
+    return text.length() <= LONGEST ? text : text.substring(0, LONGEST - 3) + "...";
+  }
+}

@@ -1,0 +1,122 @@
+package org.ensemblerules.audited;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.ensemblerules.audit.Audit;
+import org.ensemblerules.audit.AuditReport;
+import org.ensemblerules.audit.Flaw;
+import org.ensemblerules.audit.FlawKind;
+import org.ensemblerules.defect.Band;
+import org.ensemblerules.defect.DefectKind;
+import org.ensemblerules.defect.Grade;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.source.Edition;
+import org.ensemblerules.source.SourceId;
+import org.ensemblerules.tables.ShippedRules;
+import org.ensemblerules.tables.ShippedTables;
+import org.ensemblerules.testkit.ShippedExtents;
+import org.junit.jupiter.api.TestReporter;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every shipped rule set is sound; what is noted of it is known, each with its reason. */
+class ShippedAuditTest {
+  private static final LocalDate AS_OF = LocalDate.of(2026, 11, 25);
+  private static final Set<SourceId> SOURCES =
+      ShippedTables.load().orElseThrow().sources().keySet();
+
+  static List<Edition> editions() {
+    return ShippedRules.editions();
+  }
+
+  @ParameterizedTest
+  @MethodSource("editions")
+  void isSound(Edition edition, TestReporter reporter) {
+    RuleSet rules = ShippedRules.of(edition.id()).orElseThrow();
+    AuditReport report = Audit.of(rules, SOURCES, AS_OF);
+    assertThat(report.faults()).isEmpty();
+    assertThat(report.isSound()).isTrue();
+    assertThat(report.proved())
+        .containsEntry("task", 14L)
+        .hasEntrySatisfying(
+            "part, defect and extent",
+            walked ->
+                assertThat(walked)
+                    .isGreaterThanOrEqualTo(cells(rules) * (1 + Grade.values().length + 3 * edges(rules)))
+                    .isLessThan(
+                        cells(rules) * ShippedExtents.of(rules.tables().defects()).size()));
+    reporter.publishEntry(edition.id() + " combinations proved", "" + report.combinations());
+  }
+
+  /**
+   * The pairs of units are as printed or remembered: 150 lbf is 667 N, 75 lbf is 334 N, 8.8 lbf is
+   * 39.14 N, 13.2 lbf is 58.72 N. A liner that does not belong is a matter of the whole garment: at
+   * the liner alone no row speaks, and an evaluation is what both answers come to.
+   */
+  @ParameterizedTest
+  @MethodSource("editions")
+  void whatIsNotedIsKnown(Edition edition) {
+    AuditReport report = Audit.of(ShippedRules.of(edition.id()).orElseThrow(), SOURCES, AS_OF);
+    assertThat(report.notes())
+        .extracting(Flaw::kind)
+        .containsOnly(FlawKind.UNITS_DISAGREE, FlawKind.SITE_WITHOUT_ROW, FlawKind.FROM_MEMORY);
+    assertThat(families(report, FlawKind.UNITS_DISAGREE))
+        .containsExactlyInAnyOrder(
+            "seam-major-a", "seam-major-b", "glove-puncture", "footwear-puncture");
+    assertThat(report.of(FlawKind.UNITS_DISAGREE))
+        .extracting(Flaw::found)
+        .containsExactlyInAnyOrder(
+            "at least 675 N (also printed: 150 lbf)",
+            "at least 337.5 N (also printed: 75 lbf)",
+            "at least 40 N (also printed: 8.8 lbf)",
+            "at least 60 N (also printed: 13.2 lbf)");
+    assertThat(report.of(FlawKind.UNITS_DISAGREE)).allMatch(flaw -> flaw.reason().isPresent());
+    assertThat(families(report, FlawKind.SITE_WITHOUT_ROW))
+        .containsExactlyInAnyOrder("garment-routine-assembly", "garment-advanced-assembly");
+  }
+
+  @ParameterizedTest
+  @MethodSource("editions")
+  void isPastReviewOnceItsRowsAre(Edition edition) {
+    RuleSet rules = ShippedRules.of(edition.id()).orElseThrow();
+    AuditReport report = Audit.of(rules, LocalDate.of(2200, 1, 1));
+    assertThat(report.rowsOf(FlawKind.PAST_REVIEW))
+        .hasSameElementsAs(
+            rules.tables().rows().stream().map(row -> row.key()).collect(Collectors.toSet()));
+    assertThat(report.isSound()).isTrue();
+  }
+
+  @ParameterizedTest
+  @MethodSource("editions")
+  void everySourceDanglesWhereNoneIsListed(Edition edition) {
+    RuleSet rules = ShippedRules.of(edition.id()).orElseThrow();
+    assertThat(Audit.of(rules, Set.of(), AS_OF).rowsOf(FlawKind.DANGLING_SOURCE))
+        .hasSameElementsAs(
+            rules.tables().rows().stream()
+                .filter(row -> row.provenance().basis().cited().isPresent())
+                .map(row -> row.key())
+                .collect(Collectors.toSet()));
+  }
+
+  private static long cells(RuleSet rules) {
+    return (long) rules.tables().anatomy().rows().size() * DefectKind.values().length;
+  }
+
+  private static long edges(RuleSet rules) {
+    return rules.tables().defects().rows().stream()
+        .filter(row -> row.band() instanceof Band.Range)
+        .flatMap(row -> ((Band.Range) row.band()).upTo().stream())
+        .distinct()
+        .count();
+  }
+
+  private static Set<String> families(AuditReport report, FlawKind kind) {
+    return report.rowsOf(kind).stream()
+        .map(key -> key.value().split("/", 2)[0])
+        .collect(Collectors.toSet());
+  }
+}
