@@ -46,9 +46,9 @@ class ShippedAuditTest {
             "part, defect and extent",
             walked ->
                 assertThat(walked)
-                    .isGreaterThanOrEqualTo(cells(rules) * (1 + Grade.values().length + 3 * edges(rules)))
-                    .isLessThan(
-                        cells(rules) * ShippedExtents.of(rules.tables().defects()).size()));
+                    .isGreaterThanOrEqualTo(
+                        cells(rules) * (1 + Grade.values().length + 3 * edges(rules)))
+                    .isLessThan(cells(rules) * ShippedExtents.of(rules.tables().defects()).size()));
     reporter.publishEntry(edition.id() + " combinations proved", "" + report.combinations());
   }
 
