@@ -34,7 +34,7 @@ final class OriginAudit {
             "a review that reaches " + asOf,
             row);
       }
-      if (provenance.basis() instanceof Basis.Memory memory
+      if (own(provenance.basis()) instanceof Basis.Memory memory
           && memory.about().isEmpty()
           && provenance.note().isEmpty()) {
         flaws.add(
@@ -86,5 +86,10 @@ final class OriginAudit {
       return Stream.of(within.limit());
     }
     return Stream.of();
+  }
+
+  /** What was carried over is as well founded as where it came from. */
+  private static Basis own(Basis basis) {
+    return basis instanceof Basis.CarriedOver carried ? carried.there() : basis;
   }
 }
