@@ -1,7 +1,9 @@
 package org.ensemblerules.effect;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.ensemblerules.source.Provenance;
 import org.ensemblerules.source.Row;
 
@@ -11,17 +13,21 @@ import org.ensemblerules.source.Row;
  * @param provenance where the row comes from; not null
  * @param task the task; not null
  * @param entity who may not do it; not null
+ * @param from from which day on; what was done before counts as it did; empty if ever
  */
-public record ForbidRow(Provenance provenance, Task task, EntityKind entity) implements Row {
+public record ForbidRow(
+    Provenance provenance, Task task, EntityKind entity, Optional<LocalDate> from) implements Row {
   /** Checks for nulls. */
   public ForbidRow {
     Objects.requireNonNull(provenance, "provenance");
     Objects.requireNonNull(task, "task");
     Objects.requireNonNull(entity, "entity");
+    Objects.requireNonNull(from, "from");
   }
 
   @Override
   public List<String> canonical() {
-    return List.of("forbidden", task.name(), entity.name());
+    return List.of(
+        "forbidden", task.name(), entity.name(), from.map(LocalDate::toString).orElse(""));
   }
 }

@@ -35,7 +35,8 @@ public final class PermissionTable {
     for (Task task : Task.values()) {
       lists.add(
           rows.stream()
-              .filter(row -> row.task() == task && forbids(task, row.entity()).isEmpty())
+              .filter(
+                  row -> row.task() == task && forbids(task, row.entity(), LocalDate.MAX).isEmpty())
               .sorted(Comparator.comparing(PermissionRow::entity))
               .collect(ImmutableList.toImmutableList()));
     }
@@ -97,9 +98,10 @@ public final class PermissionTable {
     return TableResult.of(faults, () -> table);
   }
 
-  private Optional<ForbidRow> forbids(Task task, EntityKind entity) {
+  private Optional<ForbidRow> forbids(Task task, EntityKind entity, LocalDate date) {
     return forbidden.stream()
         .filter(row -> row.task() == task && row.entity() == entity)
+        .filter(row -> row.from().map(from -> !date.isBefore(from)).orElse(true))
         .findFirst();
   }
 
@@ -117,7 +119,7 @@ public final class PermissionTable {
     if (row == null) {
       return new Permission.NotThisEntity(doer.kind(), task);
     }
-    Optional<ForbidRow> forbids = forbids(task, doer.kind());
+    Optional<ForbidRow> forbids = forbids(task, doer.kind(), date);
     if (forbids.isPresent()) {
       return new Permission.Forbidden(forbids.get());
     }
@@ -144,6 +146,9 @@ public final class PermissionTable {
     Optional<LocalDate> last = date.latest();
     if (first.isEmpty() || last.isEmpty()) {
       return new Permission.DayUnknown();
+    }
+    if (mayPerform(doer, task, element, last.get()) instanceof Permission.Forbidden forbidden) {
+      return forbidden;
     }
     LocalDate day = first.get();
     Permission permission = mayPerform(doer, task, element, day);

@@ -15,6 +15,8 @@ import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.EntityKind;
+import org.ensemblerules.effect.ForbidRow;
+import org.ensemblerules.effect.PermissionTable;
 import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.effect.Scope;
 import org.ensemblerules.effect.Task;
@@ -299,6 +301,27 @@ class OverlaysTest {
     assertThat(verdict.actions())
         .allSatisfy(
             action -> assertThat(action.by()).noneMatch(row -> row.entity() == EntityKind.MEMBER));
+  }
+
+  @Test
+  void whatWasDoneBeforeItWasForbiddenCounts() {
+    ForbidRow any = layer.forbid(Task.ROUTINE_INSPECTION, EntityKind.MEMBER);
+    LocalDate from = FitGear.AS_OF;
+    PermissionTable table =
+        over(layer.policy(
+                new ForbidRow(any.provenance(), any.task(), any.entity(), Optional.of(from))))
+            .tables()
+            .permissions();
+    assertThat(may(table, MarkedDate.of(from.minusDays(1)))).isTrue();
+    assertThat(may(table, MarkedDate.of(from))).isFalse();
+    // In that month, so perhaps on a day on which it was forbidden.
+    assertThat(may(table, MarkedDate.parse("2024-06"))).isFalse();
+    assertThat(table.permitted(Task.ROUTINE_INSPECTION))
+        .noneMatch(row -> row.entity() == EntityKind.MEMBER);
+  }
+
+  private static boolean may(PermissionTable table, MarkedDate date) {
+    return table.mayPerform(People.WEARER, Task.ROUTINE_INSPECTION, COAT.element(), date).granted();
   }
 
   @Test

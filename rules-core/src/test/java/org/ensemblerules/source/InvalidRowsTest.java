@@ -80,7 +80,9 @@ class InvalidRowsTest {
                     Optional.empty(),
                     Optional.empty(),
                     OverlayRows.of(
-                        List.of(new ForbidRow(FROM, Task.BASIC_REPAIR, EntityKind.MEMBER))))),
+                        List.of(
+                            new ForbidRow(
+                                FROM, Task.BASIC_REPAIR, EntityKind.MEMBER, Optional.empty()))))),
         of("CautionRow.text: given \"\", allowed: " + text500, () -> caution("")),
         of("Finding.place: given \" \", allowed: 1 to 300", () -> finding(" ")),
         of(

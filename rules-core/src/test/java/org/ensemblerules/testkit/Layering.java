@@ -144,7 +144,7 @@ public final class Layering {
 
   /** Who may not do what. */
   public ForbidRow forbid(Task task, EntityKind entity) {
-    return new ForbidRow(provenance(), task, entity);
+    return new ForbidRow(provenance(), task, entity, Optional.empty());
   }
 
   /** What share of its strength used gear must keep. */

@@ -103,12 +103,15 @@ public final class SetAudit {
       return FlawKind.GAP;
     } else if (place.endsWith("/extent") && fault.allowed().startsWith("each grade of ")) {
       return FlawKind.OVERLAP;
-    } else if (place.endsWith("/extent") && fault.found().contains("(row ")) {
+    } else if (place.endsWith("/extent")
+        && fault.found().contains("(row ")
+        && !fault.found().startsWith("a second row")) {
       return FlawKind.BANDS_DO_NOT_JOIN;
     } else if (fault.found().contains("(row ") && isOnce(fault.allowed())) {
       return FlawKind.DUPLICATE;
     }
-    return place.endsWith("/key") && isOnce(fault.allowed())
+    return fault.found().startsWith("a second row for the same cell")
+            || (place.endsWith("/key") && isOnce(fault.allowed()))
         ? FlawKind.DUPLICATE
         : FlawKind.UNREADABLE;
   }

@@ -29,6 +29,7 @@ import org.ensemblerules.source.Seen;
 import org.ensemblerules.tables.OverlayFile;
 import org.ensemblerules.tables.OverlayJson;
 import org.ensemblerules.tables.ShippedOverlays;
+import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.testkit.ShippedGear;
 import org.ensemblerules.testkit.ShippedGear.Kind;
 import org.ensemblerules.verdict.Assess;
@@ -225,5 +226,31 @@ class ShippedOverlaysTest {
               .orElseThrow();
       assertThat(rules.tables().retention()).hasSize(1);
     }
+  }
+
+  @Test
+  void theLinesOfTheDocumentAreTheOnesThatRunHere() throws IOException {
+    LocalDate asOf = LocalDate.of(2026, 11, 25);
+    String text =
+        Files.readString(Path.of("..", "examples", "department", "overlays", "exampleton.json"));
+    // docs/overlays.md begins
+    OverlayFile ours = OverlayJson.read("exampleton.json", text).orElseThrow();
+    OverlayFile state = ShippedOverlays.of(new EditionId("WASHINGTON")).orElseThrow();
+    RuleSet edition = ShippedRules.standard();
+    RuleSet rules = OverlayJson.lay(edition, List.of(ours, state), asOf).orElseThrow();
+    // docs/overlays.md ends
+    assertThat(rules.overlays()).hasSize(2);
+    Path here = Path.of("src/test/java/org/ensemblerules/shipped", "ShippedOverlaysTest.java");
+    assertThat(between(Path.of("..", "docs", "overlays.md"), "```java", "```"))
+        .isEqualTo(between(here, "// docs/overlays.md begins", "// docs/overlays.md ends"));
+  }
+
+  private static List<String> between(Path file, String begins, String ends) throws IOException {
+    return Files.readAllLines(file).stream()
+        .map(String::strip)
+        .dropWhile(line -> !line.equals(begins))
+        .skip(1)
+        .takeWhile(line -> !line.equals(ends))
+        .toList();
   }
 }

@@ -6,7 +6,11 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -31,6 +35,19 @@ class SchemaTest {
     Map<String, String> schemas = schemas(ShippedTables.files());
     assertThat(schemas).hasSizeGreaterThan(20);
     assertValid(ShippedTables.files(), schemas);
+  }
+
+  @Test
+  void theShippedOverlaysAndTheExampleAreValid() throws IOException {
+    List<String> texts = new ArrayList<>();
+    for (OverlayFile file : ShippedOverlays.all()) {
+      texts.add(text(ShippedTables.files(), file.name()));
+    }
+    texts.add(
+        Files.readString(Path.of("..", "examples", "department", "overlays", "exampleton.json")));
+    assertThat(texts)
+        .hasSize(5)
+        .allSatisfy(text -> assertThat(TableSchemas.objections("overlay", text)).isEmpty());
   }
 
   @ParameterizedTest

@@ -40,7 +40,6 @@ public final class OverlayReader {
           new Table<TaskRow>("tasks", ScheduleReaders::tasks),
           new Table<DefectRow>("defects", DefectReaders::defects),
           new Table<AgeLimitRow>("ageLimits", GearReaders::ageLimits),
-          new Table<ForbidRow>("forbidden", PolicyReaders::forbidden),
           new Table<UsedGearRow>("usedGear", PolicyReaders::usedGear),
           new Table<RetentionRow>("retention", PolicyReaders::retention));
 
@@ -83,6 +82,8 @@ public final class OverlayReader {
     for (Table<?> table : TABLES) {
       file.optional(table.name(), at -> families(at, id, head, bases, table.reader()));
     }
+    FamilyReader<ForbidRow> forbidden = (family, row) -> PolicyReaders.forbidden(family, row, from);
+    file.optional("forbidden", at -> families(at, id, head, bases, forbidden));
     return file.make(
         () ->
             new OverlayFile(

@@ -1,6 +1,7 @@
 package org.ensemblerules.tables.load;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -23,13 +24,16 @@ final class PolicyReaders {
 
   private PolicyReaders() {}
 
-  static Optional<List<ForbidRow>> forbidden(FamilyHead head, ObjectCursor row) {
+  static Optional<List<ForbidRow>> forbidden(
+      FamilyHead head, ObjectCursor row, Optional<LocalDate> from) {
     Optional<Task> task = row.required("task", at -> at.enumOf(Task.class));
     Optional<Set<EntityKind>> entities = row.required("entities", at -> at.setOf(EntityKind.class));
     return row.make(
         () ->
             entities.orElseThrow().stream()
-                .map(entity -> new ForbidRow(head.provenance(entity), task.orElseThrow(), entity))
+                .map(
+                    entity ->
+                        new ForbidRow(head.provenance(entity), task.orElseThrow(), entity, from))
                 .toList());
   }
 

@@ -38,7 +38,8 @@ class AuditCommandTest {
         .contains("DANGLING_SOURCE")
         .contains("NO_BASIS")
         .contains("DUPLICATE")
-        .contains("UNREADABLE");
+        .contains("BANDS_DO_NOT_JOIN")
+        .contains("UNREACHABLE");
   }
 
   @Test

@@ -15,25 +15,41 @@ class OverlayOptionTest {
 
   @Test
   void whatAnOverlayCausesNamesIt() {
-    ProgramRun before = ProgramRun.of("explain", "1-01-COAT");
+    ProgramRun before = ProgramRun.of("explain", "1-07-TROUSERS");
     ProgramRun after =
-        ProgramRun.of("explain", "1-01-COAT", "--overlay", OURS, "--overlay", "WASHINGTON");
+        ProgramRun.of("explain", "1-07-TROUSERS", "--overlay", OURS, "--overlay", "WASHINGTON");
     assertThat(before.code()).isZero();
-    assertThat(before.out()).contains("1-01-COAT").doesNotContain("EXAMPLETON");
+    assertThat(before.out()).contains("1-07-TROUSERS").doesNotContain("EXAMPLETON");
     assertThat(after.code()).isZero();
-    assertThat(after.out()).contains("overlays EXAMPLETON, WASHINGTON; fingerprint ");
-    assertThat(after.out()).contains(" of EXAMPLETON").contains(" of WASHINGTON");
+    assertThat(words(after))
+        .contains("overlays EXAMPLETON, WASHINGTON; fingerprint ")
+        .contains("row exampleton-officers-look/TROUSERS/STRUCTURAL of EXAMPLETON")
+        .contains("row washington-six-month-inspection/TROUSERS/STRUCTURAL of WASHINGTON");
+    assertThat(words(ProgramRun.of("explain", "2-01-HOOD", "--overlay", OURS)))
+        .contains("2-01-HOOD structural hood RETIRE (OUT)");
+  }
+
+  /** What was printed, without the breaks of lines. */
+  private static String words(ProgramRun run) {
+    return run.out().replaceAll("\\s+", " ");
   }
 
   @Test
-  void theDemoCountsByTheOverlayToo() throws IOException {
+  void theDemoAndTheMorningListGoByTheOverlayToo() throws IOException {
     Path plain = folder.resolve("plain.jsonl");
     Path laid = folder.resolve("laid.jsonl");
     assertThat(ProgramRun.of("demo", "--out", plain.toString()).code()).isZero();
     ProgramRun run = ProgramRun.of("demo", "--out", laid.toString(), "--overlay", "MICHIGAN");
     assertThat(run.code()).isZero();
-    assertThat(run.out()).contains("overlays MICHIGAN");
-    assertThat(in(plain)).isGreaterThan(in(laid));
+    assertThat(words(run)).contains("overlays MICHIGAN;");
+    assertThat(Files.readString(plain)).doesNotContain("MICHIGAN");
+    assertThat(Files.readString(laid))
+        .contains("\"overlays\":[\"MICHIGAN\"]", "\"origin\":\"MICHIGAN\"");
+    assertThat(in(laid)).isLessThanOrEqualTo(in(plain));
+    ProgramRun due = ProgramRun.of("due", "--overlay", "WASHINGTON");
+    assertThat(due.code()).isZero();
+    assertThat(words(due)).contains("six-month-inspection");
+    assertThat(words(ProgramRun.of("due"))).doesNotContain("six-month-inspection");
   }
 
   private static long in(Path verdicts) throws IOException {
