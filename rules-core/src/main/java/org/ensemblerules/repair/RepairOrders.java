@@ -11,6 +11,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.ensemblerules.defect.Demand;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.effect.Check;
@@ -20,6 +21,9 @@ import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Permission;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.Part;
+import org.ensemblerules.gear.Site;
 import org.ensemblerules.source.InvalidValueException;
 
 /**
@@ -28,6 +32,14 @@ import org.ensemblerules.source.InvalidValueException;
  * finding makes of the whole element, a layer or a place holds for the others there too.
  */
 public final class RepairOrders {
+  private static final Ruled NO_ROW_CLOSES =
+      new Ruled(
+          Site.of(Part.WHOLE_ELEMENT, LayerKind.LINER_SYSTEM),
+          RepairLevel.DECIDE_FIRST,
+          List.of(),
+          Optional.of("no row says that it may be sewn shut"),
+          false);
+
   private final RepairTables tables;
 
   private RepairOrders(RepairTables tables) {
@@ -74,9 +86,10 @@ public final class RepairOrders {
    * Answers who may sew a liner shut that was opened for a complete liner inspection and passed it.
    *
    * @param element the garment; not null
-   * @return the plan; empty if no row says that its liner may be sewn shut
+   * @return the plan; if no row says that its liner may be sewn shut, an expert decides first;
+   *     never null
    */
-  public Optional<RepairPlan> closeLiner(Element element) {
+  public RepairPlan closeLiner(Element element) {
     return closeLiner(element, task -> Optional.empty());
   }
 
@@ -87,9 +100,10 @@ public final class RepairOrders {
    * @param element the garment; not null
    * @param doer who is to do it; not null
    * @param day on which day; not null
-   * @return the plan; empty if no row says that its liner may be sewn shut
+   * @return the plan; if no row says that its liner may be sewn shut, an expert decides first;
+   *     never null
    */
-  public Optional<RepairPlan> closeLiner(Element element, Doer doer, LocalDate day) {
+  public RepairPlan closeLiner(Element element, Doer doer, LocalDate day) {
     return closeLiner(element, asking(element, doer, day));
   }
 
@@ -99,21 +113,22 @@ public final class RepairOrders {
     return task -> Optional.of(tables.permissions().mayPerform(doer, task, element, day));
   }
 
-  private Optional<RepairPlan> closeLiner(
-      Element element, Function<Task, Optional<Permission>> asked) {
-    List<RepairOrder> orders =
+  private RepairPlan closeLiner(Element element, Function<Task, Optional<Permission>> asked) {
+    List<RepairLimitRow> rows =
         tables.limits().rows().stream()
             .filter(row -> row.element() == element.kind() && row.use() == element.use())
             .filter(row -> row.subject() instanceof RepairSubject.LinerOpened)
-            .map(
-                row ->
-                    order(
-                        Optional.empty(),
-                        Optional.empty(),
-                        new Ruled(row.site(), row.least(), List.of(row), Optional.empty(), false),
-                        asked))
             .toList();
-    return orders.isEmpty() ? Optional.empty() : Optional.of(new RepairPlan(element, orders));
+    Stream<Ruled> ruled =
+        rows.isEmpty()
+            ? Stream.of(NO_ROW_CLOSES)
+            : rows.stream()
+                .map(
+                    row ->
+                        new Ruled(row.site(), row.least(), List.of(row), Optional.empty(), false));
+    return new RepairPlan(
+        element,
+        ruled.map(each -> order(Optional.empty(), Optional.empty(), each, asked)).toList());
   }
 
   private RepairPlan plan(
@@ -171,8 +186,14 @@ public final class RepairOrders {
         may(level, task, asked));
   }
 
-  /** What its own row asks for decides; else the one who decides on gear that is held. */
+  /**
+   * What its own row asks for decides; else the one who decides on gear that is held, and an expert
+   * where nothing was found.
+   */
   private static Check decides(Optional<Demand> demand) {
+    if (demand.isEmpty()) {
+      return Check.EXPERT_EVALUATION;
+    }
     return demand
         .map(Demand::effect)
         .filter(Effect.Evaluate.class::isInstance)

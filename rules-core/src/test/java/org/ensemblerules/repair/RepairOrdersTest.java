@@ -192,16 +192,20 @@ class RepairOrdersTest {
     assertThatThrownBy(() -> orders().plan(COAT, List.of()))
         .isInstanceOf(InvalidValueException.class)
         .hasMessageContaining("RepairOrders.findings");
-    assertThat(orders().closeLiner(COAT)).isEmpty();
+    RepairOrder ruledByNone = orders().closeLiner(COAT).orders().get(0);
+    assertThat(ruledByNone.level()).isEqualTo(RepairLevel.DECIDE_FIRST);
+    assertThat(ruledByNone.decidedBy()).contains(Check.EXPERT_EVALUATION);
+    assertThat(ruledByNone.text())
+        .isEqualTo(
+            "liner opened for its inspection at WHOLE_ELEMENT@LINER_SYSTEM: not repaired before it"
+                + " is decided by EXPERT_EVALUATION; no row says that it may be sewn shut");
     RepairLimitRow opened =
         RepairLimitTableTest.row(
             "FABRIC@THERMAL_LINER", new RepairSubject.LinerOpened(), RepairLevel.BASIC_REPAIR);
-    RepairOrder order = orders(opened).closeLiner(COAT).orElseThrow().orders().get(0);
+    RepairOrder order = orders(opened).closeLiner(COAT).orders().get(0);
     assertThat(order.level()).isEqualTo(RepairLevel.BASIC_REPAIR);
     assertThat(order.text())
         .isEqualTo("liner opened for its inspection at FABRIC@THERMAL_LINER: basic repair");
-    assertThat(
-            orders(opened).closeLiner(COAT, People.WEARER, FitGear.AS_OF).orElseThrow().granted())
-        .isFalse();
+    assertThat(orders(opened).closeLiner(COAT, People.WEARER, FitGear.AS_OF).granted()).isFalse();
   }
 }

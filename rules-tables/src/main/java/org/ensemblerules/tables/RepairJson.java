@@ -18,7 +18,7 @@ import org.ensemblerules.tables.json.JsonLine;
 import org.ensemblerules.tables.json.JsonReader;
 
 /**
- * Reads what was found on an element and who is to repair it, in the form of {@code
+ * Reads what is to be repaired on an element and by whom, in the form of {@code
  * repair-request.schema.json} of this package's {@code schema} folder, and writes what becomes of
  * it, in the form of {@code repair-answer.schema.json}. {@code null} is refused, and so are fields
  * that nobody knows and fields given twice. Safe for use by many threads.
@@ -57,28 +57,46 @@ public final class RepairJson {
     }
   }
 
+  /** What the work is about. */
+  public sealed interface Subject {
+    /**
+     * Damage that was found.
+     *
+     * @param findings what was found, at least one; not null
+     */
+    record Damage(List<Finding> findings) implements Subject {
+      /**
+       * Copies the list.
+       *
+       * @throws InvalidValueException if it is empty
+       */
+      public Damage {
+        findings = List.copyOf(findings);
+        InvalidValueException.require(
+            !findings.isEmpty(), "Damage.findings", findings, "at least one");
+      }
+    }
+
+    /** A liner that was opened for its complete inspection, and is to be sewn shut. */
+    record LinerOpened() implements Subject {}
+  }
+
   /**
    * What is asked.
    *
    * @param element the element; not null
-   * @param findings what was found on it, at least one; not null
-   * @param work who is to repair it; empty if nobody is named
+   * @param subject what the work is about; not null
+   * @param work who is to do it; empty if nobody is named
    * @param cost what it costs; empty if nobody asks for advice on that
    */
   public record Request(
-      Element element, List<Finding> findings, Optional<Work> work, Optional<Cost> cost) {
-    /**
-     * Copies the list.
-     *
-     * @throws InvalidValueException if it is empty
-     */
+      Element element, Subject subject, Optional<Work> work, Optional<Cost> cost) {
+    /** Checks for nulls. */
     public Request {
       Objects.requireNonNull(element, "element");
-      findings = List.copyOf(findings);
+      Objects.requireNonNull(subject, "subject");
       Objects.requireNonNull(work, "work");
       Objects.requireNonNull(cost, "cost");
-      InvalidValueException.require(
-          !findings.isEmpty(), "Request.findings", findings, "at least one");
     }
 
     /**
@@ -88,8 +106,12 @@ public final class RepairJson {
      * @return the plan; never null
      */
     public RepairPlan plan(RepairOrders orders) {
-      return work.map(who -> orders.plan(element, findings, who.doer(), who.on()))
-          .orElseGet(() -> orders.plan(element, findings));
+      if (subject instanceof Subject.Damage damage) {
+        return work.map(who -> orders.plan(element, damage.findings(), who.doer(), who.on()))
+            .orElseGet(() -> orders.plan(element, damage.findings()));
+      }
+      return work.map(who -> orders.closeLiner(element, who.doer(), who.on()))
+          .orElseGet(() -> orders.closeLiner(element));
     }
   }
 

@@ -99,8 +99,8 @@ final class Counts {
                 "[editions.md](editions.md): editions and when they took effect",
                 "[sources.md](sources.md): documents cited, and where they were seen"))
         .paragraph(
-            "No verdict rests on the tables of tasks, care routes, limits of repair, cleaning results,"
-                + " records, disposal, custody and laws yet.")
+            "No verdict rests on the tables of limits of repair, cleaning results, records, disposal,"
+                + " custody and laws; functions of their own answer from them.")
         .paragraph(
             "A row is one combination of element, use, part and the like. A family is what stands"
                 + " in a file: one entry for all combinations that say the same.")

@@ -187,12 +187,18 @@ class ShippedRepairTest {
     for (Use use : Use.values()) {
       Element coat = ShippedRepairs.element(ElementKind.COAT, use);
       Doer trained = with(EntityKind.ORGANIZATION, CredentialScope.BASIC_REPAIR);
-      RepairPlan plan = orders(edition).closeLiner(coat, trained, ShippedGear.AS_OF).orElseThrow();
+      RepairPlan plan = orders(edition).closeLiner(coat, trained, ShippedGear.AS_OF);
       assertThat(plan.level()).isEqualTo(RepairLevel.BASIC_REPAIR);
       assertThat(plan.granted()).isTrue();
+      assertThat(plan.orders())
+          .allSatisfy(
+              order ->
+                  assertThat(order.before())
+                      .extracting(FollowUp::check)
+                      .containsExactly(Check.LINER_INSPECTION));
     }
-    assertThat(orders(edition).closeLiner(ShippedRepairs.element(ElementKind.HOOD, Use.STRUCTURAL)))
-        .isEmpty();
+    Element hood = ShippedRepairs.element(ElementKind.HOOD, Use.STRUCTURAL);
+    assertThat(orders(edition).closeLiner(hood).level()).isEqualTo(RepairLevel.DECIDE_FIRST);
   }
 
   /** Common practice: what burned or melted is not sewn on again, whatever else is wrong there. */

@@ -31,6 +31,9 @@ import org.ensemblerules.measure.Unit;
 import org.ensemblerules.repair.CostView;
 import org.ensemblerules.repair.MayDo;
 import org.ensemblerules.retirement.AgeAnswer;
+import org.ensemblerules.retirement.CustodyAnswer;
+import org.ensemblerules.retirement.RetirementReason;
+import org.ensemblerules.retirement.RouteAnswer;
 import org.ensemblerules.strength.FailureMode;
 import org.ensemblerules.strength.SpecimenOrigin;
 import org.ensemblerules.verdict.Headline;
@@ -74,7 +77,11 @@ class RecordSchemasTest {
         "care-request",
         "care-answer",
         "repair-request",
-        "repair-answer");
+        "repair-answer",
+        "custody-request",
+        "custody-answer",
+        "disposal-request",
+        "disposal-answer");
   }
 
   @ParameterizedTest
@@ -120,6 +127,20 @@ class RecordSchemasTest {
   void eachAnswerOfAgeHasItsForm() {
     assertThat(constants(TableSchemas.text("verdict").at("/$defs/age/oneOf"), "answer"))
         .containsExactlyInAnyOrderElementsOf(formsOf(AgeAnswer.class));
+  }
+
+  @Test
+  void eachReasonOfRetirementHasItsForm() {
+    assertThat(constants(TableSchemas.text("disposal-request").at("/$defs/cause/oneOf"), "reason"))
+        .isEqualTo(names(RetirementReason.class));
+  }
+
+  @Test
+  void eachAnswerOfDisposalAndCustodyHasItsForm() {
+    assertThat(constants(TableSchemas.text("disposal-answer").at("/$defs/route/oneOf"), "answer"))
+        .containsExactlyInAnyOrderElementsOf(formsOf(RouteAnswer.class));
+    assertThat(constants(TableSchemas.text("custody-answer").at("/$defs/step/oneOf"), "answer"))
+        .containsExactlyInAnyOrderElementsOf(formsOf(CustodyAnswer.class));
   }
 
   @Test

@@ -20,6 +20,8 @@ class RepairJsonTest {
   private static final ObjectMapper MAPPER = new ObjectMapper();
   private static final String COAT =
       "{'element':{'id':'E-1','kind':'COAT','use':'STRUCTURAL'},'findings':[";
+  private static final String LINER =
+      "{'element':{'id':'E-1','kind':'COAT','use':'STRUCTURAL'},'linerOpened':true";
   private static final String SEAM =
       "{'id':'F1','site':'SEAM_MAJOR_A@OUTER_SHELL','defect':'BROKEN_STITCHING',"
           + "'extent':{'length':{'value':'2','unit':'in'}},'seen':'2025-05-01'}";
@@ -73,6 +75,37 @@ class RepairJsonTest {
     }
   }
 
+  @ParameterizedTest
+  @ValueSource(strings = {"NFPA_1851_2008", "NFPA_1851_2014", "NFPA_1851_2020"})
+  void aLinerThatWasOpenedIsAskedAboutByItself(String edition) throws IOException {
+    for (String kind : List.of("COAT", "HOOD")) {
+      for (String rest : List.of("", "," + MEMBER)) {
+        String text = LINER.replace("COAT", kind) + rest + "}";
+        assertThat(TableSchemas.objections("repair-request", quoted(text))).as(text).isEmpty();
+        String answer = answer(edition, text);
+        assertThat(TableSchemas.objections("repair-answer", answer)).as(answer).isEmpty();
+        assertThat(MAPPER.readTree(answer).get("level").textValue())
+            .isEqualTo(kind.equals("COAT") ? "BASIC_REPAIR" : "DECIDE_FIRST");
+      }
+    }
+  }
+
+  @Test
+  void eitherDamageOrALinerIsAskedAbout() {
+    assertThat(faults(LINER + ",'findings':[" + SEAM + "]}"))
+        .singleElement()
+        .asString()
+        .contains("#/linerOpened: found findings and a liner opened");
+    assertThat(faults(LINER.replace(",'linerOpened':true", "}")))
+        .singleElement()
+        .asString()
+        .contains("#: found neither findings nor a liner");
+    assertThat(faults(LINER.replace("true", "false") + "}"))
+        .singleElement()
+        .asString()
+        .contains("#/linerOpened: found false");
+  }
+
   @Test
   void anAnswerSaysWhoMayAndWhyNot() throws IOException {
     JsonNode tree = MAPPER.readTree(answer("NFPA_1851_2020", COAT + SEAM + "]," + MEMBER + "}"));
@@ -116,7 +149,7 @@ class RepairJsonTest {
     assertThat(faults(COAT + "]}"))
         .singleElement()
         .asString()
-        .contains("#/findings: found []")
+        .contains("#/findings: found an empty list")
         .contains("at least one");
     assertThat(faults(COAT + SEAM + "],'doer':{'name':'Member 7','kind':'MEMBER'}}"))
         .singleElement()

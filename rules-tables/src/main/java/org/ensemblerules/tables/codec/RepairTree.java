@@ -3,10 +3,8 @@ package org.ensemblerules.tables.codec;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.List;
 import java.util.Optional;
 import org.ensemblerules.defect.Demand;
-import org.ensemblerules.defect.Finding;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.repair.CostPolicy;
@@ -29,8 +27,7 @@ public final class RepairTree {
   public static Optional<RepairJson.Request> read(JsonCursor at) {
     ObjectCursor object = at.object();
     Optional<Element> element = object.required("element", ElementJson::read);
-    Optional<List<Finding>> findings =
-        object.required("findings", value -> value.list(FindingJson::read));
+    Optional<RepairJson.Subject> subject = subject(object);
     Optional<Doer> doer = object.optional("doer", DoerJson::read);
     Optional<LocalDate> on = object.optional("on", ValueReaders::day);
     if (object.has("doer") != object.has("on")) {
@@ -44,9 +41,28 @@ public final class RepairTree {
         () ->
             new RepairJson.Request(
                 element.orElseThrow(),
-                findings.orElseThrow(),
+                subject.orElseThrow(),
                 doer.map(who -> new RepairJson.Work(who, on.orElseThrow())),
                 cost));
+  }
+
+  private static Optional<RepairJson.Subject> subject(ObjectCursor object) {
+    Optional<RepairJson.Subject> damage =
+        object
+            .optional("findings", value -> value.distinct(FindingJson::read))
+            .map(RepairJson.Subject.Damage::new);
+    Optional<Boolean> linerOpened = object.optional("linerOpened", JsonCursor::bool);
+    if (object.has("findings") == object.has("linerOpened")) {
+      object.fault(
+          "linerOpened",
+          object.has("findings") ? "findings and a liner opened" : "neither findings nor a liner",
+          "findings, or linerOpened, one of the two");
+      return Optional.empty();
+    }
+    if (linerOpened.equals(Optional.of(false))) {
+      object.fault("linerOpened", "false", "true, or no such field");
+    }
+    return damage.or(() -> linerOpened.map(opened -> new RepairJson.Subject.LinerOpened()));
   }
 
   private static Optional<RepairJson.Cost> cost(JsonCursor at) {

@@ -54,6 +54,8 @@ final class DepartmentProgram {
             .addSubcommand(new CareCommand(in))
             .addSubcommand(new RepairCommand(in))
             .addSubcommand(new RecordCommand(in, clock))
+            .addSubcommand(new CustodyCommand(in, clock))
+            .addSubcommand(new DisposalCommand(in))
             .addSubcommand(new DifferenceCommand(in, clock))
             .addSubcommand(new RulesCommand(clock))
             .addSubcommand(new AuditCommand(clock));

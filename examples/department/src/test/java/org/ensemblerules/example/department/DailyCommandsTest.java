@@ -69,6 +69,8 @@ class DailyCommandsTest {
         .contains("afterwards barrier under pressure", "the part replaced as an advanced repair")
         .contains("advice: 140 is above 60 %", "not repaired before it is decided by");
     assertThat(of("2-05-TROUSERS", run.out())).contains("advanced repair", "may do all");
+    assertThat(of("3-04-COAT", run.out()))
+        .contains("liner opened for its inspection", "basic repair", "before liner inspection");
   }
 
   @Test
@@ -87,11 +89,44 @@ class DailyCommandsTest {
     assertThat(ProgramRun.of("record", "--keep-years", "0").code()).isEqualTo(ExitCodes.USAGE);
   }
 
+  @Test
+  void custodyTellsWhichStepsAreOnRecord() {
+    ProgramRun run = ProgramRun.of("custody");
+    assertThat(run.err()).isEmpty();
+    assertThat(run.code()).isEqualTo(ExitCodes.ALL_READ);
+    assertThat(of("2-03-COAT", run.out()))
+        .contains("every step is on record; not released: keep it as it was found")
+        .contains("recorded release not yet");
+    assertThat(of("2-03-TROUSERS", run.out()))
+        .contains("6 steps are NOT on record", "MISSING: it was not left as it was found")
+        .contains("by Captain 3 to Evidence room: Captain 2 had it")
+        .contains("recorded release on record");
+    assertThat(run.out()).contains("CAUTIONS");
+    assertThat(of("2-03-TROUSERS", ProgramRun.of("custody", "--as-of", "2026-10-20").out()))
+        .contains("MISSING: a release that certainly came by 2026-10-20");
+  }
+
+  @Test
+  void disposalTellsWhichRoutesAreOpen() {
+    ProgramRun run = ProgramRun.of("disposal");
+    assertThat(run.err()).isEmpty();
+    assertThat(run.code()).isEqualTo(ExitCodes.ALL_READ);
+    assertThat(of("1-09-COAT", run.out()))
+        .contains("retired: over age limit", "destroy OPEN", "non-live-fire training OPEN");
+    assertThat(of("2-07-COAT", run.out()))
+        .containsSubsequence("non-live-fire training closed", "what was retired for CBRN agent");
+    assertThat(of("2-03-COAT", run.out()))
+        .contains("destroy closed: not known to be free of custody", "custody OPEN");
+    assertThat(run.out()).contains("CAUTIONS");
+  }
+
   @ParameterizedTest
   @CsvSource({
     "care, care-requests.jsonl, COAT, COTA, element/kind",
     "repair, repair-requests.jsonl, COAT, COTA, element/kind",
-    "record, element-files.jsonl, COAT, COTA, element/kind"
+    "record, element-files.jsonl, COAT, COTA, element/kind",
+    "custody, custody-records.jsonl, COAT, COTA, element/kind",
+    "disposal, disposal-requests.jsonl, COAT, COTA, element/kind"
   })
   void aBadLineIsNamedAndTheOthersAreAnswered(
       String command, String file, String found, String wrong, String place) throws IOException {

@@ -34,17 +34,18 @@ final class PlainWords {
   private static final Pattern NAME = Pattern.compile("[A-Z][A-Z_]*[A-Z](@[A-Z_]+)?");
   private static final Set<String> NAMES = names();
   private static final Map<String, String> IRREGULAR =
-      Map.of(
-          "CBRN_AGENT", "CBRN agent",
-          "HOOK_AND_LOOP", "hook-and-loop",
-          "HOOKS_AND_D_RINGS", "hooks and D-rings",
-          "SEAM_MAJOR_A", "Major A seam",
-          "SEAM_MAJOR_B", "Major B seam",
-          "SEAM_MINOR", "Minor seam",
-          "PARTICULATE_BLOCKING_LAYER", "particulate-blocking layer",
-          "FIT_AND_OVERLAP", "check of fit and overlap",
-          "WATER_ENTRY", "check for water entry",
-          "DRAG_RESCUE_ROUTING", "check of the drag rescue device's routing");
+      Map.ofEntries(
+          Map.entry("CBRN_AGENT", "CBRN agent"),
+          Map.entry("HOOK_AND_LOOP", "hook-and-loop"),
+          Map.entry("HOOKS_AND_D_RINGS", "hooks and D-rings"),
+          Map.entry("SEAM_MAJOR_A", "Major A seam"),
+          Map.entry("SEAM_MAJOR_B", "Major B seam"),
+          Map.entry("SEAM_MINOR", "Minor seam"),
+          Map.entry("PARTICULATE_BLOCKING_LAYER", "particulate-blocking layer"),
+          Map.entry("FIT_AND_OVERLAP", "check of fit and overlap"),
+          Map.entry("WATER_ENTRY", "check for water entry"),
+          Map.entry("DRAG_RESCUE_ROUTING", "check of the drag rescue device's routing"),
+          Map.entry("NON_LIVE_FIRE_TRAINING", "non-live-fire training"));
 
   private PlainWords() {}
 

@@ -1,0 +1,59 @@
+package org.ensemblerules.example.department;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.util.LinkedHashSet;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import org.ensemblerules.example.department.report.CautionLines;
+import org.ensemblerules.example.department.report.DisposalText;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.tables.DisposalJson;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** What may become of retired elements. */
+@Command(
+    name = "disposal",
+    description = {
+      "Tells which routes of disposal are open to retired elements, and why the others are not.",
+      "A bad line is named on the standard error; the others are answered."
+    })
+final class DisposalCommand implements Callable<Integer> {
+  private static final String SAMPLE = "disposal-requests.jsonl";
+
+  private final InputStream in;
+
+  @Mixin private final RulesOption rulesOption = new RulesOption();
+  @Mixin private final RequestFile file = new RequestFile();
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  DisposalCommand(InputStream in) {
+    this.in = in;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    RuleSet rules = rulesOption.rules(spec);
+    PrintWriter out = spec.commandLine().getOut();
+    Set<Element> elements = new LinkedHashSet<>();
+    int bad =
+        file.each(
+            SAMPLE,
+            in,
+            spec.commandLine().getErr(),
+            DisposalJson::read,
+            request -> {
+              elements.add(request.element());
+              out.print(
+                  DisposalText.of(
+                      request, rules.tables().records().disposalRoutes().routes(request.gear())));
+            });
+    out.print(CautionLines.of(rules.tables().cautions(), elements));
+    return bad == 0 ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES;
+  }
+}

@@ -1,0 +1,79 @@
+package org.ensemblerules.tables;
+
+import java.time.LocalDate;
+import java.util.Map;
+import java.util.Objects;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.retirement.CustodyAnswer;
+import org.ensemblerules.retirement.CustodyRecord;
+import org.ensemblerules.retirement.CustodyStep;
+import org.ensemblerules.tables.codec.AssessmentTree;
+import org.ensemblerules.tables.codec.CustodyTree;
+import org.ensemblerules.tables.json.JsonLine;
+import org.ensemblerules.tables.json.JsonReader;
+
+/**
+ * Reads what was recorded of an element under custody, in the form of {@code
+ * custody-request.schema.json} of this package's {@code schema} folder, and writes which steps of
+ * custody that shows, in the form of {@code custody-answer.schema.json}. {@code null} is refused,
+ * and so are fields that nobody knows and fields given twice. Safe for use by many threads.
+ */
+public final class CustodyJson {
+  private static final int LONGEST = 1024 * 1024;
+  private static final JsonReader READER = AssessmentTree.reader(LONGEST);
+
+  private CustodyJson() {}
+
+  /**
+   * What is asked.
+   *
+   * @param element the element; not null
+   * @param custody what was recorded of it; not null
+   */
+  public record Request(Element element, CustodyRecord custody) {
+    /** Checks for nulls. */
+    public Request {
+      Objects.requireNonNull(element, "element");
+      Objects.requireNonNull(custody, "custody");
+    }
+  }
+
+  /**
+   * Reads what is asked.
+   *
+   * @param json the text, at most 1,048,576 characters, nested at most 16 deep; not null
+   * @return what is asked, or every fault with its place; never null
+   */
+  public static Loaded<Request> read(String json) {
+    return read("custody record", json);
+  }
+
+  /**
+   * Reads what is asked from a text that has a name.
+   *
+   * @param sourceName the name of the text, for faults, such as a file's path; not null
+   * @param json the text, at most 1,048,576 characters, nested at most 16 deep; not null
+   * @return what is asked, or every fault with its place; never null
+   */
+  public static Loaded<Request> read(String sourceName, String json) {
+    Objects.requireNonNull(sourceName, "sourceName");
+    Objects.requireNonNull(json, "json");
+    return READER.read(sourceName, json, CustodyTree::read);
+  }
+
+  /**
+   * Writes the answer with all its text, so that it can be read when the tables have moved on.
+   *
+   * @param request what was asked; not null
+   * @param answers the answer for each step; not null
+   * @param asOf the day asked about; not null
+   * @return one line of JSON without a line end, its fields in a fixed order; never null
+   */
+  public static String write(
+      Request request, Map<CustodyStep, CustodyAnswer> answers, LocalDate asOf) {
+    Objects.requireNonNull(request, "request");
+    Objects.requireNonNull(answers, "answers");
+    Objects.requireNonNull(asOf, "asOf");
+    return JsonLine.of(CustodyTree.write(request, answers, asOf));
+  }
+}
