@@ -370,6 +370,31 @@ public sealed interface Event {
   }
 
   /**
+   * One of its layers was retired for good. A retired layer never returns; the label of whatever
+   * took its place dates that.
+   *
+   * @param when when; not null
+   * @param layer which layer; not null
+   * @param identification the identification on its label, 1 to 200 characters; empty if not known
+   * @param why why, 1 to 300 characters; not null
+   */
+  record LayerRetired(When when, LayerKind layer, Optional<String> identification, String why)
+      implements Event {
+    /**
+     * Checks the texts.
+     *
+     * @throws InvalidValueException if a text is blank or too long
+     */
+    public LayerRetired {
+      Objects.requireNonNull(when, "when");
+      Objects.requireNonNull(layer, "layer");
+      identification.ifPresent(
+          text -> InvalidValueException.requireText("LayerRetired.identification", text, 200));
+      InvalidValueException.requireText("LayerRetired.why", why, 300);
+    }
+  }
+
+  /**
    * It was disposed of.
    *
    * @param when when; not null

@@ -18,6 +18,7 @@ public final class Assess {
   private static final List<Question> QUESTIONS =
       List.of(
           RecordQuestion::ask,
+          RetiredLayerQuestion::ask,
           LabelQuestion::ask,
           AgeQuestion::ask,
           InspectionQuestion::ask,

@@ -56,6 +56,6 @@ public enum ReasonKind {
   OUT_OF_SERVICE,
   /** The element was altered, and it is not shown that the alteration is approved. */
   ALTERED,
-  /** The element was retired or disposed of before. */
+  /** The element, or a layer that is still in it, was retired or disposed of before. */
   LEFT_SERVICE
 }

@@ -64,6 +64,20 @@ class NothingAddedSoftensProperties {
   }
 
   @Provide
+  Arbitrary<Added> layerRetired() {
+    return ArbitrariesOfCases.cases()
+        .flatMap(
+            given ->
+                ArbitrariesOfEvents.layersRetired()
+                    .map(gone -> new Added(given, given.with(gone))));
+  }
+
+  @Property
+  void aLayerRetired(@ForAll("layerRetired") Added added) {
+    stricter(added);
+  }
+
+  @Provide
   Arbitrary<Added> foundBefore() {
     return ArbitrariesOfCases.cases()
         .flatMap(

@@ -24,6 +24,7 @@ import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
@@ -62,6 +63,17 @@ class InvalidValuesTest {
             text("Label.claimedEdition", 100, value -> Label.builder().claimedEdition(value)),
             text("Issued.holder", 200, value -> new Event.Issued(WHEN, value)),
             text("Retired.why", 300, value -> new Event.Retired(WHEN, value)),
+            text(
+                "LayerRetired.identification",
+                200,
+                value ->
+                    new Event.LayerRetired(
+                        WHEN, LayerKind.OUTER_SHELL, Optional.of(value), "worn out")),
+            text(
+                "LayerRetired.why",
+                300,
+                value ->
+                    new Event.LayerRetired(WHEN, LayerKind.OUTER_SHELL, Optional.empty(), value)),
             text("Disposed.method", 300, value -> new Event.Disposed(WHEN, value)),
             text("Source.title", 300, value -> source(value, "x", "x", "x")),
             text("Source.issuer", 200, value -> source("x", value, "x", "x")),

@@ -239,15 +239,30 @@ public final class ArbitrariesOfEvents {
             ArbitrariesOfDates.moments(),
             Arbitraries.of(Exposure.class),
             Arbitraries.of(Transfer.class),
-            Arbitraries.of(Known.class))
+            Arbitraries.of(Known.class),
+            layersRetired())
         .flatAs(
-            (when, exposure, transfer, approved) ->
+            (when, exposure, transfer, approved, layer) ->
                 Arbitraries.of(
                     new Event.Exposed(when, exposure),
                     new Event.Moved(when, transfer, "Station 2"),
                     new Event.Modified(when, "a pocket added", approved),
                     new Event.TakenOut(when, "sent away"),
+                    layer,
                     new Event.BackInService(when)));
+  }
+
+  /**
+   * Returns layers that left, with and without the identification that fit gear has.
+   *
+   * @return the events
+   */
+  public static Arbitrary<Event> layersRetired() {
+    return Combinators.combine(
+            ArbitrariesOfDates.moments(),
+            Arbitraries.of(LayerKind.class),
+            Arbitraries.of("Lot 1", "LOT-1", "Lot 2").optional(0.7))
+        .as((when, layer, lot) -> new Event.LayerRetired(when, layer, lot, "worn out"));
   }
 
   private static Arbitrary<Event> endless() {
@@ -294,6 +309,8 @@ public final class ArbitrariesOfEvents {
           never, done.product(), done.report(), done.purpose(), done.rule(), done.answers());
     } else if (event instanceof Event.Retired done) {
       return new Event.Retired(never, done.why());
+    } else if (event instanceof Event.LayerRetired done) {
+      return new Event.LayerRetired(never, done.layer(), done.identification(), done.why());
     } else if (event instanceof Event.Issued done) {
       return new Event.Issued(never, done.holder());
     } else if (event instanceof Event.Exposed done) {

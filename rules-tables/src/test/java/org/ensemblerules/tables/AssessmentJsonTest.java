@@ -89,7 +89,7 @@ class AssessmentJsonTest {
   void eventsKeepTheirDatesTheirOrderAndWhatTheyAnswer() throws IOException {
     Assessment assessment = everything();
 
-    assertThat(assessment.history().events()).hasSize(16);
+    assertThat(assessment.history().events()).hasSize(17);
     Event.Inspected inspected = assessment.history().events(Event.Inspected.class).get(0);
     assertThat(inspected.orderInDay()).isEqualTo(1);
     assertThat(inspected.inspection().atHand())

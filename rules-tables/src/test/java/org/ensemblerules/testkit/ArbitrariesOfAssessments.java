@@ -56,6 +56,12 @@ public final class ArbitrariesOfAssessments {
         done(),
         elsewhere(),
         Combinators.combine(moments(), ArbitrariesOfTexts.texts(300)).as(Event.Retired::new),
+        Combinators.combine(
+                moments(),
+                Arbitraries.of(LayerKind.class),
+                ArbitrariesOfTexts.texts(200).optional(),
+                ArbitrariesOfTexts.texts(300))
+            .as(Event.LayerRetired::new),
         Combinators.combine(moments(), ArbitrariesOfTexts.texts(300)).as(Event.Disposed::new));
   }
 

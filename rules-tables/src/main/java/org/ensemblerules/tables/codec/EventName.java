@@ -17,5 +17,6 @@ enum EventName {
   TAKEN_OUT,
   BACK_IN_SERVICE,
   RETIRED,
+  LAYER_RETIRED,
   DISPOSED
 }

@@ -15,6 +15,7 @@ import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.fieldcheck.Condition;
 import org.ensemblerules.fieldcheck.ConditionValue;
 import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.CheckResult;
@@ -79,6 +80,7 @@ final class EventReader {
         yield event.make(() -> new Event.BackInService(when.orElseThrow()));
       }
       case RETIRED -> retired(event);
+      case LAYER_RETIRED -> layerRetired(event);
       case DISPOSED -> disposed(event);
     };
   }
@@ -213,6 +215,23 @@ final class EventReader {
     Optional<String> why =
         event.required("why", at -> at.parsed(text -> new Event.Retired(ANY_TIME, text).why()));
     return event.make(() -> new Event.Retired(when.orElseThrow(), why.orElseThrow()));
+  }
+
+  private static Optional<Event> layerRetired(ObjectCursor event) {
+    Optional<When> when = when(event);
+    Optional<LayerKind> layer = event.required("layer", at -> at.enumOf(LayerKind.class));
+    Optional<String> identification =
+        event
+            .optional(
+                "identification",
+                at -> at.parsed(text -> Label.builder().identification(text).build()))
+            .flatMap(Label::identification);
+    Optional<String> why =
+        event.required("why", at -> at.parsed(text -> new Event.Retired(ANY_TIME, text).why()));
+    return event.make(
+        () ->
+            new Event.LayerRetired(
+                when.orElseThrow(), layer.orElseThrow(), identification, why.orElseThrow()));
   }
 
   private static Optional<Event> disposed(ObjectCursor event) {

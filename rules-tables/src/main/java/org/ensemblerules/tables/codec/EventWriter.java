@@ -73,6 +73,12 @@ final class EventWriter {
       return dated(EventName.BACK_IN_SERVICE, event).node();
     } else if (event instanceof Event.Retired retired) {
       return dated(EventName.RETIRED, event).put("why", retired.why()).node();
+    } else if (event instanceof Event.LayerRetired retired) {
+      return dated(EventName.LAYER_RETIRED, event)
+          .put("layer", retired.layer())
+          .known("identification", retired.identification())
+          .put("why", retired.why())
+          .node();
     } else if (event instanceof Event.Disposed disposed) {
       return dated(EventName.DISPOSED, event).put("method", disposed.method()).node();
     }

@@ -1,0 +1,136 @@
+package org.ensemblerules.verdict;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.Scope;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.Part;
+import org.ensemblerules.gear.Site;
+import org.ensemblerules.gear.Use;
+import org.ensemblerules.history.Event;
+
+/**
+ * Is a layer that was retired still in the element? It never returns, so what is in its place now
+ * must be shown to be another: by another identification, or by a date of manufacture after it
+ * left.
+ */
+final class RetiredLayerQuestion {
+  private enum Same {
+    YES,
+    NO,
+    NOT_SHOWN
+  }
+
+  private RetiredLayerQuestion() {}
+
+  static void ask(CaseFile file, Consumer<Reason> reasons) {
+    for (Event.LayerRetired gone : file.history().events(Event.LayerRetired.class)) {
+      boolean later =
+          gone.when().date().earliest().map(day -> day.isAfter(file.asOf())).orElse(false);
+      if (!exists(file, gone.layer())) {
+        reasons.accept(
+            reason(
+                ReasonKind.CONTRADICTION,
+                Site.of(Part.WHOLE_ELEMENT),
+                "history LayerRetired: found "
+                    + gone.layer()
+                    + ", allowed: a layer that such an element has",
+                new Effect.Evaluate(Check.RECORD_CORRECTION, Scope.ELEMENT)));
+      } else if (!later) {
+        inItsPlace(file, gone, reasons);
+      }
+    }
+  }
+
+  private static boolean exists(CaseFile file, LayerKind layer) {
+    ElementKind kind = file.element().kind();
+    Use use = file.element().use();
+    return file.tables().anatomy().of(kind, use).stream()
+        .anyMatch(row -> row.site().layer().equals(Optional.of(layer)));
+  }
+
+  private static void inItsPlace(CaseFile file, Event.LayerRetired gone, Consumer<Reason> reasons) {
+    boolean placed = false;
+    for (Map.Entry<LayerKind, Label> each : file.element().layerLabels().entrySet()) {
+      LayerKind place = each.getKey();
+      if (!mayBe(file.element(), gone.layer(), place)) {
+        continue;
+      }
+      placed = true;
+      Same same = same(gone, each.getValue());
+      if (same == Same.YES) {
+        reasons.accept(
+            reason(
+                ReasonKind.LEFT_SERVICE,
+                Site.of(Part.WHOLE_ELEMENT, place),
+                text(gone) + "; its identification is that of the one in it now",
+                new Effect.Retire(Scope.LAYER)));
+      } else if (same == Same.NOT_SHOWN) {
+        reasons.accept(notShown(gone, place));
+      }
+    }
+    // A garment is one without its winter liner as well.
+    if (!placed && gone.layer() != LayerKind.WINTER_LINER) {
+      reasons.accept(notShown(gone, gone.layer()));
+    }
+  }
+
+  /** Whether what was retired as one layer can be what is labelled as another now. */
+  private static boolean mayBe(Element element, LayerKind layer, LayerKind labelled) {
+    return element.labelledLayer(layer).equals(Optional.of(labelled))
+        || labelled.joinedIn().equals(Optional.of(layer));
+  }
+
+  private static Same same(Event.LayerRetired gone, Label inItsPlace) {
+    Optional<String> one = gone.identification().map(RetiredLayerQuestion::bare);
+    Optional<String> two = inItsPlace.identification().map(RetiredLayerQuestion::bare);
+    boolean told = one.isPresent() && two.isPresent();
+    if (told && one.equals(two)) {
+      return Same.YES;
+    }
+    Optional<LocalDate> made = inItsPlace.manufactured().earliest();
+    Optional<LocalDate> left = gone.when().date().latest();
+    boolean madeSince = made.isPresent() && left.isPresent() && made.get().isAfter(left.get());
+    return told || madeSince ? Same.NO : Same.NOT_SHOWN;
+  }
+
+  /** Hyphens, spaces and case make no other layer. */
+  private static String bare(String identification) {
+    StringBuilder bare = new StringBuilder();
+    identification
+        .codePoints()
+        .filter(Character::isLetterOrDigit)
+        .map(Character::toUpperCase)
+        .forEach(bare::appendCodePoint);
+    return bare.toString();
+  }
+
+  private static Reason notShown(Event.LayerRetired gone, LayerKind place) {
+    return reason(
+        ReasonKind.LABEL_UNKNOWN,
+        Site.of(Part.LABEL, place),
+        text(gone) + "; it is not shown that the one in it now is another",
+        new Effect.Evaluate(Check.IDENTIFICATION, Scope.LAYER));
+  }
+
+  private static String text(Event.LayerRetired gone) {
+    return gone.layer()
+        + gone.identification().map(id -> " " + id).orElse("")
+        + " retired: "
+        + gone.why()
+        + ", "
+        + gone.when();
+  }
+
+  private static Reason reason(ReasonKind kind, Site site, String seen, Effect effect) {
+    return new Reason(kind, Optional.empty(), site, Optional.empty(), seen, effect, List.of());
+  }
+}
