@@ -28,6 +28,7 @@ import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.repair.RepairLevel;
 
 /** Names such as {@code OUTER_SHELL} as words. */
 final class PlainWords {
@@ -60,6 +61,7 @@ final class PlainWords {
             CredentialScope.values(),
             EntityKind.values(),
             RepairClass.values(),
+            RepairLevel.values(),
             Task.values(),
             ElementKind.values(),
             LayerKind.values(),
