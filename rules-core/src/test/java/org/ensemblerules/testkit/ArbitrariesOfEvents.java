@@ -243,13 +243,13 @@ public final class ArbitrariesOfEvents {
             layersRetired())
         .flatAs(
             (when, exposure, transfer, approved, layer) ->
-                Arbitraries.of(
-                    new Event.Exposed(when, exposure),
-                    new Event.Moved(when, transfer, "Station 2"),
-                    new Event.Modified(when, "a pocket added", approved),
-                    new Event.TakenOut(when, "sent away"),
-                    layer,
-                    new Event.BackInService(when)));
+                Arbitraries.frequency(
+                    Tuple.of(2, new Event.Exposed(when, exposure)),
+                    Tuple.of(1, new Event.Moved(when, transfer, "Station 2")),
+                    Tuple.of(1, new Event.Modified(when, "a pocket added", approved)),
+                    Tuple.of(1, new Event.TakenOut(when, "sent away")),
+                    Tuple.of(1, layer),
+                    Tuple.of(1, new Event.BackInService(when))));
   }
 
   /**

@@ -19,7 +19,8 @@ import org.ensemblerules.verdict.Verdict;
 @Domain(Cases.class)
 @Domain(DomainContext.Global.class)
 class CasesAreHardProperties {
-  @Property(tries = 3000, edgeCases = EdgeCasesMode.NONE)
+  // So many that the rarest reason is certain to be seen often enough, whatever the seed.
+  @Property(tries = 10_000, edgeCases = EdgeCasesMode.NONE)
   void bothAnswersAndEveryReasonOccur(@ForAll GearCase given) {
     Verdict verdict = given.verdict();
     Statistics.label("service").collect(verdict.service());
