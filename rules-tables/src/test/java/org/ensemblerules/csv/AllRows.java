@@ -3,22 +3,46 @@ package org.ensemblerules.csv;
 import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import org.ensemblerules.measure.Quantity;
+import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.Provenance;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.EditionTables;
+import org.ensemblerules.tables.LoadedTables;
+import org.ensemblerules.tables.OverlayFile;
 
 /**
  * What there is to write, found without naming any table: by what the tables themselves show, so
  * that a new table or a new value cannot be forgotten.
  */
-final class AllRows {
+public final class AllRows {
   private AllRows() {}
+
+  /**
+   * Returns every row of the shipped tables.
+   *
+   * @param tables the tables
+   * @param overlays the overlays
+   * @return the rows of each edition with those of its own line in the list of editions, and of
+   *     each overlay
+   */
+  public static Map<EditionId, List<Row>> shipped(LoadedTables tables, List<OverlayFile> overlays) {
+    Map<EditionId, List<Row>> rows = new LinkedHashMap<>();
+    tables.tables().values().forEach(each -> rows.put(each.edition(), new ArrayList<>(of(each))));
+    tables
+        .editions()
+        .forEach(each -> rows.computeIfAbsent(each.id(), id -> new ArrayList<>()).add(each));
+    overlays.forEach(file -> rows.put(file.overlay().id(), file.overlay().rows().all()));
+    return rows;
+  }
 
   /** The rows that any table of an edition lists. */
   static List<Row> of(EditionTables edition) {

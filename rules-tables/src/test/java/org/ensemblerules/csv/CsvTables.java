@@ -293,7 +293,8 @@ public final class CsvTables {
           CsvTable.of(RetentionRow.class, "retention", canonical("years", "start")));
 
   private static final Map<Class<?>, CsvTable<?>> BY_ROWS =
-      ALL.stream().collect(Collectors.toMap(CsvTable::type, table -> table));
+      Stream.concat(Stream.of(EDITIONS), ALL.stream())
+          .collect(Collectors.toMap(CsvTable::type, table -> table));
 
   private CsvTables() {}
 
@@ -314,6 +315,34 @@ public final class CsvTables {
         .forEach(
             table -> columns.put(table.name(), table.own().stream().map(Column::name).toList()));
     return columns;
+  }
+
+  /**
+   * Returns what a row applies to and says.
+   *
+   * @param row a row of any table
+   * @return its own cells by the names of their columns
+   */
+  public static Map<String, String> cells(Row row) {
+    return cells(of(row.getClass()), row);
+  }
+
+  private static <R extends Row> Map<String, String> cells(CsvTable<R> table, Row row) {
+    Map<String, String> cells = new LinkedHashMap<>();
+    table
+        .own()
+        .forEach(column -> cells.put(column.name(), column.cell().apply(table.type().cast(row))));
+    return cells;
+  }
+
+  /**
+   * Returns the table of a row.
+   *
+   * @param row a row of any table
+   * @return the name of its table
+   */
+  public static String name(Row row) {
+    return of(row.getClass()).name();
   }
 
   private static Column<TaskRow> timing(String name, Function<Timing.Every, Integer> number) {
