@@ -1,5 +1,7 @@
 package org.ensemblerules.dmn;
 
+import static java.util.stream.Collectors.toList;
+
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.LinkedHashMap;
@@ -10,18 +12,19 @@ import java.util.stream.Collectors;
 import org.ensemblerules.defect.Band;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.defect.ExtentKind;
+import org.ensemblerules.gear.Site;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 
 /**
- * Writes the defect rows of one kind of element as a model of DMN 1.3 (OMG formal/2021-01-01): a
- * decision table that collects the key of every row that applies, and one that names by what the
- * extent is told.
+ * Writes the defect rows of one kind of element as a model of DMN 1.3 (OMG formal/2021-01-01): for
+ * each place that has rows a decision table that collects the key of every row that applies, and
+ * one that names by what the extent is told.
  */
 final class DmnExport {
   static final String NAMESPACE = "https://ensemblerules.example/defects";
   static final String MODEL = "defects";
-  static final List<String> INPUTS = List.of("site", "defect", "length", "area", "count", "grade");
+  static final List<String> INPUTS = List.of("defect", "length", "area", "count", "grade");
 
   private DmnExport() {}
 
@@ -34,26 +37,35 @@ final class DmnExport {
       xml.append("<inputData id=\"i-" + input + "\" name=\"" + input + "\"><variable name=\"")
           .append(input + "\" typeRef=\"" + type(input) + "\"/></inputData>\n");
     }
-    table(
-        xml,
-        "rows that apply",
-        INPUTS,
-        rows.stream()
-            .collect(
-                LinkedHashMap::new,
-                (all, row) -> all.put(row.key().value(), line(row)),
-                Map::putAll));
-    Map<String, List<String>> told = new LinkedHashMap<>();
-    Map<String, String> by = new LinkedHashMap<>();
-    for (DefectRow row : rows) {
-      String cell = row.site() + " " + row.defect();
-      told.put(cell, List.of(text(row.site()), text(row.defect())));
-      by.put(cell, row.band().kind().name());
-    }
-    Map<String, List<String>> named = new LinkedHashMap<>();
-    told.forEach((cell, line) -> named.put(cell + " " + by.get(cell), line));
-    table(xml, "extent told by", List.of("site", "defect"), named);
+    Map<Site, List<DefectRow>> places =
+        rows.stream().collect(Collectors.groupingBy(DefectRow::site, LinkedHashMap::new, toList()));
+    places.forEach(
+        (site, own) -> {
+          Map<String, List<String>> lines = new LinkedHashMap<>();
+          own.forEach(row -> lines.put(row.key().value(), line(row)));
+          table(xml, rowsAt(site), INPUTS, lines);
+          Map<String, List<String>> told = new LinkedHashMap<>();
+          own.forEach(row -> told.put(toldBy(row), List.of(text(row.defect()))));
+          table(xml, extentAt(site), List.of("defect"), told);
+        });
     return xml.append("</definitions>\n").toString();
+  }
+
+  static String rowsAt(Site site) {
+    return "rows at " + name(site);
+  }
+
+  static String extentAt(Site site) {
+    return "extent at " + name(site);
+  }
+
+  /** A name of DMN has no at sign. */
+  private static String name(Site site) {
+    return site.toString().replace('@', ' ');
+  }
+
+  private static String toldBy(DefectRow row) {
+    return row.defect() + " " + row.band().kind();
   }
 
   private static void table(
@@ -95,7 +107,6 @@ final class DmnExport {
 
   private static List<String> line(DefectRow row) {
     return List.of(
-        text(row.site()),
         text(row.defect()),
         row.band().kind() == ExtentKind.LENGTH ? range(row.band(), Unit.MILLIMETRE) : "-",
         row.band().kind() == ExtentKind.AREA ? range(row.band(), Unit.SQUARE_MILLIMETRE) : "-",

@@ -73,8 +73,8 @@ final class Counts {
 
   static Page page(LoadedTables tables) {
     List<EditionTables> editions = Family.inOrder(tables);
-    return new Markdown("Tables")
-        .paragraph(
+    Markdown page = new Markdown("Tables");
+    page.paragraph(
             "Written from the table files by `mvn -pl rules-tables -am test -Ddocs.update=true`;"
                 + " a test fails when they differ. Nothing here is the text of a standard: every"
                 + " row is in our own words, with the basis it stands on.")
@@ -116,8 +116,8 @@ final class Counts {
                 + " MEMORY: remembered, found on no page; to be confirmed before use.")
         .table(head(editions), byBasis(editions, false))
         .heading("Families in force by basis and edition")
-        .table(head(editions), byBasis(editions, true))
-        .page("README.md");
+        .table(head(editions), byBasis(editions, true));
+    return CsvSection.of(page).page("README.md");
   }
 
   private static List<String> head(List<EditionTables> editions) {
