@@ -1,7 +1,11 @@
 package org.ensemblerules.audit;
 
+import static org.ensemblerules.audit.Orders.atLeast;
+
 import java.math.BigDecimal;
 import java.util.List;
+import org.ensemblerules.care.CareDemand;
+import org.ensemblerules.care.ModelCareLimitRow;
 import org.ensemblerules.effect.ForbidRow;
 import org.ensemblerules.record.RetentionRow;
 import org.ensemblerules.ruleset.AdoptionRow;
@@ -9,7 +13,8 @@ import org.ensemblerules.strength.UsedGearRow;
 
 /** How rows that only overlays and laws of places have are read to be compared. */
 final class LayerReadings {
-  static final List<RowReading<?>> ALL = List.of(forbidden(), usedGear(), retention(), adoptions());
+  static final List<RowReading<?>> ALL =
+      List.of(forbidden(), usedGear(), retention(), modelCareLimits(), adoptions());
 
   private LayerReadings() {}
 
@@ -35,6 +40,35 @@ final class LayerReadings {
             RetentionRow.class, "retention", row -> List.of(row.policy().start().name()))
         .asStrict((one, other) -> one.policy().years() >= other.policy().years())
         .oneMoreIs(HowStrict.STRICTER);
+  }
+
+  /** One more may be stricter than all others, or stand in place of a stricter one. */
+  private static RowReading<ModelCareLimitRow> modelCareLimits() {
+    return RowReading.of(
+            ModelCareLimitRow.class,
+            "model-care-limits",
+            row ->
+                List.of(
+                    row.model().manufacturer(),
+                    row.model().model(),
+                    row.limit().element().name(),
+                    row.limit().use().name(),
+                    row.limit().layer().map(Enum::name).orElse(""),
+                    row.limit().demand().subject()))
+        .extent(
+            row ->
+                List.of(
+                    row.limit().demand() instanceof CareDemand.Within within
+                        ? within.limit().bound().name()
+                        : ""))
+        .asStrict(
+            (one, other) ->
+                one.replaces().equals(other.replaces())
+                    && one.from().equals(other.from())
+                    && one.limit().demand() instanceof CareDemand.Within limit
+                    && other.limit().demand() instanceof CareDemand.Within than
+                    && limit.measure() == than.measure()
+                    && atLeast(limit.limit(), than.limit()));
   }
 
   private static RowReading<AdoptionRow> adoptions() {

@@ -2,14 +2,19 @@ package org.ensemblerules.care;
 
 import com.google.common.collect.ImmutableList;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.measure.Bound;
 import org.ensemblerules.measure.ComparisonMethod;
@@ -27,10 +32,14 @@ public final class CareLimitTable {
       String subject,
       Optional<Bound> direction) {}
 
-  private final ImmutableList<CareLimitRow> rows;
+  private final ImmutableList<CareLimitRow> own;
+  private final ImmutableList<CareLimitRow> beside;
+  private final ModelLimits models;
 
-  private CareLimitTable(List<CareLimitRow> rows) {
-    this.rows = ImmutableList.copyOf(rows);
+  private CareLimitTable(List<CareLimitRow> own, List<CareLimitRow> beside, ModelLimits models) {
+    this.own = ImmutableList.copyOf(own);
+    this.beside = ImmutableList.copyOf(beside);
+    this.models = models;
   }
 
   /**
@@ -47,15 +56,8 @@ public final class CareLimitTable {
       Optional<Bound> direction = Optional.empty();
       if (row.demand() instanceof CareDemand.Within within) {
         direction = Optional.of(within.limit().bound());
-        if (within.limit().value().unit().dimension() != within.measure().dimension()) {
-          faults.add(
-              new TableFault(
-                  row.key(),
-                  "demand",
-                  within.limit().toString(),
-                  "a limit of dimension " + within.measure().dimension()));
-        }
       }
+      dimension(row, faults::add);
       Cell cell =
           new Cell(row.element(), row.use(), row.layer(), row.demand().subject(), direction);
       if (!cells.add(cell)) {
@@ -67,12 +69,53 @@ public final class CareLimitTable {
                 "each subject once in each direction per element, use and layer"));
       }
     }
-    return TableResult.of(faults, () -> new CareLimitTable(rows));
+    return TableResult.of(faults, () -> new CareLimitTable(rows, List.of(), ModelLimits.none()));
+  }
+
+  private static void dimension(CareLimitRow row, Consumer<TableFault> faults) {
+    if (row.demand() instanceof CareDemand.Within within
+        && within.limit().value().unit().dimension() != within.measure().dimension()) {
+      faults.accept(
+          new TableFault(
+              row.key(),
+              "demand",
+              within.limit().toString(),
+              "a limit of dimension " + within.measure().dimension()));
+    }
   }
 
   /**
-   * Judges a wash. What the edition limits and nobody stated keeps the wash from counting, but is
-   * no finding.
+   * Adds rows as overlays have them. Those of laws and policies apply beside the rows of this table
+   * and replace none. Those of a manufacturer's instructions apply to one model: a looser one in
+   * place of the row that it names, where the label certainly says the model; any other beside all
+   * rows, unless the label certainly says another model.
+   *
+   * @param more the rows of laws and policies; not null
+   * @param instructed the rows of manufacturers' instructions; not null
+   * @param anatomy which labels elements must carry; not null
+   * @return the table of all, or a fault for each limit of another dimension than what it limits,
+   *     and for each row named to be replaced that limits something else
+   */
+  public TableResult<CareLimitTable> with(
+      List<CareLimitRow> more, List<ModelCareLimitRow> instructed, AnatomyTable anatomy) {
+    List<TableFault> faults = new ArrayList<>();
+    more.forEach(row -> dimension(row, faults::add));
+    instructed.forEach(row -> dimension(row.limit(), faults::add));
+    ModelLimits limits =
+        ModelLimits.of(
+            Stream.concat(models.rows().stream(), instructed.stream()).toList(),
+            own,
+            anatomy,
+            faults::add);
+    return TableResult.of(
+        faults,
+        () ->
+            new CareLimitTable(
+                own, Stream.concat(beside.stream(), more.stream()).toList(), limits));
+  }
+
+  /**
+   * Judges a wash of which nobody has said when it was done.
    *
    * @param wash how it was washed; not null
    * @param element what was washed; not null
@@ -81,17 +124,58 @@ public final class CareLimitTable {
    * @return the answer; never null
    */
   public WashAnswer judge(WashRecord wash, Element element, Set<LayerKind> layers) {
-    List<CareLimitRow> asked = rows.stream().filter(row -> row.holdsFor(element, layers)).toList();
-    if (asked.isEmpty()) {
+    return judge(wash, element, layers, MarkedDate.unknown());
+  }
+
+  /**
+   * Judges a wash. What is limited and nobody stated keeps the wash from counting, but is no
+   * finding. Where the edition has no row for the element, no other row makes a wash count.
+   *
+   * @param wash how it was washed; not null
+   * @param element what was washed; not null
+   * @param layers which of its layers were washed; empty if it has none or nobody has said, so that
+   *     the rows for every layer hold; not null
+   * @param washed when it was washed; not null
+   * @return the answer; never null
+   */
+  public WashAnswer judge(
+      WashRecord wash, Element element, Set<LayerKind> layers, MarkedDate washed) {
+    List<ModelLimits.Held> held = models.of(element, layers, washed);
+    List<CareLimitRow> asked = new ArrayList<>();
+    own.stream().filter(row -> row.holdsFor(element, layers)).forEach(asked::add);
+    boolean ruled = !asked.isEmpty();
+    held.forEach(each -> each.inPlaceOf().ifPresent(asked::remove));
+    beside.stream().filter(row -> row.holdsFor(element, layers)).forEach(asked::add);
+    held.forEach(each -> asked.add(each.row().limit()));
+    List<WashDeviation> deviations =
+        asked.stream().flatMap(row -> deviation(row, wash).stream()).toList();
+    if (!ruled && deviations.isEmpty()) {
       return new WashAnswer.NoRule();
     }
-    List<WashDeviation> deviations =
-        asked.stream()
-            .flatMap(row -> deviation(row, wash).stream())
-            .collect(ImmutableList.toImmutableList());
+    List<Loosened> loosened = loosened(held, wash);
     return deviations.isEmpty()
-        ? new WashAnswer.Counts(asked)
-        : new WashAnswer.OutsideLimits(deviations);
+        ? new WashAnswer.Counts(asked, loosened)
+        : new WashAnswer.OutsideLimits(deviations, loosened);
+  }
+
+  private static List<Loosened> loosened(List<ModelLimits.Held> held, WashRecord wash) {
+    // Two layers may replace one row; then both are asked, and the stricter decides.
+    Set<CareLimitRow> notKept = new HashSet<>();
+    held.stream()
+        .filter(each -> deviation(each.row().limit(), wash).isPresent())
+        .forEach(each -> each.inPlaceOf().ifPresent(notKept::add));
+    List<Loosened> all = new ArrayList<>();
+    for (ModelLimits.Held each : held) {
+      each.inPlaceOf()
+          .map(
+              row ->
+                  new Loosened(
+                      each.row(),
+                      row,
+                      deviation(row, wash).filter(spared -> !notKept.contains(row))))
+          .ifPresent(all::add);
+    }
+    return all;
   }
 
   private static Optional<WashDeviation> deviation(CareLimitRow row, WashRecord wash) {
@@ -170,11 +254,20 @@ public final class CareLimitTable {
   }
 
   /**
-   * Returns all rows.
+   * Returns the rows for elements of every model.
    *
-   * @return the rows in table order; never null
+   * @return the table's own rows in table order, then those added beside them; never null
    */
   public List<CareLimitRow> rows() {
-    return rows;
+    return ImmutableList.<CareLimitRow>builder().addAll(own).addAll(beside).build();
+  }
+
+  /**
+   * Returns the rows of manufacturers' instructions.
+   *
+   * @return the rows, each for one model; empty if no overlay has any; never null
+   */
+  public List<ModelCareLimitRow> modelRows() {
+    return models.rows();
   }
 }

@@ -11,18 +11,28 @@ import org.ensemblerules.source.InvalidValueException;
 /** Whether a wash counts as a cleaning. */
 public sealed interface WashAnswer {
   /**
+   * Returns the limits of manufacturers' instructions that the wash was held to in place of
+   * stricter ones: the answer rests on them.
+   *
+   * @return the limits, each with the row in whose place it stands; never null
+   */
+  List<Loosened> loosened();
+
+  /**
    * It kept every limit.
    *
    * @param kept the rows it kept, at least one; not null
+   * @param loosened limits that stand in place of stricter ones; not null
    */
-  record Counts(List<CareLimitRow> kept) implements WashAnswer {
+  record Counts(List<CareLimitRow> kept, List<Loosened> loosened) implements WashAnswer {
     /**
-     * Copies the rows.
+     * Copies the lists.
      *
      * @throws InvalidValueException if there is none
      */
     public Counts {
       kept = ImmutableList.copyOf(kept);
+      loosened = ImmutableList.copyOf(loosened);
       InvalidValueException.require(!kept.isEmpty(), "Counts.kept", kept, "at least one");
     }
   }
@@ -31,15 +41,18 @@ public sealed interface WashAnswer {
    * It did not keep every limit, or is not known to have: no cleaning.
    *
    * @param deviations what was not kept, in table order, at least one; not null
+   * @param loosened limits that stand in place of stricter ones; not null
    */
-  record OutsideLimits(List<WashDeviation> deviations) implements WashAnswer {
+  record OutsideLimits(List<WashDeviation> deviations, List<Loosened> loosened)
+      implements WashAnswer {
     /**
-     * Copies the deviations.
+     * Copies the lists.
      *
      * @throws InvalidValueException if there is none
      */
     public OutsideLimits {
       deviations = ImmutableList.copyOf(deviations);
+      loosened = ImmutableList.copyOf(loosened);
       InvalidValueException.require(
           !deviations.isEmpty(), "OutsideLimits.deviations", deviations, "at least one");
     }
@@ -59,7 +72,12 @@ public sealed interface WashAnswer {
   }
 
   /** No row says how such an element is washed: the wash does not count. */
-  record NoRule() implements WashAnswer {}
+  record NoRule() implements WashAnswer {
+    @Override
+    public List<Loosened> loosened() {
+      return List.of();
+    }
+  }
 
   /**
    * An event that a wash makes of an element, to be evaluated.

@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.TableResult;
 import org.jspecify.annotations.Nullable;
@@ -102,6 +104,34 @@ public final class AnatomyTable {
         .map(layer -> Site.of(site.part(), layer))
         .filter(candidate -> at(element, use, candidate).isPresent())
         .toList();
+  }
+
+  /**
+   * Lists where an element must carry labels, and where it carries others. Liners that are labelled
+   * apart need no label of the system that they are joined in.
+   *
+   * @param element the element; not null
+   * @return the labelled layers in order; empty in place of a layer stands for the element's own
+   *     label; never null
+   */
+  public List<Optional<LayerKind>> labels(Element element) {
+    Set<Site> sites = new TreeSet<>();
+    for (AnatomyRow row : of(element.kind(), element.use())) {
+      if (row.site().part() == Part.LABEL
+          && row.presence() == Presence.REQUIRED
+          && !linersLabelledApart(element, row.site())) {
+        sites.add(row.site());
+      }
+    }
+    element.layerLabels().keySet().forEach(layer -> sites.add(Site.of(Part.LABEL, layer)));
+    element.label().ifPresent(label -> sites.add(Site.of(Part.LABEL)));
+    return sites.stream().map(Site::layer).collect(ImmutableList.toImmutableList());
+  }
+
+  private static boolean linersLabelledApart(Element element, Site site) {
+    return site.layer().equals(Optional.of(LayerKind.LINER_SYSTEM))
+        && element.layerLabels().containsKey(LayerKind.MOISTURE_BARRIER)
+        && element.layerLabels().containsKey(LayerKind.THERMAL_LINER);
   }
 
   /**

@@ -6,7 +6,9 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.ensemblerules.care.CareLimitTable;
+import org.ensemblerules.care.Loosened;
 import org.ensemblerules.care.WashAnswer;
+import org.ensemblerules.care.WashDeviation;
 import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
@@ -130,20 +132,56 @@ public final class Validity {
    * @return what is wrong with it, in words; empty if it counts
    */
   public Optional<String> whyNoCleaning(Event.Cleaned done, Element element) {
-    WashAnswer answer = washAnswer(done, element);
+    WashAnswer answer = answer(done, element);
     if (answer instanceof WashAnswer.OutsideLimits outside) {
       return Optional.of(
-          outside.deviations().stream().map(Object::toString).collect(Collectors.joining("; ")));
+          outside.deviations().stream()
+              .map(deviation -> text(deviation, outside.loosened()))
+              .collect(Collectors.joining("; ")));
     }
     return answer instanceof WashAnswer.NoRule && done.wash().isPresent()
         ? Optional.of("no rule says how a " + element.kind() + " " + element.use() + " is washed")
         : Optional.empty();
   }
 
-  private WashAnswer washAnswer(Event.Cleaned done, Element element) {
+  private static String text(WashDeviation deviation, List<Loosened> loosened) {
+    return deviation
+        + loosened.stream()
+            .filter(each -> each.by().limit().equals(deviation.row()))
+            .map(each -> ", " + each.text())
+            .collect(Collectors.joining());
+  }
+
+  /**
+   * Tells whether a wash kept its limits, by the particulars on record.
+   *
+   * @param done the cleaning; not null
+   * @param element the element; not null
+   * @return the answer; that there is no rule where the record has no particulars; never null
+   */
+  public WashAnswer answer(Event.Cleaned done, Element element) {
     return done.wash()
-        .map(wash -> careLimits.judge(wash, element, done.layers()))
+        .map(wash -> careLimits.judge(wash, element, done.layers(), done.when().date()))
         .orElseGet(WashAnswer.NoRule::new);
+  }
+
+  /**
+   * Lists the washes of a history that keep a limit only because a manufacturer's instructions put
+   * it in place of a stricter one. Whatever is answered from the history rests on them: what is
+   * due, what was missed, what is open.
+   *
+   * @param element the element; not null
+   * @param history what happened to it; not null
+   * @return the washes in the order of the history, once for each such limit; never null
+   */
+  public List<LoosenedWash> loosened(Element element, History history) {
+    return history.events(Event.Cleaned.class).stream()
+        .flatMap(
+            done ->
+                answer(done, element).loosened().stream()
+                    .filter(limit -> limit.spared().isPresent())
+                    .map(limit -> new LoosenedWash(done, limit)))
+        .collect(ImmutableList.toImmutableList());
   }
 
   /** The value measured, held against its limit; one that is no such value shows nothing. */
@@ -172,7 +210,7 @@ public final class Validity {
 
   private List<Finding> findings(Element element, Event event) {
     if (event instanceof Event.Cleaned done
-        && washAnswer(done, element) instanceof WashAnswer.OutsideLimits outside) {
+        && answer(done, element) instanceof WashAnswer.OutsideLimits outside) {
       return outside.findings().stream()
           .map(
               found ->

@@ -115,6 +115,20 @@ public record Limit(Bound bound, Quantity value, Optional<Quantity> alsoPrinted)
   }
 
   /**
+   * Tells whether this limit lets more values pass than another does.
+   *
+   * @param other the other limit; not null
+   * @return true only if both stand on the same side of values of one dimension
+   */
+  public boolean isLooserThan(Limit other) {
+    if (bound != other.bound || value.unit().dimension() != other.value.unit().dimension()) {
+      return false;
+    }
+    int size = value.compareSize(other.value);
+    return bound == Bound.MAXIMUM ? size > 0 : size < 0;
+  }
+
+  /**
    * Tells whether the two printed numbers can be roundings of one and the same value, each taken to
    * half a unit of the last place it is written to.
    *

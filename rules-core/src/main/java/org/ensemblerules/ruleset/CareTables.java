@@ -93,7 +93,7 @@ public record CareTables(
    */
   public List<Row> rows() {
     return Stream.<List<? extends Row>>of(
-            limits.rows(), results.rows(), routes.rows(), repairLimits.rows())
+            limits.rows(), limits.modelRows(), results.rows(), routes.rows(), repairLimits.rows())
         .flatMap(List::stream)
         .collect(ImmutableList.toImmutableList());
   }

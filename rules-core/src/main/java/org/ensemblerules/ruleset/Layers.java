@@ -12,6 +12,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import org.ensemblerules.care.CareLimitRow;
+import org.ensemblerules.care.ModelCareLimitRow;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
@@ -93,11 +95,11 @@ final class Layers {
   private void keys(Tables base, Consumer<OverlayFault> faults) {
     Map<Named, EditionId> taken = new HashMap<>();
     for (Row row : base.rows()) {
-      taken.putIfAbsent(new Named(row.getClass(), row.key()), row.provenance().origin());
+      taken.putIfAbsent(new Named(table(row), row.key()), row.provenance().origin());
     }
     for (Overlay overlay : overlays) {
       for (Row row : overlay.rows().all()) {
-        EditionId by = taken.putIfAbsent(new Named(row.getClass(), row.key()), overlay.id());
+        EditionId by = taken.putIfAbsent(new Named(table(row), row.key()), overlay.id());
         if (by != null) {
           faults.accept(
               new OverlayFault(
@@ -110,6 +112,11 @@ final class Layers {
         }
       }
     }
+  }
+
+  /** Instructions for one model have rows of the table of limits of washes. */
+  private static Class<?> table(Row row) {
+    return row instanceof ModelCareLimitRow ? CareLimitRow.class : row.getClass();
   }
 
   /** The layers that one may not loosen: those it stands on, and for a policy the laws. */

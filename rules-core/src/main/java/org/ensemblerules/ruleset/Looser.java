@@ -6,6 +6,9 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import org.ensemblerules.care.CareDemand;
+import org.ensemblerules.care.CareLimitRow;
+import org.ensemblerules.care.ModelCareLimitRow;
 import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.record.RetentionRow;
 import org.ensemblerules.retirement.AgeLimit;
@@ -19,6 +22,8 @@ import org.ensemblerules.strength.UsedGearRow;
  * point and stricter in another compares with none: it applies beside the other.
  */
 final class Looser {
+  private static final String NO_MORE_PASSES = "a limit that lets no more pass than there";
+
   private final Overlay overlay;
   private final Tables base;
   private final List<Overlay> below;
@@ -38,6 +43,11 @@ final class Looser {
     overlay.rows().ageLimits().forEach(this::age);
     overlay.rows().usedGear().forEach(this::usedGear);
     overlay.rows().retention().forEach(this::retention);
+    overlay
+        .rows()
+        .careLimits()
+        .forEach(row -> careLimit(row, base.care().limits().rows(), NO_MORE_PASSES));
+    overlay.rows().modelCareLimits().forEach(this::modelCareLimit);
   }
 
   private void interval(IntervalRow row) {
@@ -169,6 +179,38 @@ final class Looser {
                     under,
                     under.policy().years() + " years",
                     "no fewer years than there"));
+  }
+
+  /** A row put in place of the edition's may be looser than that; than no other layer's. */
+  private void modelCareLimit(ModelCareLimitRow row) {
+    boolean named = row.replaces().isPresent();
+    careLimit(
+        row.limit(),
+        named ? List.of() : base.care().limits().rows(),
+        named ? NO_MORE_PASSES : NO_MORE_PASSES + ", or to name the row that it replaces");
+  }
+
+  private void careLimit(CareLimitRow row, List<CareLimitRow> own, String allowed) {
+    under(own, below.stream().map(each -> each.rows().careLimits()))
+        .filter(under -> under.element() == row.element() && under.use() == row.use())
+        .filter(under -> under.layer().equals(row.layer()))
+        .filter(under -> looser(row.demand(), under.demand()))
+        .forEach(
+            under ->
+                looser(
+                    row,
+                    "demand",
+                    row.demand().allowed(),
+                    under,
+                    under.demand().allowed(),
+                    allowed));
+  }
+
+  private static boolean looser(CareDemand one, CareDemand other) {
+    return one instanceof CareDemand.Within limit
+        && other instanceof CareDemand.Within than
+        && limit.measure() == than.measure()
+        && limit.limit().isLooserThan(than.limit());
   }
 
   private static <R extends Row> Stream<R> under(List<R> own, Stream<List<R>> layers) {

@@ -3,12 +3,14 @@ package org.ensemblerules.ruleset;
 import java.time.LocalDate;
 import java.util.Objects;
 import java.util.Optional;
+import org.ensemblerules.care.ModelCareLimitRow;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Row;
 
 /**
- * Rows that stand beside those of a rule set: all apply, and nothing is taken away.
+ * Rows that stand beside those of a rule set: all apply, and nothing is taken away, but for limits
+ * of washes that a manufacturer's instructions put in place of others for one model.
  *
  * @param id its name, which is the origin of each of its rows; not null
  * @param kind what sort of layer it is; not null
@@ -28,7 +30,9 @@ public record Overlay(
   /**
    * Checks that the rows are its own.
    *
-   * @throws InvalidValueException if the title is blank or too long, or a row has another origin
+   * @throws InvalidValueException if the title is blank or too long, a row has another origin, or
+   *     the overlay's kind has no such rows: a manufacturer's instructions have limits of washes of
+   *     one model and no others
    */
   public Overlay {
     Objects.requireNonNull(id, "id");
@@ -42,6 +46,14 @@ public record Overlay(
           "Overlay.rows",
           row.key() + " of " + row.provenance().origin(),
           "rows of origin " + id);
+      InvalidValueException.require(
+          (row instanceof ModelCareLimitRow) == (kind == OverlayKind.MANUFACTURERS_INSTRUCTIONS),
+          "Overlay.rows",
+          row.getClass().getSimpleName() + " " + row.key() + " in " + kind,
+          "limits of washes of one model in MANUFACTURERS_INSTRUCTIONS, any others elsewhere");
     }
+    long models = rows.modelCareLimits().stream().map(ModelCareLimitRow::model).distinct().count();
+    InvalidValueException.require(
+        models <= 1, "Overlay.rows", models + " models", "rows for one model");
   }
 }

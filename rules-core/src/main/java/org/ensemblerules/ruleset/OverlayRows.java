@@ -3,6 +3,8 @@ package org.ensemblerules.ruleset;
 import com.google.common.collect.ImmutableList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.ensemblerules.care.CareLimitRow;
+import org.ensemblerules.care.ModelCareLimitRow;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.effect.ForbidRow;
 import org.ensemblerules.inspection.IntervalRow;
@@ -23,6 +25,8 @@ import org.ensemblerules.strength.UsedGearRow;
  * @param forbidden who may not do what; not null
  * @param usedGear what used gear must hold when tested; not null
  * @param retention how long files are kept; not null
+ * @param careLimits within what washes must stay; not null
+ * @param modelCareLimits within what washes of one model must stay; not null
  */
 public record OverlayRows(
     List<IntervalRow> intervals,
@@ -31,7 +35,9 @@ public record OverlayRows(
     List<AgeLimitRow> ageLimits,
     List<ForbidRow> forbidden,
     List<UsedGearRow> usedGear,
-    List<RetentionRow> retention) {
+    List<RetentionRow> retention,
+    List<CareLimitRow> careLimits,
+    List<ModelCareLimitRow> modelCareLimits) {
   /** Copies the lists. */
   public OverlayRows {
     intervals = ImmutableList.copyOf(intervals);
@@ -41,6 +47,8 @@ public record OverlayRows(
     forbidden = ImmutableList.copyOf(forbidden);
     usedGear = ImmutableList.copyOf(usedGear);
     retention = ImmutableList.copyOf(retention);
+    careLimits = ImmutableList.copyOf(careLimits);
+    modelCareLimits = ImmutableList.copyOf(modelCareLimits);
   }
 
   /**
@@ -59,13 +67,15 @@ public record OverlayRows(
             only(AgeLimitRow.class, rows),
             only(ForbidRow.class, rows),
             only(UsedGearRow.class, rows),
-            only(RetentionRow.class, rows));
+            only(RetentionRow.class, rows),
+            only(CareLimitRow.class, rows),
+            only(ModelCareLimitRow.class, rows));
     InvalidValueException.require(
         sorted.all().size() == rows.size(),
         "OverlayRows.rows",
         rows.size() - sorted.all().size() + " rows of other kinds",
-        "rows of intervals, tasks, defects, age limits, who is forbidden what, used gear and"
-            + " retention");
+        "rows of intervals, tasks, defects, age limits, who is forbidden what, used gear,"
+            + " retention and limits of washes");
     return sorted;
   }
 
@@ -80,7 +90,15 @@ public record OverlayRows(
    */
   public List<Row> all() {
     return Stream.<List<? extends Row>>of(
-            intervals, tasks, defects, ageLimits, forbidden, usedGear, retention)
+            intervals,
+            tasks,
+            defects,
+            ageLimits,
+            forbidden,
+            usedGear,
+            retention,
+            careLimits,
+            modelCareLimits)
         .flatMap(List::stream)
         .collect(ImmutableList.toImmutableList());
   }

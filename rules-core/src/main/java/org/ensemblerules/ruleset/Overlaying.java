@@ -8,6 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.stream.Stream;
+import org.ensemblerules.care.CareLimitRow;
+import org.ensemblerules.care.CareLimitTable;
+import org.ensemblerules.care.ModelCareLimitRow;
 import org.ensemblerules.defect.DefectTable;
 import org.ensemblerules.effect.PermissionTable;
 import org.ensemblerules.schedule.TaskTable;
@@ -35,6 +39,7 @@ final class Overlaying {
     layers.faults(base, asOf, overlaying.faults::add);
     for (Overlay overlay : layers.all()) {
       new Looser(overlay, base, layers.below(overlay), overlaying.faults::add).find();
+      new RetiringLimits(overlay, base, layers.all(), overlaying.faults::add).find();
     }
     Optional<Tables> tables = overlaying.tables();
     if (overlaying.faults.isEmpty()) {
@@ -50,6 +55,12 @@ final class Overlaying {
             rows(OverlayRows::defects));
     Optional<PermissionTable> permissions =
         sound(base.permissions().with(rows(OverlayRows::forbidden)), rows(OverlayRows::forbidden));
+    List<CareLimitRow> limits = rows(OverlayRows::careLimits);
+    List<ModelCareLimitRow> instructed = rows(OverlayRows::modelCareLimits);
+    Optional<CareLimitTable> careLimits =
+        sound(
+            base.care().limits().with(limits, instructed, base.anatomy()),
+            Stream.concat(limits.stream(), instructed.stream()).toList());
     // A key named twice was told already.
     TableResult<TaskTable> tasks = base.tasks().with(rows(OverlayRows::tasks));
     if (faults.isEmpty()) {
@@ -61,6 +72,7 @@ final class Overlaying {
                 .defects(defects.orElseThrow())
                 .permissions(permissions.orElseThrow())
                 .tasks(tasks.orElseThrow())
+                .care(base.care().with(careLimits.orElseThrow()))
                 .intervals(base.intervals().with(rows(OverlayRows::intervals)))
                 .ageLimits(base.ageLimits().with(rows(OverlayRows::ageLimits)))
                 .usedGear(rows(OverlayRows::usedGear))

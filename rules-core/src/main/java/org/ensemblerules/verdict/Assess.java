@@ -25,6 +25,7 @@ public final class Assess {
           CurrencyQuestion::ask,
           TaskQuestion::ask,
           CareQuestion::ask,
+          WashQuestion::ask,
           FindingQuestion::ask,
           CheckQuestion::ask,
           TestQuestion::ask);

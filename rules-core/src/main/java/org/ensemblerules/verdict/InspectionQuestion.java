@@ -3,6 +3,7 @@ package org.ensemblerules.verdict;
 import com.google.common.base.Joiner;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.ensemblerules.defect.Finding;
@@ -14,6 +15,8 @@ import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.History;
 import org.ensemblerules.inspection.Coverage;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
@@ -88,12 +91,20 @@ final class InspectionQuestion {
 
   /**
    * Whether a finding says what was found: one handed over now, or one on record since that day.
+   * What the log of a wash shows is not what an inspector saw; by it, a limit that an overlay adds
+   * could take a contradiction away.
    */
   private static boolean told(CaseFile file, Inspection inspection, CriterionRow row) {
+    Set<Finding> ofWashes =
+        Set.copyOf(
+            file.rules()
+                .validity()
+                .findings(file.element(), History.of(file.history().events(Event.Cleaned.class))));
     return Stream.of(
             file.assessment().findings().stream(),
             file.labelled().findings().stream(),
             file.findings().stream()
+                .filter(finding -> !ofWashes.contains(finding))
                 .filter(finding -> !inspection.on().certainlyAfter(finding.seen())))
         .flatMap(findings -> findings)
         .anyMatch(finding -> at(row, finding));

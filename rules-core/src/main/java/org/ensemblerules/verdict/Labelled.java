@@ -5,14 +5,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.defect.Grade;
-import org.ensemblerules.gear.AnatomyRow;
 import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.Known;
@@ -21,7 +18,6 @@ import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
-import org.ensemblerules.gear.Presence;
 import org.ensemblerules.gear.Site;
 
 /** The labels an element must carry, those it carries, and what is wrong with them. */
@@ -36,23 +32,7 @@ final class Labelled {
 
   /** Where labels are expected or given; a layer empty stands for the element's own label. */
   List<Optional<LayerKind>> layers() {
-    Set<Site> sites = new TreeSet<>();
-    for (AnatomyRow row : anatomy.of(element.kind(), element.use())) {
-      if (row.site().part() == Part.LABEL
-          && row.presence() == Presence.REQUIRED
-          && !linersLabelledApart(row.site())) {
-        sites.add(row.site());
-      }
-    }
-    element.layerLabels().keySet().forEach(layer -> sites.add(Site.of(Part.LABEL, layer)));
-    element.label().ifPresent(label -> sites.add(Site.of(Part.LABEL)));
-    return sites.stream().map(Site::layer).collect(ImmutableList.toImmutableList());
-  }
-
-  private boolean linersLabelledApart(Site site) {
-    return site.layer().equals(Optional.of(LayerKind.LINER_SYSTEM))
-        && element.layerLabels().containsKey(LayerKind.MOISTURE_BARRIER)
-        && element.layerLabels().containsKey(LayerKind.THERMAL_LINER);
+    return anatomy.labels(element);
   }
 
   Optional<Label> label(Optional<LayerKind> layer) {

@@ -48,6 +48,10 @@ public enum ReasonKind {
   TASK_DUE,
   /** The element met something, and what is done then is not on record. */
   CARE_OUTSTANDING,
+  /** A wash keeps a limit only because the manufacturer's instructions replace a stricter one. */
+  LIMIT_LOOSENED,
+  /** A wash does not keep a limit that an overlay sets. */
+  LIMIT_TIGHTENED,
   /** Parts of the record contradict each other. */
   CONTRADICTION,
   /** The edition was not in force yet on the day asked about. */

@@ -6,6 +6,7 @@ import java.util.List;
 import org.ensemblerules.care.CareLimitRow;
 import org.ensemblerules.care.CareRouteRow;
 import org.ensemblerules.care.CleaningResultRow;
+import org.ensemblerules.care.ModelCareLimitRow;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.effect.CheckRow;
 import org.ensemblerules.effect.PermissionRow;
@@ -79,6 +80,8 @@ final class Trace {
       return own(route.element(), route.use()) && record.met(route.exposure());
     } else if (row instanceof CareLimitRow limit) {
       return own(limit.element(), limit.use()) && record.washed();
+    } else if (row instanceof ModelCareLimitRow instructed) {
+      return reads(instructed.limit());
     }
     return readsOfWork(row);
   }

@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.Random;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import org.ensemblerules.care.CareDemand;
+import org.ensemblerules.care.WashPractice;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.effect.Check;
@@ -17,6 +19,7 @@ import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.effect.Scope;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.GearModel;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.retirement.AgeLimit;
 import org.ensemblerules.ruleset.Overlay;
@@ -31,7 +34,7 @@ public final class ArbitrariesOfOverlays {
   private ArbitrariesOfOverlays() {}
 
   /**
-   * Returns overlays of a name, each with one to six rows of any kind.
+   * Returns laws and policies of a name, each with one to six rows of any kind.
    *
    * @param id the name
    * @return the overlays
@@ -52,7 +55,7 @@ public final class ArbitrariesOfOverlays {
 
   private static Row row(Layering layer, Random random) {
     ElementKind element = FrozenRules.KINDS.get(random.nextInt(FrozenRules.KINDS.size()));
-    return switch (random.nextInt(9)) {
+    return switch (random.nextInt(10)) {
       case 0 -> layer.interval(element, 1 + random.nextInt(14), 1 + random.nextInt(14));
       case 1 ->
           layer.task(
@@ -78,8 +81,50 @@ public final class ArbitrariesOfOverlays {
               any(List.of(Task.values()), random), any(List.of(EntityKind.values()), random));
       case 5 -> layer.share(Integer.toString(1 + random.nextInt(100)));
       case 6 -> layer.keep(1 + random.nextInt(20));
+      case 7 ->
+          random.nextBoolean()
+              ? layer.water(element, Integer.toString(25 + random.nextInt(20)))
+              : layer.careLimit(
+                  element, new CareDemand.Forbidden(any(List.of(WashPractice.values()), random)));
       default -> defect(layer, random);
     };
+  }
+
+  /**
+   * Returns manufacturers' instructions of a name: limits of the water for a model, each in place
+   * of the frozen rules' or beside it, and practices forbidden.
+   *
+   * @param id the name
+   * @param model the model
+   * @return the overlays
+   */
+  public static Arbitrary<Overlay> instructions(String id, GearModel model) {
+    return Arbitraries.randomValue(
+        random -> {
+          Layering layer = Layering.of(id);
+          List<Row> rows = new ArrayList<>();
+          for (ElementKind element : FrozenRules.KINDS) {
+            switch (random.nextInt(4)) {
+              case 0 ->
+                  rows.add(
+                      Layering.beside(
+                          model, layer.water(element, Integer.toString(25 + random.nextInt(16)))));
+              case 1 ->
+                  rows.add(
+                      Layering.beside(
+                          model,
+                          layer.careLimit(
+                              element,
+                              new CareDemand.Forbidden(
+                                  any(List.of(WashPractice.values()), random)))));
+              default ->
+                  rows.add(
+                      Layering.inPlace(
+                          model, layer.water(element, Integer.toString(25 + random.nextInt(40)))));
+            }
+          }
+          return layer.instructions(rows.toArray(Row[]::new));
+        });
   }
 
   private static Row defect(Layering layer, Random random) {

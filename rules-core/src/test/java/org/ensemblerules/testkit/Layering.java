@@ -8,6 +8,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import org.ensemblerules.care.CareDemand;
+import org.ensemblerules.care.CareLimitRow;
+import org.ensemblerules.care.ModelCareLimitRow;
+import org.ensemblerules.care.WashMeasure;
 import org.ensemblerules.defect.Band;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.DefectRow;
@@ -16,11 +20,14 @@ import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.effect.ForbidRow;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.GearModel;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.IntervalRow;
+import org.ensemblerules.measure.Limit;
+import org.ensemblerules.measure.Unit;
 import org.ensemblerules.record.RetentionPolicy;
 import org.ensemblerules.record.RetentionRow;
 import org.ensemblerules.record.RetentionStart;
@@ -155,5 +162,44 @@ public final class Layering {
   /** How long files are kept after retirement. */
   public RetentionRow keep(int years) {
     return new RetentionRow(provenance(), new RetentionPolicy(years, RetentionStart.RETIREMENT));
+  }
+
+  /**
+   * Makes a manufacturer's instructions of rows.
+   *
+   * @param rows its rows
+   * @return the overlay
+   */
+  public Overlay instructions(Row... rows) {
+    return overlay(OverlayKind.MANUFACTURERS_INSTRUCTIONS, Optional.empty(), Arrays.asList(rows));
+  }
+
+  /** How warm the water of a wash may be, in degrees Celsius. */
+  public CareLimitRow water(ElementKind element, String celsius) {
+    return careLimit(
+        element,
+        new CareDemand.Within(
+            WashMeasure.WATER_TEMPERATURE, Limit.atMost(celsius, Unit.DEGREE_CELSIUS)));
+  }
+
+  /** What is asked of a wash. */
+  public CareLimitRow careLimit(ElementKind element, CareDemand demand) {
+    return new CareLimitRow(provenance(), element, Use.STRUCTURAL, Optional.empty(), demand);
+  }
+
+  /** A limit for one model that stands beside the others. */
+  public static ModelCareLimitRow beside(GearModel model, CareLimitRow limit) {
+    return new ModelCareLimitRow(model, limit, Optional.empty(), Optional.empty());
+  }
+
+  /** A limit for one model in place of the frozen rules' limit of the water. */
+  public static ModelCareLimitRow inPlace(GearModel model, CareLimitRow limit) {
+    return new ModelCareLimitRow(
+        model, limit, Optional.of(frozenWater(limit.element())), Optional.empty());
+  }
+
+  /** The key of the frozen rules' limit of the water. */
+  public static RowKey frozenWater(ElementKind element) {
+    return new RowKey("frozen/care/" + element + "/WATER_TEMPERATURE");
   }
 }

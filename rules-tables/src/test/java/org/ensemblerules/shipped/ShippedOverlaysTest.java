@@ -8,12 +8,20 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import org.ensemblerules.care.WashRecord;
+import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.effect.Task;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
@@ -21,6 +29,8 @@ import org.ensemblerules.history.History;
 import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.measure.Quantity;
+import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.EditionId;
@@ -226,6 +236,61 @@ class ShippedOverlaysTest {
               .orElseThrow();
       assertThat(rules.tables().retention()).hasSize(1);
     }
+  }
+
+  /** A maker's leaflet may let a coat be washed at 60 degrees; that of another maker may not. */
+  @Test
+  void theInstructionsOfTheDocumentAreTheFileAndHoldForTheirModel() throws IOException {
+    Path root = Path.of("..");
+    String name = "maker-two-pattern-cs.json";
+    String file = Files.readString(root.resolve("examples/department/overlays").resolve(name));
+    assertThat(Files.readString(root.resolve("docs/overlays.md")))
+        .contains("```json\n" + file + "```\n");
+    OverlayFile overlay = OverlayJson.read(name, file).orElseThrow();
+    for (EditionId edition : ShippedEditions.WITH_INSPECTION) {
+      RuleSet rules =
+          OverlayJson.lay(
+                  ShippedEditions.rules(edition), List.of(overlay), LocalDate.of(2026, 11, 25))
+              .orElseThrow();
+      Event.Cleaned warm =
+          new Event.Cleaned(
+              When.on(MarkedDate.of(LocalDate.of(2026, 6, 1))),
+              CleaningKind.ADVANCED,
+              ShippedGear.permitted(rules, Task.ADVANCED_CLEANING),
+              Set.of(),
+              Optional.of(
+                  WashRecord.builder()
+                      .waterTemperature(Quantity.of("60", Unit.DEGREE_CELSIUS))
+                      .build()),
+              Set.of());
+      assertThat(overheated(rules, warm, "Maker Two")).isFalse();
+      assertThat(overheated(rules, warm, "Maker Three")).isTrue();
+      assertThat(overheated(ShippedEditions.rules(edition), warm, "Maker Two")).isTrue();
+      assertThat(rules.validity().answer(warm, coat("Maker Two")).loosened())
+          .singleElement()
+          .satisfies(
+              each ->
+                  assertThat(each.replaced().key().value())
+                      .isEqualTo("water-temperature/COAT/STRUCTURAL"));
+    }
+  }
+
+  private static boolean overheated(RuleSet rules, Event.Cleaned wash, String maker) {
+    return rules.validity().findings(coat(maker), History.of(List.of(wash))).stream()
+        .anyMatch(finding -> finding.defect() == DefectKind.OVERHEATED_IN_WASHING);
+  }
+
+  private static Element coat(String maker) {
+    Label label =
+        Label.builder()
+            .manufacturer(maker)
+            .model("Pattern CS")
+            .legibility(Legibility.READABLE)
+            .build();
+    return Element.builder(new ElementId("coat"), ElementKind.COAT, Use.STRUCTURAL)
+        .layer(LayerKind.OUTER_SHELL, label)
+        .layer(LayerKind.LINER_SYSTEM, label)
+        .build();
   }
 
   @Test

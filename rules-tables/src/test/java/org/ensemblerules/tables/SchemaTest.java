@@ -38,15 +38,16 @@ class SchemaTest {
   }
 
   @Test
-  void theShippedOverlaysAndTheExampleAreValid() throws IOException {
+  void theShippedOverlaysAndTheExamplesAreValid() throws IOException {
     List<String> texts = new ArrayList<>();
     for (OverlayFile file : ShippedOverlays.all()) {
       texts.add(text(ShippedTables.files(), file.name()));
     }
-    texts.add(
-        Files.readString(Path.of("..", "examples", "department", "overlays", "exampleton.json")));
+    for (String name : List.of("exampleton.json", "maker-two-pattern-cs.json")) {
+      texts.add(Files.readString(Path.of("..", "examples", "department", "overlays", name)));
+    }
     assertThat(texts)
-        .hasSize(5)
+        .hasSize(6)
         .allSatisfy(text -> assertThat(TableSchemas.objections("overlay", text)).isEmpty());
   }
 

@@ -1,5 +1,6 @@
 package org.ensemblerules.tables.load;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -9,10 +10,13 @@ import org.ensemblerules.care.CareLimitRow;
 import org.ensemblerules.care.CleaningDemand;
 import org.ensemblerules.care.CleaningResultRow;
 import org.ensemblerules.care.Contaminant;
+import org.ensemblerules.care.ModelCareLimitRow;
 import org.ensemblerules.care.WashMeasure;
 import org.ensemblerules.care.WashPractice;
+import org.ensemblerules.gear.GearModel;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.measure.Limit;
+import org.ensemblerules.source.RowKey;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
 
@@ -59,6 +63,33 @@ final class CareReaders {
                                         use,
                                         Optional.empty(),
                                         demand.orElseThrow())))));
+  }
+
+  /** Reads a family for one model; without the model, which was faulty, only for its faults. */
+  static Optional<List<ModelCareLimitRow>> modelCareLimits(
+      FamilyHead head, ObjectCursor row, Optional<GearModel> model, Optional<LocalDate> from) {
+    Optional<String> replaces = row.optional("replaces", FamilyHead::key);
+    Optional<List<CareLimitRow>> limits = careLimits(head, row);
+    return model.isEmpty()
+        ? Optional.empty()
+        : limits.flatMap(
+            rows ->
+                row.make(
+                    () ->
+                        rows.stream()
+                            .map(
+                                limit ->
+                                    new ModelCareLimitRow(
+                                        model.orElseThrow(),
+                                        limit,
+                                        replaces.map(key -> sameOf(key, head, limit)),
+                                        from))
+                            .toList()));
+  }
+
+  /** The key of another family's row for the same combination. */
+  private static RowKey sameOf(String family, FamilyHead head, CareLimitRow limit) {
+    return new RowKey(family + limit.key().value().substring(head.key().orElseThrow().length()));
   }
 
   static Optional<List<CleaningResultRow>> cleaningResults(FamilyHead head, ObjectCursor row) {

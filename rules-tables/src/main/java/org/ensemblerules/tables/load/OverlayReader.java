@@ -7,8 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.ensemblerules.care.CareLimitRow;
+import org.ensemblerules.care.ModelCareLimitRow;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.effect.ForbidRow;
+import org.ensemblerules.gear.GearModel;
 import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.record.RetentionRow;
 import org.ensemblerules.retirement.AgeLimitRow;
@@ -17,6 +21,7 @@ import org.ensemblerules.ruleset.OverlayKind;
 import org.ensemblerules.ruleset.OverlayRows;
 import org.ensemblerules.schedule.TaskRow;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.Source;
 import org.ensemblerules.source.SourceId;
@@ -30,6 +35,11 @@ import org.ensemblerules.tables.json.ValueReaders;
 public final class OverlayReader {
   /** How many rows the families of one file may stand for, so that none exhausts the machine. */
   static final int MOST_ROWS = 100_000;
+
+  private static final int LONGEST_NAME = 200;
+
+  /** Stands for a name that is missing or faulty while the rows are read for their faults. */
+  private static final EditionId UNNAMED = new EditionId("UNNAMED");
 
   /** A table of an overlay, and how its families are read. */
   private record Table<R extends Row>(String name, FamilyReader<R> reader) {}
@@ -69,6 +79,8 @@ public final class OverlayReader {
     Optional<String> title = file.required("title", JsonCursor::text);
     Optional<EditionId> on = file.optional("on", ValueReaders::editionId);
     Optional<LocalDate> from = file.optional("from", ValueReaders::day);
+    boolean instructions = kind.filter(OverlayKind.MANUFACTURERS_INSTRUCTIONS::equals).isPresent();
+    Optional<GearModel> model = instructions ? model() : Optional.empty();
     Optional<LocalDate> reviewed = file.optional("reviewedThrough", ValueReaders::day);
     Optional<List<String>> gaps = file.optional("knownGaps", at -> at.list(JsonCursor::text));
     Map<SourceId, Source> own = new LinkedHashMap<>();
@@ -84,6 +96,19 @@ public final class OverlayReader {
     }
     FamilyReader<ForbidRow> forbidden = (family, row) -> PolicyReaders.forbidden(family, row, from);
     file.optional("forbidden", at -> families(at, id, head, bases, forbidden));
+    FamilyReader<CareLimitRow> limits = CareReaders::careLimits;
+    FamilyReader<ModelCareLimitRow> instructed =
+        (family, row) -> CareReaders.modelCareLimits(family, row, model, from);
+    file.optional(
+        "careLimits",
+        at ->
+            instructions
+                ? families(at, id, head, bases, instructed)
+                : families(at, id, head, bases, limits));
+    if (instructions) {
+      Stream.concat(TABLES.stream().map(Table::name), Stream.of("forbidden"))
+          .forEach(this::noInstructions);
+    }
     return file.make(
         () ->
             new OverlayFile(
@@ -98,6 +123,26 @@ public final class OverlayReader {
                 gaps.orElse(List.of()),
                 List.copyOf(own.values()),
                 this::pointer));
+  }
+
+  private Optional<GearModel> model() {
+    Optional<String> manufacturer = file.required("manufacturer", OverlayReader::name);
+    Optional<String> name = file.required("model", OverlayReader::name);
+    return manufacturer.flatMap(maker -> name.map(of -> new GearModel(maker, of)));
+  }
+
+  private static Optional<String> name(JsonCursor at) {
+    return at.parsed(text -> InvalidValueException.requireText("name", text, LONGEST_NAME));
+  }
+
+  private void noInstructions(String table) {
+    if (file.has(table)) {
+      file.fault(
+          table,
+          table + " in " + OverlayKind.MANUFACTURERS_INSTRUCTIONS,
+          "careLimits alone: instructions for one model bear on its washes, not on age,"
+              + " retirement, inspections, tasks, records or who may do what");
+    }
   }
 
   /** Returns the place of a field of a family, or of the head if none is named. */
@@ -139,7 +184,7 @@ public final class OverlayReader {
         break;
       }
       ObjectCursor row = place.object();
-      FamilyHead family = FamilyHead.read(row, id, head, bases);
+      FamilyHead family = FamilyHead.read(row, Optional.of(id.orElse(UNNAMED)), head, bases);
       Optional<List<R>> read = reader.read(family, row);
       family
           .key()

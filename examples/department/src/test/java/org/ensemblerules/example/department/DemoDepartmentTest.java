@@ -83,10 +83,14 @@ class DemoDepartmentTest {
   }
 
   @Test
-  void reachesEveryKindOfReasonButThatOfTheCalendar() {
+  void reachesEveryKindOfReasonButThatOfTheCalendarAndThoseOfOverlays() {
     Set<ReasonKind> missing = EnumSet.allOf(ReasonKind.class);
     reasons(VERDICTS).forEach(reason -> missing.remove(reason.kind()));
-    assertThat(missing).containsExactly(ReasonKind.EDITION_NOT_IN_FORCE);
+    assertThat(missing)
+        .containsExactlyInAnyOrder(
+            ReasonKind.EDITION_NOT_IN_FORCE,
+            ReasonKind.LIMIT_LOOSENED,
+            ReasonKind.LIMIT_TIGHTENED);
   }
 
   /** Test reports, in newtons and in pounds of force, come to each outcome. */

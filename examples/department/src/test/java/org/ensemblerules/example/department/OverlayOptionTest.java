@@ -98,6 +98,38 @@ class OverlayOptionTest {
   }
 
   @Test
+  void aManufacturersInstructionsHoldForTheirModelAndAreNamed() throws IOException {
+    String instructions = Path.of("overlays", "maker-two-pattern-cs.json").toString();
+    assertThat(words(ProgramRun.of("explain", "4-12-COAT")))
+        .contains("4-12-COAT structural coat EVALUATE (OUT)", "overheated in washing");
+    String loosened =
+        "loosened by MAKER_TWO_PATTERN_CS: WATER_TEMPERATURE at most 60 degC by its row"
+            + " maker-two-water/COAT/STRUCTURAL in place of at most 105 degF (also printed: 40"
+            + " degC) by row water-temperature/COAT/STRUCTURAL of NFPA_1851_2008";
+    assertThat(words(ProgramRun.of("explain", "4-12-COAT", "--overlay", instructions)))
+        .contains("4-12-COAT structural coat SERVICEABLE (IN)", loosened);
+    ProgramRun due = ProgramRun.of("due", "--overlay", instructions);
+    assertThat(words(due)).contains("4-12-COAT cleaned advanced on 2026-11-18", loosened);
+    assertThat(words(ProgramRun.of("due"))).doesNotContain("LOOSER LIMIT");
+    Path other = folder.resolve("other.json");
+    Files.writeString(
+        other,
+        Files.readString(Path.of(instructions))
+            .replace("\"model\": \"Pattern CS\"", "\"model\": \"Pattern TS\""));
+    assertThat(words(ProgramRun.of("explain", "4-12-COAT", "--overlay", other.toString())))
+        .contains("4-12-COAT structural coat EVALUATE (OUT)")
+        .doesNotContain("loosened");
+    Files.writeString(
+        other,
+        Files.readString(Path.of(instructions))
+            .replace("\"careLimits\": [", "\"ageLimits\": [], \"careLimits\": ["));
+    ProgramRun refused = ProgramRun.of("explain", "4-12-COAT", "--overlay", other.toString());
+    assertThat(refused.code()).isEqualTo(ExitCodes.USAGE);
+    assertThat(refused.err())
+        .contains("#/ageLimits: found ageLimits in MANUFACTURERS_INSTRUCTIONS, allowed: ");
+  }
+
+  @Test
   void aFileThatIsNotThereIsSaidSo() {
     ProgramRun run = ProgramRun.of("explain", "1-01-COAT", "--overlay", "no-such.json");
     assertThat(run.code()).isEqualTo(ExitCodes.FILE);

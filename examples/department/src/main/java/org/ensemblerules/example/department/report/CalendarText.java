@@ -71,6 +71,7 @@ public final class CalendarText {
               + " "
               + rows.cite(List.of(missed.row())));
     }
+    LoosenedWashes.write(page, rules, List.of(record));
     page.blank();
     rows.write(page);
     page.blank();

@@ -52,6 +52,7 @@ public final class MorningList {
     section(page, "DUE BY " + last, entries, on(asOf.plusDays(1), last), asOf, rows);
     out(page, records, asOf);
     missed(page, rules, records, asOf);
+    LoosenedWashes.write(page, rules, records);
     page.blank();
     rows.write(page);
     page.blank();

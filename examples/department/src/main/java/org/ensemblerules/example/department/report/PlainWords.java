@@ -32,7 +32,7 @@ import org.ensemblerules.repair.RepairLevel;
 
 /** Names such as {@code OUTER_SHELL} as words. */
 final class PlainWords {
-  private static final Pattern NAME = Pattern.compile("[A-Z][A-Z_]*[A-Z](@[A-Z_]+)?");
+  private static final Pattern NAME = Pattern.compile("(?<![/A-Z_])[A-Z][A-Z_]*[A-Z](@[A-Z_]+)?");
   private static final Set<String> NAMES = names();
   private static final Map<String, String> IRREGULAR =
       Map.ofEntries(

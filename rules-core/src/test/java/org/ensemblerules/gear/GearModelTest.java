@@ -1,0 +1,122 @@
+package org.ensemblerules.gear;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.Set;
+import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.testkit.FitGear;
+import org.ensemblerules.testkit.FrozenRules;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class GearModelTest {
+  private static final GearModel MODEL = new GearModel("Invented Looms", "Coat 7");
+  private static final AnatomyTable ANATOMY = FrozenRules.rules().tables().anatomy();
+
+  private static Label.Builder label(String manufacturer, String model) {
+    return Label.builder().manufacturer(manufacturer).model(model).legibility(Legibility.READABLE);
+  }
+
+  private static Label label() {
+    return label("Invented Looms", "Coat 7").build();
+  }
+
+  private static Element.Builder coat() {
+    return Element.builder(new ElementId("c"), ElementKind.COAT, Use.STRUCTURAL);
+  }
+
+  private static Known is(Element.Builder element, LayerKind... layers) {
+    Set<LayerKind> named = EnumSet.noneOf(LayerKind.class);
+    named.addAll(Arrays.asList(layers));
+    return MODEL.isOf(element.build(), named, ANATOMY);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Invented Looms, Coat 7, YES",
+    "Invented Looms, Coat 70, NO",
+    "Other Looms, Coat 7, NO",
+    // Written otherwise, it may be the same and may not.
+    "Invented Looms, COAT 7, UNKNOWN",
+    "InventedLooms, Coat 7, UNKNOWN"
+  })
+  void bothNamesAreHeldAgainstTheLabelLetterForLetter(
+      String manufacturer, String model, Known expected) {
+    assertThat(MODEL.isOn(label(manufacturer, model).build())).isEqualTo(expected);
+  }
+
+  @ParameterizedTest
+  @EnumSource(Legibility.class)
+  void onlyALabelThatCanBeReadInFullTellsTheModel(Legibility legibility) {
+    boolean readable = legibility == Legibility.READABLE;
+    assertThat(MODEL.isOn(label("Invented Looms", "Coat 7").legibility(legibility).build()))
+        .isEqualTo(readable ? Known.YES : Known.UNKNOWN);
+    assertThat(MODEL.isOn(label("Other Looms", "Coat 7").legibility(legibility).build()))
+        .isEqualTo(readable ? Known.NO : Known.UNKNOWN);
+  }
+
+  @Test
+  void whatALabelDoesNotSayIsUnknown() {
+    Label.Builder blank = Label.builder().legibility(Legibility.READABLE);
+    assertThat(MODEL.isOn(blank.build())).isEqualTo(Known.UNKNOWN);
+    assertThat(MODEL.isOn(blank.manufacturer("Invented Looms").build())).isEqualTo(Known.UNKNOWN);
+    assertThat(MODEL.isOn(blank.manufacturer("Other Looms").build())).isEqualTo(Known.NO);
+  }
+
+  @Test
+  void everyLabelThatAGarmentMustCarrySpeaksForTheWhole() {
+    Label other = label("Invented Looms", "Coat 8").build();
+    assertThat(is(coat())).isEqualTo(Known.UNKNOWN);
+    assertThat(is(coat().layer(LayerKind.OUTER_SHELL, label()))).isEqualTo(Known.UNKNOWN);
+    Element.Builder both =
+        coat().layer(LayerKind.OUTER_SHELL, label()).layer(LayerKind.LINER_SYSTEM, label());
+    assertThat(is(both)).isEqualTo(Known.YES);
+    assertThat(is(both.layer(LayerKind.LINER_SYSTEM, other))).isEqualTo(Known.UNKNOWN);
+    assertThat(is(both, LayerKind.OUTER_SHELL)).isEqualTo(Known.YES);
+    assertThat(is(both, LayerKind.LINER_SYSTEM)).isEqualTo(Known.NO);
+    assertThat(is(both, LayerKind.MOISTURE_BARRIER)).isEqualTo(Known.NO);
+    assertThat(is(both, LayerKind.OUTER_SHELL, LayerKind.LINER_SYSTEM)).isEqualTo(Known.UNKNOWN);
+    assertThat(is(both.layer(LayerKind.OUTER_SHELL, other))).isEqualTo(Known.NO);
+  }
+
+  @Test
+  void linersLabelledApartSpeakForTheirSystemTogether() {
+    Element.Builder apart =
+        coat()
+            .label(label())
+            .layer(LayerKind.OUTER_SHELL, label())
+            .layer(LayerKind.MOISTURE_BARRIER, label());
+    assertThat(is(apart, LayerKind.LINER_SYSTEM)).isEqualTo(Known.UNKNOWN);
+    assertThat(is(apart, LayerKind.WINTER_LINER)).isEqualTo(Known.YES);
+    apart.layer(LayerKind.THERMAL_LINER, label());
+    assertThat(is(apart, LayerKind.LINER_SYSTEM)).isEqualTo(Known.YES);
+    assertThat(is(apart)).isEqualTo(Known.YES);
+  }
+
+  @Test
+  void anElementWithOneLabelGoesByThat() {
+    Element.Builder helmet =
+        Element.builder(new ElementId("h"), ElementKind.HELMET, Use.STRUCTURAL);
+    assertThat(is(helmet)).isEqualTo(Known.UNKNOWN);
+    assertThat(is(helmet.label(label()))).isEqualTo(Known.YES);
+    // Of a kind that nothing is known of, only the labels it has can speak.
+    Element.Builder hood = Element.builder(new ElementId("o"), ElementKind.HOOD, Use.PROXIMITY);
+    assertThat(is(hood)).isEqualTo(Known.UNKNOWN);
+    assertThat(is(hood.label(FitGear.label().build()))).isEqualTo(Known.NO);
+  }
+
+  @Test
+  void namesMustSaySomething() {
+    assertThatThrownBy(() -> new GearModel(" ", "Coat 7"))
+        .isInstanceOf(InvalidValueException.class)
+        .hasMessageContaining("GearModel.manufacturer");
+    assertThatThrownBy(() -> new GearModel("Invented Looms", "x".repeat(201)))
+        .isInstanceOf(InvalidValueException.class)
+        .hasMessageContaining("GearModel.model");
+  }
+}
