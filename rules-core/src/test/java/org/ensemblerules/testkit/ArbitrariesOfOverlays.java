@@ -18,6 +18,7 @@ import org.ensemblerules.effect.Scope;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.retirement.AgeLimit;
 import org.ensemblerules.ruleset.Overlay;
 import org.ensemblerules.schedule.DoneBy;
@@ -52,7 +53,7 @@ public final class ArbitrariesOfOverlays {
 
   private static Row row(Layering layer, Random random) {
     ElementKind element = FrozenRules.KINDS.get(random.nextInt(FrozenRules.KINDS.size()));
-    return switch (random.nextInt(9)) {
+    return switch (random.nextInt(10)) {
       case 0 -> layer.interval(element, 1 + random.nextInt(14), 1 + random.nextInt(14));
       case 1 ->
           layer.task(
@@ -78,6 +79,11 @@ public final class ArbitrariesOfOverlays {
               any(List.of(Task.values()), random), any(List.of(EntityKind.values()), random));
       case 5 -> layer.share(Integer.toString(1 + random.nextInt(100)));
       case 6 -> layer.keep(1 + random.nextInt(20));
+      case 7 ->
+          layer.task(
+              element,
+              new DoneBy.Inspected(InspectionKind.ADVANCED),
+              new Timing.Every(Start.IN_SERVICE, 9 + random.nextInt(9), 1, 9 + random.nextInt(9)));
       default -> defect(layer, random);
     };
   }
