@@ -137,8 +137,8 @@ final class BesideAudit {
   private void defect(DefectRow row, List<DefectRow> cell) {
     List<DefectRow> others =
         cell.stream()
-            .filter(other -> Strictness.covers(other, row))
-            .filter(other -> answersFor(other, row, Strictness.covers(row, other)))
+            .filter(other -> RowsInOrder.standsInFor(other, row))
+            .filter(other -> answersFor(other, row, RowsInOrder.standsInFor(row, other)))
             .toList();
     List<Extent> held =
         EdgeExtents.of(cell.stream().map(DefectRow::band)).stream()

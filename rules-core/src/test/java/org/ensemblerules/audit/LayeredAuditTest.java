@@ -173,6 +173,31 @@ class LayeredAuditTest {
   }
 
   @Test
+  void replacingWhatIsRetiredDoesNotMakeAnEvaluationNeedless() {
+    Overlay retires =
+        law.law(law.defect(SHELL, DefectKind.CRACKING, ANY, new Effect.Retire(Scope.LAYER)));
+    Effect evaluate = new Effect.Evaluate(Check.STRENGTH_BY_THUMBS, Scope.LAYER);
+    assertThat(added(retires, other.law(other.defect(SHELL, DefectKind.CRACKING, ANY, evaluate))))
+        .isEmpty();
+    only(
+        FlawKind.ADDS_NOTHING,
+        retires,
+        other.law(other.defect(SHELL, DefectKind.CRACKING, ANY, MEND_WELL)));
+  }
+
+  @Test
+  void aRepairNeitherCleansNorReplaces() {
+    Overlay mends = law.law(law.defect(SHELL, DefectKind.CRACKING, ANY, MEND_WELL));
+    for (Effect effect :
+        List.of(
+            new Effect.Clean(CleaningKind.ADVANCED, Scope.PART),
+            new Effect.ReplacePart(RepairClass.BASIC))) {
+      assertThat(added(mends, other.law(other.defect(SHELL, DefectKind.CRACKING, ANY, effect))))
+          .isEmpty();
+    }
+  }
+
+  @Test
   void eachSortOfRowThatAddsNothingIsNoted() {
     List<Row> needless =
         List.of(
