@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.ensemblerules.defect.Band;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.DefectRow;
@@ -341,6 +342,29 @@ class LayeredAuditTest {
                 law.law(law.defect(SHELL, DefectKind.TEAR, upTo("20"), END)),
                 policy.policy(policy.defect(SHELL, DefectKind.TEAR, over("20"), END))))
         .isEmpty();
+  }
+
+  @Test
+  void whatAHundredRowsHaveAlikeIsStillOneReport() {
+    List<DefectRow> many =
+        IntStream.rangeClosed(1, 100)
+            .mapToObj(
+                millimetres ->
+                    law.defect(
+                        SHELL,
+                        DefectKind.TEAR,
+                        new Band.Range(
+                            ExtentKind.LENGTH,
+                            Optional.of(mm(Integer.toString(millimetres))),
+                            Optional.of(mm("500"))),
+                        END))
+            .toList();
+    List<Flaw> falls =
+        added(law.law(many.toArray(Row[]::new))).stream()
+            .filter(flaw -> flaw.kind() == FlawKind.SEVERITY_FALLS)
+            .toList();
+    assertThat(falls).isNotEmpty();
+    assertThat(falls).anyMatch(flaw -> flaw.found().endsWith("..."));
   }
 
   @Test
