@@ -72,7 +72,7 @@ public final class Audit {
   }
 
   private static AuditReport of(RuleSet rules, Optional<Set<SourceId>> sources, LocalDate asOf) {
-    AuditedRows rows = new AuditedRows(rules.tables().rows());
+    AuditedRows rows = new AuditedRows(rules);
     Flaws flaws = new Flaws();
     for (Class<?> type : Sets.difference(NEEDED, rows.types())) {
       flaws.add(
@@ -112,6 +112,7 @@ public final class Audit {
     CellAudit.run(rows, flaws);
     SameAudit.run(rows, flaws);
     WiderAudit.run(rows, flaws);
+    BesideAudit.run(rows, flaws);
     PlaceAudit.run(rows, flaws);
     OriginAudit.run(rows, sources, asOf, flaws);
   }

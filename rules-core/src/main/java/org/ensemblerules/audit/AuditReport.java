@@ -17,8 +17,9 @@ import org.ensemblerules.source.RowKey;
  * @param asOf the day the audit was made for; not null
  * @param rows how many rows were read, 0 or more
  * @param flaws what is wrong, faults before notes; not null
- * @param proved how many combinations of each sort were walked, each of which has exactly one
- *     answer but for those among the flaws, by what they are combinations of; not null
+ * @param proved how many combinations of each sort were walked, by what they are combinations of;
+ *     each has, but for those among the flaws, exactly one answer of the editions, beside which
+ *     every row of an overlay answers that holds it; not null
  */
 public record AuditReport(LocalDate asOf, int rows, List<Flaw> flaws, Map<String, Long> proved) {
   /**

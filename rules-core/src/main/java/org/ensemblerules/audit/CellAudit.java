@@ -2,11 +2,11 @@ package org.ensemblerules.audit;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.ensemblerules.defect.Band;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.DefectRow;
@@ -15,7 +15,10 @@ import org.ensemblerules.defect.ExtentKind;
 import org.ensemblerules.defect.Grade;
 import org.ensemblerules.gear.Site;
 
-/** The rows for one defect at one site of one kind of element: does each extent have one answer? */
+/**
+ * The rows for one defect at one site of one kind of element: does each extent have one answer in
+ * each layer that speaks of it, and some answer in all of them together?
+ */
 final class CellAudit {
   /** Where the rows of one question stand. */
   record Cell(AuditedRows.Gear gear, Site site, DefectKind defect) {
@@ -25,11 +28,13 @@ final class CellAudit {
     }
   }
 
+  private final AuditedRows layers;
   private final Cell cell;
   private final List<DefectRow> rows;
   private final Flaws flaws;
 
-  private CellAudit(Cell cell, List<DefectRow> rows, Flaws flaws) {
+  private CellAudit(AuditedRows layers, Cell cell, List<DefectRow> rows, Flaws flaws) {
+    this.layers = layers;
     this.cell = cell;
     this.rows = rows;
     this.flaws = flaws;
@@ -48,15 +53,24 @@ final class CellAudit {
   }
 
   static void run(AuditedRows rows, Flaws flaws) {
-    cells(rows.of(DefectRow.class)).forEach((cell, each) -> new CellAudit(cell, each, flaws).run());
+    cells(rows.of(DefectRow.class))
+        .forEach((cell, each) -> new CellAudit(rows, cell, each, flaws).run());
   }
 
   private void run() {
     List<Extent> extents = EdgeExtents.of(rows.stream().map(DefectRow::band));
     for (int i = 1; i < rows.size(); i++) {
       for (int j = 0; j < i; j++) {
-        pair(rows.get(j), rows.get(i), extents);
+        // Rows of two layers stand beside each other.
+        if (layers.sameLayer(rows.get(j), rows.get(i))) {
+          pair(rows.get(j), rows.get(i), extents);
+        }
       }
+    }
+    List<String> ways = ways();
+    if (ways.size() > 1) {
+      doNotJoin("extents told in several ways: " + ways, "one way of telling the extent");
+      return;
     }
     joints(extents);
     falls(extents);
@@ -89,7 +103,7 @@ final class CellAudit {
 
   private static boolean hides(DefectRow one, DefectRow other, List<Extent> extents) {
     return extents.stream().filter(other.band()::holds).allMatch(one.band()::holds)
-        && Strictness.covers(one, other);
+        && RowsInOrder.standsInFor(one, other);
   }
 
   private void masked(DefectRow hidden, DefectRow by) {
@@ -103,78 +117,97 @@ final class CellAudit {
   }
 
   private void joints(List<Extent> extents) {
-    Set<ExtentKind> kinds = new HashSet<>();
-    Set<Object> scales = new HashSet<>();
-    for (DefectRow row : rows) {
-      kinds.add(row.band().kind());
-      if (row.band() instanceof Band.Grades grades) {
-        scales.add(grades.scale());
-      }
-    }
-    DefectRow[] all = rows.toArray(DefectRow[]::new);
-    if (kinds.size() > 1 || scales.size() > 1) {
-      flaws.add(
-          FlawKind.BANDS_DO_NOT_JOIN,
-          cell.toString(),
-          "extents told in several ways: "
-              + rows.stream().map(row -> row.band().kind()).distinct().sorted().toList(),
-          "one way of telling the extent",
-          all);
-      return;
-    }
     extents.stream()
         .filter(this::mustBeHeld)
-        .filter(extent -> rows.stream().noneMatch(row -> row.band().holds(extent)))
+        .filter(extent -> applying(extent).isEmpty())
         .findFirst()
-        .ifPresent(
-            extent ->
-                flaws.add(
-                    FlawKind.BANDS_DO_NOT_JOIN,
-                    cell.toString(),
-                    "no band holds " + extent,
-                    "bands that hold every extent",
-                    all));
+        .ifPresent(extent -> doNotJoin("no band holds " + extent, "bands that hold every extent"));
+  }
+
+  private void doNotJoin(String found, String expected) {
+    flaws.add(
+        FlawKind.BANDS_DO_NOT_JOIN,
+        cell.toString(),
+        found,
+        expected,
+        rows.toArray(DefectRow[]::new));
+  }
+
+  /**
+   * In how many ways the rows tell the extent. One finding tells it in one way; but a row for any
+   * extent may stand beside those of another layer, as it holds each.
+   */
+  private List<String> ways() {
+    List<String> together = ways(rows.stream().filter(row -> !isForAny(row)));
+    List<String> own = ways(rows.stream().filter(layers::isOfTheEditions));
+    return own.size() > 1 ? own : together;
+  }
+
+  private static List<String> ways(Stream<DefectRow> rows) {
+    return rows.map(DefectRow::band).map(CellAudit::way).distinct().sorted().toList();
+  }
+
+  private static String way(Band band) {
+    return band instanceof Band.Grades grades ? "GRADE of " + grades.scale() : band.kind().name();
+  }
+
+  private static boolean isForAny(DefectRow row) {
+    return row.band().kind() == ExtentKind.PRESENCE;
+  }
+
+  /** What holds an extent in whatever layer: all of it applies. */
+  private List<DefectRow> applying(Extent extent) {
+    return rows.stream().filter(row -> row.band().holds(extent)).toList();
   }
 
   private boolean mustBeHeld(Extent extent) {
-    Band first = rows.get(0).band();
-    if (extent instanceof Extent.Graded graded && first instanceof Band.Grades grades) {
-      return graded.grade().scale() == grades.scale();
-    }
-    return extent.kind().filter(kind -> kind == first.kind()).isPresent();
+    return rows.stream()
+        .filter(row -> !isForAny(row))
+        .map(DefectRow::band)
+        .anyMatch(band -> band.holds(extent) || band.excludes(extent));
   }
 
-  /** A larger extent whose answer asks for strictly less. */
+  /** A larger extent for which everything that applies asks for strictly less. */
   private void falls(List<Extent> extents) {
     List<Extent> rising =
         extents.stream().filter(this::mustBeHeld).filter(CellAudit::isSize).sorted(SIZE).toList();
     for (int i = 1; i < rising.size(); i++) {
-      Extent less = rising.get(i - 1);
-      Extent more = rising.get(i);
-      for (DefectRow milder : rows) {
-        for (DefectRow stricter : rows) {
-          if (stricter.band().holds(less)
-              && milder.band().holds(more)
-              && !milder.band().holds(less)
-              && Strictness.covers(stricter, milder)
-              && !Strictness.covers(milder, stricter)) {
-            flaws.add(
-                FlawKind.SEVERITY_FALLS,
-                cell.toString(),
-                stricter.effect().text()
-                    + " for "
-                    + stricter.band()
-                    + ", but "
-                    + milder.effect().text()
-                    + " for "
-                    + milder.band(),
-                "at least as much for the larger extent",
-                stricter,
-                milder);
-          }
-        }
+      List<DefectRow> less = applying(rising.get(i - 1));
+      List<DefectRow> more = applying(rising.get(i));
+      List<DefectRow> lost =
+          less.stream()
+              .filter(row -> !covered(row, more))
+              .filter(row -> !more.contains(row))
+              .toList();
+      boolean nothingElse = more.stream().allMatch(row -> covered(row, less));
+      // Which of two rows of the editions answers cannot be said; that they overlap was.
+      if (!more.isEmpty() && !lost.isEmpty() && nothingElse && oneAnswer(less) && oneAnswer(more)) {
+        fall(lost, more);
       }
     }
+  }
+
+  private static boolean covered(DefectRow row, List<DefectRow> by) {
+    return by.stream().anyMatch(each -> RowsInOrder.asMuch(each, row));
+  }
+
+  private boolean oneAnswer(List<DefectRow> applying) {
+    return applying.stream().filter(layers::isOfTheEditions).count() <= 1;
+  }
+
+  private void fall(List<DefectRow> lost, List<DefectRow> more) {
+    flaws.add(
+        FlawKind.SEVERITY_FALLS,
+        cell.toString(),
+        texts(lost) + ", but " + texts(more),
+        "at least as much for the larger extent",
+        Stream.concat(lost.stream(), more.stream()).toArray(DefectRow[]::new));
+  }
+
+  private static String texts(List<DefectRow> rows) {
+    return rows.stream()
+        .map(row -> row.effect().text() + " for " + row.band())
+        .collect(Collectors.joining(" and "));
   }
 
   // What nobody tried is neither more nor less than what was tried.

@@ -12,7 +12,8 @@ import org.ensemblerules.ruleset.Tables;
 
 /**
  * Walks every part of every element with every defect at every edge of extents, works out from the
- * rows alone what answers, and holds the compiled table against it.
+ * rows alone what answers, one row of the editions and every row of an overlay that holds the
+ * extent, and holds the compiled table against it.
  */
 final class CombinationWalk {
   private CombinationWalk() {}
@@ -28,14 +29,28 @@ final class CombinationWalk {
         for (DefectKind defect : DefectKind.values()) {
           CellAudit.Cell cell = new CellAudit.Cell(gear, site, defect);
           List<DefectRow> candidates = cells.getOrDefault(cell, List.of());
+          List<DefectRow> own = candidates.stream().filter(rows::isOfTheEditions).toList();
+          List<DefectRow> beside =
+              candidates.stream().filter(row -> !rows.isOfTheEditions(row)).toList();
+          besideAgrees(cell, beside, tables.defects());
           for (Extent extent : extents) {
-            agree(cell, extent, candidates, tables.defects());
+            agree(cell, extent, own, tables.defects());
             walked++;
           }
         }
       }
     }
     return walked;
+  }
+
+  /** What stands beside applies by its band, so that the rows are compared and not each extent. */
+  private static void besideAgrees(CellAudit.Cell cell, List<DefectRow> rows, DefectTable table) {
+    List<DefectRow> answered =
+        table.beside(cell.gear().element(), cell.gear().use(), cell.site(), cell.defect());
+    if (rows.size() != answered.size() || !answered.containsAll(rows)) {
+      throw new IllegalStateException(
+          cell + ": rows of overlays " + rows + ", compiled table " + answered);
+    }
   }
 
   private static void agree(

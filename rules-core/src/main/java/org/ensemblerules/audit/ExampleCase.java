@@ -20,7 +20,8 @@ import org.ensemblerules.source.RowKey;
  * @param changed the one condition in which it differs from the case in which that row decides;
  *     empty for that case itself
  * @param asked what is asked; not null
- * @param expected the answers, one for each site that can be meant, at least one; not null
+ * @param expected the answers, at least one: for each site that can be meant that of the editions,
+ *     and those of the rows of overlays that apply or may apply; not null
  */
 public record ExampleCase(
     RowKey about, Optional<Condition> changed, Question asked, List<Answer> expected) {
@@ -67,8 +68,9 @@ public record ExampleCase(
    *
    * @param kind how the demand arises; not null
    * @param site the site; not null
-   * @param row the row that answers; present exactly for a rule
-   * @param effect what that row calls for; present exactly for a rule
+   * @param row the row that answers; present for a rule, and where a row of an overlay asks for the
+   *     extent to be measured
+   * @param effect what that row calls for; present exactly if a row is
    */
   public record Answer(Demand.Kind kind, Site site, Optional<RowKey> row, Optional<Effect> effect) {
     /** Checks for nulls. */

@@ -35,7 +35,7 @@ public final class ExampleCases {
   private final Map<CellAudit.Cell, List<DefectRow>> cells;
 
   private ExampleCases(RuleSet rules) {
-    this.rows = new AuditedRows(rules.tables().rows());
+    this.rows = new AuditedRows(rules);
     this.cells = CellAudit.cells(rows.of(DefectRow.class));
   }
 
@@ -159,12 +159,29 @@ public final class ExampleCases {
       return List.of(
           new Answer(Demand.Kind.NO_SUCH_PART, asked.site(), Optional.empty(), Optional.empty()));
     }
-    return meant.stream().map(site -> answer(gear, site, asked)).toList();
+    return meant.stream().flatMap(site -> answers(gear, site, asked)).toList();
   }
 
-  private Answer answer(AuditedRows.Gear gear, Site site, Question asked) {
+  /** What the editions answer, and then each row of an overlay that applies or may apply. */
+  private Stream<Answer> answers(AuditedRows.Gear gear, Site site, Question asked) {
     List<DefectRow> candidates =
         cells.getOrDefault(new CellAudit.Cell(gear, site, asked.defect()), List.of());
+    return Stream.concat(
+        Stream.of(answer(candidates.stream().filter(rows::isOfTheEditions).toList(), site, asked)),
+        candidates.stream()
+            .filter(row -> !rows.isOfTheEditions(row) && !row.band().excludes(asked.extent()))
+            .map(
+                row ->
+                    new Answer(
+                        row.band().holds(asked.extent())
+                            ? Demand.Kind.RULE
+                            : Demand.Kind.MUST_MEASURE,
+                        site,
+                        Optional.of(row.key()),
+                        Optional.of(row.effect()))));
+  }
+
+  private static Answer answer(List<DefectRow> candidates, Site site, Question asked) {
     Optional<DefectRow> row =
         candidates.stream().filter(each -> each.band().holds(asked.extent())).findFirst();
     Demand.Kind kind = candidates.isEmpty() ? Demand.Kind.NO_RULE : Demand.Kind.MUST_MEASURE;

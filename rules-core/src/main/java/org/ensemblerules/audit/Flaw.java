@@ -24,7 +24,7 @@ public record Flaw(
     String found,
     String expected,
     Optional<String> reason) {
-  private static final int LONGEST = 2000;
+  static final int LONGEST = 2000;
 
   /**
    * Copies the lists.

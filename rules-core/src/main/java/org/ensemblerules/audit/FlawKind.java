@@ -4,9 +4,9 @@ package org.ensemblerules.audit;
 public enum FlawKind {
   /** Something that elements can be, meet or need, and no row speaks of. */
   GAP(Weight.FAULT),
-  /** Two rows that answer the same question, each in part on its own. */
+  /** Two rows of one layer that answer the same question, each in part on its own. */
   OVERLAP(Weight.FAULT),
-  /** A row that is never decisive: another always answers first, or is stricter at the place. */
+  /** A row that is never decisive: another of its layer answers first, or is stricter there. */
   MASKED(Weight.FAULT),
   /** A row that says again what another says. */
   DUPLICATE(Weight.FAULT),
@@ -16,7 +16,7 @@ public enum FlawKind {
   UNREACHABLE(Weight.FAULT),
   /** Bands of one defect at one site that leave extents without an answer. */
   BANDS_DO_NOT_JOIN(Weight.FAULT),
-  /** A larger extent that calls for less than a smaller one. */
+  /** A larger extent that calls for less than a smaller one, by all rows that apply together. */
   SEVERITY_FALLS(Weight.FAULT),
   /** A row that cites a source nobody lists. */
   DANGLING_SOURCE(Weight.FAULT),
@@ -26,6 +26,8 @@ public enum FlawKind {
   UNREADABLE(Weight.FAULT),
   /** A site looked at beside others, where nothing that is looked for has a row of its own. */
   SITE_WITHOUT_ROW(Weight.NOTE),
+  /** A row of an overlay that asks for no more than rows of other layers do where it applies. */
+  ADDS_NOTHING(Weight.NOTE),
   /** Rows that are remembered, and neither name a document nor say what they rest on. */
   FROM_MEMORY(Weight.NOTE),
   /** A row whose review has run out. */

@@ -36,12 +36,18 @@ final class Flaws {
                 .distinct()
                 .toList();
     Places places =
-        collected.computeIfAbsent(new Same(kind, families, found, expected), same -> new Places());
+        collected.computeIfAbsent(
+            new Same(kind, families, shortened(found), expected), same -> new Places());
     places.names.add(place);
     for (Row row : rows) {
       places.rows.add(row.key());
       row.provenance().note().ifPresent(places.notes::add);
     }
+  }
+
+  /** However many rows are at fault together, the report can be made. */
+  private static String shortened(String text) {
+    return text.length() <= Flaw.LONGEST ? text : text.substring(0, Flaw.LONGEST - 3) + "...";
   }
 
   List<Flaw> list() {

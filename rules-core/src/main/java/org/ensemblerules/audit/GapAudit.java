@@ -101,10 +101,10 @@ final class GapAudit {
   }
 
   private void doneByNobody() {
-    List<PermissionRow> permissions = rows.of(PermissionRow.class);
+    List<PermissionRow> permissions = rows.permitted();
     Set<Task> permitted = permissions.stream().map(PermissionRow::task).collect(Collectors.toSet());
     List<CheckRow> checks = rows.of(CheckRow.class);
-    if (!permissions.isEmpty()) {
+    if (!rows.of(PermissionRow.class).isEmpty()) {
       Arrays.stream(Task.values())
           .filter(task -> !permitted.contains(task))
           .forEach(
@@ -122,6 +122,21 @@ final class GapAudit {
                       "a doer for every check",
                       row));
     }
+    if (!rows.of(PermissionRow.class).isEmpty()) {
+      rows.of(TaskRow.class).stream()
+          .filter(
+              row ->
+                  row.doneBy() instanceof DoneBy.InspectedBy inspected
+                      && permissions.stream().noneMatch(may -> discharges(may, inspected)))
+          .forEach(
+              row ->
+                  flaws.add(
+                      FlawKind.GAP,
+                      row.element() + " " + row.use(),
+                      "asks for " + row.doneBy().text() + ", none of whom may",
+                      "somebody who may make one of the inspections",
+                      row));
+    }
     if (!checks.isEmpty()) {
       Set<Check> missing = EnumSet.allOf(Check.class);
       checks.forEach(row -> missing.remove(row.check()));
@@ -133,6 +148,11 @@ final class GapAudit {
                   "no row says what passing " + check + " settles",
                   "a row for every check"));
     }
+  }
+
+  private static boolean discharges(PermissionRow may, DoneBy.InspectedBy asked) {
+    return asked.by().contains(may.entity())
+        && asked.kinds().stream().anyMatch(kind -> kind.task() == may.task());
   }
 
   /** Inspections that look at something and have neither an interval nor a task. */
@@ -208,12 +228,19 @@ final class GapAudit {
       return;
     }
     for (AuditedRows.Gear gear : rows.gear()) {
-      Set<Optional<LayerKind>> layers =
+      List<AgeLimitRow> here =
           limits.stream()
               .filter(row -> row.element() == gear.element() && row.use() == gear.use())
+              .toList();
+      Set<Optional<LayerKind>> layers =
+          here.stream().map(AgeLimitRow::layer).collect(Collectors.toSet());
+      // An overlay that limits one layer of an element with one label leaves its others as they
+      // are.
+      boolean byLayer =
+          here.stream()
+              .filter(rows::isOfTheEditions)
               .map(AgeLimitRow::layer)
-              .collect(Collectors.toSet());
-      boolean byLayer = layers.stream().anyMatch(Optional::isPresent);
+              .anyMatch(Optional::isPresent);
       Set<Optional<LayerKind>> needed =
           byLayer
               ? rows.sites(gear).stream()

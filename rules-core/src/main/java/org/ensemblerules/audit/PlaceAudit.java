@@ -2,11 +2,14 @@ package org.ensemblerules.audit;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.ensemblerules.care.CareLimitRow;
 import org.ensemblerules.care.CareRouteRow;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.inspection.CriterionRow;
@@ -69,9 +72,35 @@ final class PlaceAudit {
   }
 
   private void layers() {
-    rows.of(AgeLimitRow.class).forEach(row -> layer(row, row.element(), row.use(), row.layer()));
+    rows.of(AgeLimitRow.class)
+        .forEach(
+            row -> {
+              layer(row, row.element(), row.use(), row.layer());
+              label(row);
+            });
     rows.of(CareRouteRow.class).forEach(row -> layer(row, row.element(), row.use(), row.layer()));
     rows.of(CareLimitRow.class).forEach(row -> layer(row, row.element(), row.use(), row.layer()));
+  }
+
+  /** Ages are counted from labels: a limit for a label that no such element has never applies. */
+  private void label(AgeLimitRow row) {
+    AuditedRows.Gear gear = new AuditedRows.Gear(row.element(), row.use());
+    List<Optional<LayerKind>> labels =
+        rows.sites(gear).stream()
+            .filter(site -> site.part() == Part.LABEL)
+            .map(Site::layer)
+            .toList();
+    if (!labels.isEmpty() && rows.has(gear, row.layer()) && !labels.contains(row.layer())) {
+      unreachable(
+          row,
+          gear.toString(),
+          "about the label of "
+              + row.layer().map(Enum::name).orElse("the whole element")
+              + ", and such elements have labels of "
+              + labels.stream()
+                  .map(layer -> layer.map(Enum::name).orElse("the whole element"))
+                  .collect(Collectors.joining(", ")));
+    }
   }
 
   private void elements() {
@@ -105,24 +134,30 @@ final class PlaceAudit {
 
   private void inspections() {
     for (IntervalRow row : rows.of(IntervalRow.class)) {
-      inspection(row, row.inspection(), new AuditedRows.Gear(row.element(), row.use()));
+      inspection(row, Set.of(row.inspection()), new AuditedRows.Gear(row.element(), row.use()));
     }
     for (TaskRow row : rows.of(TaskRow.class)) {
       if (row.doneBy() instanceof DoneBy.Inspected inspected) {
-        inspection(row, inspected.kind(), new AuditedRows.Gear(row.element(), row.use()));
+        inspection(row, Set.of(inspected.kind()), new AuditedRows.Gear(row.element(), row.use()));
+      } else if (row.doneBy() instanceof DoneBy.InspectedBy inspected) {
+        inspection(row, inspected.kinds(), new AuditedRows.Gear(row.element(), row.use()));
       }
     }
   }
 
-  private void inspection(Row row, InspectionKind kind, AuditedRows.Gear gear) {
+  private void inspection(Row row, Set<InspectionKind> kinds, AuditedRows.Gear gear) {
     if (rows.of(CriterionRow.class).stream()
         .noneMatch(
             criterion ->
-                criterion.kinds().contains(kind)
+                criterion.kinds().stream().anyMatch(kinds::contains)
                     && criterion.element() == gear.element()
                     && criterion.use() == gear.use())) {
-      unreachable(row, gear.toString(), "asks for " + kind + ", which looks at nothing");
+      unreachable(row, gear.toString(), "asks for " + joined(kinds) + ", which looks at nothing");
     }
+  }
+
+  private static String joined(Set<InspectionKind> kinds) {
+    return kinds.stream().map(Enum::name).sorted().collect(Collectors.joining(" or "));
   }
 
   private void unreachable(Row row, String place, String found) {

@@ -95,9 +95,7 @@ final class RowReadings {
             (one, other) ->
                 one.band().equals(other.band())
                     && one.open() == other.open()
-                    && one.effect().isAtLeastAsStrictAs(other.effect())
-                    && holds(one.handling(), other.handling())
-                    && holds(one.afterwards(), other.afterwards()));
+                    && RowsInOrder.forAll(one, other));
   }
 
   private static RowReading<CriterionRow> criteria() {

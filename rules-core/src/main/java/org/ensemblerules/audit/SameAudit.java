@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.ensemblerules.care.CareLimitRow;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.ruleset.CautionRow;
+import org.ensemblerules.ruleset.Overlay;
 import org.ensemblerules.schedule.TaskRow;
+import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.strength.RequirementRow;
@@ -17,18 +20,21 @@ import org.ensemblerules.strength.RequirementRow;
 final class SameAudit {
   private record Key(RowKey key, String origin) {}
 
+  private record Said(Optional<EditionId> overlay, List<String> meaning) {}
+
   private SameAudit() {}
 
   static void run(AuditedRows rows, Flaws flaws) {
     for (Class<?> type : rows.types()) {
       Map<Key, Row> keys = new HashMap<>();
-      Map<List<String>, Row> said = new HashMap<>();
+      Map<Said, Row> said = new HashMap<>();
       for (Row row : rows.all()) {
         if (row.getClass() != type) {
           continue;
         }
         Row same = keys.putIfAbsent(key(row), row);
-        Row other = said.putIfAbsent(meaning(row), row);
+        Row other =
+            said.putIfAbsent(new Said(rows.overlay(row).map(Overlay::id), meaning(row)), row);
         if (other != null) {
           flaws.add(
               FlawKind.DUPLICATE,

@@ -14,16 +14,18 @@ import org.ensemblerules.schedule.TaskRow;
 import org.ensemblerules.schedule.Timing;
 import org.ensemblerules.source.Row;
 
-/** Rows that stand beside each other, of which one does all that another does. */
+/** Rows of one layer that stand beside each other, of which one does all that another does. */
 final class WiderAudit {
+  private final AuditedRows audited;
   private final Flaws flaws;
 
-  private WiderAudit(Flaws flaws) {
+  private WiderAudit(AuditedRows audited, Flaws flaws) {
+    this.audited = audited;
     this.flaws = flaws;
   }
 
   static void run(AuditedRows rows, Flaws flaws) {
-    WiderAudit audit = new WiderAudit(flaws);
+    WiderAudit audit = new WiderAudit(rows, flaws);
     audit.pairs(
         FlawKind.SUBSUMED, rows.of(CriterionRow.class), WiderAudit::looksAtAll, "looks at all of");
     audit.pairs(
@@ -42,7 +44,10 @@ final class WiderAudit {
     for (R row : rows) {
       for (R other : rows) {
         // What covers each other is a duplicate, told as such.
-        if (row != other && covers.test(other, row) && !covers.test(row, other)) {
+        if (row != other
+            && audited.sameLayer(row, other)
+            && covers.test(other, row)
+            && !covers.test(row, other)) {
           flaws.add(
               kind,
               String.join(" ", row.canonical().subList(0, 3)),
@@ -77,7 +82,7 @@ final class WiderAudit {
     return wide.isEmpty() || (!narrow.isEmpty() && wide.containsAll(narrow));
   }
 
-  private static boolean asOften(TaskRow often, TaskRow rare) {
+  static boolean asOften(TaskRow often, TaskRow rare) {
     return often.element() == rare.element()
         && often.use() == rare.use()
         && often.doneBy().equals(rare.doneBy())

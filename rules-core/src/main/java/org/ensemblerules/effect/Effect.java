@@ -206,38 +206,13 @@ public sealed interface Effect {
   }
 
   /**
-   * Tells whether an effect asks for at least as much as another one. This is a partial order: a
-   * cleaning and a repair ask for different things, and neither stands in for the other.
+   * Tells whether the effect asks for at least as much as another one, by the order of {@link
+   * Strictness}.
    *
    * @param other the other effect; not null
    * @return true if nothing that the other asks for is missing here
    */
   default boolean isAtLeastAsStrictAs(Effect other) {
-    if (other instanceof Note) {
-      return true;
-    }
-    boolean covers = scope().compareTo(other.scope()) >= 0;
-    if (this instanceof Retire) {
-      return covers;
-    }
-    if (this instanceof Clean one && other instanceof Clean two) {
-      return covers && one.kind() == two.kind();
-    }
-    if (this instanceof Evaluate one && other instanceof Evaluate two) {
-      return covers && one.check() == two.check();
-    }
-    if (this instanceof ReplacePart one) {
-      return covers
-          && ((other instanceof ReplacePart two && atLeast(one.repairClass(), two.repairClass()))
-              || (other instanceof Repair mend && atLeast(one.repairClass(), mend.repairClass())));
-    }
-    return this instanceof Repair one
-        && other instanceof Repair two
-        && covers
-        && atLeast(one.repairClass(), two.repairClass());
-  }
-
-  private static boolean atLeast(RepairClass one, RepairClass other) {
-    return one.compareTo(other) >= 0;
+    return Strictness.of(this, other).covers();
   }
 }

@@ -42,7 +42,7 @@ final class LooserDefects {
       all.stream()
           .filter(under -> under.band().meets(row.band()))
           .filter(under -> !under.open() || row.effect() instanceof Effect.Note)
-          .filter(under -> Strictness.asksForLess(row.effect(), under.effect()))
+          .filter(under -> Strictness.of(row.effect(), under.effect()).isLess())
           .forEach(under -> looser(row, under));
       if (own.isEmpty() && row.effect() instanceof Effect.Note) {
         fault(

@@ -313,10 +313,10 @@ class PlantedFlawsTest {
   }
 
   @Test
-  void everyKindIsPlantedButThoseThatOnlyAFileCanHold() {
+  void everyKindIsPlantedButThoseThatOnlyAFileOrAnOverlayCanHave() {
     Set<FlawKind> left = EnumSet.allOf(FlawKind.class);
     planted().forEach(each -> left.remove(each.kind()));
-    assertThat(left).containsExactly(FlawKind.NO_BASIS, FlawKind.UNREADABLE);
+    assertThat(left).containsExactly(FlawKind.NO_BASIS, FlawKind.UNREADABLE, FlawKind.ADDS_NOTHING);
   }
 
   @Test

@@ -21,6 +21,7 @@ import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.GearModel;
 import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.retirement.AgeLimit;
 import org.ensemblerules.ruleset.Overlay;
 import org.ensemblerules.schedule.DoneBy;
@@ -55,7 +56,7 @@ public final class ArbitrariesOfOverlays {
 
   private static Row row(Layering layer, Random random) {
     ElementKind element = FrozenRules.KINDS.get(random.nextInt(FrozenRules.KINDS.size()));
-    return switch (random.nextInt(10)) {
+    return switch (random.nextInt(11)) {
       case 0 -> layer.interval(element, 1 + random.nextInt(14), 1 + random.nextInt(14));
       case 1 ->
           layer.task(
@@ -86,6 +87,11 @@ public final class ArbitrariesOfOverlays {
               ? layer.water(element, Integer.toString(25 + random.nextInt(20)))
               : layer.careLimit(
                   element, new CareDemand.Forbidden(any(List.of(WashPractice.values()), random)));
+      case 8 ->
+          layer.task(
+              element,
+              new DoneBy.Inspected(InspectionKind.ADVANCED),
+              new Timing.Every(Start.IN_SERVICE, 9 + random.nextInt(9), 1, 9 + random.nextInt(9)));
       default -> defect(layer, random);
     };
   }

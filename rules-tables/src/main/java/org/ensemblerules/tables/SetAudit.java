@@ -2,6 +2,7 @@ package org.ensemblerules.tables;
 
 import java.time.LocalDate;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -57,15 +58,32 @@ public final class SetAudit {
    * @return the reports; never null
    */
   public static Outcome of(TableFiles files, LocalDate asOf) {
+    return of(files, List.of(), asOf);
+  }
+
+  /**
+   * Audits a set of files with overlays laid over each of its editions, as they would be judged by.
+   *
+   * @param files the files; not null
+   * @param overlays the overlays, in whatever order; not null
+   * @param asOf the day for which reviews must hold and for which the overlays are laid; not null
+   * @return the reports; an edition over which the overlays cannot be laid has the report of what
+   *     is wrong with them; never null
+   */
+  public static Outcome of(TableFiles files, List<OverlayFile> overlays, LocalDate asOf) {
     Loaded<LoadedTables> loaded = TableLoader.load(files);
     if (loaded instanceof Loaded.Refused<LoadedTables> refused) {
       return new Outcome(Optional.of(report(refused.faults(), asOf)), Map.of());
     }
     LoadedTables tables = loaded.orElseThrow();
-    Set<SourceId> sources = tables.sources().keySet();
+    Set<SourceId> sources = sources(tables, overlays);
     Map<EditionId, AuditReport> reports = new LinkedHashMap<>();
     for (Edition edition : tables.editions(Subject.INSPECTION)) {
-      Loaded<RuleSet> rules = RuleSets.compose(tables, edition.id());
+      Loaded<RuleSet> composed = RuleSets.compose(tables, edition.id());
+      Loaded<RuleSet> rules =
+          composed instanceof Loaded.Ok<RuleSet> ok && !overlays.isEmpty()
+              ? OverlayJson.lay(ok.value(), overlays, asOf)
+              : composed;
       reports.put(
           edition.id(),
           rules instanceof Loaded.Refused<RuleSet> lacking
@@ -73,6 +91,16 @@ public final class SetAudit {
               : Audit.of(rules.orElseThrow(), sources, asOf));
     }
     return new Outcome(Optional.empty(), reports);
+  }
+
+  /** Rows of overlays cite their own sources and those that come with the library. */
+  private static Set<SourceId> sources(LoadedTables tables, List<OverlayFile> overlays) {
+    Set<SourceId> sources = new HashSet<>(tables.sources().keySet());
+    for (OverlayFile overlay : overlays) {
+      sources.addAll(ShippedRules.sources().keySet());
+      overlay.sources().forEach(source -> sources.add(source.id()));
+    }
+    return sources;
   }
 
   private static AuditReport report(List<JsonFault> faults, LocalDate asOf) {

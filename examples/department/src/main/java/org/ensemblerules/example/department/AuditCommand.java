@@ -1,19 +1,23 @@
 package org.ensemblerules.example.department;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.ensemblerules.example.department.report.AuditText;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.tables.OverlayFile;
 import org.ensemblerules.tables.SetAudit;
 import org.ensemblerules.tables.ShippedTables;
 import org.ensemblerules.tables.TableFiles;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -24,8 +28,9 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "audit",
     description =
-        "Tells whether the shipped rules, or those in a folder of table files, are sound: what"
-            + " falls between two rows, what contradicts, what says nothing.")
+        "Tells whether the shipped rules, or those in a folder of table files, are sound, with the"
+            + " overlays laid over them if any is given: what falls between two rows, what"
+            + " contradicts, what says nothing.")
 final class AuditCommand implements Callable<Integer> {
   private final Clock clock;
 
@@ -49,22 +54,30 @@ final class AuditCommand implements Callable<Integer> {
       description = "Day for which reviews must hold. Default: today.")
   private Optional<LocalDate> asOf = Optional.empty();
 
+  @Mixin private final OverlayOption overlays = new OverlayOption();
+
   AuditCommand(Clock clock) {
     this.clock = clock;
   }
 
   @Override
-  public Integer call() throws NoSuchFileException {
+  public Integer call() throws IOException {
     if (folder.isPresent() && !Files.isDirectory(folder.get())) {
       throw new NoSuchFileException(folder.get() + ": no such folder");
     }
+    List<OverlayFile> laid = overlays.files();
     SetAudit.Outcome outcome =
         SetAudit.of(
             folder.map(TableFiles::in).orElseGet(ShippedTables::files),
+            laid,
             asOf.orElseGet(() -> LocalDate.now(clock)));
     SetAudit.Outcome shown = edition.map(each -> only(outcome, each)).orElse(outcome);
-    spec.commandLine().getOut().print(AuditText.of(shown));
+    spec.commandLine().getOut().print(AuditText.of(shown, names(laid)));
     return shown.isSound() ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES;
+  }
+
+  private static List<String> names(List<OverlayFile> overlays) {
+    return overlays.stream().map(file -> file.overlay().id().value()).sorted().toList();
   }
 
   private SetAudit.Outcome only(SetAudit.Outcome outcome, String name) {

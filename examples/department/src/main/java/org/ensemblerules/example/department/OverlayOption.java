@@ -38,6 +38,20 @@ final class OverlayOption {
    * @throws RefusedException if an overlay is refused; it lists every fault
    */
   RuleSet over(RuleSet base, LocalDate asOf) throws IOException {
+    List<OverlayFile> files = files();
+    if (files.isEmpty()) {
+      return base;
+    }
+    List<JsonFault> faults = new ArrayList<>();
+    return take(OverlayJson.lay(base, files, asOf), faults).orElseThrow(() -> refused(faults));
+  }
+
+  /**
+   * Reads the overlays.
+   *
+   * @throws RefusedException if an overlay cannot be read as one; it lists every fault
+   */
+  List<OverlayFile> files() throws IOException {
     List<JsonFault> faults = new ArrayList<>();
     List<OverlayFile> files = new ArrayList<>();
     for (String name : overlays) {
@@ -49,16 +63,14 @@ final class OverlayOption {
           shipped.isPresent() ? new Loaded.Ok<>(shipped.get()) : OverlayJson.read(name, text(name));
       take(read, faults).ifPresent(files::add);
     }
-    if (faults.isEmpty() && !files.isEmpty()) {
-      Optional<RuleSet> laid = take(OverlayJson.lay(base, files, asOf), faults);
-      if (laid.isPresent()) {
-        return laid.get();
-      }
-    }
     if (!faults.isEmpty()) {
-      throw new RefusedException(faults.stream().map(JsonFault::toString).toList());
+      throw refused(faults);
     }
-    return base;
+    return files;
+  }
+
+  private static RefusedException refused(List<JsonFault> faults) {
+    return new RefusedException(faults.stream().map(JsonFault::toString).toList());
   }
 
   private static <T> Optional<T> take(Loaded<T> loaded, List<JsonFault> faults) {

@@ -2,8 +2,12 @@ package org.ensemblerules.example.department;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.ensemblerules.tables.ShippedRules;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class AuditCommandTest {
   private static final String BROKEN = "broken-tables";
@@ -40,6 +44,34 @@ class AuditCommandTest {
         .contains("DUPLICATE")
         .contains("BANDS_DO_NOT_JOIN")
         .contains("UNREACHABLE");
+  }
+
+  @Test
+  void theRulesAreAuditedWithTheOverlaysLaidOverThem() {
+    String ours = Path.of("overlays", "exampleton.json").toString();
+    ProgramRun run =
+        ProgramRun.of("audit", "--edition", "2020", "--overlay", ours, "--overlay", "NEW_JERSEY");
+    assertThat(run.code()).isZero();
+    assertThat(run.out())
+        .contains("NFPA_1851_2020 with EXAMPLETON, NEW_JERSEY: sound")
+        .contains("ADDS_NOTHING at yearly-inspection")
+        .contains("asks for no more than NFPA_1851_2020 where the row applies");
+    assertThat(run.out().lines()).allMatch(line -> line.length() <= 100);
+  }
+
+  @Test
+  void anOverlayThatAsksForLessIsReported(@TempDir Path folder) throws IOException {
+    Path looser = folder.resolve("looser.json");
+    String text = Files.readString(Path.of("overlays", "exampleton.json"));
+    Files.writeString(looser, text.replace("{\"years\": 8}", "{\"years\": 12}"));
+    ProgramRun run = ProgramRun.of("audit", "--edition", "2020", "--overlay", looser.toString());
+    assertThat(run.code()).isEqualTo(1);
+    assertThat(run.out()).contains("with EXAMPLETON: not sound, 1 faults").contains("12 years");
+    Files.writeString(looser, "{}");
+    assertThat(ProgramRun.of("audit", "--overlay", looser.toString()).code())
+        .isEqualTo(ExitCodes.USAGE);
+    assertThat(ProgramRun.of("audit", "--overlay", "no-such.json").code())
+        .isEqualTo(ExitCodes.FILE);
   }
 
   @Test

@@ -18,16 +18,18 @@ public final class AuditText {
    * Writes the reports of a set.
    *
    * @param outcome what the audit came to; not null
+   * @param overlays the names of the overlays laid over each edition; not null
    * @return the text; never null
    */
-  public static String of(SetAudit.Outcome outcome) {
+  public static String of(SetAudit.Outcome outcome, List<String> overlays) {
+    String laid = overlays.isEmpty() ? "" : " with " + String.join(", ", overlays);
     TextPage page = new TextPage();
     outcome.refused().ifPresent(report -> one(page, "The set cannot be loaded", report));
     outcome
         .editions()
         .forEach(
             (edition, report) -> {
-              one(page, edition.value(), report);
+              one(page, edition.value() + laid, report);
               page.blank();
             });
     return page.toString();

@@ -1,0 +1,238 @@
+package org.ensemblerules.audit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiPredicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.ensemblerules.defect.Band;
+import org.ensemblerules.defect.DefectRow;
+import org.ensemblerules.defect.Extent;
+import org.ensemblerules.defect.ExtentKind;
+import org.ensemblerules.effect.ForbidRow;
+import org.ensemblerules.effect.PermissionRow;
+import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.inspection.IntervalRow;
+import org.ensemblerules.record.RetentionRow;
+import org.ensemblerules.retirement.AgeLimit;
+import org.ensemblerules.retirement.AgeLimitRow;
+import org.ensemblerules.ruleset.Overlay;
+import org.ensemblerules.schedule.DoneBy;
+import org.ensemblerules.schedule.Start;
+import org.ensemblerules.schedule.TaskRow;
+import org.ensemblerules.schedule.Timing;
+import org.ensemblerules.source.Row;
+import org.ensemblerules.strength.UsedGearRow;
+
+/**
+ * Rows of overlays that ask for no more than others do. Where the other is of another layer, that
+ * is noted: a law may well say again what an edition says. Of two rows of one overlay the looser
+ * one is masked.
+ */
+final class BesideAudit {
+  private final AuditedRows rows;
+  private final Flaws flaws;
+
+  private BesideAudit(AuditedRows rows, Flaws flaws) {
+    this.rows = rows;
+    this.flaws = flaws;
+  }
+
+  static void run(AuditedRows rows, Flaws flaws) {
+    BesideAudit audit = new BesideAudit(rows, flaws);
+    audit.defects();
+    audit.pairs(IntervalRow.class, IntervalRow.class, BesideAudit::asOften);
+    audit.pairs(TaskRow.class, TaskRow.class, WiderAudit::asOften);
+    audit.pairs(IntervalRow.class, TaskRow.class, BesideAudit::asOften);
+    audit.pairs(AgeLimitRow.class, AgeLimitRow.class, BesideAudit::asYoung);
+    audit.pairs(ForbidRow.class, ForbidRow.class, BesideAudit::asEarly);
+    audit.pairs(UsedGearRow.class, UsedGearRow.class, BesideAudit::asMuch);
+    audit.pairs(RetentionRow.class, RetentionRow.class, BesideAudit::asLong);
+    audit.forbidden();
+  }
+
+  private <Q extends Row, R extends Row> void pairs(
+      Class<Q> by, Class<R> type, BiPredicate<Q, R> covers) {
+    for (R row : rows.of(type)) {
+      if (rows.isOfTheEditions(row)) {
+        continue;
+      }
+      List<Row> others = new ArrayList<>();
+      for (Q other : rows.of(by)) {
+        if (other == row || !covers.test(other, row)) {
+          continue;
+        }
+        boolean alike =
+            type.isInstance(other)
+                && by.isInstance(row)
+                && covers.test(by.cast(row), type.cast(other));
+        if (answersFor(other, row, alike)) {
+          others.add(other);
+        } else if (rows.sameLayer(row, other) && !alike && type != TaskRow.class) {
+          masked(row, other);
+        }
+      }
+      addsNothing(row, others);
+    }
+  }
+
+  /**
+   * Whether a row of another layer makes a row of an overlay needless: one of the editions, one of
+   * a law for a policy, and of two overlays of one sort the stricter, or else the first by name.
+   */
+  private boolean answersFor(Row other, Row row, boolean alike) {
+    Optional<Overlay> above = rows.overlay(row);
+    Optional<Overlay> below = rows.overlay(other);
+    if (above.isEmpty() || below.isEmpty()) {
+      return above.isPresent();
+    }
+    int order = above.get().kind().compareTo(below.get().kind());
+    int byName = above.get().id().compareTo(below.get().id());
+    return order > 0 || (order == 0 && byName != 0 && (!alike || byName > 0));
+  }
+
+  private void addsNothing(Row row, List<Row> others) {
+    if (!others.isEmpty()) {
+      String origins =
+          others.stream()
+              .map(other -> other.provenance().origin().value())
+              .distinct()
+              .sorted()
+              .collect(Collectors.joining(" and "));
+      flaws.add(
+          FlawKind.ADDS_NOTHING,
+          place(row),
+          "asks for no more than " + origins + " where the row applies",
+          "a row that asks for something of its own",
+          Stream.concat(Stream.of(row), others.stream()).toArray(Row[]::new));
+    }
+  }
+
+  private void masked(Row row, Row by) {
+    flaws.add(
+        FlawKind.MASKED,
+        place(row),
+        by.key() + " asks for at least as much as this row, and applies wherever it does",
+        "a row that asks for something of its own",
+        row,
+        by);
+  }
+
+  private static String place(Row row) {
+    return String.join(" ", row.canonical().subList(0, Math.min(4, row.canonical().size())));
+  }
+
+  private void defects() {
+    Map<CellAudit.Cell, List<DefectRow>> cells = CellAudit.cells(rows.of(DefectRow.class));
+    cells.forEach(
+        (cell, each) ->
+            each.stream()
+                .filter(row -> !rows.isOfTheEditions(row))
+                .forEach(row -> defect(row, each)));
+  }
+
+  /** Needless if for each extent that it holds another asks for as much, be it another for each. */
+  private void defect(DefectRow row, List<DefectRow> cell) {
+    List<DefectRow> others =
+        cell.stream()
+            .filter(other -> RowsInOrder.standsInFor(other, row))
+            .filter(other -> answersFor(other, row, RowsInOrder.standsInFor(row, other)))
+            .toList();
+    List<Extent> held =
+        EdgeExtents.of(cell.stream().map(DefectRow::band)).stream()
+            .filter(row.band()::holds)
+            .toList();
+    if (measuredAnyway(row.band(), others)
+        && held.stream()
+            .allMatch(extent -> others.stream().anyMatch(other -> other.band().holds(extent)))) {
+      addsNothing(
+          row,
+          others.stream()
+              .<Row>map(other -> other)
+              .filter(
+                  other ->
+                      held.stream().anyMatch(extent -> ((DefectRow) other).band().holds(extent)))
+              .toList());
+    }
+  }
+
+  /** A row that tells extents asks that they be measured, whatever else it asks for. */
+  private static boolean measuredAnyway(Band band, List<DefectRow> others) {
+    return band.kind() == ExtentKind.PRESENCE
+        || others.stream().map(DefectRow::band).anyMatch(other -> tellsAlike(other, band));
+  }
+
+  private static boolean tellsAlike(Band one, Band other) {
+    return one.kind() == other.kind()
+        && (!(one instanceof Band.Grades mine && other instanceof Band.Grades theirs)
+            || mine.scale() == theirs.scale());
+  }
+
+  private static boolean asOften(IntervalRow often, IntervalRow rare) {
+    return often.inspection() == rare.inspection()
+        && often.element() == rare.element()
+        && often.use() == rare.use()
+        && often.firstMonths() <= rare.firstMonths()
+        && often.firstMonthsWithCbrnOption() <= rare.firstMonthsWithCbrnOption()
+        && often.repeatMonths() <= rare.repeatMonths();
+  }
+
+  /** An interval is kept as a task that is due once in each, but for the wearer's look. */
+  private static boolean asOften(IntervalRow often, TaskRow rare) {
+    return often.inspection() != InspectionKind.ROUTINE
+        && rare.doneBy().equals(new DoneBy.Inspected(often.inspection()))
+        && often.element() == rare.element()
+        && often.use() == rare.use()
+        && rare.timing() instanceof Timing.Every every
+        && every.start() == Start.IN_SERVICE
+        && every.times() == 1
+        && often.firstMonths() <= every.firstMonths()
+        && often.firstMonthsWithCbrnOption() <= every.firstMonths()
+        && often.repeatMonths() <= every.withinMonths();
+  }
+
+  private static boolean asYoung(AgeLimitRow young, AgeLimitRow old) {
+    return young.element() == old.element()
+        && young.use() == old.use()
+        && young.layer().equals(old.layer())
+        && young.limit() instanceof AgeLimit.Years one
+        && old.limit() instanceof AgeLimit.Years other
+        && one.years() <= other.years();
+  }
+
+  private static boolean asEarly(ForbidRow early, ForbidRow late) {
+    return early.task() == late.task()
+        && early.entity() == late.entity()
+        && (early.from().isEmpty()
+            || late.from().filter(from -> !from.isBefore(early.from().get())).isPresent());
+  }
+
+  /** A share of what was measured when new compares with no requirement for new material. */
+  private static boolean asMuch(UsedGearRow more, UsedGearRow less) {
+    return (more.percent().isPresent() && less.percent().isPresent())
+        ? more.percent().get().compareTo(less.percent().get()) >= 0
+        : more.percent().equals(less.percent());
+  }
+
+  private static boolean asLong(RetentionRow longer, RetentionRow shorter) {
+    return longer.policy().start() == shorter.policy().start()
+        && longer.policy().years() >= shorter.policy().years();
+  }
+
+  private void forbidden() {
+    for (ForbidRow row : rows.of(ForbidRow.class)) {
+      List<PermissionRow> of =
+          rows.of(PermissionRow.class).stream().filter(each -> each.task() == row.task()).toList();
+      if (!of.isEmpty() && of.stream().noneMatch(each -> each.entity() == row.entity())) {
+        flaws.add(
+            FlawKind.ADDS_NOTHING,
+            place(row),
+            "forbids what no row permits",
+            "a row that asks for something of its own",
+            row);
+      }
+    }
+  }
+}

@@ -1,0 +1,155 @@
+package org.ensemblerules.audited;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.ensemblerules.audit.AuditReport;
+import org.ensemblerules.audit.Flaw;
+import org.ensemblerules.audit.FlawKind;
+import org.ensemblerules.source.EditionId;
+import org.ensemblerules.tables.OverlayFile;
+import org.ensemblerules.tables.OverlayJson;
+import org.ensemblerules.tables.SetAudit;
+import org.ensemblerules.tables.ShippedOverlays;
+import org.ensemblerules.tables.ShippedRules;
+import org.ensemblerules.tables.ShippedTables;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Every shipped rule set stays sound with each shipped overlay, and with that of the example. */
+class LaidOverAuditTest {
+  private static final LocalDate AS_OF = LocalDate.of(2026, 11, 25);
+  private static final Map<EditionId, AuditReport> ALONE =
+      SetAudit.of(ShippedTables.files(), AS_OF).editions();
+
+  static Stream<List<String>> overlays() {
+    List<String> shipped =
+        ShippedOverlays.all().stream().map(file -> file.overlay().id().value()).toList();
+    return Stream.of(
+            shipped.stream().map(List::of),
+            Stream.of(shipped, List.of("EXAMPLETON"), List.of("EXAMPLETON", "WASHINGTON")))
+        .flatMap(each -> each);
+  }
+
+  private static OverlayFile file(String name) {
+    return name.equals("EXAMPLETON")
+        ? read(example())
+        : ShippedOverlays.of(new EditionId(name)).orElseThrow();
+  }
+
+  private static String example() {
+    Path file = Path.of("..", "examples", "department", "overlays", "exampleton.json");
+    try {
+      return Files.readString(file);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static OverlayFile read(String text) {
+    return OverlayJson.read("exampleton.json", text).orElseThrow();
+  }
+
+  private static SetAudit.Outcome audit(OverlayFile... files) {
+    return SetAudit.of(ShippedTables.files(), List.of(files), AS_OF);
+  }
+
+  /** What is found with the overlays and not without them, whatever the edition. */
+  private static List<Flaw> added(SetAudit.Outcome outcome) {
+    assertThat(outcome.refused()).isEmpty();
+    assertThat(outcome.editions()).containsOnlyKeys(ALONE.keySet());
+    return outcome.editions().entrySet().stream()
+        .flatMap(
+            each ->
+                each.getValue().flaws().stream()
+                    .filter(
+                        flaw ->
+                            !ALONE
+                                .getOrDefault(each.getKey(), each.getValue())
+                                .flaws()
+                                .contains(flaw)))
+        .toList();
+  }
+
+  // New Jersey and New Mexico ask for one inspection a year, as the editions do; all that the audit
+  // adds is the note that they ask for no more.
+  @ParameterizedTest
+  @MethodSource("overlays")
+  void isSoundAndWhatIsNotedIsKnown(List<String> names) {
+    SetAudit.Outcome outcome =
+        audit(names.stream().map(LaidOverAuditTest::file).toArray(OverlayFile[]::new));
+    assertThat(outcome.isSound()).isTrue();
+    List<Flaw> added = added(outcome);
+    assertThat(added).extracting(Flaw::kind).allMatch(FlawKind.ADDS_NOTHING::equals);
+    Set<String> needless =
+        added.stream()
+            .map(flaw -> flaw.rows().get(0).value().split("/", 2)[0])
+            .collect(Collectors.toSet());
+    assertThat(needless)
+        .containsExactlyInAnyOrderElementsOf(
+            Stream.of("NEW_JERSEY", "NEW_MEXICO")
+                .filter(names::contains)
+                .map(name -> name.toLowerCase(Locale.ROOT).replace('_', '-'))
+                .flatMap(
+                    name ->
+                        Stream.of(name + "-yearly-inspection", name + "-yearly-inspection-covers"))
+                .toList());
+    for (Map.Entry<EditionId, AuditReport> each : outcome.editions().entrySet()) {
+      assertThat(each.getValue().proved())
+          .isEqualTo(ALONE.getOrDefault(each.getKey(), each.getValue()).proved());
+    }
+  }
+
+  @Test
+  void whatIsPlantedInTheExampleIsFound() {
+    String good = example();
+    assertThat(found(good.replace("\"limit\": {\"years\": 8}", "\"limit\": {\"years\": 10}")))
+        .containsExactly(FlawKind.ADDS_NOTHING);
+    assertThat(found(good.replace("\"2027-12-31\"", "\"2026-01-31\"")))
+        .containsOnly(FlawKind.PAST_REVIEW);
+    assertThat(
+            found(
+                good.replace(
+                    "\"by\": [\"ORGANIZATION\", \"VERIFIED_INDEPENDENT_SERVICE_PROVIDER\"]",
+                    "\"by\": [\"INDEPENDENT_SERVICE_PROVIDER\"]")))
+        .containsExactly(FlawKind.GAP);
+    assertThat(found(good.replace("[\"HELMET\"], \"uses\"", "[\"COAT\"], \"uses\"")))
+        .containsExactly(FlawKind.UNREACHABLE);
+    assertThat(found(good.replace("\"grades\": [\"SEVERE\"]", "\"grades\": [\"SLIGHT\"]")))
+        .containsExactly(FlawKind.SEVERITY_FALLS);
+  }
+
+  private static Set<FlawKind> found(String text) {
+    assertThat(text).isNotEqualTo(example());
+    return added(audit(read(text))).stream().map(Flaw::kind).collect(Collectors.toSet());
+  }
+
+  @Test
+  void whatCannotBeLaidIsReportedForItsEdition() {
+    SetAudit.Outcome outcome = audit(read(example().replace("{\"years\": 8}", "{\"years\": 12}")));
+    assertThat(outcome.refused()).isEmpty();
+    assertThat(outcome.isSound()).isFalse();
+    assertThat(outcome.editions().get(ShippedRules.DEFAULT_EDITION))
+        .satisfies(
+            report ->
+                assertThat(report.faults())
+                    .singleElement()
+                    .satisfies(
+                        flaw -> {
+                          assertThat(flaw.kind()).isEqualTo(FlawKind.UNREADABLE);
+                          assertThat(flaw.places())
+                              .containsExactly("exampleton.json#/ageLimits/0/limit");
+                        }));
+  }
+}
