@@ -19,6 +19,7 @@ import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.EntityKind;
+import org.ensemblerules.effect.ForbidRow;
 import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.effect.Scope;
 import org.ensemblerules.effect.Task;
@@ -242,6 +243,35 @@ class LayeredAuditTest {
                             EnumSet.of(EntityKind.VERIFIED_INDEPENDENT_SERVICE_PROVIDER)),
                         every(12)))))
         .isEmpty();
+  }
+
+  @Test
+  void anIntervalIsHeldAgainstADutyByBothItsFirstTimes() {
+    DoneBy opened = new DoneBy.Inspected(InspectionKind.COMPLETE_LINER);
+    Timing sooner = new Timing.Every(Start.IN_SERVICE, 24, 1, 12);
+    // The interval gives 36 months to the first where there is no option, the duty 24 to all.
+    assertThat(added(law.law(law.task(ElementKind.COAT, opened, sooner)))).isEmpty();
+  }
+
+  @Test
+  void ofTwoThatForbidTheSameTheLaterIsNeedless() {
+    Overlay later = law.law(forbidden(law, "2024-01-01"));
+    assertThat(keys(only(FlawKind.ADDS_NOTHING, later, other.law(forbidden(other, "2023-01-01")))))
+        .containsExactly("law/1", "other_law/1");
+    assertThat(added(later, policy.policy(forbidden(policy, "2023-06-01")))).isEmpty();
+    assertThat(
+            keys(
+                only(
+                    FlawKind.ADDS_NOTHING,
+                    later,
+                    Layering.of("AGAIN").policy(forbidden(Layering.of("AGAIN"), "2024-01-01")))))
+        .containsExactly("again/1", "law/1");
+  }
+
+  private static ForbidRow forbidden(Layering layer, String from) {
+    ForbidRow row = layer.forbid(Task.BASIC_REPAIR, EntityKind.ORGANIZATION);
+    return new ForbidRow(
+        row.provenance(), row.task(), row.entity(), Optional.of(LocalDate.parse(from)));
   }
 
   @Test
