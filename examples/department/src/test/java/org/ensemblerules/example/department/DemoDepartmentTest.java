@@ -88,9 +88,7 @@ class DemoDepartmentTest {
     reasons(VERDICTS).forEach(reason -> missing.remove(reason.kind()));
     assertThat(missing)
         .containsExactlyInAnyOrder(
-            ReasonKind.EDITION_NOT_IN_FORCE,
-            ReasonKind.LIMIT_LOOSENED,
-            ReasonKind.LIMIT_TIGHTENED);
+            ReasonKind.EDITION_NOT_IN_FORCE, ReasonKind.LIMIT_LOOSENED, ReasonKind.LIMIT_TIGHTENED);
   }
 
   /** Test reports, in newtons and in pounds of force, come to each outcome. */
