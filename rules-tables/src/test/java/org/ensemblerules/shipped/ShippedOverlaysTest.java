@@ -29,12 +29,14 @@ import org.ensemblerules.history.History;
 import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.Row;
+import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.Seen;
 import org.ensemblerules.tables.OverlayFile;
 import org.ensemblerules.tables.OverlayJson;
@@ -291,6 +293,55 @@ class ShippedOverlaysTest {
         .layer(LayerKind.OUTER_SHELL, label)
         .layer(LayerKind.LINER_SYSTEM, label)
         .build();
+  }
+
+  /** Else a limit that an overlay adds could take the contradiction away. */
+  @Test
+  void theLogOfAWashDoesNotSayWhatAnInspectionFound() {
+    EditionId edition = ShippedEditions.EDITION_2020;
+    RuleSet rules = ShippedEditions.rules(edition);
+    LocalDate day = ShippedGear.AS_OF;
+    RowKey event = new RowKey("garment-routine-event/COAT/STRUCTURAL");
+    Inspection clear =
+        ShippedGear.inspection(rules, InspectionKind.ROUTINE, COAT, MarkedDate.of(day)).build();
+    Inspection.Builder found =
+        Inspection.builder(clear.kind(), clear.occasion(), clear.on(), clear.by())
+            .gearClean(clear.gearClean())
+            .atHand(clear.atHand());
+    clear
+        .outcomes()
+        .forEach(
+            each ->
+                found.outcome(
+                    each.criterion(),
+                    each.criterion().equals(event) ? Outcome.FOUND : each.outcome()));
+    List<Event> events = new ArrayList<>(ShippedGear.events(rules, COAT));
+    events.add(
+        new Event.Cleaned(
+            When.on(MarkedDate.of(day)),
+            CleaningKind.ADVANCED,
+            ShippedGear.permitted(rules, Task.ADVANCED_CLEANING),
+            Set.of(),
+            Optional.of(
+                WashRecord.builder()
+                    .waterTemperature(Quantity.of("60", Unit.DEGREE_CELSIUS))
+                    .build()),
+            Set.of()));
+    Verdict verdict =
+        Assess.assess(
+            rules,
+            Assessment.builder(ShippedGear.element(rules, COAT).build())
+                .history(History.of(events))
+                .inspection(found.build())
+                .build(),
+            day);
+    assertThat(verdict.findings())
+        .anyMatch(finding -> finding.defect() == DefectKind.OVERHEATED_IN_WASHING);
+    assertThat(verdict.reasons())
+        .anyMatch(
+            reason ->
+                reason.kind() == ReasonKind.CONTRADICTION
+                    && reason.seen().contains("no finding says what"));
   }
 
   @Test
