@@ -207,5 +207,16 @@ class RepairOrdersTest {
     assertThat(order.text())
         .isEqualTo("liner opened for its inspection at FABRIC@THERMAL_LINER: basic repair");
     assertThat(orders(opened).closeLiner(COAT, People.WEARER, FitGear.AS_OF).granted()).isFalse();
+    assertThat(orders(opened).closeLiner(COAT).orders()).hasSize(1);
+    RepairLimitRow other =
+        RepairLimitTableTest.row(
+            "FABRIC@THERMAL_LINER", new RepairSubject.AnyDamage(), RepairLevel.ADVANCED_REPAIR);
+    assertThat(orders(opened, other).closeLiner(COAT).level()).isEqualTo(RepairLevel.BASIC_REPAIR);
+    for (Element another :
+        List.of(
+            FitGear.element(ElementKind.HELMET).build(),
+            Element.builder(COAT.id(), ElementKind.COAT, Use.PROXIMITY).build())) {
+      assertThat(orders(opened).closeLiner(another).level()).isEqualTo(RepairLevel.DECIDE_FIRST);
+    }
   }
 }

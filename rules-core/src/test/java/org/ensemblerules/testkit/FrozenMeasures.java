@@ -40,15 +40,15 @@ import org.ensemblerules.strength.StrengthTables;
 import org.ensemblerules.strength.TestMethod;
 
 /** Under what conditions, within what limits, against what requirements: invented numbers. */
-final class FrozenMeasures {
+public final class FrozenMeasures {
   /** The product edition of the requirement. */
-  static final EditionId PRODUCT = new EditionId("FROZEN_PRODUCT");
+  public static final EditionId PRODUCT = new EditionId("FROZEN_PRODUCT");
 
   /** The method of the requirement; it destroys its specimens. */
-  static final TestMethod STRIP = new TestMethod("FROZEN_STRIP");
+  public static final TestMethod STRIP = new TestMethod("FROZEN_STRIP");
 
   /** The part that the requirement is for. */
-  static final Site SHELL = Site.of(Part.FABRIC, LayerKind.OUTER_SHELL);
+  public static final Site SHELL = Site.of(Part.FABRIC, LayerKind.OUTER_SHELL);
 
   /** The check that counts only under conditions. */
   static final Check LAMP = Check.LIGHT_THROUGH_LINER;

@@ -160,6 +160,35 @@ class CareVerdictsTest {
   }
 
   @Test
+  void onlyThePassOfTheVeryCheckByWhoeverMayCounts() {
+    GearCase dusty =
+        met(HELMET, Exposure.ASBESTOS)
+            .with(passed("2024-06-11", Check.EXPERT_EVALUATION))
+            .with(cleaned("2024-06-12", CleaningKind.SPECIALISED));
+    Task clearing = FrozenRules.rules().tables().checks().row(Check.CONTAMINATION_CLEARANCE).task();
+    Doer permitted = People.permitted(clearing);
+    for (Event.Checked other :
+        List.of(
+            clearance("2024-06-13", CheckResult.PASSED, People.WEARER),
+            clearance("2024-06-13", CheckResult.FAILED, permitted),
+            clearance("2024-06-13", CheckResult.VOID, permitted),
+            clearance("2024-06-10", CheckResult.PASSED, permitted),
+            clearance("2024-06", CheckResult.PASSED, permitted),
+            clearance("2024-06-16", CheckResult.PASSED, permitted))) {
+      assertThat(effects(dusty.with(other)))
+          .as("%s", other)
+          .contains("EVALUATE by CONTAMINATION_CLEARANCE on ELEMENT");
+    }
+    assertThat(
+            dusty.with(clearance("2024-06-15", CheckResult.PASSED, permitted)).verdict().service())
+        .isEqualTo(Service.IN);
+  }
+
+  private static Event.Checked clearance(String date, CheckResult result, Doer by) {
+    return new Event.Checked(on(date), Check.CONTAMINATION_CLEARANCE, result, by, Set.of());
+  }
+
+  @Test
   void layersWashedApartCountTogether() {
     Doer by = People.permitted(Task.ADVANCED_CLEANING);
     GearCase soiled = met(COAT, Exposure.ORDINARY_SOILING);
