@@ -29,6 +29,8 @@ import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.People;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Orders by the frozen rules: tears up to 1 in are basic there, seams over 1 in advanced. */
 class RepairOrdersTest {
@@ -185,6 +187,46 @@ class RepairOrdersTest {
     assertThat(plan.orders().get(0).because())
         .contains("because of CHARRING at FABRIC@OUTER_SHELL");
     assertThat(plan.orders().get(0).task()).contains(Task.RETIREMENT);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    // Barrier and thermal liner may be one labelled layer; the shell is another.
+    "FABRIC@MOISTURE_BARRIER, FABRIC@THERMAL_LINER, NOT_REPAIRABLE",
+    "FABRIC@THERMAL_LINER, FABRIC@MOISTURE_BARRIER, NOT_REPAIRABLE",
+    "FABRIC@OUTER_SHELL, SEAM_MAJOR_A@OUTER_SHELL, NOT_REPAIRABLE",
+    "FABRIC@OUTER_SHELL, FABRIC@THERMAL_LINER, BASIC_REPAIR",
+    "FABRIC@MOISTURE_BARRIER, FABRIC@OUTER_SHELL, BASIC_REPAIR"
+  })
+  void aLayerThatLeavesTakesAlongWhatMayBeOfIt(String charred, String torn, RepairLevel level) {
+    DefectKind small = torn.startsWith("SEAM") ? DefectKind.BROKEN_STITCHING : DefectKind.TEAR;
+    RepairPlan plan =
+        orders()
+            .plan(
+                COAT,
+                List.of(
+                    found("F1", charred, DefectKind.CHARRING, new Extent.NotMeasured()),
+                    found("F2", torn, small, inches("0.5"))));
+    assertThat(plan.orders().get(0).level()).isEqualTo(RepairLevel.NOT_REPAIRABLE);
+    assertThat(plan.orders().get(1).level()).isEqualTo(level);
+    assertThat(plan.orders().get(1).because().isPresent())
+        .isEqualTo(level == RepairLevel.NOT_REPAIRABLE);
+  }
+
+  @Test
+  void nothingIsRepairedWhileGearIsPreserved() {
+    Finding hurt =
+        found("F0", "WHOLE_ELEMENT", DefectKind.INJURY_TO_WEARER, new Extent.NotMeasured());
+    RepairPlan plan = orders().plan(COAT, List.of(tear("0.5"), hurt));
+    assertThat(plan.orders())
+        .hasSize(2)
+        .allSatisfy(
+            order -> {
+              assertThat(order.level()).isEqualTo(RepairLevel.DECIDE_FIRST);
+              assertThat(order.decidedBy()).contains(Check.INCIDENT_RELEASE);
+            });
+    assertThat(plan.orders().get(1).because()).contains("because of " + hurt.text());
+    assertThat(plan.granted()).isFalse();
   }
 
   @Test
