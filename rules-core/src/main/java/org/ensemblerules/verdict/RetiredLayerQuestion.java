@@ -12,6 +12,7 @@ import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
@@ -19,8 +20,8 @@ import org.ensemblerules.history.Event;
 
 /**
  * Is a layer that was retired still in the element? It never returns, so what is in its place now
- * must be shown to be another: by another identification, or by a date of manufacture after it
- * left.
+ * must be shown to be another: by a label that can be read in full and has another identification,
+ * or a date of manufacture after it left.
  */
 final class RetiredLayerQuestion {
   private enum Same {
@@ -90,27 +91,30 @@ final class RetiredLayerQuestion {
   }
 
   private static Same same(Event.LayerRetired gone, Label inItsPlace) {
-    Optional<String> one = gone.identification().map(RetiredLayerQuestion::bare);
-    Optional<String> two = inItsPlace.identification().map(RetiredLayerQuestion::bare);
-    boolean told = one.isPresent() && two.isPresent();
-    if (told && one.equals(two)) {
-      return Same.YES;
-    }
+    Optional<String> one = gone.identification().flatMap(RetiredLayerQuestion::bare);
+    Optional<String> two = inItsPlace.identification().flatMap(RetiredLayerQuestion::bare);
     Optional<LocalDate> made = inItsPlace.manufactured().earliest();
     Optional<LocalDate> left = gone.when().date().latest();
+    boolean told = one.isPresent() && two.isPresent();
+    boolean alike = told && one.equals(two);
     boolean madeSince = made.isPresent() && left.isPresent() && made.get().isAfter(left.get());
-    return told || madeSince ? Same.NO : Same.NOT_SHOWN;
+    if (alike && !madeSince) {
+      return Same.YES;
+    }
+    // A label that cannot be read in full may say something else than it seems to.
+    boolean readable = inItsPlace.legibility() == Legibility.READABLE;
+    return readable && !alike && (told || madeSince) ? Same.NO : Same.NOT_SHOWN;
   }
 
-  /** Hyphens, spaces and case make no other layer. */
-  private static String bare(String identification) {
+  /** Hyphens, spaces and case make no other layer; without letters and digits nothing is said. */
+  private static Optional<String> bare(String identification) {
     StringBuilder bare = new StringBuilder();
     identification
         .codePoints()
         .filter(Character::isLetterOrDigit)
         .map(Character::toUpperCase)
         .forEach(bare::appendCodePoint);
-    return bare.toString();
+    return Optional.of(bare.toString()).filter(text -> !text.isEmpty());
   }
 
   private static Reason notShown(Event.LayerRetired gone, LayerKind place) {

@@ -11,6 +11,7 @@ import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.When;
@@ -34,7 +35,7 @@ class RetiredLayerVerdictsTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"Lot 1, 2024-02-01", "LOT-1, 2024-02-01", "lot1, UNKNOWN", "Lot 1, 2019-01-01"})
+  @CsvSource({"Lot 1, 2024-02-01", "LOT-1, 2024-02-01", "lot1, UNKNOWN", "Lot 1, 2020-03-01"})
   void theSameLayerLeavesServiceAgain(String identification, String date) {
     GearCase given = COAT.with(retired(LayerKind.LINER_SYSTEM, identification, date));
     assertThat(given.verdict().reasons())
@@ -89,6 +90,45 @@ class RetiredLayerVerdictsTest {
                 + " is another");
     assertThat(reason.effect().text()).isEqualTo("EVALUATE by IDENTIFICATION on LAYER");
     assertThat(reason.site()).hasToString("LABEL@LINER_SYSTEM");
+  }
+
+  @Test
+  void aLabelThatCannotBeReadInFullShowsNoOther() {
+    for (Legibility legibility : Legibility.values()) {
+      GearCase given =
+          COAT.with(coat(FitGear.label().identification("Lot 2").legibility(legibility).build()))
+              .with(retired(LayerKind.LINER_SYSTEM, "Lot 1", "2024-02-01"));
+      assertThat(
+              given.verdict().reasons().stream()
+                  .anyMatch(reason -> reason.seen().contains("it is not shown")))
+          .as("%s", legibility)
+          .isEqualTo(legibility != Legibility.READABLE);
+    }
+  }
+
+  /** A date that contradicts the identification retires nothing and clears nothing. */
+  @Test
+  void theSameIdentificationMadeAfterTheOtherLeftIsIdentifiedFirst() {
+    Reason reason =
+        COAT
+            .with(retired(LayerKind.LINER_SYSTEM, "Lot 1", "2019-01-01"))
+            .verdict()
+            .reasons()
+            .stream()
+            .filter(each -> each.kind() == ReasonKind.LABEL_UNKNOWN)
+            .findFirst()
+            .orElseThrow();
+    assertThat(reason.effect().text()).isEqualTo("EVALUATE by IDENTIFICATION on LAYER");
+  }
+
+  @Test
+  void aDashIdentifiesNothing() {
+    Reason reason =
+        onlyReason(
+            COAT.with(coat(FitGear.label().identification("--").build()))
+                .with(retired(LayerKind.LINER_SYSTEM, "-", "2024-02-01")),
+            ReasonKind.LABEL_UNKNOWN);
+    assertThat(reason.seen()).contains("it is not shown");
   }
 
   @Test

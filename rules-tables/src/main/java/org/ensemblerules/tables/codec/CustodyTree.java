@@ -19,8 +19,6 @@ import org.ensemblerules.tables.json.ValueReaders;
 
 /** The JSON form of what was recorded of an element under custody, and of what that shows. */
 public final class CustodyTree {
-  private static final int LAST_IN_DAY = 10_000;
-
   private CustodyTree() {}
 
   /** Reads what is asked. */
@@ -65,19 +63,13 @@ public final class CustodyTree {
 
   private static Optional<When> taken(JsonCursor at) {
     ObjectCursor object = at.object();
-    Optional<When> when = when(object);
+    Optional<When> when = WhenJson.read(object);
     return object.make(when::orElseThrow);
-  }
-
-  private static Optional<When> when(ObjectCursor object) {
-    Optional<MarkedDate> on = object.required("on", ValueReaders::markedDate);
-    Optional<Integer> order = object.optional("orderInDay", value -> value.integer(1, LAST_IN_DAY));
-    return on.map(date -> new When(date, order.orElse(0)));
   }
 
   private static Optional<Handover> handover(JsonCursor at) {
     ObjectCursor object = at.object();
-    Optional<When> when = when(object);
+    Optional<When> when = WhenJson.read(object);
     Optional<String> from = object.required("from", CustodyTree::name);
     Optional<String> to = object.required("to", CustodyTree::name);
     return object.make(

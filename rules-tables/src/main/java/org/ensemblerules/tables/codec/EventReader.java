@@ -34,7 +34,6 @@ import org.ensemblerules.tables.json.ValueReaders;
 
 /** Reads events. */
 final class EventReader {
-  private static final int LAST_IN_DAY = 10_000;
   private static final When ANY_TIME = When.on(MarkedDate.unknown());
 
   private EventReader() {}
@@ -51,11 +50,11 @@ final class EventReader {
     return switch (name) {
       case ISSUED -> issued(event);
       case RETURNED -> {
-        Optional<When> when = when(event);
+        Optional<When> when = WhenJson.read(event);
         yield event.make(() -> new Event.Returned(when.orElseThrow()));
       }
       case USED -> {
-        Optional<When> when = when(event);
+        Optional<When> when = WhenJson.read(event);
         yield event.make(() -> new Event.Used(when.orElseThrow()));
       }
       case INSPECTED -> inspected(event);
@@ -68,7 +67,7 @@ final class EventReader {
       case TESTED -> tested(event);
       case REPAIRED -> repaired(event);
       case EXPOSED -> {
-        Optional<When> when = when(event);
+        Optional<When> when = WhenJson.read(event);
         Optional<Exposure> to = event.required("to", at -> at.enumOf(Exposure.class));
         yield event.make(() -> new Event.Exposed(when.orElseThrow(), to.orElseThrow()));
       }
@@ -76,7 +75,7 @@ final class EventReader {
       case MODIFIED -> modified(event);
       case TAKEN_OUT -> takenOut(event);
       case BACK_IN_SERVICE -> {
-        Optional<When> when = when(event);
+        Optional<When> when = WhenJson.read(event);
         yield event.make(() -> new Event.BackInService(when.orElseThrow()));
       }
       case RETIRED -> retired(event);
@@ -86,7 +85,7 @@ final class EventReader {
   }
 
   private static Optional<Event> issued(ObjectCursor event) {
-    Optional<When> when = when(event);
+    Optional<When> when = WhenJson.read(event);
     // Tried alone, so that a fault of the text is found beside one of the date; so below.
     Optional<String> holder =
         event.required(
@@ -96,12 +95,12 @@ final class EventReader {
 
   private static Optional<Event> inspected(ObjectCursor event) {
     Optional<Inspection> inspection = event.required("inspection", InspectionJson::read);
-    Optional<Integer> order = orderInDay(event);
+    Optional<Integer> order = WhenJson.orderInDay(event);
     return event.make(() -> new Event.Inspected(inspection.orElseThrow(), order.orElse(0)));
   }
 
   private static Optional<Event> cleaned(ObjectCursor event) {
-    Optional<When> when = when(event);
+    Optional<When> when = WhenJson.read(event);
     Optional<CleaningKind> kind = event.required("cleaning", at -> at.enumOf(CleaningKind.class));
     Optional<Doer> by = event.required("by", DoerJson::read);
     Optional<Set<FindingId>> answers = answers(event);
@@ -120,7 +119,7 @@ final class EventReader {
   }
 
   private static Optional<Event> checked(ObjectCursor event) {
-    Optional<When> when = when(event);
+    Optional<When> when = WhenJson.read(event);
     Optional<Check> check = event.required("check", at -> at.enumOf(Check.class));
     Optional<CheckResult> result = event.required("result", at -> at.enumOf(CheckResult.class));
     Optional<Doer> by = event.required("by", DoerJson::read);
@@ -147,7 +146,7 @@ final class EventReader {
   }
 
   private static Optional<Event> tested(ObjectCursor event) {
-    Optional<When> when = when(event);
+    Optional<When> when = WhenJson.read(event);
     Optional<EditionId> product = event.required("product", ValueReaders::editionId);
     Optional<TestReport> report = event.required("report", TestReportJson::read);
     Optional<Purpose> purpose = event.required("purpose", PurposeJson::read);
@@ -165,7 +164,7 @@ final class EventReader {
   }
 
   private static Optional<Event> repaired(ObjectCursor event) {
-    Optional<When> when = when(event);
+    Optional<When> when = WhenJson.read(event);
     Optional<RepairClass> repair = event.required("class", at -> at.enumOf(RepairClass.class));
     Optional<Boolean> replaced = event.optional("replaced", JsonCursor::bool);
     Optional<Doer> by = event.required("by", DoerJson::read);
@@ -181,7 +180,7 @@ final class EventReader {
   }
 
   private static Optional<Event> moved(ObjectCursor event) {
-    Optional<When> when = when(event);
+    Optional<When> when = WhenJson.read(event);
     Optional<Transfer> transfer = event.required("transfer", at -> at.enumOf(Transfer.class));
     Optional<String> to =
         event.required(
@@ -191,7 +190,7 @@ final class EventReader {
   }
 
   private static Optional<Event> modified(ObjectCursor event) {
-    Optional<When> when = when(event);
+    Optional<When> when = WhenJson.read(event);
     Optional<String> what =
         event.required(
             "what",
@@ -204,21 +203,21 @@ final class EventReader {
   }
 
   private static Optional<Event> takenOut(ObjectCursor event) {
-    Optional<When> when = when(event);
+    Optional<When> when = WhenJson.read(event);
     Optional<String> why =
         event.required("why", at -> at.parsed(text -> new Event.TakenOut(ANY_TIME, text).why()));
     return event.make(() -> new Event.TakenOut(when.orElseThrow(), why.orElseThrow()));
   }
 
   private static Optional<Event> retired(ObjectCursor event) {
-    Optional<When> when = when(event);
+    Optional<When> when = WhenJson.read(event);
     Optional<String> why =
         event.required("why", at -> at.parsed(text -> new Event.Retired(ANY_TIME, text).why()));
     return event.make(() -> new Event.Retired(when.orElseThrow(), why.orElseThrow()));
   }
 
   private static Optional<Event> layerRetired(ObjectCursor event) {
-    Optional<When> when = when(event);
+    Optional<When> when = WhenJson.read(event);
     Optional<LayerKind> layer = event.required("layer", at -> at.enumOf(LayerKind.class));
     Optional<String> identification =
         event
@@ -235,21 +234,11 @@ final class EventReader {
   }
 
   private static Optional<Event> disposed(ObjectCursor event) {
-    Optional<When> when = when(event);
+    Optional<When> when = WhenJson.read(event);
     Optional<String> method =
         event.required(
             "method", at -> at.parsed(text -> new Event.Disposed(ANY_TIME, text).method()));
     return event.make(() -> new Event.Disposed(when.orElseThrow(), method.orElseThrow()));
-  }
-
-  private static Optional<When> when(ObjectCursor event) {
-    Optional<MarkedDate> on = event.required("on", ValueReaders::markedDate);
-    Optional<Integer> order = orderInDay(event);
-    return on.map(date -> new When(date, order.orElse(0)));
-  }
-
-  private static Optional<Integer> orderInDay(ObjectCursor event) {
-    return event.optional("orderInDay", at -> at.integer(1, LAST_IN_DAY));
   }
 
   private static Optional<Set<FindingId>> answers(ObjectCursor event) {

@@ -5,7 +5,6 @@ import java.util.Set;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
 
 /** Writes events. */
 final class EventWriter {
@@ -22,7 +21,7 @@ final class EventWriter {
       Fields fields =
           named(EventName.INSPECTED)
               .put("inspection", InspectionJson.write(inspected.inspection()));
-      return order(fields, event.when()).node();
+      return WhenJson.order(fields, event.when()).node();
     } else if (event instanceof Event.Found found) {
       return named(EventName.FOUND).put("finding", FindingJson.write(found.finding())).node();
     } else if (event instanceof Event.Cleaned cleaned) {
@@ -90,11 +89,7 @@ final class EventWriter {
   }
 
   private static Fields dated(EventName name, Event event) {
-    return order(named(name).put("on", event.when().date()), event.when());
-  }
-
-  private static Fields order(Fields fields, When when) {
-    return when.orderInDay() == 0 ? fields : fields.put("orderInDay", when.orderInDay());
+    return WhenJson.write(named(name), event.when());
   }
 
   private static Fields done(Fields fields, Doer by, Set<FindingId> answers) {

@@ -2,13 +2,8 @@ package org.ensemblerules.example.department;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.PrintWriter;
-import java.util.LinkedHashSet;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import org.ensemblerules.example.department.report.CareText;
-import org.ensemblerules.example.department.report.CautionLines;
-import org.ensemblerules.gear.Element;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.CareJson;
 import picocli.CommandLine.Command;
@@ -39,21 +34,14 @@ final class CareCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     RuleSet rules = rulesOption.rules(spec);
-    PrintWriter out = spec.commandLine().getOut();
-    Set<Element> elements = new LinkedHashSet<>();
-    int bad =
-        file.each(
-            SAMPLE,
-            in,
-            spec.commandLine().getErr(),
-            CareJson::read,
-            request -> {
-              elements.add(request.element());
-              out.print(
-                  CareText.of(
-                      request, rules.careRoutes().route(request.element(), request.exposures())));
-            });
-    out.print(CautionLines.of(rules.tables().cautions(), elements));
-    return bad == 0 ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES;
+    return file.answer(
+        SAMPLE,
+        in,
+        spec,
+        rules,
+        CareJson::read,
+        CareJson.Request::element,
+        request ->
+            CareText.of(request, rules.careRoutes().route(request.element(), request.exposures())));
   }
 }

@@ -2,16 +2,11 @@ package org.ensemblerules.example.department;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.PrintWriter;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.LinkedHashSet;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
-import org.ensemblerules.example.department.report.CautionLines;
 import org.ensemblerules.example.department.report.CustodyText;
-import org.ensemblerules.gear.Element;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.CustodyJson;
 import picocli.CommandLine.Command;
@@ -52,22 +47,16 @@ final class CustodyCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     RuleSet rules = rulesOption.rules(spec);
     LocalDate day = asOf.orElseGet(() -> LocalDate.now(clock));
-    PrintWriter out = spec.commandLine().getOut();
-    Set<Element> elements = new LinkedHashSet<>();
-    int bad =
-        file.each(
-            SAMPLE,
-            in,
-            spec.commandLine().getErr(),
-            CustodyJson::read,
-            request -> {
-              elements.add(request.element());
-              out.print(
-                  CustodyText.of(
-                      request.element(),
-                      rules.tables().records().custodySteps().check(request.custody(), day)));
-            });
-    out.print(CautionLines.of(rules.tables().cautions(), elements));
-    return bad == 0 ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES;
+    return file.answer(
+        SAMPLE,
+        in,
+        spec,
+        rules,
+        CustodyJson::read,
+        CustodyJson.Request::element,
+        request ->
+            CustodyText.of(
+                request.element(),
+                rules.tables().records().custodySteps().check(request.custody(), day)));
   }
 }

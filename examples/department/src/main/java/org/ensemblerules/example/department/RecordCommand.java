@@ -2,16 +2,12 @@ package org.ensemblerules.example.department;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.PrintWriter;
 import java.time.Clock;
 import java.time.LocalDate;
-import java.util.LinkedHashSet;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
-import org.ensemblerules.example.department.report.CautionLines;
 import org.ensemblerules.example.department.report.RecordText;
-import org.ensemblerules.gear.Element;
+import org.ensemblerules.record.RecordFile;
 import org.ensemblerules.record.RetentionPolicy;
 import org.ensemblerules.record.RetentionStart;
 import org.ensemblerules.ruleset.RuleSet;
@@ -63,22 +59,15 @@ final class RecordCommand implements Callable<Integer> {
     RuleSet rules = rulesOption.rules(spec);
     LocalDate day = asOf.orElseGet(() -> LocalDate.now(clock));
     Optional<RetentionPolicy> policy = policy();
-    PrintWriter out = spec.commandLine().getOut();
-    Set<Element> elements = new LinkedHashSet<>();
-    int bad =
-        file.each(
-            SAMPLE,
-            in,
-            spec.commandLine().getErr(),
-            RecordFileJson::read,
-            one -> {
-              elements.add(one.element());
-              out.print(
-                  RecordText.of(
-                      one, rules.check(one, day), rules.tables().records().pfasLaws(), policy));
-            });
-    out.print(CautionLines.of(rules.tables().cautions(), elements));
-    return bad == 0 ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES;
+    return file.answer(
+        SAMPLE,
+        in,
+        spec,
+        rules,
+        RecordFileJson::read,
+        RecordFile::element,
+        one ->
+            RecordText.of(one, rules.check(one, day), rules.tables().records().pfasLaws(), policy));
   }
 
   private Optional<RetentionPolicy> policy() {

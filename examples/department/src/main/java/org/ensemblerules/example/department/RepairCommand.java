@@ -2,13 +2,8 @@ package org.ensemblerules.example.department;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.PrintWriter;
-import java.util.LinkedHashSet;
-import java.util.Set;
 import java.util.concurrent.Callable;
-import org.ensemblerules.example.department.report.CautionLines;
 import org.ensemblerules.example.department.report.RepairText;
-import org.ensemblerules.gear.Element;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.RepairJson;
 import picocli.CommandLine.Command;
@@ -39,19 +34,13 @@ final class RepairCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     RuleSet rules = rulesOption.rules(spec);
-    PrintWriter out = spec.commandLine().getOut();
-    Set<Element> elements = new LinkedHashSet<>();
-    int bad =
-        file.each(
-            SAMPLE,
-            in,
-            spec.commandLine().getErr(),
-            RepairJson::read,
-            request -> {
-              elements.add(request.element());
-              out.print(RepairText.of(request, request.plan(rules.repairOrders())));
-            });
-    out.print(CautionLines.of(rules.tables().cautions(), elements));
-    return bad == 0 ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES;
+    return file.answer(
+        SAMPLE,
+        in,
+        spec,
+        rules,
+        RepairJson::read,
+        RepairJson.Request::element,
+        request -> RepairText.of(request, request.plan(rules.repairOrders())));
   }
 }

@@ -9,11 +9,18 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashSet;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Function;
+import org.ensemblerules.example.department.report.CautionLines;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.JsonFault;
 import org.ensemblerules.tables.Loaded;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 
 /** What a command reads line by line: a file, the standard input, or the sample it comes with. */
@@ -53,6 +60,35 @@ final class RequestFile {
       }
     }
     return bad;
+  }
+
+  /**
+   * Answers each good line, ends with the cautions for all elements asked about, and returns the
+   * exit code.
+   */
+  <T> int answer(
+      String sample,
+      InputStream in,
+      CommandSpec spec,
+      RuleSet rules,
+      Reading<T> reading,
+      Function<T, Element> element,
+      Function<T, String> text)
+      throws IOException {
+    PrintWriter out = spec.commandLine().getOut();
+    Set<Element> elements = new LinkedHashSet<>();
+    int bad =
+        each(
+            sample,
+            in,
+            spec.commandLine().getErr(),
+            reading,
+            asked -> {
+              elements.add(element.apply(asked));
+              out.print(text.apply(asked));
+            });
+    out.print(CautionLines.of(rules.tables().cautions(), elements));
+    return bad == 0 ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES;
   }
 
   private BufferedReader open(String sample, InputStream in) throws IOException {

@@ -1,0 +1,38 @@
+package org.ensemblerules.tables.codec;
+
+import java.util.Optional;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.history.When;
+import org.ensemblerules.tables.json.ObjectCursor;
+import org.ensemblerules.tables.json.ValueReaders;
+
+/**
+ * The JSON form of when something happened: {@code on}, and {@code orderInDay} where it is told.
+ */
+final class WhenJson {
+  private static final int LAST_IN_DAY = 10_000;
+
+  private WhenJson() {}
+
+  /** Reads the fields of an object that say when. */
+  static Optional<When> read(ObjectCursor object) {
+    Optional<MarkedDate> on = object.required("on", ValueReaders::markedDate);
+    Optional<Integer> order = orderInDay(object);
+    return on.map(date -> new When(date, order.orElse(0)));
+  }
+
+  /** Reads the order alone, for what has its day elsewhere. */
+  static Optional<Integer> orderInDay(ObjectCursor object) {
+    return object.optional("orderInDay", at -> at.integer(1, LAST_IN_DAY));
+  }
+
+  /** Writes the fields into an object. */
+  static Fields write(Fields fields, When when) {
+    return order(fields.put("on", when.date()), when);
+  }
+
+  /** Writes the order alone, for what has its day elsewhere. */
+  static Fields order(Fields fields, When when) {
+    return when.orderInDay() == 0 ? fields : fields.put("orderInDay", when.orderInDay());
+  }
+}
