@@ -48,6 +48,6 @@ public final class MainClasses {
   }
 
   private static Path folder() {
-    return Path.of(System.getProperty("basedir", ""), "target", "classes");
+    return Path.of(System.getProperty("tests.main.classes", "target/classes"));
   }
 }

@@ -16,6 +16,7 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.Tuple;
 import net.jqwik.api.statistics.Statistics;
 import org.ensemblerules.care.Exposure;
+import org.ensemblerules.gates.FewestTries;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Contradiction.Kind;
 import org.ensemblerules.testkit.FitGear;
@@ -109,6 +110,7 @@ class ContradictionsProperties {
   }
 
   @Property
+  @FewestTries(300)
   void asAPlainWalkThroughTheDaysHasThem(
       @ForAll("lives") List<Integer> kinds, @ForAll Random random) {
     List<Event> events = dated(kinds);

@@ -24,6 +24,7 @@ import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.effect.Task;
+import org.ensemblerules.gates.FewestTries;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.GearModel;
 import org.ensemblerules.gear.Known;
@@ -137,6 +138,7 @@ class ManufacturersInstructionsProperties {
   }
 
   @Property
+  @FewestTries(100)
   void noOtherModelIsJudgedMoreMildly(
       @ForAll("washed") GearCase given, @ForAll("ofAnyModel") Overlay instructions) {
     GearModel model = instructions.rows().modelCareLimits().get(0).model();
@@ -164,6 +166,7 @@ class ManufacturersInstructionsProperties {
   }
 
   @Property
+  @FewestTries(200)
   void whatIsMilderNamesItsLayerAndTheRowReplaced(
       @ForAll("washed") GearCase given, @ForAll("ofModelA") Overlay instructions) {
     Verdict before = given.verdict();

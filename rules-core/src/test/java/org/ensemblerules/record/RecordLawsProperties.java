@@ -14,6 +14,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.Tuple;
 import net.jqwik.api.statistics.Statistics;
+import org.ensemblerules.gates.FewestTries;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.MarkedDate;
@@ -118,6 +119,7 @@ class RecordLawsProperties {
   }
 
   @Property(edgeCases = EdgeCasesMode.NONE)
+  @FewestTries(100)
   void onlyAnEventOfTheVeryItemTurnsPresentToMissing(
       @ForAll("files") Tuple.Tuple2<List<Event>, List<RecordNote>> file,
       @ForAll("events") Event added) {

@@ -14,6 +14,7 @@ import net.jqwik.api.PropertyDefaults;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.statistics.Statistics;
+import org.ensemblerules.gates.FewestTries;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
@@ -46,6 +47,7 @@ class DateArithmeticProperties {
   }
 
   @Property
+  @FewestTries(300)
   void firstAndLastDayAsJodaTimeHasThem(
       @ForAll("days") LocalDate made, @ForAll @IntRange(min = 1, max = 50) int years) {
     AgeAnswer.LeavesOn leaves = leaves(MarkedDate.of(made), years);

@@ -20,6 +20,7 @@ import net.jqwik.api.PropertyDefaults;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.statistics.Statistics;
+import org.ensemblerules.gates.FewestTries;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
@@ -83,6 +84,7 @@ class ScheduleLawsProperties {
   }
 
   @Property
+  @FewestTries(300)
   void recordingATaskDoneMovesItsNextToNoEarlierDay(
       @ForAll("coats") Kept kept,
       @ForAll("tables") List<TaskRow> rows,
@@ -170,6 +172,7 @@ class ScheduleLawsProperties {
   }
 
   @Property
+  @FewestTries(300)
   void whatIsOverdueIsMissedAndWhatComesIsNot(
       @ForAll("coats") Kept kept, @ForAll("rows") TaskRow row) {
     Assume.that(!(row.timing() instanceof Timing.After));

@@ -8,10 +8,12 @@ import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import net.jqwik.api.statistics.Statistics;
 import org.ensemblerules.defect.Extent;
+import org.ensemblerules.gates.FewestTries;
 import org.ensemblerules.verdict.ReasonKind;
 import org.ensemblerules.verdict.Service;
 import org.ensemblerules.verdict.Verdict;
@@ -26,6 +28,8 @@ class CasesAreHardProperties {
 
   // So many that the rarest reason is certain to be seen often enough, whatever the seed.
   @Property(tries = 10_000, edgeCases = EdgeCasesMode.NONE)
+  @FewestTries(10_000)
+  @Tag("slow")
   void bothAnswersAndEveryReasonOccur(@ForAll GearCase given) {
     Verdict verdict = given.verdict();
     Statistics.label("service").collect(verdict.service());
@@ -44,6 +48,8 @@ class CasesAreHardProperties {
   }
 
   @Property(tries = 3000, edgeCases = EdgeCasesMode.NONE)
+  @FewestTries(3000)
+  @Tag("slow")
   void hardInputsOccur(@ForAll GearCase given) {
     boolean unmeasured =
         given.findings().stream().anyMatch(found -> found.extent() instanceof Extent.NotMeasured);
