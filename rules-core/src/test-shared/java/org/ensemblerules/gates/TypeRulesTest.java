@@ -1,7 +1,9 @@
 package org.ensemblerules.gates;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
+@Tag("slow")
 class TypeRulesTest {
   @Test
   void exportedTypesShowOnlyJdkAndOwnTypes() {

@@ -12,9 +12,11 @@ import org.ensemblerules.architecture.fixtures.elsewhere.InputManager;
 import org.ensemblerules.architecture.fixtures.high.Stands;
 import org.ensemblerules.architecture.fixtures.low.ReadsUpwards;
 import org.ensemblerules.gates.TypeRules;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** A rule that cannot fail guards nothing: each is shown what it must report. */
+@Tag("slow")
 class RulesCanFailTest {
   private static final PackageOrder ORDER =
       new PackageOrder("org.ensemblerules.architecture.fixtures", List.of("low", "high"));

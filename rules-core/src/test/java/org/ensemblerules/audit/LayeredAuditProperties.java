@@ -33,7 +33,7 @@ import org.ensemblerules.verdict.Verdict;
 /** Whatever is laid over rules can be audited, and what the audit says of it holds. */
 @Domain(Cases.class)
 @Domain(DomainContext.Global.class)
-@PropertyDefaults(tries = 300, edgeCases = EdgeCasesMode.NONE)
+@PropertyDefaults(tries = 150, edgeCases = EdgeCasesMode.NONE)
 class LayeredAuditProperties {
   private static final RuleSet BASE = FrozenRules.rules();
   private static final AuditReport ALONE = Audit.of(BASE, FitGear.AS_OF);
@@ -93,7 +93,7 @@ class LayeredAuditProperties {
   }
 
   /** A row said to add nothing can go, and no verdict changes in what it asks for. */
-  @Property(tries = 1000)
+  @Property(tries = 300)
   void whatAddsNothingCanGo(
       @ForAll GearCase given, @ForAll("first") Overlay one, @ForAll("second") Overlay two) {
     List<Overlay> all = laid(one, two);

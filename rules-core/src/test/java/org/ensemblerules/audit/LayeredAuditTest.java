@@ -45,9 +45,11 @@ import org.ensemblerules.source.SourceId;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.Layering;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Overlays laid over the frozen rules: what the audit finds that it does not find without them. */
+@Tag("slow")
 class LayeredAuditTest {
   private static final LocalDate AS_OF = FitGear.AS_OF;
   private static final String SHELL = "FABRIC@OUTER_SHELL";

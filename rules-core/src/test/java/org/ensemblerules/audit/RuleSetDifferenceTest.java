@@ -38,6 +38,7 @@ import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.testkit.FrozenProvenance;
 import org.ensemblerules.testkit.FrozenRules;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What differs is told by what rows speak of, and which way it is stricter. */
@@ -50,6 +51,7 @@ class RuleSetDifferenceTest {
 
   /** A new kind of row fails here until it is said how it is compared. */
   @Test
+  @Tag("slow")
   void everyKindOfRowIsRead() {
     Set<String> kinds =
         MainClasses.all().stream()

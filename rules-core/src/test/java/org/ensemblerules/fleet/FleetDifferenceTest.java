@@ -23,6 +23,7 @@ import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Service;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What other rules cost a fleet: who leaves service, what is due sooner, who is retired. */
@@ -109,6 +110,7 @@ class FleetDifferenceTest {
 
   /** A million elements would do: each is read once and none is kept. */
   @Test
+  @Tag("slow")
   void aFleetIsReadOnceAsAStream() {
     Iterable<Assessment> stream = () -> Stream.generate(() -> FLEET.get(0)).limit(2000).iterator();
     FleetDifference difference = FleetDifference.between(NOW, NOW, stream, FitGear.AS_OF);

@@ -30,7 +30,7 @@ import org.ensemblerules.verdict.Service;
 /** Only a whole inspection, by somebody who may make it, returns anything to service. */
 @Domain(Cases.class)
 @Domain(DomainContext.Global.class)
-@PropertyDefaults(tries = 1000, edgeCases = EdgeCasesMode.NONE)
+@PropertyDefaults(tries = 500, edgeCases = EdgeCasesMode.NONE)
 class InspectionLawsProperties {
   @Property
   void withoutAnInspectionNothingIsIn(@ForAll GearCase given) {

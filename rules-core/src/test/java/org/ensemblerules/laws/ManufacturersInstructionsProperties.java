@@ -57,7 +57,7 @@ import org.ensemblerules.verdict.Service;
 import org.ensemblerules.verdict.Verdict;
 
 /** What a manufacturer says of one model bears on its washes, on that model's, and on no other. */
-@PropertyDefaults(tries = 500, edgeCases = EdgeCasesMode.NONE)
+@PropertyDefaults(tries = 300, edgeCases = EdgeCasesMode.NONE)
 class ManufacturersInstructionsProperties {
   private static final RuleSet BASE = FrozenRules.rules();
   private static final GearModel MODEL_A = new GearModel(FitGear.MAKER_NAME, "Model A");

@@ -35,7 +35,7 @@ import org.ensemblerules.verdict.Verdict;
 /** What an overlay adds takes nothing away, whatever it adds and in whatever order it comes. */
 @Domain(Cases.class)
 @Domain(DomainContext.Global.class)
-@PropertyDefaults(tries = 1000, edgeCases = EdgeCasesMode.NONE)
+@PropertyDefaults(tries = 400, edgeCases = EdgeCasesMode.NONE)
 class OverlayLawsProperties {
   @Provide
   Arbitrary<Overlay> first() {

@@ -32,7 +32,7 @@ import org.ensemblerules.verdict.Verdict;
 /** Once everything given has happened, mere time brings nothing back. */
 @Domain(Cases.class)
 @Domain(DomainContext.Global.class)
-@PropertyDefaults(tries = 1000, edgeCases = EdgeCasesMode.NONE)
+@PropertyDefaults(tries = 500, edgeCases = EdgeCasesMode.NONE)
 class TimeLawsProperties {
   private static final Set<ReasonKind> AGE = Set.of(ReasonKind.AGE_REACHED, ReasonKind.AGE_UNKNOWN);
 

@@ -37,7 +37,7 @@ import org.ensemblerules.verdict.Verdict;
 /** The trace of a verdict holds every row that it rests on, and no other matters. */
 @Domain(Cases.class)
 @Domain(DomainContext.Global.class)
-@PropertyDefaults(tries = 500, edgeCases = EdgeCasesMode.NONE)
+@PropertyDefaults(tries = 250, edgeCases = EdgeCasesMode.NONE)
 class TraceProperties {
   private static final List<Row> ALL = FrozenRules.rules().tables().rows();
 

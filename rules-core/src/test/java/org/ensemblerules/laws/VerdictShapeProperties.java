@@ -30,7 +30,7 @@ import org.ensemblerules.verdict.WayBack;
 /** The parts of a verdict agree with each other. */
 @Domain(Cases.class)
 @Domain(DomainContext.Global.class)
-@PropertyDefaults(tries = 1000, edgeCases = EdgeCasesMode.NONE)
+@PropertyDefaults(tries = 400, edgeCases = EdgeCasesMode.NONE)
 class VerdictShapeProperties {
   @Property
   void serviceAloneEqualsThatOfTheWholeVerdict(@ForAll GearCase given) {

@@ -19,6 +19,7 @@ import org.ensemblerules.measure.Unit;
 import org.ensemblerules.strength.Risk.Interval;
 import org.ensemblerules.strength.numeric.Normal;
 import org.ensemblerules.strength.numeric.StudentT;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Writes the table of all numbers checked against others: {@code target/outside-checks.csv}. */
@@ -35,6 +36,7 @@ class OutsideChecksTest {
   }
 
   @Test
+  @Tag("slow")
   void allAgree() throws IOException {
     measures();
     distributions();

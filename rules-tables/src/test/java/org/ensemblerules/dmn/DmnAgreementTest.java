@@ -23,6 +23,7 @@ import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.testkit.ShippedExtents;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -39,6 +40,7 @@ import org.kie.internal.io.ResourceFactory;
  * (org.kie:kie-dmn-core 10.1.0), on every part, defect and extent of every kind of element in every
  * use.
  */
+@Tag("slow")
 class DmnAgreementTest {
   static List<EditionId> editions() {
     return List.of(new EditionId("NFPA_1851_2008"), new EditionId("NFPA_1851_2020"));

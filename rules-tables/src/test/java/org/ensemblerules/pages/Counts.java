@@ -75,7 +75,7 @@ final class Counts {
     List<EditionTables> editions = Family.inOrder(tables);
     Markdown page = new Markdown("Tables");
     page.paragraph(
-            "Written from the table files by `mvn -pl rules-tables -am test -Ddocs.update=true`;"
+            "Written from the table files by `mvn -q -Ppages test`;"
                 + " a test fails when they differ. Nothing here is the text of a standard: every"
                 + " row is in our own words, with the basis it stands on.")
         .points(
@@ -99,8 +99,8 @@ final class Counts {
                 "[editions.md](editions.md): editions and when they took effect",
                 "[sources.md](sources.md): documents cited, and where they were seen"))
         .paragraph(
-            "No verdict rests on the tables of limits of repair, cleaning results, records, disposal,"
-                + " custody and laws; functions of their own answer from them.")
+            "No verdict rests on the tables of limits of repair, cleaning results, records,"
+                + " disposal, custody and laws; functions of their own answer from them.")
         .paragraph(
             "A row is one combination of element, use, part and the like. A family is what stands"
                 + " in a file: one entry for all combinations that say the same.")

@@ -26,7 +26,7 @@ import org.ensemblerules.verdict.Service;
 import org.ensemblerules.verdict.Verdict;
 
 /** The laws of the verdict hold under every shipped edition, for every kind of element. */
-@PropertyDefaults(tries = 1500, edgeCases = EdgeCasesMode.NONE)
+@PropertyDefaults(tries = 500, edgeCases = EdgeCasesMode.NONE)
 class ShippedLawsProperties {
   record Demanded(Effect effect, Site target) {}
 

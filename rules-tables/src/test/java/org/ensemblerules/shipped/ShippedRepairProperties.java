@@ -24,7 +24,7 @@ import org.ensemblerules.source.EditionId;
 import org.ensemblerules.testkit.ShippedArbitraries;
 
 /** The laws of repair orders hold under every shipped edition with a table of defects. */
-@PropertyDefaults(tries = 1500, edgeCases = EdgeCasesMode.NONE)
+@PropertyDefaults(tries = 500, edgeCases = EdgeCasesMode.NONE)
 class ShippedRepairProperties {
   record Case(Element element, List<Finding> findings) {}
 

@@ -9,6 +9,7 @@ import org.apache.commons.math3.distribution.TDistribution;
 import org.apache.commons.math3.special.Erf;
 import org.apache.commons.math3.special.Gamma;
 import org.ensemblerules.measure.Examples;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Against commons-math3 3.6.1, commons-statistics 1.2 and printed tables. */
@@ -132,6 +133,7 @@ class DistributionsTest {
 
   /** CMH-17-1G tables for n = 2 to 137, both coverages. */
   @Test
+  @Tag("slow")
   void toleranceFactorsOfTheHandbook() {
     List<List<String>> lines = Examples.read(DistributionsTest.class, "tolerance-factors.csv");
     assertThat(lines).hasSize(136);
