@@ -14,6 +14,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.PropertyDefaults;
 import net.jqwik.api.Provide;
+import net.jqwik.api.Tag;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.ensemblerules.ruleset.Overlay;
@@ -34,6 +35,7 @@ import org.ensemblerules.verdict.Verdict;
 @Domain(Cases.class)
 @Domain(DomainContext.Global.class)
 @PropertyDefaults(tries = 150, edgeCases = EdgeCasesMode.NONE)
+@Tag("slow")
 class LayeredAuditProperties {
   private static final RuleSet BASE = FrozenRules.rules();
   private static final AuditReport ALONE = Audit.of(BASE, FitGear.AS_OF);

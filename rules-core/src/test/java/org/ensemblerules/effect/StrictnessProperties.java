@@ -9,6 +9,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.GenerationMode;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.Tag;
 import org.ensemblerules.testkit.Effects;
 
 /** The order of effects is a partial order, for every effect there is. */
@@ -41,6 +42,7 @@ class StrictnessProperties {
   }
 
   @Property(tries = 40_000, generation = GenerationMode.EXHAUSTIVE)
+  @Tag("slow")
   void itPassesOn(
       @ForAll("effects") Effect one,
       @ForAll("effects") Effect two,

@@ -16,6 +16,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.PropertyDefaults;
 import net.jqwik.api.Provide;
+import net.jqwik.api.Tag;
 import net.jqwik.api.Tuple;
 import net.jqwik.api.statistics.Statistics;
 import org.ensemblerules.care.WashPractice;
@@ -139,6 +140,7 @@ class ManufacturersInstructionsProperties {
 
   @Property
   @FewestTries(100)
+  @Tag("slow")
   void noOtherModelIsJudgedMoreMildly(
       @ForAll("washed") GearCase given, @ForAll("ofAnyModel") Overlay instructions) {
     GearModel model = instructions.rows().modelCareLimits().get(0).model();
@@ -167,6 +169,7 @@ class ManufacturersInstructionsProperties {
 
   @Property
   @FewestTries(200)
+  @Tag("slow")
   void whatIsMilderNamesItsLayerAndTheRowReplaced(
       @ForAll("washed") GearCase given, @ForAll("ofModelA") Overlay instructions) {
     Verdict before = given.verdict();

@@ -15,6 +15,7 @@ import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.PropertyDefaults;
+import net.jqwik.api.Tag;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.ensemblerules.gear.ElementKind;
@@ -80,6 +81,7 @@ class TraceProperties {
   }
 
   @Example
+  @Tag("slow")
   void noOtherRowMattersToFitGear() {
     int taken = 0;
     for (ElementKind kind : FrozenRules.KINDS) {
