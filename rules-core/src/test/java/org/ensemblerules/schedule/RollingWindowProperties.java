@@ -12,6 +12,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.PropertyDefaults;
 import net.jqwik.api.Provide;
+import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.statistics.Statistics;
 import org.ensemblerules.effect.CleaningKind;
@@ -41,6 +42,7 @@ class RollingWindowProperties {
 
   @Property
   @FewestTries(60)
+  @Tag("slow")
   void asCountedDayByDay(
       @ForAll("cleanings") List<LocalDate> cleanings,
       @ForAll @IntRange(min = 1, max = 3) int times,
