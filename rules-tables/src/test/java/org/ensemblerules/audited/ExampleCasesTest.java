@@ -32,11 +32,13 @@ import org.ensemblerules.shipped.TableTexts;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.tables.ShippedRules;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Each case made from the rows is answered as expected, and differs in what it says it does. */
+@Tag("slow")
 class ExampleCasesTest {
   static List<Edition> editions() {
     return ShippedRules.editions();

@@ -23,11 +23,13 @@ import org.ensemblerules.tables.SetAudit;
 import org.ensemblerules.tables.ShippedOverlays;
 import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.tables.ShippedTables;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Every shipped rule set stays sound with each shipped overlay, and with that of the example. */
+@Tag("slow")
 class LaidOverAuditTest {
   private static final LocalDate AS_OF = LocalDate.of(2026, 11, 25);
   private static final Map<EditionId, AuditReport> ALONE =

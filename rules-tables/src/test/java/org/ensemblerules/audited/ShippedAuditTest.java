@@ -19,11 +19,13 @@ import org.ensemblerules.source.SourceId;
 import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.tables.ShippedTables;
 import org.ensemblerules.testkit.ShippedExtents;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Every shipped rule set is sound; what is noted of it is known, each with its reason. */
+@Tag("slow")
 class ShippedAuditTest {
   private static final LocalDate AS_OF = LocalDate.of(2026, 11, 25);
   private static final Set<SourceId> SOURCES =

@@ -35,6 +35,7 @@ import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.testkit.ShippedExtents;
 import org.ensemblerules.testkit.ShippedGear;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -43,6 +44,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * Every element, use, part, defect and extent at and around every band edge has one answer. What
  * the answer must be is worked out anew from the flat list of rows.
  */
+@Tag("slow")
 class RulingWalkTest {
   record Cell(ElementKind element, Use use, Site site, DefectKind defect) {}
 

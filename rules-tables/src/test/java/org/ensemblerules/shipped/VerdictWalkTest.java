@@ -29,12 +29,14 @@ import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.ReasonKind;
 import org.ensemblerules.verdict.Service;
 import org.ensemblerules.verdict.Verdict;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** A finding on an element that nothing else speaks against: named, and IN only if a note. */
+@Tag("slow")
 class VerdictWalkTest {
   private static final FindingId ID = new FindingId("F1");
   private static final Map<Demand.Kind, ReasonKind> KINDS =

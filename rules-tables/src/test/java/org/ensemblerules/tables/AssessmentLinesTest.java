@@ -21,6 +21,7 @@ import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.AssessmentLines.BadLine;
 import org.ensemblerules.tables.AssessmentLines.Line;
 import org.ensemblerules.tables.AssessmentLines.Outcome;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -186,6 +187,7 @@ class AssessmentLinesTest {
 
   /** A line of 256 MiB must not be held, only measured. */
   @Test
+  @Tag("slow")
   void anEndlessLineIsNotLoaded() {
     long length = 256L * 1024 * 1024;
     ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
@@ -209,6 +211,7 @@ class AssessmentLinesTest {
   }
 
   @Test
+  @Tag("slow")
   void manyLinesAreReadOneByOne() {
     int most = 50_000;
     byte[] line = (coat("A") + "\n").getBytes(StandardCharsets.UTF_8);

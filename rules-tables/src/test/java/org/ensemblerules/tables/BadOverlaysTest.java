@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.ruleset.RuleSet;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -83,6 +84,7 @@ class BadOverlaysTest {
   }
 
   @Test
+  @Tag("slow")
   void familiesThatStandForTooManyRowsAreRefused() {
     String all = names("elementKind");
     String row =

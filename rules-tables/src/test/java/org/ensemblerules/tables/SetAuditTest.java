@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.ensemblerules.audit.AuditReport;
 import org.ensemblerules.audit.Flaw;
 import org.ensemblerules.audit.FlawKind;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -74,6 +75,7 @@ class SetAuditTest {
   }
 
   @Test
+  @Tag("slow")
   void aSetThatLoadsIsAuditedEditionByEdition() {
     SetAudit.Outcome shipped = SetAudit.of(ShippedTables.files(), AS_OF);
     assertThat(shipped.refused()).isEmpty();
