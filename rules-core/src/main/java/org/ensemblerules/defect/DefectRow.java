@@ -3,6 +3,7 @@ package org.ensemblerules.defect;
 import com.google.common.collect.Sets;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
@@ -11,6 +12,7 @@ import org.ensemblerules.effect.HandlingDuty;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.CitedRow;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Provenance;
 import org.ensemblerules.source.Row;
@@ -66,6 +68,11 @@ public record DefectRow(
         "DefectRow.open",
         open,
         "false, or an effect EVALUATE");
+  }
+
+  @Override
+  public CitedRow cited() {
+    return new CitedRow(provenance, Optional.of(wording), open);
   }
 
   @Override
