@@ -9,6 +9,7 @@ import org.ensemblerules.effect.HandlingDuty;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.CitedRow;
 import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.ComparedFields;
 import org.ensemblerules.source.Comparison;
@@ -87,6 +88,11 @@ public record CareRouteRow(
   /** The step of an action. */
   Optional<RouteStep> step(CareAction action) {
     return steps.stream().filter(step -> step.action() == action).findFirst();
+  }
+
+  @Override
+  public CitedRow cited() {
+    return new CitedRow(provenance, Optional.of(wording), false);
   }
 
   @Override

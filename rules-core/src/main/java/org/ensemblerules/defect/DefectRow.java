@@ -3,6 +3,7 @@ package org.ensemblerules.defect;
 import com.google.common.collect.Sets;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
@@ -12,6 +13,7 @@ import org.ensemblerules.effect.Strictness;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.CitedRow;
 import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.ComparedFields;
 import org.ensemblerules.source.Comparison;
@@ -69,6 +71,11 @@ public record DefectRow(
         "DefectRow.open",
         open,
         "false, or an effect EVALUATE");
+  }
+
+  @Override
+  public CitedRow cited() {
+    return new CitedRow(provenance, Optional.of(wording), open);
   }
 
   @Override

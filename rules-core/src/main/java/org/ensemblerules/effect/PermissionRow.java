@@ -27,6 +27,15 @@ public record PermissionRow(
     Objects.requireNonNull(needs, "needs");
   }
 
+  /**
+   * Returns whom the row permits.
+   *
+   * @return the kind of doer with the credential needed; never null
+   */
+  public PermittedDoer doer() {
+    return new PermittedDoer(entity, needs);
+  }
+
   @Override
   public List<String> canonical() {
     return List.of(task.name(), entity.name(), needs.map(Enum::name).orElse(""));

@@ -4,9 +4,9 @@ import java.time.LocalDate;
 import java.util.Objects;
 import java.util.Optional;
 import org.ensemblerules.gear.LayerKind;
-import org.ensemblerules.schedule.Due;
 import org.ensemblerules.schedule.TaskKey;
 import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.verdict.TaskDue;
 
 /**
  * A task whose last day in time is another by other rules. Of several rows that ask for the same
@@ -18,7 +18,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param after what is due by the other rules; empty if nothing is
  */
 public record DueMove(
-    TaskKey task, Optional<LayerKind> layer, Optional<Due> before, Optional<Due> after) {
+    TaskKey task, Optional<LayerKind> layer, Optional<TaskDue> before, Optional<TaskDue> after) {
   /**
    * Checks that something is due.
    *
@@ -55,7 +55,7 @@ public record DueMove(
   }
 
   /** What is not due stands after every day, what is due and not known since when before it. */
-  private static LocalDate day(Optional<Due> due) {
+  private static LocalDate day(Optional<TaskDue> due) {
     return due.map(what -> what.by().orElse(LocalDate.MIN)).orElse(LocalDate.MAX);
   }
 }

@@ -16,12 +16,12 @@ import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.retirement.AgeAnswer;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.schedule.Due;
 import org.ensemblerules.schedule.TaskKey;
 import org.ensemblerules.verdict.Action;
 import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.LayerAge;
+import org.ensemblerules.verdict.TaskDue;
 import org.ensemblerules.verdict.Verdict;
 
 /** What other rules change for one element on one day: both verdicts, and how they differ. */
@@ -79,14 +79,14 @@ public final class ElementDifference {
 
   private static List<DueMove> due(Verdict before, Verdict after) {
     record What(TaskKey task, Optional<LayerKind> layer) {
-      static Map<What, Due> first(Verdict verdict) {
-        Map<What, Due> first = new LinkedHashMap<>();
+      static Map<What, TaskDue> first(Verdict verdict) {
+        Map<What, TaskDue> first = new LinkedHashMap<>();
         verdict.due().forEach(due -> first.putIfAbsent(new What(due.task(), due.layer()), due));
         return first;
       }
     }
-    Map<What, Due> was = What.first(before);
-    Map<What, Due> is = What.first(after);
+    Map<What, TaskDue> was = What.first(before);
+    Map<What, TaskDue> is = What.first(after);
     Set<What> all = new LinkedHashSet<>(was.keySet());
     all.addAll(is.keySet());
     return all.stream()

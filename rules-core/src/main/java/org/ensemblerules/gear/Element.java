@@ -42,6 +42,15 @@ public final class Element {
   }
 
   /**
+   * Returns which element it is, without what is known of it.
+   *
+   * @return its name; never null
+   */
+  public NamedElement named() {
+    return new NamedElement(id, kind, use);
+  }
+
+  /**
    * Returns the owner's name for it.
    *
    * @return the id; never null
@@ -146,9 +155,21 @@ public final class Element {
     return Objects.hash(id, kind, use, label, layerLabels, inService, cbrnOption);
   }
 
+  /** Says all that is known of it on one line, so that two that differ differ here as well. */
   @Override
   public String toString() {
-    return "Element[" + id + ", " + kind + ", " + use + "]";
+    StringBuilder text = new StringBuilder("Element[" + named());
+    label.ifPresent(own -> text.append(", ").append(own));
+    if (!layerLabels.isEmpty()) {
+      text.append(", layers ").append(layerLabels);
+    }
+    if (!(inService instanceof MarkedDate.Unknown)) {
+      text.append(", in service ").append(inService);
+    }
+    if (cbrnOption != Known.UNKNOWN) {
+      text.append(", CBRN option ").append(cbrnOption);
+    }
+    return text.append(']').toString();
   }
 
   /** Collects what is known of an element. */

@@ -129,6 +129,7 @@ public final class Label {
         manufacturer, model, identification, size, manufactured, claimedEdition, legibility);
   }
 
+  /** Says all that is known of it on one line, so that two that differ differ here as well. */
   @Override
   public String toString() {
     return "Label["
@@ -137,6 +138,11 @@ public final class Label {
         + size.orElse("size unknown")
         + ", made "
         + manufactured
+        + manufacturer.map(name -> " by " + name).orElse("")
+        + identification.map(number -> ", identification " + number).orElse("")
+        + claimedEdition.map(edition -> ", claims " + edition).orElse("")
+        + (certificationMark == Known.UNKNOWN ? "" : ", certification mark " + certificationMark)
+        + (legibility == Legibility.UNKNOWN ? "" : ", " + legibility)
         + "]";
   }
 

@@ -36,14 +36,15 @@ public final class History {
     this.byFinding = answering.build();
   }
 
-  /** All that an event says; an inspection's own text names only its kind, day and doer. */
+  /** All that an event says, in an order of its own for inspections: it decides the order. */
   private static String text(Event event) {
     if (!(event instanceof Event.Inspected done)) {
       return event.toString();
     }
     Inspection made = done.inspection();
+    String named = "Inspection[" + made.kind() + ", " + made.on() + ", " + made.by().name() + "]";
     return List.of(
-            made, made.occasion(), made.by(), made.gearClean(), made.atHand(), made.outcomes())
+            named, made.occasion(), made.by(), made.gearClean(), made.atHand(), made.outcomes())
         .toString();
   }
 
@@ -109,6 +110,6 @@ public final class History {
 
   @Override
   public String toString() {
-    return "History" + events;
+    return "History of " + events.size() + (events.size() == 1 ? " event" : " events") + events;
   }
 }

@@ -127,9 +127,24 @@ public final class Inspection {
     return Objects.hash(kind, occasion, on, by, gearClean, atHand, outcomes);
   }
 
+  /** Says all of it on one line, so that two that differ differ here as well. */
   @Override
   public String toString() {
-    return "Inspection[" + kind + ", " + on + ", " + by.name() + "]";
+    return "Inspection["
+        + kind
+        + ", "
+        + on
+        + ", "
+        + by
+        + ", "
+        + occasion
+        + ", gear clean "
+        + gearClean
+        + ", at hand "
+        + atHand
+        + ", outcomes "
+        + outcomes
+        + "]";
   }
 
   /** Collects what is known of an inspection. */

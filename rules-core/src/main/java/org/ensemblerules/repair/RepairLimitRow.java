@@ -3,11 +3,13 @@ package org.ensemblerules.repair;
 import com.google.common.collect.Sets;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.CitedRow;
 import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.ComparedFields;
 import org.ensemblerules.source.Comparison;
@@ -59,6 +61,11 @@ public record RepairLimitRow(
         "RepairLimitRow.least",
         least,
         "a repair, a replacement or NOT_REPAIRABLE");
+  }
+
+  @Override
+  public CitedRow cited() {
+    return new CitedRow(provenance, Optional.of(wording), false);
   }
 
   @Override

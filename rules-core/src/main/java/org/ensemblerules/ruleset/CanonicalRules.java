@@ -22,6 +22,12 @@ import org.ensemblerules.source.Row;
  * feed: anyone can compute it from the text with any tool that knows SHA-256.
  */
 public final class CanonicalRules {
+  /**
+   * The number of the form in which rules are written out here. The same rules written out in
+   * another form have another fingerprint. Form 1 named the rows of a table by other names.
+   */
+  public static final int FORM = 2;
+
   private final List<String> lines;
 
   private CanonicalRules(Map<Subject, Edition> editions, List<Row> rows) {

@@ -1,6 +1,7 @@
 package org.ensemblerules.source;
 
 import java.util.List;
+import java.util.Optional;
 
 /** A row of a table: a value, and on whose word. */
 public interface Row {
@@ -26,5 +27,14 @@ public interface Row {
    */
   default RowKey key() {
     return provenance().key();
+  }
+
+  /**
+   * Returns the row as an answer cites it.
+   *
+   * @return the row without its values; never null
+   */
+  default CitedRow cited() {
+    return new CitedRow(provenance(), Optional.empty(), false);
   }
 }

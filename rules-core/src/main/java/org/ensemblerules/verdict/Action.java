@@ -7,7 +7,7 @@ import java.util.Objects;
 import java.util.Set;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
-import org.ensemblerules.effect.PermissionRow;
+import org.ensemblerules.effect.PermittedDoer;
 import org.ensemblerules.gear.Site;
 
 /**
@@ -19,7 +19,7 @@ import org.ensemblerules.gear.Site;
  * @param by who may do it, each with the credential needed; not null
  * @param afterwards the checks that must be passed afterwards; not null
  */
-public record Action(Effect effect, Site target, List<PermissionRow> by, Set<Check> afterwards) {
+public record Action(Effect effect, Site target, List<PermittedDoer> by, Set<Check> afterwards) {
   /** Copies the collections. */
   public Action {
     Objects.requireNonNull(effect, "effect");

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.source.Row;
 
 /**
  * Answers whether an element may go back to service, why or why not, and what would bring it back.
@@ -48,7 +49,24 @@ public final class Assess {
   static Verdict assess(CaseFile file) {
     List<Reason> reasons = new ArrayList<>();
     QUESTIONS.forEach(question -> question.ask(file, reasons::add));
-    return new Verdict(file, reasons);
+    return Conclusion.of(file, reasons);
+  }
+
+  /**
+   * Lists every row that is read to reach a verdict: those that its reasons, ages and due dates
+   * rest on, and those that are found to ask for nothing. A row of the rules that is not among them
+   * could be taken away and would leave the verdict as it is. A verdict keeps none of them, so that
+   * it does not keep the case; they are found anew at each call, by judging again.
+   *
+   * @param rules the rules; not null
+   * @param assessment the element, its history, the inspections made now and what they found; not
+   *     null
+   * @param asOf the day judged for; not null
+   * @return the rows by their keys, each with its key, origin and basis; never null
+   */
+  public static List<Row> trace(RuleSet rules, Assessment assessment, LocalDate asOf) {
+    CaseFile file = file(rules, assessment, asOf);
+    return Trace.of(file, assess(file));
   }
 
   /**

@@ -100,9 +100,18 @@ public final class Assessment {
     return Objects.hash(element, history, inspections, findings);
   }
 
+  /** Says all that was handed over on one line, so that two that differ differ here as well. */
   @Override
   public String toString() {
-    return "Assessment[" + element.id() + ", " + findings.size() + " findings]";
+    return "Assessment["
+        + element
+        + ", "
+        + history
+        + ", inspections="
+        + inspections
+        + ", findings="
+        + findings
+        + "]";
   }
 
   /** Collects what is handed over. */

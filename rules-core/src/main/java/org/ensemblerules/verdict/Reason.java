@@ -13,12 +13,10 @@ import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
-import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.effect.HandlingDuty;
 import org.ensemblerules.gear.Site;
-import org.ensemblerules.schedule.DoneBy;
-import org.ensemblerules.schedule.TaskRow;
 import org.ensemblerules.source.Basis;
+import org.ensemblerules.source.CitedRow;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.Seen;
@@ -32,19 +30,23 @@ import org.ensemblerules.source.Seen;
  * @param finding the finding it is about; empty if about none
  * @param seen what was seen or is missing, in words; not null
  * @param effect what it calls for; not null
+ * @param handling how the element must be handled for it; not null
+ * @param afterwards the checks that must be passed after the effect is carried out; not null
  * @param attempts what was done about it and why that does not count, in words; not null
  */
 public record Reason(
     ReasonKind kind,
-    Optional<Row> row,
+    Optional<CitedRow> row,
     Site site,
     Optional<FindingId> finding,
     String seen,
     Effect effect,
+    Set<HandlingDuty> handling,
+    Set<Check> afterwards,
     List<String> attempts)
     implements Comparable<Reason> {
 
-  /** Copies the list. */
+  /** Copies the collections. */
   public Reason {
     Objects.requireNonNull(kind, "kind");
     Objects.requireNonNull(row, "row");
@@ -52,33 +54,49 @@ public record Reason(
     Objects.requireNonNull(finding, "finding");
     Objects.requireNonNull(seen, "seen");
     Objects.requireNonNull(effect, "effect");
+    handling = Sets.immutableEnumSet(handling);
+    afterwards = Sets.immutableEnumSet(afterwards);
     attempts = ImmutableList.copyOf(attempts);
   }
 
-  /**
-   * Returns how the element must be handled for this reason.
-   *
-   * @return the duties; never null
-   */
-  public Set<HandlingDuty> handling() {
-    if (row.orElse(null) instanceof CareRouteRow care) {
+  /** A reason that rests on a row of the tables, and takes from it what it cites. */
+  Reason(
+      ReasonKind kind,
+      Optional<? extends Row> row,
+      Site site,
+      Optional<FindingId> finding,
+      String seen,
+      Effect effect,
+      List<String> attempts) {
+    this(
+        kind,
+        row.map(Row::cited),
+        site,
+        finding,
+        seen,
+        effect,
+        row.map(says -> handling(kind, says)).orElse(Set.of()),
+        row.flatMap(says -> covering(kind, says)).map(DefectRow::afterwards).orElse(Set.of()),
+        attempts);
+  }
+
+  private static Set<HandlingDuty> handling(ReasonKind kind, Row row) {
+    if (row instanceof CareRouteRow care) {
       Set<HandlingDuty> duties = EnumSet.noneOf(HandlingDuty.class);
       duties.addAll(care.handling());
       if (care.asks(CareAction.ISOLATE)) {
         duties.add(HandlingDuty.ISOLATE);
       }
-      return Sets.immutableEnumSet(duties);
+      return duties;
     }
-    return covering().map(DefectRow::handling).orElse(Set.of());
+    return covering(kind, row).map(DefectRow::handling).orElse(Set.of());
   }
 
-  /**
-   * Returns the checks that must be passed after the effect is carried out.
-   *
-   * @return the checks; never null
-   */
-  public Set<Check> afterwards() {
-    return covering().map(DefectRow::afterwards).orElse(Set.of());
+  /** The row of a defect whose extent is known to lie in the row's band. */
+  private static Optional<DefectRow> covering(ReasonKind kind, Row row) {
+    return row instanceof DefectRow defect && kind != ReasonKind.MUST_MEASURE
+        ? Optional.of(defect)
+        : Optional.empty();
   }
 
   /**
@@ -88,9 +106,7 @@ public record Reason(
    *     #seen} says it
    */
   public Optional<String> wording() {
-    return row.filter(CareRouteRow.class::isInstance)
-        .map(care -> ((CareRouteRow) care).wording())
-        .or(() -> defectRow().map(DefectRow::wording));
+    return row.flatMap(CitedRow::wording);
   }
 
   /**
@@ -99,7 +115,7 @@ public record Reason(
    * @return true if the row is open
    */
   public boolean open() {
-    return defectRow().map(DefectRow::open).orElse(false);
+    return row.map(CitedRow::open).orElse(false);
   }
 
   /**
@@ -132,30 +148,13 @@ public record Reason(
     return Optional.empty();
   }
 
-  /** Of whom what is done counts for this reason, as far as its row itself says so. */
-  Set<EntityKind> countsIfBy() {
-    return row.orElse(null) instanceof TaskRow task
-            && task.doneBy() instanceof DoneBy.InspectedBy inspected
-        ? inspected.by()
-        : EnumSet.allOf(EntityKind.class);
-  }
-
-  /** The row of a defect whose extent is known to lie in the row's band. */
-  private Optional<DefectRow> covering() {
-    return defectRow().filter(covers -> kind != ReasonKind.MUST_MEASURE);
-  }
-
-  private Optional<DefectRow> defectRow() {
-    return row.filter(DefectRow.class::isInstance).map(DefectRow.class::cast);
-  }
-
   /** Orders reasons for reading: by kind, place, finding and text. */
   @Override
   public int compareTo(Reason other) {
     int by = kind.compareTo(other.kind);
     by = by != 0 ? by : site.compareTo(other.site);
     by = by != 0 ? by : text(finding).compareTo(text(other.finding));
-    by = by != 0 ? by : text(row.map(Row::key)).compareTo(text(other.row.map(Row::key)));
+    by = by != 0 ? by : text(row.map(CitedRow::key)).compareTo(text(other.row.map(CitedRow::key)));
     by = by != 0 ? by : seen.compareTo(other.seen);
     by = by != 0 ? by : effect.text().compareTo(other.effect.text());
     return by != 0 ? by : attempts.toString().compareTo(other.attempts.toString());
@@ -171,6 +170,6 @@ public record Reason(
    * @return the key; empty if the reason rests on no row
    */
   public Optional<RowKey> rowKey() {
-    return row.map(Row::key);
+    return row.map(CitedRow::key);
   }
 }

@@ -37,7 +37,7 @@ final class ReturnPath {
       steps.add(
           step(
               file,
-              new Action(look, Site.of(Part.WHOLE_ELEMENT), Verdict.doers(file, look), Set.of())));
+              new Action(look, Site.of(Part.WHOLE_ELEMENT), Doers.of(file, look), Set.of())));
     }
     return new WayBack.Steps(steps);
   }

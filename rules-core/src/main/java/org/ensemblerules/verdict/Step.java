@@ -4,7 +4,7 @@ import com.google.common.collect.ImmutableList;
 import java.util.List;
 import java.util.Objects;
 import org.ensemblerules.effect.Effect;
-import org.ensemblerules.effect.PermissionRow;
+import org.ensemblerules.effect.PermittedDoer;
 import org.ensemblerules.gear.Site;
 
 /**
@@ -15,7 +15,7 @@ import org.ensemblerules.gear.Site;
  * @param by who may do it, each with the credential needed; not null
  * @param shown what must be shown after it, in words, in order; not null
  */
-public record Step(Effect effect, Site target, List<PermissionRow> by, List<String> shown) {
+public record Step(Effect effect, Site target, List<PermittedDoer> by, List<String> shown) {
   /** Copies the lists. */
   public Step {
     Objects.requireNonNull(effect, "effect");

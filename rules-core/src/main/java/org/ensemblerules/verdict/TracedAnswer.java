@@ -47,7 +47,7 @@ final class TracedAnswer {
 
   private void asked(Effect effect) {
     check(effect);
-    Verdict.task(file, effect).ifPresent(tasks::add);
+    Doers.task(file, effect).ifPresent(tasks::add);
   }
 
   private void check(Effect effect) {

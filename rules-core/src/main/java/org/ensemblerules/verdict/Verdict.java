@@ -4,171 +4,74 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSortedSet;
 import com.google.common.collect.Sets;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
+import java.util.Objects;
 import java.util.Set;
-import java.util.stream.Stream;
-import org.ensemblerules.defect.Finding;
-import org.ensemblerules.defect.FindingId;
-import org.ensemblerules.effect.Check;
-import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.EffectKind;
-import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.effect.HandlingDuty;
-import org.ensemblerules.effect.PermissionRow;
-import org.ensemblerules.effect.Task;
-import org.ensemblerules.gear.Element;
-import org.ensemblerules.gear.LayerKind;
-import org.ensemblerules.gear.Part;
-import org.ensemblerules.gear.Site;
-import org.ensemblerules.history.OpenFinding;
+import org.ensemblerules.gear.NamedElement;
 import org.ensemblerules.ruleset.Identity;
-import org.ensemblerules.schedule.Due;
-import org.ensemblerules.source.Row;
+import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.RowKey;
 
 /**
  * The answer for one element on one day: whether it may be in service, what must be done, why, on
  * whose word, and what would bring it back. It is computed from what was reported; it is advice and
  * no certification.
+ *
+ * <p>A verdict is a value: two that say the same are equal, whether computed or read back from
+ * where they were stored. It holds neither the rules nor the case it was computed from.
  */
 public final class Verdict {
-  private final CaseFile file;
-  private final Element element;
+  private final NamedElement element;
   private final LocalDate asOf;
   private final List<Reason> reasons;
   private final List<Action> actions;
   private final Set<HandlingDuty> handling;
-  private final List<Finding> findings;
-  private final List<OpenFinding> openFindings;
+  private final List<StillOpen> openFindings;
   private final List<LayerAge> ages;
   private final WayBack wayBack;
-  private final List<Due> due;
+  private final List<TaskDue> due;
   private final List<Caution> cautions;
   private final Identity identity;
 
-  Verdict(CaseFile file, List<Reason> reasons) {
-    this.file = file;
-    this.element = file.element();
-    this.asOf = file.asOf();
-    this.reasons = reasons.stream().distinct().sorted().collect(ImmutableList.toImmutableList());
-    this.actions = actions(file, this.reasons);
+  private Verdict(Builder builder) {
+    this.element = builder.element;
+    this.asOf = builder.asOf;
+    this.identity = builder.identity;
+    this.reasons = builder.reasons;
+    this.actions = builder.actions;
+    this.openFindings = builder.openFindings;
+    this.ages = builder.ages;
+    this.wayBack = builder.wayBack;
+    this.due = builder.due;
+    this.cautions = builder.cautions;
     EnumSet<HandlingDuty> duties = EnumSet.noneOf(HandlingDuty.class);
-    this.reasons.forEach(reason -> duties.addAll(reason.handling()));
+    reasons.forEach(reason -> duties.addAll(reason.handling()));
     this.handling = Sets.immutableEnumSet(duties);
-    this.findings = file.findings();
-    this.openFindings =
-        file.findings().stream()
-            .flatMap(finding -> FindingQuestion.open(file, finding).stream())
-            .sorted(
-                Comparator.<OpenFinding, FindingId>comparing(open -> open.finding().id())
-                    .thenComparing(open -> open.finding().toString())
-                    .thenComparing(open -> open.demand().site()))
-            .collect(ImmutableList.toImmutableList());
-    this.ages = AgeQuestion.ages(file);
-    this.wayBack = ReturnPath.of(file, actions);
-    this.due = file.due();
-    this.cautions = cautions(file);
-    this.identity = file.rules().identity();
   }
 
-  private static List<Action> actions(CaseFile file, List<Reason> reasons) {
-    record Target(Effect effect, Site site) {}
-    Map<Target, EnumSet<Check>> targets = new LinkedHashMap<>();
-    Map<Target, EnumSet<EntityKind>> by = new HashMap<>();
-    for (Reason reason : reasons) {
-      if (reason.effect().keepsOut()) {
-        Target target = new Target(reason.effect(), target(file.element(), reason));
-        targets
-            .computeIfAbsent(target, key -> EnumSet.noneOf(Check.class))
-            .addAll(reason.afterwards());
-        by.computeIfAbsent(target, key -> EnumSet.allOf(EntityKind.class))
-            .retainAll(reason.countsIfBy());
-      }
-    }
-    return targets.entrySet().stream()
-        .map(
-            entry ->
-                new Action(
-                    entry.getKey().effect(),
-                    entry.getKey().site(),
-                    doers(file, entry.getKey().effect()).stream()
-                        .filter(
-                            row ->
-                                by.getOrDefault(entry.getKey(), EnumSet.noneOf(EntityKind.class))
-                                    .contains(row.entity()))
-                        .toList(),
-                    entry.getValue()))
-        .sorted(
-            Comparator.<Action, EffectKind>comparing(action -> action.effect().effectKind())
-                .reversed()
-                .thenComparing(action -> action.effect().text())
-                .thenComparing(Action::target))
-        .collect(ImmutableList.toImmutableList());
-  }
-
-  private static Site target(Element element, Reason reason) {
-    return switch (reason.effect().scope()) {
-      case PART -> reason.site();
-      case LAYER -> {
-        Optional<LayerKind> layer = reason.site().layer();
-        yield new Site(Part.WHOLE_ELEMENT, layer.flatMap(element::labelledLayer).or(() -> layer));
-      }
-      case ELEMENT -> Site.of(Part.WHOLE_ELEMENT);
-    };
-  }
-
-  static List<PermissionRow> doers(CaseFile file, Effect effect) {
-    return task(file, effect).map(file.tables().permissions()::permitted).orElse(List.of());
-  }
-
-  static Optional<Task> task(CaseFile file, Effect effect) {
-    return effect
-        .task()
-        .or(
-            () ->
-                effect instanceof Effect.Evaluate evaluate
-                    ? Optional.of(file.tables().checks().row(evaluate.check()).task())
-                    : Optional.empty());
-  }
-
-  private List<Caution> cautions(CaseFile file) {
-    EnumSet<EffectKind> effects = EnumSet.noneOf(EffectKind.class);
-    actions.forEach(action -> effects.add(action.effect().effectKind()));
-    List<Caution> all = new ArrayList<>();
-    file.tables()
-        .cautions()
-        .with(element, effects)
-        .forEach(row -> all.add(new Caution(row.key(), row.text())));
-    Stream.concat(
-            reasons.stream().flatMap(reason -> reason.row().stream()),
-            ages.stream().flatMap(age -> AgeQuestion.row(age.answer()).stream()))
-        .filter(row -> row.provenance().isStale(asOf))
-        .map(Row::provenance)
-        .distinct()
-        .forEach(
-            row ->
-                all.add(
-                    new Caution(
-                        row.key(),
-                        "Stale: this row was reviewed only through "
-                            + row.reviewedThrough()
-                            + ".")));
-    return ImmutableList.copyOf(all);
+  /**
+   * Starts a verdict that says nothing yet. {@link Assess} computes verdicts; this puts one together
+   * again that was stored.
+   *
+   * @param element the element judged; not null
+   * @param asOf the day it was judged for; not null
+   * @param identity the rules it was computed with; not null
+   * @return the builder; never null
+   */
+  public static Builder builder(NamedElement element, LocalDate asOf, Identity identity) {
+    return new Builder(element, asOf, identity);
   }
 
   /**
    * Returns the element judged.
    *
-   * @return the element; never null
+   * @return its id, kind and use; never null
    */
-  public Element element() {
+  public NamedElement element() {
     return element;
   }
 
@@ -256,21 +159,11 @@ public final class Verdict {
   }
 
   /**
-   * Returns every finding that was judged: on record, handed over, and those that the labels
-   * themselves show.
-   *
-   * @return the findings by their id; never null
-   */
-  public List<Finding> findings() {
-    return findings;
-  }
-
-  /**
    * Returns the findings that are still open.
    *
    * @return the findings by their id, once for each open demand; never null
    */
-  public List<OpenFinding> openFindings() {
+  public List<StillOpen> openFindings() {
     return openFindings;
   }
 
@@ -300,7 +193,7 @@ public final class Verdict {
    *
    * @return what is due, the earliest first; empty once its service has ended; never null
    */
-  public List<Due> due() {
+  public List<TaskDue> due() {
     return due;
   }
 
@@ -322,19 +215,167 @@ public final class Verdict {
     return identity;
   }
 
-  /**
-   * Lists every row that was read to reach it: those that the reasons, ages and due dates rest on,
-   * and those that were found to ask for nothing. A row of the rules that is not among them could
-   * be taken away and would leave the verdict as it is. The list is made anew at each call.
-   *
-   * @return the rows by their keys, each with its key, origin and basis; never null
-   */
-  public List<Row> trace() {
-    return Trace.of(file, this);
+  @Override
+  public boolean equals(Object object) {
+    return object instanceof Verdict other
+        && element.equals(other.element)
+        && asOf.equals(other.asOf)
+        && reasons.equals(other.reasons)
+        && actions.equals(other.actions)
+        && openFindings.equals(other.openFindings)
+        && ages.equals(other.ages)
+        && wayBack.equals(other.wayBack)
+        && due.equals(other.due)
+        && cautions.equals(other.cautions)
+        && identity.equals(other.identity);
   }
 
   @Override
+  public int hashCode() {
+    return Objects.hash(
+        element, asOf, reasons, actions, openFindings, ages, wayBack, due, cautions, identity);
+  }
+
+  /** Says all of the verdict on one line, so that two that differ differ here as well. */
+  @Override
   public String toString() {
-    return "Verdict[" + element.id() + ", " + asOf + ", " + service() + ", " + headline() + "]";
+    return "Verdict["
+        + element
+        + " as of "
+        + asOf
+        + ": "
+        + service()
+        + ", "
+        + headline()
+        + "; actions="
+        + actions
+        + ", handling="
+        + handling
+        + ", reasons="
+        + reasons
+        + ", openFindings="
+        + openFindings
+        + ", wayBack="
+        + wayBack
+        + ", ages="
+        + ages
+        + ", due="
+        + due
+        + ", cautions="
+        + cautions
+        + ", rules="
+        + identity
+        + "]";
+  }
+
+  /** Collects what a verdict says. What is not given is empty. */
+  public static final class Builder {
+    private final NamedElement element;
+    private final LocalDate asOf;
+    private final Identity identity;
+    private List<Reason> reasons = List.of();
+    private List<Action> actions = List.of();
+    private List<StillOpen> openFindings = List.of();
+    private List<LayerAge> ages = List.of();
+    private WayBack wayBack = new WayBack.NotNeeded();
+    private List<TaskDue> due = List.of();
+    private List<Caution> cautions = List.of();
+
+    private Builder(NamedElement element, LocalDate asOf, Identity identity) {
+      this.element = Objects.requireNonNull(element, "element");
+      this.asOf = Objects.requireNonNull(asOf, "asOf");
+      this.identity = Objects.requireNonNull(identity, "identity");
+    }
+
+    /**
+     * Sets why.
+     *
+     * @param all the reasons, in order; not null
+     * @return this builder
+     */
+    public Builder reasons(List<Reason> all) {
+      reasons = ImmutableList.copyOf(all);
+      return this;
+    }
+
+    /**
+     * Sets what must be done.
+     *
+     * @param all the actions, the gravest first; not null
+     * @return this builder
+     */
+    public Builder actions(List<Action> all) {
+      actions = ImmutableList.copyOf(all);
+      return this;
+    }
+
+    /**
+     * Sets what nothing has settled.
+     *
+     * @param all the findings still open, in order; not null
+     * @return this builder
+     */
+    public Builder openFindings(List<StillOpen> all) {
+      openFindings = ImmutableList.copyOf(all);
+      return this;
+    }
+
+    /**
+     * Sets by when age takes what out of service.
+     *
+     * @param all one for each label, and for each limit set beside; not null
+     * @return this builder
+     */
+    public Builder ages(List<LayerAge> all) {
+      ages = ImmutableList.copyOf(all);
+      return this;
+    }
+
+    /**
+     * Sets what brings it back.
+     *
+     * @param way the way; not null
+     * @return this builder
+     */
+    public Builder wayBack(WayBack way) {
+      wayBack = Objects.requireNonNull(way, "wayBack");
+      return this;
+    }
+
+    /**
+     * Sets what falls due next.
+     *
+     * @param all what is due, the earliest first; not null
+     * @return this builder
+     */
+    public Builder due(List<TaskDue> all) {
+      due = ImmutableList.copyOf(all);
+      return this;
+    }
+
+    /**
+     * Sets what whoever reads the verdict must know.
+     *
+     * @param all the cautions; not null
+     * @return this builder
+     */
+    public Builder cautions(List<Caution> all) {
+      cautions = ImmutableList.copyOf(all);
+      return this;
+    }
+
+    /**
+     * Makes the verdict.
+     *
+     * @return the verdict; never null
+     * @throws InvalidValueException if its parts contradict each other: an effect of a reason that
+     *     keeps it out without an action, or one of an action without a reason; a check that must
+     *     follow named by only one of the two; a way back that leaves an action out, is needed by
+     *     nothing, or is missing though nothing retires
+     */
+    public Verdict build() {
+      Agreement.require(reasons, actions, wayBack);
+      return new Verdict(this);
+    }
   }
 }

@@ -39,6 +39,7 @@ import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.Overlay;
 import org.ensemblerules.ruleset.OverlayResult;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.source.CitedRow;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.testkit.ArbitrariesOfCases;
 import org.ensemblerules.testkit.ArbitrariesOfDates;
@@ -192,7 +193,7 @@ class ManufacturersInstructionsProperties {
               });
     }
     for (Reason reason : loosened(after)) {
-      Row row = reason.row().orElseThrow();
+      CitedRow row = reason.row().orElseThrow();
       assertThat(row.provenance().origin()).isEqualTo(instructions.id());
       assertThat(reason.seen())
           .contains(

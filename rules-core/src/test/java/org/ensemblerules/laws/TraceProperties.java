@@ -18,9 +18,10 @@ import net.jqwik.api.PropertyDefaults;
 import net.jqwik.api.Tag;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
+import org.ensemblerules.effect.PermissionRow;
+import org.ensemblerules.effect.PermittedDoer;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.schedule.Due;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.testkit.Cases;
@@ -33,6 +34,7 @@ import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Caution;
 import org.ensemblerules.verdict.LayerAge;
 import org.ensemblerules.verdict.Reason;
+import org.ensemblerules.verdict.TaskDue;
 import org.ensemblerules.verdict.Verdict;
 
 /** The trace of a verdict holds every row that it rests on, and no other matters. */
@@ -52,11 +54,13 @@ class TraceProperties {
   @Property
   void whatTheVerdictNamesIsInIt(@ForAll GearCase given) {
     Verdict verdict = given.verdict();
-    List<Row> trace = verdict.trace();
+    List<Row> trace = given.trace();
     assertThat(trace).doesNotHaveDuplicates().isSubsetOf(ALL);
     assertThat(trace)
+        .extracting(Row::cited)
         .containsAll(verdict.reasons().stream().map(Reason::row).flatMap(Optional::stream).toList())
-        .containsAll(verdict.due().stream().map(Due::row).flatMap(Optional::stream).toList())
+        .containsAll(verdict.due().stream().map(TaskDue::row).flatMap(Optional::stream).toList());
+    assertThat(trace.stream().flatMap(TraceProperties::doer).toList())
         .containsAll(verdict.actions().stream().map(Action::by).flatMap(List::stream).toList());
     Set<RowKey> keys = new HashSet<>(trace.stream().map(Row::key).toList());
     assertThat(keys)
@@ -69,11 +73,15 @@ class TraceProperties {
     }
   }
 
+  private static Stream<PermittedDoer> doer(Row row) {
+    return row instanceof PermissionRow permission ? Stream.of(permission.doer()) : Stream.of();
+  }
+
   @Property
   void aRowThatIsNotInItCouldBeTakenAway(@ForAll GearCase given, @ForAll int choice) {
     Verdict verdict = given.verdict();
     List<Row> others = new ArrayList<>(ALL);
-    others.removeAll(verdict.trace());
+    others.removeAll(given.trace());
     for (int i = 0; i < 8; i++) {
       Row gone = others.get(Math.floorMod(choice + i * 31, others.size()));
       without(gone).ifPresent(rules -> same(rules, given, verdict, gone));
@@ -88,7 +96,7 @@ class TraceProperties {
       GearCase given = FitGear.fit(kind);
       Verdict verdict = given.verdict();
       List<Row> others = new ArrayList<>(ALL);
-      others.removeAll(verdict.trace());
+      others.removeAll(given.trace());
       assertThat(others).hasSizeGreaterThan(ALL.size() / 2);
       for (Row gone : others) {
         Optional<RuleSet> rules = without(gone);
@@ -105,7 +113,7 @@ class TraceProperties {
     GearCase given = FitGear.fit(ElementKind.HELMET);
     Verdict verdict = given.verdict();
     Stream<Row> matter =
-        verdict.trace().stream()
+        given.trace().stream()
             .filter(
                 row ->
                     without(row)

@@ -94,7 +94,7 @@ class VerdictShapeProperties {
                     .anyMatch(
                         reason ->
                             reason.finding().equals(Optional.of(open.finding().id()))
-                                && reason.effect().equals(open.demand().effect())
+                                && reason.effect().equals(open.effect())
                                 && reason.attempts().equals(open.attempts())));
   }
 

@@ -121,22 +121,24 @@ class ManufacturersInstructionsTest {
     GearCase warm = coat("45");
     assertThat(warm.verdict().service()).isEqualTo(Service.OUT);
     assertThat(warm.verdict().reasons()).anyMatch(ManufacturersInstructionsTest::care);
-    assertThat(warm.verdict().findings())
-        .anyMatch(finding -> finding.defect() == DefectKind.OVERHEATED_IN_WASHING);
+    assertThat(warm.verdict().openFindings())
+        .anyMatch(open -> open.finding().defect() == DefectKind.OVERHEATED_IN_WASHING);
     Verdict verdict = judged(warm, fifty());
     assertThat(verdict.service()).isEqualTo(Service.IN);
-    assertThat(verdict.findings()).isEmpty();
+    assertThat(verdict.openFindings()).isEmpty();
     assertThat(verdict.reasons()).hasSize(1);
     Reason reason = loosened(verdict).get(0);
     assertThat(reason.effect()).isEqualTo(new Effect.Note());
-    assertThat(reason.row()).containsInstanceOf(ModelCareLimitRow.class);
     assertThat(reason.row().orElseThrow().provenance().origin().value()).isEqualTo("MAKER");
     assertThat(reason.seen())
         .startsWith(
             "cleaned ADVANCED on 2024-06-11, WATER_TEMPERATURE: found 45 degC, allowed: at most 40"
                 + " degC (")
         .endsWith("; " + LOOSENED);
-    assertThat(verdict.trace()).contains(reason.row().orElseThrow());
+    assertThat(Assess.trace(over(fifty()), warm.assessment(), warm.asOf()))
+        .filteredOn(row -> row.cited().equals(reason.row().orElseThrow()))
+        .singleElement()
+        .isInstanceOf(ModelCareLimitRow.class);
   }
 
   @Test
@@ -149,7 +151,7 @@ class ManufacturersInstructionsTest {
         .endsWith(", " + LOOSENED);
     Verdict verdict = judged(coat("51"), fifty());
     assertThat(verdict.service()).isEqualTo(Service.OUT);
-    assertThat(verdict.findings()).hasSize(1);
+    assertThat(verdict.openFindings()).hasSize(1);
     // The verdict is no milder for it.
     assertThat(verdict.reasons()).isEqualTo(coat("51").verdict().reasons());
   }
@@ -252,7 +254,7 @@ class ManufacturersInstructionsTest {
       assertThat(verdict.reasons())
           .filteredOn(reason -> reason.kind() == ReasonKind.LIMIT_TIGHTENED)
           .singleElement()
-          .satisfies(reason -> assertThat(reason.row().map(each -> (Object) each)).contains(row));
+          .satisfies(reason -> assertThat(reason.row()).contains(row.cited()));
       Element unread =
           FitGear.element(ElementKind.COAT)
               .layer(

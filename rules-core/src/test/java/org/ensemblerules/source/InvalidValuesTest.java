@@ -213,7 +213,7 @@ class InvalidValuesTest {
             "Identity.fingerprint",
             "ABC",
             "64 hexadecimal digits",
-            () -> new Identity(Map.of(), List.of(), Map.of(), "ABC")),
+            () -> new Identity(Map.of(), List.of(), Map.of(), 1, "ABC")),
         of("Faulty.faults", "[]", "at least one", () -> new TableResult.Faulty<>(List.of())),
         of("Steps.steps", "[]", "at least one", () -> new WayBack.Steps(List.of())));
   }

@@ -8,6 +8,7 @@ import org.ensemblerules.gear.Element;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.source.Row;
 import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Verdict;
@@ -53,6 +54,15 @@ public record GearCase(
    */
   public Verdict verdict() {
     return Assess.assess(FrozenRules.rules(), assessment(), asOf);
+  }
+
+  /**
+   * Lists the rows that the frozen rules are read by.
+   *
+   * @return the rows
+   */
+  public List<Row> trace() {
+    return Assess.trace(FrozenRules.rules(), assessment(), asOf);
   }
 
   /**

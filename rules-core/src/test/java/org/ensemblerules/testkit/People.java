@@ -7,7 +7,7 @@ import org.ensemblerules.effect.Credential;
 import org.ensemblerules.effect.CredentialScope;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.EntityKind;
-import org.ensemblerules.effect.PermissionRow;
+import org.ensemblerules.effect.PermittedDoer;
 import org.ensemblerules.effect.Task;
 
 /** Invented people and companies. */
@@ -51,15 +51,15 @@ public final class People {
    * Returns somebody whom a row permits to do its task to a fit element, on any day of this or the
    * last century.
    *
-   * @param row the row
+   * @param doer who is permitted
    * @return the doer
    */
-  public static Doer permittedBy(PermissionRow row) {
-    return switch (row.entity()) {
+  public static Doer permittedBy(PermittedDoer doer) {
+    return switch (doer.entity()) {
       case MEMBER -> WEARER;
       case MANUFACTURER -> MAKER;
       case VERIFIED_INDEPENDENT_SERVICE_PROVIDER -> PROVIDER;
-      default -> trained(row.entity().name(), row.entity());
+      default -> trained(doer.entity().name(), doer.entity());
     };
   }
 
@@ -70,6 +70,6 @@ public final class People {
    * @return the doer
    */
   public static Doer permitted(Task task) {
-    return permittedBy(FrozenRules.rules().tables().permissions().permitted(task).get(0));
+    return permittedBy(FrozenRules.rules().tables().permissions().permitted(task).get(0).doer());
   }
 }

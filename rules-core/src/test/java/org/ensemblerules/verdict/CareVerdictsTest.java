@@ -28,7 +28,6 @@ import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.When;
-import org.ensemblerules.schedule.Due;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
@@ -262,6 +261,6 @@ class CareVerdictsTest {
         .extracting(due -> due.task() + " " + due.by().orElseThrow())
         .contains("look-closer 2025-01-10", "cleaning 2028-09-01");
     assertThat(HELMET.verdict().due())
-        .isSortedAccordingTo(Comparator.comparing((Due due) -> due.by().orElseThrow()));
+        .isSortedAccordingTo(Comparator.comparing((TaskDue due) -> due.by().orElseThrow()));
   }
 }

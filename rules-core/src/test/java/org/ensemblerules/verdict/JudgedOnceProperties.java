@@ -32,7 +32,7 @@ class JudgedOnceProperties {
     List<Event> judged = new ArrayList<>();
     CaseFile file = file(given.assessment(), given.asOf(), judged);
     Verdict verdict = Assess.assess(file);
-    verdict.trace();
+    Trace.of(file, verdict);
     assertThat(new HashSet<>(judged)).hasSameSizeAs(judged);
     assertThat(judged)
         .containsExactlyInAnyOrderElementsOf(given.assessment().serviceRecord().history().events());
@@ -42,7 +42,10 @@ class JudgedOnceProperties {
   @Property
   void whatIsDueIsTheSameAskedAlone(@ForAll GearCase given) {
     assertThat(given.verdict().due())
-        .isEqualTo(RULES.schedule().due(given.assessment().serviceRecord(), given.asOf()));
+        .isEqualTo(
+            RULES.schedule().due(given.assessment().serviceRecord(), given.asOf()).stream()
+                .map(TaskDue::of)
+                .toList());
   }
 
   @Property

@@ -64,12 +64,6 @@ class VerdictDetailsTest {
   }
 
   @Test
-  void theFindingsJudgedAreListed() {
-    assertThat(COAT.verdict().findings()).isEmpty();
-    assertThat(COAT.with(CHARRED).verdict().findings()).containsExactly(CHARRED);
-  }
-
-  @Test
   void aLayerWithoutALabelIsItsOwnTarget() {
     Element unlabelled =
         Element.builder(new ElementId("C1"), ElementKind.COAT, Use.STRUCTURAL)
@@ -142,6 +136,11 @@ class VerdictDetailsTest {
             Assessment.builder(element).inspection(COAT.inspections().get(0)).build(),
             Assessment.builder(element).finding(CHARRED).build());
     assertThat(others).doesNotContain(empty).doesNotHaveDuplicates();
-    assertThat(others.get(3)).hasToString("Assessment[HELMET 1, 1 findings]");
+    assertThat(others.stream().map(Assessment::toString))
+        .doesNotContain(empty.toString())
+        .doesNotHaveDuplicates();
+    assertThat(empty)
+        .hasToString("Assessment[" + element + ", History of 0 events[], inspections=[], findings=[]]");
+    assertThat(others.get(3).toString()).endsWith(", findings=[" + CHARRED + "]]");
   }
 }

@@ -35,6 +35,7 @@ import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.CitedRow;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.Seen;
@@ -160,7 +161,7 @@ class ShippedOverlaysTest {
     assertThat(Assess.service(base, lookedOver(base, used, day), day)).isEqualTo(Service.IN);
     Verdict verdict = Assess.assess(rules, lookedOver(rules, used, day), day);
     assertThat(verdict.service()).isEqualTo(Service.OUT);
-    assertThat(verdict.reasons().stream().flatMap(reason -> reason.row().stream()).map(Row::key))
+    assertThat(verdict.reasons().stream().flatMap(reason -> reason.row().stream()).map(CitedRow::key))
         .anyMatch(key -> key.value().startsWith("michigan-cleaning-after-use"));
     List<Event> cleaned =
         List.of(
@@ -335,8 +336,8 @@ class ShippedOverlaysTest {
                 .inspection(found.build())
                 .build(),
             day);
-    assertThat(verdict.findings())
-        .anyMatch(finding -> finding.defect() == DefectKind.OVERHEATED_IN_WASHING);
+    assertThat(verdict.openFindings())
+        .anyMatch(open -> open.finding().defect() == DefectKind.OVERHEATED_IN_WASHING);
     assertThat(verdict.reasons())
         .anyMatch(
             reason ->

@@ -10,7 +10,9 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Edition;
+import org.ensemblerules.source.Row;
 import org.ensemblerules.testkit.InventedRules;
 import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
@@ -75,7 +77,7 @@ class VerdictJsonTest {
                     + "'INSPECTION':'INVENTED_2015','AGE':'INVENTED_2015'},"
                     + "'overlays':[],"
                     + "'revisions':{'invented/ages.json':1,'invented/defects.json':3},"
-                    + "'fingerprint':'"));
+                    + "'form':2,'fingerprint':'"));
   }
 
   private static String quoted(String json) {
@@ -143,15 +145,19 @@ class VerdictJsonTest {
   @Test
   void theTraceIsWrittenWhereItIsAskedFor() throws IOException {
     for (Edition edition : ShippedRules.editions()) {
-      Verdict verdict =
-          Assess.assess(ShippedRules.of(edition.id()).orElseThrow(), assessment("everything"), DAY);
-      String text = VerdictJson.writeWithTrace(verdict);
+      RuleSet rules = ShippedRules.of(edition.id()).orElseThrow();
+      Verdict verdict = Assess.assess(rules, assessment("everything"), DAY);
+      List<Row> trace = Assess.trace(rules, assessment("everything"), DAY);
+      String text = VerdictJson.writeWithTrace(verdict, trace);
 
       assertThat(TableSchemas.objections("verdict", text)).as(edition.id().value()).isEmpty();
       assertThat(text).startsWith(VerdictJson.write(verdict).replaceFirst("}$", ",\"trace\":["));
-      assertThat(MAPPER.readTree(text).at("/trace")).hasSameSizeAs(verdict.trace());
+      assertThat(MAPPER.readTree(text).at("/trace")).hasSameSizeAs(trace);
     }
-    assertThat(VerdictJson.writeWithTrace(verdict("everything")))
+    assertThat(
+            VerdictJson.writeWithTrace(
+                verdict("everything"),
+                Assess.trace(InventedRules.rules(), assessment("everything"), DAY)))
         .contains(
             quoted(
                 "{'key':'invented/COAT/STRUCTURAL/FABRIC@OUTER_SHELL/TEAR/short',"

@@ -2,12 +2,67 @@ package org.ensemblerules.tables.codec;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
+import java.util.Optional;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.effect.CredentialScope;
 import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.EffectKind;
+import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.effect.PermissionRow;
+import org.ensemblerules.effect.PermittedDoer;
+import org.ensemblerules.effect.RepairClass;
+import org.ensemblerules.effect.Scope;
+import org.ensemblerules.tables.json.JsonCursor;
+import org.ensemblerules.tables.json.ObjectCursor;
 
-/** Writes effects as table files have them, and who may carry them out. */
-final class EffectJson {
+/** The JSON form of effects, the same in table files and verdicts, and of who may do them. */
+public final class EffectJson {
   private EffectJson() {}
+
+  /** Reads an effect. */
+  public static Optional<Effect> read(JsonCursor at) {
+    ObjectCursor effect = at.object();
+    Optional<EffectKind> kind = effect.required("kind", value -> value.enumOf(EffectKind.class));
+    if (kind.isEmpty()) {
+      return Optional.empty();
+    }
+    return switch (kind.get()) {
+      case NOTE -> effect.make(Effect.Note::new);
+      case CLEAN -> {
+        Optional<CleaningKind> cleaning =
+            effect.required("cleaning", value -> value.enumOf(CleaningKind.class));
+        Optional<Scope> scope = scope(effect);
+        yield effect.make(() -> new Effect.Clean(cleaning.orElseThrow(), scope.orElseThrow()));
+      }
+      case REPAIR -> {
+        Optional<RepairClass> repair = repairClass(effect);
+        Optional<Scope> scope = scope(effect);
+        yield effect.make(() -> new Effect.Repair(repair.orElseThrow(), scope.orElseThrow()));
+      }
+      case REPLACE_PART -> {
+        Optional<RepairClass> repair = repairClass(effect);
+        yield effect.make(() -> new Effect.ReplacePart(repair.orElseThrow()));
+      }
+      case EVALUATE -> {
+        Optional<Check> check = effect.required("check", value -> value.enumOf(Check.class));
+        Optional<Scope> scope = scope(effect);
+        yield effect.make(() -> new Effect.Evaluate(check.orElseThrow(), scope.orElseThrow()));
+      }
+      case RETIRE -> {
+        Optional<Scope> scope = scope(effect);
+        yield effect.make(() -> new Effect.Retire(scope.orElseThrow()));
+      }
+    };
+  }
+
+  private static Optional<Scope> scope(ObjectCursor effect) {
+    return effect.required("scope", at -> at.enumOf(Scope.class));
+  }
+
+  private static Optional<RepairClass> repairClass(ObjectCursor effect) {
+    return effect.required("class", at -> at.enumOf(RepairClass.class));
+  }
 
   static JsonNode write(Effect effect) {
     Fields fields = new Fields().put("kind", effect.effectKind());
@@ -25,11 +80,26 @@ final class EffectJson {
     return fields.node();
   }
 
-  /** Puts who may do something, each with the credential needed. */
+  /** Puts whom rows permit to do something, each with the credential needed. */
   static Fields doers(Fields fields, List<PermissionRow> rows) {
+    return by(fields, rows.stream().map(PermissionRow::doer).toList());
+  }
+
+  /** Puts who may do something, each with the credential needed. */
+  static Fields by(Fields fields, List<PermittedDoer> doers) {
     return fields.list(
         "by",
-        rows,
-        row -> new Fields().put("entity", row.entity()).known("needs", row.needs()).node());
+        doers,
+        who -> new Fields().put("entity", who.entity()).known("needs", who.needs()).node());
+  }
+
+  /** Reads who may do something. */
+  static Optional<PermittedDoer> doer(JsonCursor at) {
+    ObjectCursor object = at.object();
+    Optional<EntityKind> entity =
+        object.required("entity", value -> value.enumOf(EntityKind.class));
+    Optional<CredentialScope> needs =
+        object.optional("needs", value -> value.enumOf(CredentialScope.class));
+    return object.make(() -> new PermittedDoer(entity.orElseThrow(), needs));
   }
 }

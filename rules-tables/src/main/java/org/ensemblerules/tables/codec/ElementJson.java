@@ -11,6 +11,7 @@ import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.NamedElement;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
@@ -67,8 +68,23 @@ final class ElementJson {
     return layers.node();
   }
 
+  /** Reads which element it is, without what is known of it. */
+  static Optional<NamedElement> named(JsonCursor at) {
+    ObjectCursor object = at.object();
+    Optional<ElementId> id = object.required("id", value -> value.parsed(ElementId::new));
+    Optional<ElementKind> kind = object.required("kind", value -> value.enumOf(ElementKind.class));
+    Optional<Use> use = object.required("use", value -> value.enumOf(Use.class));
+    return object.make(
+        () -> new NamedElement(id.orElseThrow(), kind.orElseThrow(), use.orElseThrow()));
+  }
+
   /** Writes which element it is, without what is known of it. */
   static Fields named(Element element) {
+    return named(element.named());
+  }
+
+  /** Writes which element it is. */
+  static Fields named(NamedElement element) {
     return new Fields()
         .put("id", element.id())
         .put("kind", element.kind())

@@ -1,68 +1,82 @@
 package org.ensemblerules.tables.codec;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import org.ensemblerules.care.CareRouteRow;
-import org.ensemblerules.defect.DefectRow;
-import org.ensemblerules.repair.RepairLimitRow;
+import java.time.LocalDate;
+import java.util.Optional;
 import org.ensemblerules.source.Basis;
+import org.ensemblerules.source.CitedRow;
+import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.Provenance;
 import org.ensemblerules.source.Row;
+import org.ensemblerules.source.RowKey;
+import org.ensemblerules.tables.json.JsonCursor;
+import org.ensemblerules.tables.json.ObjectCursor;
+import org.ensemblerules.tables.json.ValueReaders;
 
-/** Writes a row as far as a verdict must carry it to outlive the tables. */
+/** The JSON form of a row as far as an answer must carry it to outlive the tables. */
 final class RowJson {
   private RowJson() {}
 
+  static Optional<CitedRow> read(JsonCursor at) {
+    ObjectCursor object = at.object();
+    Optional<RowKey> key = object.required("key", RowJson::key);
+    Optional<EditionId> origin = object.required("origin", ValueReaders::editionId);
+    Optional<Basis> basis = object.required("basis", BasisJson::read);
+    Derived.text(object, "basisText", basis.map(Basis::text));
+    Optional<String> wording = object.optional("wording", JsonCursor::text);
+    Optional<Boolean> open = object.required("open", JsonCursor::bool);
+    Optional<LocalDate> through = object.required("reviewedThrough", DayJson::read);
+    Optional<String> note = object.optional("note", JsonCursor::text);
+    return object.make(
+        () ->
+            new CitedRow(
+                new Provenance(
+                    key.orElseThrow(),
+                    origin.orElseThrow(),
+                    basis.orElseThrow(),
+                    through.orElseThrow(),
+                    note),
+                wording,
+                open.orElseThrow()));
+  }
+
   static JsonNode write(Row row) {
+    return write(row.cited());
+  }
+
+  static JsonNode write(CitedRow row) {
     Provenance provenance = row.provenance();
-    Fields fields = named(row).put("basisText", provenance.basis().text());
-    if (row instanceof DefectRow defect) {
-      fields.put("wording", defect.wording());
-    } else if (row instanceof CareRouteRow route) {
-      fields.put("wording", route.wording());
-    } else if (row instanceof RepairLimitRow limit) {
-      fields.put("wording", limit.wording());
-    }
-    return fields
-        .put("open", row instanceof DefectRow defect && defect.open())
+    return named(provenance)
+        .put("basisText", provenance.basis().text())
+        .known("wording", row.wording())
+        .put("open", row.open())
         .put("reviewedThrough", provenance.reviewedThrough())
         .known("note", provenance.note())
         .node();
   }
 
+  static Optional<RowKey> key(JsonCursor at) {
+    return at.parsed(RowKey::new);
+  }
+
   /** Writes which row it is and on whose word, without what it says. */
   static JsonNode name(Row row) {
-    return named(row).node();
+    return named(row.provenance()).node();
   }
 
-  private static Fields named(Row row) {
+  /** Reads which row it is, and sees that on whose word is told as well. */
+  static Optional<RowKey> readName(JsonCursor at) {
+    ObjectCursor object = at.object();
+    Optional<RowKey> key = object.required("key", RowJson::key);
+    object.required("origin", ValueReaders::editionId);
+    object.required("basis", BasisJson::read);
+    return object.make(key::orElseThrow);
+  }
+
+  private static Fields named(Provenance provenance) {
     return new Fields()
-        .put("key", row.key())
-        .put("origin", row.provenance().origin())
-        .put("basis", write(row.provenance().basis()));
-  }
-
-  private static JsonNode write(Basis basis) {
-    if (basis instanceof Basis.Published published) {
-      return new Fields()
-          .put("kind", "PUBLISHED")
-          .put("source", published.source())
-          .known("clause", published.clause())
-          .put("seen", published.seen())
-          .node();
-    } else if (basis instanceof Basis.Memory memory) {
-      return new Fields()
-          .put("kind", "MEMORY")
-          .put("confidence", memory.confidence())
-          .known("about", memory.about())
-          .node();
-    }
-    if (basis instanceof Basis.CarriedOver carried) {
-      return new Fields()
-          .put("kind", "CARRIED_OVER")
-          .put("into", carried.into())
-          .put("there", write(carried.there()))
-          .node();
-    }
-    return new Fields().put("kind", "COMMON_PRACTICE").node();
+        .put("key", provenance.key())
+        .put("origin", provenance.origin())
+        .put("basis", BasisJson.write(provenance.basis()));
   }
 }

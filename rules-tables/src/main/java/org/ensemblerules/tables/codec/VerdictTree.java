@@ -1,13 +1,15 @@
 package org.ensemblerules.tables.codec;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import org.ensemblerules.history.OpenFinding;
-import org.ensemblerules.ruleset.Identity;
-import org.ensemblerules.schedule.Due;
+import java.util.List;
+import java.util.Optional;
+import org.ensemblerules.source.Row;
 import org.ensemblerules.verdict.Action;
 import org.ensemblerules.verdict.Caution;
 import org.ensemblerules.verdict.Reason;
+import org.ensemblerules.verdict.StillOpen;
 import org.ensemblerules.verdict.Step;
+import org.ensemblerules.verdict.TaskDue;
 import org.ensemblerules.verdict.Verdict;
 import org.ensemblerules.verdict.WayBack;
 
@@ -21,8 +23,8 @@ public final class VerdictTree {
   }
 
   /** Writes a verdict with each row that was read to reach it. */
-  public static JsonNode writeWithTrace(Verdict verdict) {
-    return fields(verdict).list("trace", verdict.trace(), RowJson::name).node();
+  public static JsonNode write(Verdict verdict, List<Row> trace) {
+    return fields(verdict).list("trace", trace, RowJson::name).node();
   }
 
   private static Fields fields(Verdict verdict) {
@@ -40,7 +42,7 @@ public final class VerdictTree {
         .list("ages", verdict.ages(), AgeJson::write)
         .list("due", verdict.due(), VerdictTree::write)
         .list("cautions", verdict.cautions(), VerdictTree::write)
-        .put("rules", write(verdict.identity()));
+        .put("rules", IdentityJson.write(verdict.identity()));
   }
 
   private static JsonNode write(Action action) {
@@ -48,7 +50,7 @@ public final class VerdictTree {
         new Fields()
             .put("effect", EffectJson.write(action.effect()))
             .put("target", action.target());
-    return EffectJson.doers(fields, action.by()).list("afterwards", action.afterwards()).node();
+    return EffectJson.by(fields, action.by()).list("afterwards", action.afterwards()).node();
   }
 
   private static JsonNode write(Reason reason) {
@@ -66,11 +68,11 @@ public final class VerdictTree {
         .node();
   }
 
-  private static JsonNode write(OpenFinding open) {
+  private static JsonNode write(StillOpen open) {
     return new Fields()
         .put("finding", FindingJson.write(open.finding()))
-        .put("site", open.demand().site())
-        .put("effect", EffectJson.write(open.demand().effect()))
+        .put("site", open.site())
+        .put("effect", EffectJson.write(open.effect()))
         .list("closedBy", open.closedBy())
         .list("attempts", open.attempts())
         .node();
@@ -91,33 +93,21 @@ public final class VerdictTree {
   private static JsonNode write(Step step) {
     Fields fields =
         new Fields().put("effect", EffectJson.write(step.effect())).put("target", step.target());
-    return EffectJson.doers(fields, step.by()).list("shown", step.shown()).node();
+    return EffectJson.by(fields, step.by()).list("shown", step.shown()).node();
   }
 
-  private static JsonNode write(Due due) {
+  private static JsonNode write(TaskDue due) {
+    Optional<JsonNode> row = due.row().map(RowJson::write);
     return new Fields()
         .put("task", due.task())
         .known("layer", due.layer())
         .known("by", due.by())
-        .put("why", due.reason())
-        .known("row", due.row(), RowJson::write)
+        .put("why", due.why())
+        .known("row", row, node -> node)
         .node();
   }
 
   private static JsonNode write(Caution caution) {
     return new Fields().put("row", caution.row()).put("text", caution.text()).node();
-  }
-
-  private static JsonNode write(Identity identity) {
-    Fields editions = new Fields();
-    identity.editions().forEach((subject, edition) -> editions.put(subject.name(), edition));
-    Fields revisions = new Fields();
-    identity.revisions().forEach((file, revision) -> revisions.put(file, (int) revision));
-    return new Fields()
-        .put("editions", editions.node())
-        .list("overlays", identity.overlays())
-        .put("revisions", revisions.node())
-        .put("fingerprint", identity.fingerprint())
-        .node();
   }
 }

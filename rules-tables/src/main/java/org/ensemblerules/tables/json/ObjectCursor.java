@@ -1,8 +1,10 @@
 package org.ensemblerules.tables.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -39,6 +41,13 @@ public final class ObjectCursor {
   /** Tells whether a field is given. */
   public boolean has(String name) {
     return node.has(name);
+  }
+
+  /** Returns the names of the fields given, where any name may stand; empty if this is no object. */
+  public List<String> names() {
+    List<String> names = new ArrayList<>();
+    node.fieldNames().forEachRemaining(names::add);
+    return names;
   }
 
   /** Adds a fault at a field if it is given, else at the object. */

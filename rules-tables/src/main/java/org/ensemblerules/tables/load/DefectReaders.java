@@ -14,6 +14,7 @@ import org.ensemblerules.effect.HandlingDuty;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.tables.codec.EffectJson;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
 import org.ensemblerules.tables.json.ValueReaders;
@@ -27,7 +28,7 @@ final class DefectReaders {
     Optional<List<Site>> sites = row.required("sites", at -> at.distinct(ValueReaders::site));
     Optional<Set<DefectKind>> defects = row.required("defects", at -> at.setOf(DefectKind.class));
     Optional<Band> band = row.optional("extent", DefectReaders::band);
-    Optional<Effect> effect = row.required("effect", EffectReaders::effect);
+    Optional<Effect> effect = row.required("effect", EffectJson::read);
     Optional<Set<HandlingDuty>> handling =
         row.optional("handling", at -> at.setOf(HandlingDuty.class));
     Optional<Set<Check>> afterwards = row.optional("afterwards", at -> at.setOf(Check.class));

@@ -5,14 +5,10 @@ import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CheckRow;
-import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.CredentialScope;
-import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.effect.PermissionRow;
-import org.ensemblerules.effect.RepairClass;
-import org.ensemblerules.effect.Scope;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
@@ -20,7 +16,7 @@ import org.ensemblerules.ruleset.CautionRow;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
 
-/** Readers of effects, and of the tables that say who carries them out and with what caution. */
+/** Readers of the tables that say who carries effects out and with what caution. */
 final class EffectReaders {
   private EffectReaders() {}
 
@@ -69,48 +65,5 @@ final class EffectReaders {
                     uses.orElse(Set.of()),
                     effects.orElse(Set.of()),
                     text.orElseThrow())));
-  }
-
-  static Optional<Effect> effect(JsonCursor at) {
-    ObjectCursor effect = at.object();
-    Optional<EffectKind> kind = effect.required("kind", value -> value.enumOf(EffectKind.class));
-    if (kind.isEmpty()) {
-      return Optional.empty();
-    }
-    return switch (kind.get()) {
-      case NOTE -> effect.make(Effect.Note::new);
-      case CLEAN -> {
-        Optional<CleaningKind> cleaning =
-            effect.required("cleaning", value -> value.enumOf(CleaningKind.class));
-        Optional<Scope> scope = scope(effect);
-        yield effect.make(() -> new Effect.Clean(cleaning.orElseThrow(), scope.orElseThrow()));
-      }
-      case REPAIR -> {
-        Optional<RepairClass> repair = repairClass(effect);
-        Optional<Scope> scope = scope(effect);
-        yield effect.make(() -> new Effect.Repair(repair.orElseThrow(), scope.orElseThrow()));
-      }
-      case REPLACE_PART -> {
-        Optional<RepairClass> repair = repairClass(effect);
-        yield effect.make(() -> new Effect.ReplacePart(repair.orElseThrow()));
-      }
-      case EVALUATE -> {
-        Optional<Check> check = effect.required("check", value -> value.enumOf(Check.class));
-        Optional<Scope> scope = scope(effect);
-        yield effect.make(() -> new Effect.Evaluate(check.orElseThrow(), scope.orElseThrow()));
-      }
-      case RETIRE -> {
-        Optional<Scope> scope = scope(effect);
-        yield effect.make(() -> new Effect.Retire(scope.orElseThrow()));
-      }
-    };
-  }
-
-  private static Optional<Scope> scope(ObjectCursor effect) {
-    return effect.required("scope", at -> at.enumOf(Scope.class));
-  }
-
-  private static Optional<RepairClass> repairClass(ObjectCursor effect) {
-    return effect.required("class", at -> at.enumOf(RepairClass.class));
   }
 }

@@ -47,6 +47,7 @@ final class DepartmentProgram {
         new CommandLine(new DepartmentCommand())
             .addSubcommand(new DemoCommand())
             .addSubcommand(new AssessCommand(in, clock))
+            .addSubcommand(new RecomputeCommand(in))
             .addSubcommand(new CriteriaCommand())
             .addSubcommand(new ExplainCommand(clock))
             .addSubcommand(new JudgeCommand(in))

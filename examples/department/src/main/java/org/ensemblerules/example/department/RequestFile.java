@@ -31,6 +31,13 @@ final class RequestFile {
       description = "JSON Lines file, or - for the standard input. Default: a sample.")
   private Optional<String> file = Optional.empty();
 
+  /** A file that is named otherwise than by the first parameter. */
+  static RequestFile named(String path) {
+    RequestFile given = new RequestFile();
+    given.file = Optional.of(path);
+    return given;
+  }
+
   /** How a line is read; {@code place} is its file and number, for faults. */
   @FunctionalInterface
   interface Reading<T> {

@@ -11,7 +11,7 @@ import org.ensemblerules.fleet.ActionChange;
 import org.ensemblerules.fleet.DueMove;
 import org.ensemblerules.fleet.ElementDifference;
 import org.ensemblerules.fleet.FleetEffect;
-import org.ensemblerules.schedule.Due;
+import org.ensemblerules.verdict.TaskDue;
 
 /** The first elements that something changes for, those that it costs most before the others. */
 final class ChangedElements implements Consumer<ElementDifference> {
@@ -108,7 +108,7 @@ final class ChangedElements implements Consumer<ElementDifference> {
             + day(move.after()));
   }
 
-  private static String day(Optional<Due> due) {
+  private static String day(Optional<TaskDue> due) {
     return due.map(what -> what.by().map(day -> "in time until " + day).orElse("due now"))
         .orElse("not due");
   }

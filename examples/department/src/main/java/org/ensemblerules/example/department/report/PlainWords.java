@@ -17,7 +17,7 @@ import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.CredentialScope;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.EntityKind;
-import org.ensemblerules.effect.PermissionRow;
+import org.ensemblerules.effect.PermittedDoer;
 import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.effect.Scope;
 import org.ensemblerules.effect.Task;
@@ -123,12 +123,12 @@ final class PlainWords {
   }
 
   /** Who may do something, and with which training. */
-  static String who(Collection<PermissionRow> rows) {
-    return rows.stream()
+  static String who(Collection<PermittedDoer> doers) {
+    return doers.stream()
         .map(
-            row ->
-                of(row.entity())
-                    + row.needs().map(needed -> " trained for: " + of(needed)).orElse(""))
+            who ->
+                of(who.entity())
+                    + who.needs().map(needed -> " trained for: " + of(needed)).orElse(""))
         .collect(Collectors.joining("; "));
   }
 

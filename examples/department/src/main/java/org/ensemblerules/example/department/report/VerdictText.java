@@ -2,7 +2,7 @@ package org.ensemblerules.example.department.report;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.NamedElement;
 import org.ensemblerules.retirement.AgeAnswer;
 import org.ensemblerules.verdict.LayerAge;
 import org.ensemblerules.verdict.Step;
@@ -15,7 +15,7 @@ final class VerdictText {
 
   static void write(TextPage page, Judged judged) {
     Verdict verdict = judged.verdict();
-    Element element = verdict.element();
+    NamedElement element = verdict.element();
     page.line(
         element.id()
             + "   "

@@ -1,10 +1,11 @@
-package org.ensemblerules.audit;
+package org.ensemblerules.verdict;
 
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.InvalidValueException;
 
 /** One respect in which two identities of rules differ. */
 public sealed interface Mismatch {
@@ -68,6 +69,40 @@ public sealed interface Mismatch {
     @Override
     public String text() {
       return "revision of " + table + ": then " + shown(then) + ", now " + shown(now);
+    }
+  }
+
+  /**
+   * The fingerprint was made of another form of the rules' text, so that whether the rows are the
+   * same cannot be told from it. The fingerprint of form 1 held the names of the program's own
+   * classes; a change of the program alone changed it.
+   *
+   * @param then the form then, 1 or more
+   * @param now the form now, 1 or more
+   */
+  record OtherForm(int then, int now) implements Mismatch {
+    /**
+     * Checks the numbers.
+     *
+     * @throws InvalidValueException if one is below 1 or both are the same
+     */
+    public OtherForm {
+      InvalidValueException.require(then >= 1, "OtherForm.then", then, "1 or more");
+      InvalidValueException.require(
+          now >= 1 && now != then, "OtherForm.now", now, "1 or more, and not that of then");
+    }
+
+    @Override
+    public String text() {
+      return "form of the fingerprint: then "
+          + then
+          + ", now "
+          + now
+          + "; "
+          + (then == 1
+              ? "form 1 was made over names of the program's own classes, "
+              : "each form writes out the rows in its own way, ")
+          + "so nobody can tell from it whether the rows are the same";
     }
   }
 

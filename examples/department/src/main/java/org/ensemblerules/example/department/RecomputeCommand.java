@@ -1,0 +1,111 @@
+package org.ensemblerules.example.department;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.ensemblerules.gear.NamedElement;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.tables.AssessmentLines;
+import org.ensemblerules.tables.VerdictJson;
+import org.ensemblerules.verdict.Assessment;
+import org.ensemblerules.verdict.Recompute;
+import org.ensemblerules.verdict.Verdict;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Whether verdicts that were stored come out the same today. */
+@Command(
+    name = "recompute",
+    description = {
+      "Computes stored verdicts again, each for its day, and says whether it is the same,",
+      "or in what the verdict or the rules differ. A bad line is named on the standard error."
+    })
+final class RecomputeCommand implements Callable<Integer> {
+  private final InputStream in;
+
+  @Mixin private final RulesOption rulesOption = new RulesOption();
+  @Mixin private final OverlayOption overlayOption = new OverlayOption();
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Parameters(
+      paramLabel = "FILE",
+      description = "JSON Lines file of verdicts; - for the standard input.")
+  private String file = "";
+
+  @Option(
+      names = "--from",
+      paramLabel = "FILE",
+      required = true,
+      description = "JSON Lines file of what was judged then, one assessment an element.")
+  private String assessments = "";
+
+  RecomputeCommand(InputStream in) {
+    this.in = in;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    PrintWriter err = spec.commandLine().getErr();
+    Map<NamedElement, Assessment> judged = judged(err);
+    Map<LocalDate, RuleSet> rules = new HashMap<>();
+    PrintWriter out = spec.commandLine().getOut();
+    int bad =
+        RequestFile.named(file)
+            .<Verdict>each(
+                file,
+                in,
+                err,
+                VerdictJson::read,
+                then ->
+                    out.println(
+                        then.element()
+                            + " as of "
+                            + then.asOf()
+                            + ": "
+                            + outcome(
+                                rules.computeIfAbsent(then.asOf(), this::rules),
+                                Optional.ofNullable(judged.get(then.element())),
+                                then)));
+    return bad == 0 ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES;
+  }
+
+  private static String outcome(RuleSet rules, Optional<Assessment> judged, Verdict then) {
+    return judged
+        .map(assessment -> Recompute.recompute(rules, assessment, then).text())
+        .orElse("not computed again, no assessment of it is at hand");
+  }
+
+  /** An overlay holds from a day on; each verdict is computed with those of its own day. */
+  private RuleSet rules(LocalDate day) {
+    try {
+      return overlayOption.over(rulesOption.rules(spec), day);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e.getMessage(), e);
+    }
+  }
+
+  private Map<NamedElement, Assessment> judged(PrintWriter err) throws IOException {
+    Map<NamedElement, Assessment> judged = new HashMap<>();
+    try (AssessmentLines lines = AssessmentSource.open(assessments, in)) {
+      while (lines.hasNext()) {
+        AssessmentLines.Outcome outcome = lines.next();
+        if (outcome instanceof AssessmentLines.Line line) {
+          judged.put(line.assessment().element().named(), line.assessment());
+        } else if (outcome instanceof AssessmentLines.BadLine refused) {
+          refused.faults().forEach(err::println);
+        }
+      }
+    }
+    return judged;
+  }
+}

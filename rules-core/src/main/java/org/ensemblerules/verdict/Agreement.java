@@ -1,0 +1,63 @@
+package org.ensemblerules.verdict;
+
+import java.util.List;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.ensemblerules.effect.Effect;
+import org.ensemblerules.source.InvalidValueException;
+
+/**
+ * Sees that the parts of a verdict agree, so that one that was stored and spoiled cannot pass for
+ * milder than its reasons.
+ */
+final class Agreement {
+  private Agreement() {}
+
+  static void require(List<Reason> reasons, List<Action> actions, WayBack wayBack) {
+    List<Reason> keepingOut =
+        reasons.stream().filter(reason -> reason.effect().keepsOut()).toList();
+    Set<Effect> effects = actions.stream().map(Action::effect).collect(Collectors.toSet());
+    InvalidValueException.require(
+        effects.equals(keepingOut.stream().map(Reason::effect).collect(Collectors.toSet())),
+        "Verdict.actions",
+        effects.stream().map(Effect::text).sorted().toList(),
+        "an action for each effect of a reason that keeps it out, and no other");
+    for (Effect effect : effects) {
+      InvalidValueException.require(
+          all(actions, action -> action.effect().equals(effect) ? action.afterwards() : Set.of())
+              .equals(
+                  all(
+                      keepingOut,
+                      reason -> reason.effect().equals(effect) ? reason.afterwards() : Set.of())),
+          "Verdict.actions",
+          effect.text(),
+          "followed by the checks that the reasons for it ask for afterwards, and no other");
+    }
+    InvalidValueException.require(
+        leadsBack(actions, wayBack),
+        "Verdict.wayBack",
+        wayBack,
+        "a step for each action; none back only where something retires; not needed only without"
+            + " an action");
+  }
+
+  private static <T> Set<Object> all(List<T> from, Function<T, Set<?>> values) {
+    return from.stream().flatMap(each -> values.apply(each).stream()).collect(Collectors.toSet());
+  }
+
+  private static boolean leadsBack(List<Action> actions, WayBack wayBack) {
+    if (wayBack instanceof WayBack.Steps way) {
+      return !actions.isEmpty()
+          && actions.stream()
+              .allMatch(action -> way.steps().stream().anyMatch(step -> does(step, action)));
+    }
+    return wayBack instanceof WayBack.None
+        ? actions.stream().anyMatch(action -> action.effect() instanceof Effect.Retire)
+        : actions.isEmpty();
+  }
+
+  private static boolean does(Step step, Action action) {
+    return step.effect().equals(action.effect()) && step.target().equals(action.target());
+  }
+}

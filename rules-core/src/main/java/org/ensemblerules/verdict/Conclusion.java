@@ -1,0 +1,143 @@
+package org.ensemblerules.verdict;
+
+import com.google.common.collect.ImmutableList;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.ensemblerules.defect.FindingId;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.EffectKind;
+import org.ensemblerules.effect.EntityKind;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.Part;
+import org.ensemblerules.gear.Site;
+import org.ensemblerules.history.OpenFinding;
+import org.ensemblerules.schedule.DoneBy;
+import org.ensemblerules.schedule.TaskRow;
+import org.ensemblerules.source.CitedRow;
+import org.ensemblerules.source.Provenance;
+import org.ensemblerules.source.Row;
+
+/** Draws the verdict of a case from the reasons that its questions gave. */
+final class Conclusion {
+  private Conclusion() {}
+
+  static Verdict of(CaseFile file, List<Reason> given) {
+    List<Reason> reasons = given.stream().distinct().sorted().toList();
+    List<Action> actions = actions(file, reasons);
+    List<LayerAge> ages = AgeQuestion.ages(file);
+    return Verdict.builder(file.element().named(), file.asOf(), file.rules().identity())
+        .reasons(reasons)
+        .actions(actions)
+        .openFindings(openFindings(file))
+        .wayBack(ReturnPath.of(file, actions))
+        .ages(ages)
+        .due(file.due().stream().map(TaskDue::of).toList())
+        .cautions(cautions(file, actions, reasons, ages))
+        .build();
+  }
+
+  private static List<StillOpen> openFindings(CaseFile file) {
+    return file.findings().stream()
+        .flatMap(finding -> FindingQuestion.open(file, finding).stream())
+        .sorted(
+            Comparator.<OpenFinding, FindingId>comparing(open -> open.finding().id())
+                .thenComparing(open -> open.finding().toString())
+                .thenComparing(open -> open.demand().site()))
+        .map(StillOpen::of)
+        .toList();
+  }
+
+  private static List<Action> actions(CaseFile file, List<Reason> reasons) {
+    record Target(Effect effect, Site site) {}
+    Map<Target, EnumSet<Check>> targets = new LinkedHashMap<>();
+    Map<Target, EnumSet<EntityKind>> by = new HashMap<>();
+    for (Reason reason : reasons) {
+      if (reason.effect().keepsOut()) {
+        Target target = new Target(reason.effect(), target(file.element(), reason));
+        targets
+            .computeIfAbsent(target, key -> EnumSet.noneOf(Check.class))
+            .addAll(reason.afterwards());
+        by.computeIfAbsent(target, key -> EnumSet.allOf(EntityKind.class))
+            .retainAll(countsIfBy(file, reason));
+      }
+    }
+    return targets.entrySet().stream()
+        .map(
+            entry ->
+                new Action(
+                    entry.getKey().effect(),
+                    entry.getKey().site(),
+                    Doers.of(file, entry.getKey().effect()).stream()
+                        .filter(
+                            who ->
+                                by.getOrDefault(entry.getKey(), EnumSet.noneOf(EntityKind.class))
+                                    .contains(who.entity()))
+                        .toList(),
+                    entry.getValue()))
+        .sorted(
+            Comparator.<Action, EffectKind>comparing(action -> action.effect().effectKind())
+                .reversed()
+                .thenComparing(action -> action.effect().text())
+                .thenComparing(Action::target))
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  /** Of whom what is done counts for a reason, as far as the row of its task itself says so. */
+  private static Set<EntityKind> countsIfBy(CaseFile file, Reason reason) {
+    if (reason.kind() == ReasonKind.TASK_DUE) {
+      for (TaskRow task : file.tables().tasks().rows(file.element())) {
+        if (reason.row().map(CitedRow::provenance).equals(Optional.of(task.provenance()))
+            && task.doneBy() instanceof DoneBy.InspectedBy inspected) {
+          return inspected.by();
+        }
+      }
+    }
+    return EnumSet.allOf(EntityKind.class);
+  }
+
+  private static Site target(Element element, Reason reason) {
+    return switch (reason.effect().scope()) {
+      case PART -> reason.site();
+      case LAYER -> {
+        Optional<LayerKind> layer = reason.site().layer();
+        yield new Site(Part.WHOLE_ELEMENT, layer.flatMap(element::labelledLayer).or(() -> layer));
+      }
+      case ELEMENT -> Site.of(Part.WHOLE_ELEMENT);
+    };
+  }
+
+  private static List<Caution> cautions(
+      CaseFile file, List<Action> actions, List<Reason> reasons, List<LayerAge> ages) {
+    EnumSet<EffectKind> effects = EnumSet.noneOf(EffectKind.class);
+    actions.forEach(action -> effects.add(action.effect().effectKind()));
+    List<Caution> all = new ArrayList<>();
+    file.tables()
+        .cautions()
+        .with(file.element(), effects)
+        .forEach(row -> all.add(new Caution(row.key(), row.text())));
+    Stream.concat(
+            reasons.stream().flatMap(reason -> reason.row().stream()).map(CitedRow::provenance),
+            ages.stream()
+                .flatMap(age -> AgeQuestion.row(age.answer()).stream())
+                .map(Row::provenance))
+        .filter(row -> row.isStale(file.asOf()))
+        .distinct()
+        .forEach(row -> all.add(stale(row)));
+    return all;
+  }
+
+  private static Caution stale(Provenance row) {
+    return new Caution(
+        row.key(), "Stale: this row was reviewed only through " + row.reviewedThrough() + ".");
+  }
+}

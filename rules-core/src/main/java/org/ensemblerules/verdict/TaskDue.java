@@ -1,0 +1,40 @@
+package org.ensemblerules.verdict;
+
+import java.time.LocalDate;
+import java.util.Objects;
+import java.util.Optional;
+import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.schedule.Due;
+import org.ensemblerules.schedule.TaskKey;
+import org.ensemblerules.source.CitedRow;
+import org.ensemblerules.source.Row;
+
+/**
+ * What falls due next, or is overdue, as a verdict tells it.
+ *
+ * @param task the task; not null
+ * @param layer the layer it is due for; empty if for the whole element
+ * @param by the last day in time; empty if it is due now and nobody can say since when
+ * @param why why it is due then, in words; not null
+ * @param row the row it rests on; empty where no row says so
+ */
+public record TaskDue(
+    TaskKey task,
+    Optional<LayerKind> layer,
+    Optional<LocalDate> by,
+    String why,
+    Optional<CitedRow> row) {
+  /** Checks for nulls. */
+  public TaskDue {
+    Objects.requireNonNull(task, "task");
+    Objects.requireNonNull(layer, "layer");
+    Objects.requireNonNull(by, "by");
+    Objects.requireNonNull(why, "why");
+    Objects.requireNonNull(row, "row");
+  }
+
+  static TaskDue of(Due due) {
+    return new TaskDue(
+        due.task(), due.layer(), due.by(), due.reason(), due.row().map(Row::cited));
+  }
+}

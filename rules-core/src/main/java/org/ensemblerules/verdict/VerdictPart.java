@@ -1,0 +1,37 @@
+package org.ensemblerules.verdict;
+
+import com.google.common.collect.Sets;
+import java.util.Arrays;
+import java.util.Set;
+import java.util.function.Function;
+
+/** A part of a verdict in which it can differ from another for the same element, day and rules. */
+public enum VerdictPart {
+  /** Why. */
+  REASONS(Verdict::reasons),
+  /** What must be done. */
+  ACTIONS(Verdict::actions),
+  /** What nothing has settled. */
+  OPEN_FINDINGS(Verdict::openFindings),
+  /** What brings it back. */
+  WAY_BACK(Verdict::wayBack),
+  /** By when age takes what out of service. */
+  AGES(Verdict::ages),
+  /** What falls due next. */
+  DUE(Verdict::due),
+  /** What whoever reads it must know. */
+  CAUTIONS(Verdict::cautions);
+
+  private final Function<Verdict, Object> part;
+
+  VerdictPart(Function<Verdict, Object> part) {
+    this.part = part;
+  }
+
+  /** Finds the parts that two verdicts do not have alike. */
+  static Set<VerdictPart> differing(Verdict one, Verdict other) {
+    return Arrays.stream(values())
+        .filter(each -> !each.part.apply(one).equals(each.part.apply(other)))
+        .collect(Sets.toImmutableEnumSet());
+  }
+}

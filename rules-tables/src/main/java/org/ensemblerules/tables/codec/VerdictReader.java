@@ -1,0 +1,227 @@
+package org.ensemblerules.tables.codec;
+
+import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.ensemblerules.defect.Finding;
+import org.ensemblerules.defect.FindingId;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.HandlingDuty;
+import org.ensemblerules.effect.PermittedDoer;
+import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.NamedElement;
+import org.ensemblerules.gear.Site;
+import org.ensemblerules.ruleset.Identity;
+import org.ensemblerules.schedule.TaskKey;
+import org.ensemblerules.source.CitedRow;
+import org.ensemblerules.source.RowKey;
+import org.ensemblerules.tables.json.JsonCursor;
+import org.ensemblerules.tables.json.JsonLimits;
+import org.ensemblerules.tables.json.JsonReader;
+import org.ensemblerules.tables.json.ObjectCursor;
+import org.ensemblerules.tables.json.UnknownFields;
+import org.ensemblerules.tables.json.ValueReaders;
+import org.ensemblerules.verdict.Action;
+import org.ensemblerules.verdict.Caution;
+import org.ensemblerules.verdict.LayerAge;
+import org.ensemblerules.verdict.Reason;
+import org.ensemblerules.verdict.ReasonKind;
+import org.ensemblerules.verdict.Step;
+import org.ensemblerules.verdict.StillOpen;
+import org.ensemblerules.verdict.TaskDue;
+import org.ensemblerules.verdict.Verdict;
+import org.ensemblerules.verdict.WayBack;
+
+/**
+ * Reads verdicts as they were written. What follows from other fields must be what follows: a text
+ * that says IN above a reason that keeps it out is refused.
+ */
+public final class VerdictReader {
+  private enum Way {
+    NOT_NEEDED,
+    NONE,
+    STEPS
+  }
+
+  private VerdictReader() {}
+
+  /** Makes a reader of texts of at most a number of characters. */
+  public static JsonReader reader(int longest) {
+    return new JsonReader(JsonLimits.ofDocument(longest), UnknownFields.REFUSED);
+  }
+
+  /** Reads a verdict; a trace in it is looked at as strictly, and not kept. */
+  public static Optional<Verdict> read(JsonCursor at) {
+    ObjectCursor object = at.object();
+    Optional<NamedElement> element = object.required("element", ElementJson::named);
+    Optional<LocalDate> asOf = object.required("asOf", DayJson::read);
+    Optional<List<Action>> actions =
+        object.required("actions", list -> list.list(VerdictReader::action));
+    Optional<List<Reason>> reasons =
+        object.required("reasons", list -> list.list(VerdictReader::reason));
+    Optional<List<StillOpen>> open =
+        object.required("openFindings", list -> list.list(VerdictReader::open));
+    Optional<WayBack> wayBack = object.required("wayBack", VerdictReader::wayBack);
+    Optional<List<LayerAge>> ages =
+        object.required("ages", list -> list.list(age -> AgeJson.read(age, element)));
+    Optional<List<TaskDue>> due = object.required("due", list -> list.list(VerdictReader::due));
+    Optional<List<Caution>> cautions =
+        object.required("cautions", list -> list.list(VerdictReader::caution));
+    Optional<Identity> identity = object.required("rules", IdentityJson::read);
+    object.optional("trace", list -> list.list(RowJson::readName));
+    List.of("service", "headline", "handling", "checksNotDone")
+        .forEach(field -> object.required(field, Optional::of));
+    return object
+        .make(
+            () ->
+                Verdict.builder(element.orElseThrow(), asOf.orElseThrow(), identity.orElseThrow())
+                    .actions(actions.orElseThrow())
+                    .reasons(reasons.orElseThrow())
+                    .openFindings(open.orElseThrow())
+                    .wayBack(wayBack.orElseThrow())
+                    .ages(ages.orElseThrow())
+                    .due(due.orElseThrow())
+                    .cautions(cautions.orElseThrow())
+                    .build())
+        .flatMap(verdict -> agreed(object, verdict));
+  }
+
+  private static Optional<Verdict> agreed(ObjectCursor object, Verdict verdict) {
+    Derived.text(object, "service", Optional.of(verdict.service().name()));
+    Derived.text(object, "headline", Optional.of(verdict.headline().name()));
+    Derived.names(object, "handling", verdict.handling().stream().map(Enum::name).toList());
+    Derived.names(
+        object, "checksNotDone", verdict.checksNotDone().stream().map(RowKey::value).toList());
+    return object.make(() -> verdict);
+  }
+
+  private static Optional<Action> action(JsonCursor at) {
+    ObjectCursor object = at.object();
+    Optional<Effect> effect = object.required("effect", EffectJson::read);
+    Optional<Site> target = object.required("target", ValueReaders::site);
+    Optional<List<PermittedDoer>> by = by(object);
+    Optional<List<Check>> afterwards = object.required("afterwards", VerdictReader::checks);
+    return object.make(
+        () ->
+            new Action(
+                effect.orElseThrow(),
+                target.orElseThrow(),
+                by.orElseThrow(),
+                Set.copyOf(afterwards.orElseThrow())));
+  }
+
+  private static Optional<List<PermittedDoer>> by(ObjectCursor object) {
+    return object.required("by", list -> list.list(EffectJson::doer));
+  }
+
+  private static Optional<List<Check>> checks(JsonCursor at) {
+    return at.distinctOrNone(value -> value.enumOf(Check.class));
+  }
+
+  private static Optional<List<String>> words(JsonCursor at) {
+    return at.list(JsonCursor::text);
+  }
+
+  private static Optional<Reason> reason(JsonCursor at) {
+    ObjectCursor object = at.object();
+    Optional<ReasonKind> kind = object.required("kind", value -> value.enumOf(ReasonKind.class));
+    Optional<Site> site = object.required("site", ValueReaders::site);
+    Optional<FindingId> finding = object.optional("finding", FindingJson::id);
+    Optional<String> seen = object.required("seen", JsonCursor::text);
+    Optional<Effect> effect = object.required("effect", EffectJson::read);
+    Optional<CitedRow> row = object.optional("row", RowJson::read);
+    Optional<Set<HandlingDuty>> handling =
+        object.optional("handling", list -> list.setOf(HandlingDuty.class));
+    Optional<Set<Check>> afterwards =
+        object.optional("afterwards", list -> list.setOf(Check.class));
+    Optional<List<String>> attempts = object.optional("attempts", VerdictReader::words);
+    object.optional("caution", JsonCursor::text);
+    Optional<Reason> reason =
+        object.make(
+            () ->
+            new Reason(
+                kind.orElseThrow(),
+                row,
+                site.orElseThrow(),
+                finding,
+                seen.orElseThrow(),
+                effect.orElseThrow(),
+                handling.orElse(EnumSet.noneOf(HandlingDuty.class)),
+                afterwards.orElse(EnumSet.noneOf(Check.class)),
+                attempts.orElse(List.of())));
+    return reason.flatMap(
+        made -> {
+          Derived.optionalText(object, "caution", made.caution());
+          return object.make(() -> made);
+        });
+  }
+
+  private static Optional<StillOpen> open(JsonCursor at) {
+    ObjectCursor object = at.object();
+    Optional<Finding> finding = object.required("finding", FindingJson::read);
+    Optional<Site> site = object.required("site", ValueReaders::site);
+    Optional<Effect> effect = object.required("effect", EffectJson::read);
+    Optional<List<String>> closedBy = object.required("closedBy", VerdictReader::words);
+    Optional<List<String>> attempts = object.required("attempts", VerdictReader::words);
+    return object.make(
+        () ->
+            new StillOpen(
+                finding.orElseThrow(),
+                site.orElseThrow(),
+                effect.orElseThrow(),
+                closedBy.orElseThrow(),
+                attempts.orElseThrow()));
+  }
+
+  private static Optional<WayBack> wayBack(JsonCursor at) {
+    ObjectCursor object = at.object();
+    Optional<Way> kind = object.required("kind", value -> value.enumOf(Way.class));
+    if (kind.isEmpty()) {
+      return Optional.empty();
+    }
+    return switch (kind.get()) {
+      case NOT_NEEDED -> object.make(WayBack.NotNeeded::new);
+      case NONE -> {
+        Optional<String> why = object.required("why", JsonCursor::text);
+        yield object.make(() -> new WayBack.None(why.orElseThrow()));
+      }
+      case STEPS -> {
+        Optional<List<Step>> steps =
+            object.required("steps", list -> list.list(VerdictReader::step));
+        yield object.make(() -> new WayBack.Steps(steps.orElseThrow()));
+      }
+    };
+  }
+
+  private static Optional<Step> step(JsonCursor at) {
+    ObjectCursor object = at.object();
+    Optional<Effect> effect = object.required("effect", EffectJson::read);
+    Optional<Site> target = object.required("target", ValueReaders::site);
+    Optional<List<PermittedDoer>> by = by(object);
+    Optional<List<String>> shown = object.required("shown", VerdictReader::words);
+    return object.make(
+        () ->
+            new Step(
+                effect.orElseThrow(), target.orElseThrow(), by.orElseThrow(), shown.orElseThrow()));
+  }
+
+  private static Optional<TaskDue> due(JsonCursor at) {
+    ObjectCursor object = at.object();
+    Optional<TaskKey> task = object.required("task", value -> value.parsed(TaskKey::new));
+    Optional<LayerKind> layer = object.optional("layer", value -> value.enumOf(LayerKind.class));
+    Optional<LocalDate> by = object.optional("by", DayJson::read);
+    Optional<String> why = object.required("why", JsonCursor::text);
+    Optional<CitedRow> row = object.optional("row", RowJson::read);
+    return object.make(() -> new TaskDue(task.orElseThrow(), layer, by, why.orElseThrow(), row));
+  }
+
+  private static Optional<Caution> caution(JsonCursor at) {
+    ObjectCursor object = at.object();
+    Optional<RowKey> row = object.required("row", RowJson::key);
+    Optional<String> text = object.required("text", JsonCursor::text);
+    return object.make(() -> new Caution(row.orElseThrow(), text.orElseThrow()));
+  }
+}

@@ -1,0 +1,117 @@
+package org.ensemblerules.tables;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.NullNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.EdgeCasesMode;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.PropertyDefaults;
+import net.jqwik.api.Provide;
+import org.ensemblerules.source.Row;
+import org.ensemblerules.testkit.ArbitrariesOfAssessments;
+import org.ensemblerules.testkit.InventedRules;
+import org.ensemblerules.testkit.ShippedArbitraries;
+import org.ensemblerules.testkit.ShippedCase;
+import org.ensemblerules.verdict.Assess;
+import org.ensemblerules.verdict.Assessment;
+import org.ensemblerules.verdict.Recompute;
+import org.ensemblerules.verdict.Verdict;
+
+/** What holds for every verdict that can be written, and for every text read as one. */
+@PropertyDefaults(tries = 200, edgeCases = EdgeCasesMode.NONE)
+class VerdictJsonProperties {
+  private static final ObjectMapper MAPPER = new ObjectMapper();
+
+  @Provide
+  Arbitrary<ShippedCase> cases() {
+    return ShippedArbitraries.cases();
+  }
+
+  @Provide
+  Arbitrary<Assessment> assessments() {
+    return ArbitrariesOfAssessments.assessments(InventedRules.criteria());
+  }
+
+  @Provide
+  Arbitrary<LocalDate> days() {
+    return Arbitraries.longs()
+        .between(LocalDate.of(1990, 1, 1).toEpochDay(), LocalDate.of(2260, 1, 1).toEpochDay())
+        .map(LocalDate::ofEpochDay);
+  }
+
+  private static String readsTheSame(Verdict verdict) {
+    String json = VerdictJson.write(verdict);
+    Loaded<Verdict> read = VerdictJson.read(json);
+    assertThat(read).isEqualTo(new Loaded.Ok<>(verdict));
+    assertThat(VerdictJson.write(read.orElseThrow())).isEqualTo(json);
+    return json;
+  }
+
+  @Property
+  void aVerdictOfAShippedEditionReadsTheSame(@ForAll("cases") ShippedCase given) {
+    String json = readsTheSame(given.verdict());
+    assertThat(TableSchemas.objections("verdict", json)).isEmpty();
+    Verdict stored = VerdictJson.read(json).orElseThrow();
+    assertThat(Recompute.recompute(given.rules(), given.assessment(), stored))
+        .isEqualTo(new Recompute.Same(stored));
+  }
+
+  @Property
+  void aVerdictOfInventedRulesReadsTheSame(
+      @ForAll("assessments") Assessment assessment, @ForAll("days") LocalDate asOf) {
+    readsTheSame(Assess.assess(InventedRules.rules(), assessment, asOf));
+  }
+
+  @Property(tries = 30)
+  void aTraceIsReadAndNotKept(@ForAll("cases") ShippedCase given) {
+    List<Row> trace = Assess.trace(given.rules(), given.assessment(), given.asOf());
+    String json = VerdictJson.writeWithTrace(given.verdict(), trace);
+    assertThat(VerdictJson.read(json)).isEqualTo(new Loaded.Ok<>(given.verdict()));
+  }
+
+  /** No field may be missing, stand where none is known, or be nothing: each time it is refused. */
+  @Property
+  void aFieldMoreOrLessIsNeverTheSameVerdict(
+      @ForAll("cases") ShippedCase given, @ForAll int which, @ForAll boolean more)
+      throws IOException {
+    Verdict verdict = given.verdict();
+    JsonNode tree = MAPPER.readTree(VerdictJson.write(verdict));
+    List<ObjectNode> objects = new ArrayList<>();
+    collect(tree, objects);
+    ObjectNode object = objects.get(Math.floorMod(which, objects.size()));
+    if (more) {
+      object.put("nobodyKnowsThis", 1);
+    } else if (!object.isEmpty()) {
+      List<String> names = new ArrayList<>();
+      object.fieldNames().forEachRemaining(names::add);
+      object.set(names.get(Math.floorMod(which, names.size())), NullNode.getInstance());
+    }
+    if (!MAPPER.readTree(VerdictJson.write(verdict)).equals(tree)) {
+      Loaded<Verdict> read = VerdictJson.read(tree.toString());
+      assertThat(read).isInstanceOf(Loaded.Refused.class);
+      ((Loaded.Refused<Verdict>) read)
+          .faults()
+          .forEach(fault -> assertThat(fault.pointer()).startsWith("/"));
+    }
+  }
+
+  private static void collect(JsonNode node, List<ObjectNode> objects) {
+    if (node instanceof ObjectNode object) {
+      objects.add(object);
+      object.forEach(child -> collect(child, objects));
+    } else if (node instanceof ArrayNode array) {
+      array.forEach(child -> collect(child, objects));
+    }
+  }
+}
