@@ -111,8 +111,8 @@ public final class Audit {
     GapAudit.run(rows, flaws);
     CellAudit.run(rows, flaws);
     SameAudit.run(rows, flaws);
-    WiderAudit.run(rows, flaws);
-    BesideAudit.run(rows, flaws);
+    SameLayerAudit.run(rows, flaws);
+    OverlayRowsAudit.run(rows, flaws);
     PlaceAudit.run(rows, flaws);
     OriginAudit.run(rows, sources, asOf, flaws);
   }

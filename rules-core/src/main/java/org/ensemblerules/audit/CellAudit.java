@@ -103,7 +103,7 @@ final class CellAudit {
 
   private static boolean hides(DefectRow one, DefectRow other, List<Extent> extents) {
     return extents.stream().filter(other.band()::holds).allMatch(one.band()::holds)
-        && RowsInOrder.standsInFor(one, other);
+        && one.standsInFor(other);
   }
 
   private void masked(DefectRow hidden, DefectRow by) {
@@ -188,7 +188,7 @@ final class CellAudit {
   }
 
   private static boolean covered(DefectRow row, List<DefectRow> by) {
-    return by.stream().anyMatch(each -> RowsInOrder.asMuch(each, row));
+    return by.stream().anyMatch(each -> each.asksForAsMuchAs(row));
   }
 
   private boolean oneAnswer(List<DefectRow> applying) {

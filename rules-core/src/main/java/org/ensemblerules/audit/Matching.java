@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.Row;
 
 /**
@@ -23,26 +24,26 @@ final class Matching {
           .thenComparing(row -> row.provenance().origin().value())
           .thenComparing(row -> String.join("\n", said(row)));
 
-  private final RowReading<?> reading;
+  private final ComparedTable<?> table;
   private final List<RowChange> changes = new ArrayList<>();
   private List<Row> before;
   private List<Row> after;
 
-  private Matching(RowReading<?> reading, List<? extends Row> before, List<? extends Row> after) {
-    this.reading = reading;
+  private Matching(ComparedTable<?> table, List<? extends Row> before, List<? extends Row> after) {
+    this.table = table;
     this.before = before.stream().<Row>map(row -> row).sorted(ORDER).toList();
     this.after = after.stream().<Row>map(row -> row).sorted(ORDER).toList();
   }
 
   /** Lists the changes, those of pairs that say the same left out. */
   static List<RowChange> of(
-      RowReading<?> reading, List<? extends Row> before, List<? extends Row> after) {
-    Matching matching = new Matching(reading, before, after);
-    matching.pairAlike(row -> List.of(reading.narrowly(row), said(row)));
-    matching.pairAlike(row -> List.of(reading.narrowly(row), reading.meaning(row)));
-    matching.pairAlike(row -> List.of(reading.narrowly(row), key(row)));
-    matching.pairAlike(row -> List.of(reading.narrowly(row)));
-    matching.pairAlike(row -> List.of(reading.topic(row), key(row)));
+      ComparedTable<?> table, List<? extends Row> before, List<? extends Row> after) {
+    Matching matching = new Matching(table, before, after);
+    matching.pairAlike(row -> List.of(table.narrowly(row), said(row)));
+    matching.pairAlike(row -> List.of(table.narrowly(row), table.meaning(row)));
+    matching.pairAlike(row -> List.of(table.narrowly(row), key(row)));
+    matching.pairAlike(row -> List.of(table.narrowly(row)));
+    matching.pairAlike(row -> List.of(table.topic(row), key(row)));
     matching.before.forEach(matching::removed);
     matching.after.forEach(matching::added);
     return matching.changes;
@@ -84,7 +85,7 @@ final class Matching {
     if (said(row).equals(said(partner))) {
       return;
     }
-    HowStrict strictness = reading.compare(row, partner);
+    Comparison strictness = table.compare(row, partner);
     ChangeKind kind =
         switch (strictness) {
           case SAME -> ChangeKind.REWORDED;
@@ -92,13 +93,13 @@ final class Matching {
           case MILDER -> ChangeKind.LOOSENED;
           case UNDECIDED -> ChangeKind.CHANGED;
         };
-    List<String> one = reading.narrowly(row);
-    List<String> other = reading.narrowly(partner);
+    List<String> one = table.narrowly(row);
+    List<String> other = table.narrowly(partner);
     changes.add(
         new RowChange(
             kind,
-            reading.table(),
-            one.equals(other) ? one : reading.topic(row),
+            table.name(),
+            one.equals(other) ? one : table.topic(row),
             Optional.of(row),
             Optional.of(partner),
             strictness));
@@ -108,21 +109,21 @@ final class Matching {
     changes.add(
         new RowChange(
             ChangeKind.REMOVED,
-            reading.table(),
-            reading.narrowly(row),
+            table.name(),
+            table.narrowly(row),
             Optional.of(row),
             Optional.empty(),
-            reading.ofOneMore().seenFromTheOther()));
+            table.asOneMore(row).seenFromTheOther()));
   }
 
   private void added(Row row) {
     changes.add(
         new RowChange(
             ChangeKind.ADDED,
-            reading.table(),
-            reading.narrowly(row),
+            table.name(),
+            table.narrowly(row),
             Optional.empty(),
             Optional.of(row),
-            reading.ofOneMore()));
+            table.asOneMore(row)));
   }
 }

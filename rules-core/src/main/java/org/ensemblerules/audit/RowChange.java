@@ -4,6 +4,7 @@ import com.google.common.collect.ImmutableList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Row;
 
@@ -25,7 +26,7 @@ public record RowChange(
     List<String> topic,
     Optional<Row> before,
     Optional<Row> after,
-    HowStrict strictness) {
+    Comparison strictness) {
   /**
    * Copies the list.
    *

@@ -34,10 +34,10 @@ public final class RuleSetDifference {
     ListMultimap<Class<?>, Row> were = byType(before);
     ListMultimap<Class<?>, Row> are = byType(after);
     ImmutableList.Builder<RowChange> all = ImmutableList.builder();
-    for (RowReading<?> reading : RowReadings.all()) {
+    for (ComparedTable<?> table : ComparedTable.ALL) {
       List<RowChange> found =
           new ArrayList<>(
-              Matching.of(reading, were.removeAll(reading.type()), are.removeAll(reading.type())));
+              Matching.of(table, were.removeAll(table.type()), are.removeAll(table.type())));
       found.sort(
           Comparator.comparing(RowChange::kind)
               .thenComparing(change -> String.join("\n", change.topic()))
@@ -58,7 +58,7 @@ public final class RuleSetDifference {
   /** A kind of row that nothing is said about here would be a difference passed over in silence. */
   private static void requireNoOther(ListMultimap<Class<?>, Row> rows) {
     if (!rows.isEmpty()) {
-      throw new IllegalStateException("no reading of rows of " + rows.keySet());
+      throw new IllegalStateException("no table of rows of " + rows.keySet());
     }
   }
 

@@ -2,6 +2,7 @@ package org.ensemblerules.care;
 
 import java.util.Objects;
 import org.ensemblerules.measure.Limit;
+import org.ensemblerules.source.Comparison;
 
 /** What an edition asks of a wash. */
 public sealed interface CareDemand {
@@ -64,4 +65,27 @@ public sealed interface CareDemand {
    * @return the text; never null
    */
   String allowed();
+
+  /**
+   * Compares the demand with another.
+   *
+   * @param other the other; not null
+   * @return how strict this one is, set against the other; never null
+   */
+  default Comparison compareStrictness(CareDemand other) {
+    if (this instanceof Within mine && other instanceof Within theirs) {
+      return Comparison.sameOnly(mine.measure() == theirs.measure())
+          .and(mine.limit().compareStrictness(theirs.limit()));
+    }
+    return Comparison.sameOnly(equals(other));
+  }
+
+  /**
+   * Returns on which side a measured value is limited.
+   *
+   * @return the name of the bound; empty where a practice is forbidden; never null
+   */
+  default String side() {
+    return this instanceof Within within ? within.limit().bound().name() : "";
+  }
 }

@@ -8,8 +8,10 @@ import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.ComparableRow;
+import org.ensemblerules.source.ComparedFields;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.Provenance;
-import org.ensemblerules.source.Row;
 
 /**
  * Says within what a wash of a kind of element must stay to count as a cleaning.
@@ -26,7 +28,7 @@ public record CareLimitRow(
     Use use,
     Optional<LayerKind> layer,
     CareDemand demand)
-    implements Row {
+    implements ComparableRow<CareLimitRow> {
   /** Checks for nulls. */
   public CareLimitRow {
     Objects.requireNonNull(provenance, "provenance");
@@ -51,5 +53,32 @@ public record CareLimitRow(
         layer.map(LayerKind::name).orElse(""),
         demand.subject(),
         demand.allowed());
+  }
+
+  @Override
+  public List<String> topic() {
+    return List.of(
+        element.name(), use.name(), layer.map(LayerKind::name).orElse(""), demand.subject());
+  }
+
+  @Override
+  public List<String> narrowedTo() {
+    return List.of(demand.side());
+  }
+
+  /** A row for every layer holds wherever one for a single layer does. */
+  @Override
+  public ComparedFields compareFields(CareLimitRow other) {
+    return ComparedFields.on(element == other.element && use == other.use)
+        .applying(
+            Comparison.of(
+                layer.isEmpty() || layer.equals(other.layer),
+                other.layer.isEmpty() || layer.equals(other.layer)))
+        .with("demand", demand.compareStrictness(other.demand));
+  }
+
+  @Override
+  public Comparison asOneMore() {
+    return Comparison.STRICTER;
   }
 }

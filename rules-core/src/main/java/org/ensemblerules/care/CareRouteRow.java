@@ -9,9 +9,11 @@ import org.ensemblerules.effect.HandlingDuty;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.ComparableRow;
+import org.ensemblerules.source.ComparedFields;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Provenance;
-import org.ensemblerules.source.Row;
 
 /**
  * Says what is done to a kind of element, or one layer of it, after it met something.
@@ -35,7 +37,7 @@ public record CareRouteRow(
     List<RouteStep> steps,
     Set<HandlingDuty> handling,
     String wording)
-    implements Row {
+    implements ComparableRow<CareRouteRow> {
   /**
    * Checks the order of the steps and the text.
    *
@@ -97,5 +99,32 @@ public record CareRouteRow(
         steps.toString(),
         handling.toString(),
         wording);
+  }
+
+  @Override
+  public List<String> topic() {
+    return List.of(
+        exposure.name(), element.name(), use.name(), layer.map(LayerKind::name).orElse(""));
+  }
+
+  @Override
+  public List<String> words() {
+    return List.of(wording);
+  }
+
+  @Override
+  public ComparedFields compareFields(CareRouteRow other) {
+    return ComparedFields.on(topic().equals(other.topic()))
+        .with("handling", Comparison.moreAreStricter(handling, other.handling))
+        .with(
+            "steps",
+            Comparison.of(asksForStepsOf(steps, other.steps), asksForStepsOf(other.steps, steps)));
+  }
+
+  private static boolean asksForStepsOf(List<RouteStep> steps, List<RouteStep> others) {
+    return others.stream()
+        .allMatch(
+            other ->
+                steps.stream().anyMatch(step -> step.compareStrictness(other).isAtLeastAsStrict()));
   }
 }

@@ -2,6 +2,7 @@ package org.ensemblerules.care;
 
 import java.util.Objects;
 import org.ensemblerules.measure.Limit;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.InvalidValueException;
 
 /** What an edition asks of the cleaning of test pieces. */
@@ -42,5 +43,21 @@ public sealed interface CleaningDemand {
     public String toString() {
       return "reduction at least " + logs + " logs";
     }
+  }
+
+  /**
+   * Compares the demand with another.
+   *
+   * @param other the other; not null
+   * @return how strict this one is, set against the other; never null
+   */
+  default Comparison compareStrictness(CleaningDemand other) {
+    if (this instanceof Removal mine && other instanceof Removal theirs) {
+      return mine.limit().compareStrictness(theirs.limit());
+    }
+    if (this instanceof WholeLogs mine && other instanceof WholeLogs theirs) {
+      return Comparison.moreIsStricter(mine.logs(), theirs.logs());
+    }
+    return Comparison.UNDECIDED;
   }
 }

@@ -2,8 +2,10 @@ package org.ensemblerules.care;
 
 import java.util.List;
 import java.util.Objects;
+import org.ensemblerules.source.ComparableRow;
+import org.ensemblerules.source.ComparedFields;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.Provenance;
-import org.ensemblerules.source.Row;
 
 /**
  * Says what a cleaning must achieve against a contaminant.
@@ -13,7 +15,8 @@ import org.ensemblerules.source.Row;
  * @param demand what is asked; not null
  */
 public record CleaningResultRow(
-    Provenance provenance, Contaminant contaminant, CleaningDemand demand) implements Row {
+    Provenance provenance, Contaminant contaminant, CleaningDemand demand)
+    implements ComparableRow<CleaningResultRow> {
   /** Checks for nulls. */
   public CleaningResultRow {
     Objects.requireNonNull(provenance, "provenance");
@@ -24,5 +27,21 @@ public record CleaningResultRow(
   @Override
   public List<String> canonical() {
     return List.of(contaminant.name(), demand.toString());
+  }
+
+  @Override
+  public List<String> topic() {
+    return List.of(contaminant.name());
+  }
+
+  @Override
+  public ComparedFields compareFields(CleaningResultRow other) {
+    return ComparedFields.on(contaminant == other.contaminant)
+        .with("demand", demand.compareStrictness(other.demand));
+  }
+
+  @Override
+  public Comparison asOneMore() {
+    return Comparison.STRICTER;
   }
 }

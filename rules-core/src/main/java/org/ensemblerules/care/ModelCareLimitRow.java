@@ -6,9 +6,10 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.ensemblerules.gear.GearModel;
+import org.ensemblerules.source.ComparableRow;
+import org.ensemblerules.source.ComparedFields;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Provenance;
-import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
 
 /**
@@ -22,7 +23,7 @@ import org.ensemblerules.source.RowKey;
  */
 public record ModelCareLimitRow(
     GearModel model, CareLimitRow limit, Optional<RowKey> replaces, Optional<LocalDate> from)
-    implements Row {
+    implements ComparableRow<ModelCareLimitRow> {
   /**
    * Checks that only a measured value is replaced.
    *
@@ -53,5 +54,30 @@ public record ModelCareLimitRow(
         .add(replaces.map(RowKey::value).orElse(""))
         .add(from.map(LocalDate::toString).orElse(""))
         .build();
+  }
+
+  @Override
+  public List<String> topic() {
+    return ImmutableList.<String>builder()
+        .add(model.manufacturer(), model.model())
+        .addAll(limit.topic())
+        .build();
+  }
+
+  @Override
+  public List<String> narrowedTo() {
+    return limit.narrowedTo();
+  }
+
+  /** One more may be stricter than all others, or stand in place of a stricter one. */
+  @Override
+  public ComparedFields compareFields(ModelCareLimitRow other) {
+    ComparedFields limits = limit.compareFields(other.limit);
+    return ComparedFields.on(
+            model.equals(other.model)
+                && limit.layer().equals(other.limit.layer())
+                && replaces.equals(other.replaces)
+                && from.equals(other.from))
+        .with("demand", limits.strictness());
   }
 }

@@ -10,6 +10,7 @@ import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.TableFault;
 
 /**
@@ -55,7 +56,11 @@ final class ModelLimits {
                               .orElse("nothing, since no row limits the same"))));
       held.add(
           new Held(
-              row, same.filter(other -> row.replaces().isPresent() && looser(row.limit(), other))));
+              row,
+              same.filter(
+                  other ->
+                      row.replaces().isPresent()
+                          && row.limit().compareStrictness(other) == Comparison.MILDER)));
     }
     return new ModelLimits(held.build(), anatomy);
   }
@@ -68,12 +73,6 @@ final class ModelLimits {
         && one.element() == other.element()
         && one.use() == other.use()
         && one.layer().equals(other.layer());
-  }
-
-  private static boolean looser(CareLimitRow row, CareLimitRow than) {
-    return row.demand() instanceof CareDemand.Within one
-        && than.demand() instanceof CareDemand.Within other
-        && one.limit().isLooserThan(other.limit());
   }
 
   List<ModelCareLimitRow> rows() {

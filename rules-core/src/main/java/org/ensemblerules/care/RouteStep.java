@@ -4,6 +4,7 @@ import com.google.common.collect.Sets;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.InvalidValueException;
 
 /**
@@ -40,5 +41,20 @@ public record RouteStep(CareAction action, Optional<CareManner> manner, Set<Care
   @Override
   public String toString() {
     return action + manner.map(how -> " " + how).orElse("") + " " + entries;
+  }
+
+  /**
+   * Compares the step with another.
+   *
+   * @param other the other; not null
+   * @return how strict this one is, set against the other; never null
+   */
+  public Comparison compareStrictness(RouteStep other) {
+    return Comparison.sameOnly(action == other.action)
+        .and(Comparison.moreAreStricter(entries, other.entries))
+        .and(
+            Comparison.moreIsStricter(
+                manner.map(CareManner::ordinal).orElse(-1),
+                other.manner.map(CareManner::ordinal).orElse(-1)));
   }
 }

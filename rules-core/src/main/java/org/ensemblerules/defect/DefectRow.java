@@ -8,12 +8,15 @@ import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.effect.HandlingDuty;
+import org.ensemblerules.effect.Strictness;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.ComparableRow;
+import org.ensemblerules.source.ComparedFields;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Provenance;
-import org.ensemblerules.source.Row;
 
 /**
  * Says what a defect at a site calls for.
@@ -43,7 +46,7 @@ public record DefectRow(
     Set<Check> afterwards,
     boolean open,
     String wording)
-    implements Row {
+    implements ComparableRow<DefectRow> {
   /**
    * Checks the values.
    *
@@ -81,5 +84,89 @@ public record DefectRow(
         afterwards.toString(),
         Boolean.toString(open),
         wording);
+  }
+
+  @Override
+  public List<String> topic() {
+    return List.of(element.name(), use.name(), site.toString(), defect.name());
+  }
+
+  @Override
+  public List<String> narrowedTo() {
+    return List.of(band.kind() + " " + band);
+  }
+
+  @Override
+  public List<String> words() {
+    return List.of(wording);
+  }
+
+  /** Compares what rows for the same extent ask for; of other extents, nothing is said. */
+  @Override
+  public ComparedFields compareFields(DefectRow other) {
+    return ComparedFields.on(isOnTheSame(other) && band.equals(other.band) && open == other.open)
+        .with("effect", Comparison.of(asksForAllOf(other), other.asksForAllOf(this)));
+  }
+
+  /**
+   * Tells whether another row is for the same defect at the same site of the same gear, whatever
+   * the extent.
+   *
+   * @param other the other row; not null
+   * @return true if element, use, site and defect are the same
+   */
+  public boolean isOnTheSame(DefectRow other) {
+    return element == other.element
+        && use == other.use
+        && site.equals(other.site)
+        && defect == other.defect;
+  }
+
+  /**
+   * Tells whether this row asks for as much as another for an extent that both hold. What is
+   * retired needs no check afterwards.
+   *
+   * @param other a row for the same defect and site; not null
+   * @return true if effect, handling and checks are no less
+   */
+  public boolean asksForAsMuchAs(DefectRow other) {
+    return effect.compareStrictness(other.effect).isAtLeastAsStrict()
+        && handling.containsAll(other.handling)
+        && (effect instanceof Effect.Retire || afterwards.containsAll(other.afterwards));
+  }
+
+  /** A part retired may have a successor, of which the checks are still asked. */
+  private boolean asksForAllOf(DefectRow other) {
+    return asksForAsMuchAs(other) && (effect.isFinal() || afterwards.containsAll(other.afterwards));
+  }
+
+  /**
+   * Tells whether this row makes another needless for an extent that both hold: whatever settles
+   * this one leaves nothing open of the other. Replacing what is retired settles neither a cleaning
+   * nor an evaluation.
+   *
+   * @param other a row for the same defect and site; not null
+   * @return true if nothing of the other would be left
+   */
+  public boolean standsInFor(DefectRow other) {
+    boolean apart =
+        effect instanceof Effect.Retire
+            && !effect.isFinal()
+            && (other.effect instanceof Effect.Clean || other.effect instanceof Effect.Evaluate);
+    return asksForAllOf(other) && !apart;
+  }
+
+  /**
+   * Tells whether this row answers an extent that the other holds too by an effect that certainly
+   * asks for less. A row whose practice is disputed may be answered by any effect but a note.
+   *
+   * @param other the other row; not null
+   * @return true if the effect may not be laid beside that of the other
+   */
+  public boolean asksForLessThan(DefectRow other) {
+    return isOnTheSame(other)
+        && other.band.meets(band)
+        && (!other.open || effect instanceof Effect.Note)
+        && Strictness.of(effect, other.effect).isLess();
   }
 }

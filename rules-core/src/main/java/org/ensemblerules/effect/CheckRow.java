@@ -2,9 +2,11 @@ package org.ensemblerules.effect;
 
 import java.util.List;
 import java.util.Objects;
+import org.ensemblerules.source.ComparableRow;
+import org.ensemblerules.source.ComparedFields;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Provenance;
-import org.ensemblerules.source.Row;
 
 /**
  * Says of a check who does it, what must be shown, and what passing it settles.
@@ -18,7 +20,7 @@ import org.ensemblerules.source.Row;
  */
 public record CheckRow(
     Provenance provenance, Check check, Task task, boolean passCloses, String shown)
-    implements Row {
+    implements ComparableRow<CheckRow> {
   /**
    * Checks the text.
    *
@@ -34,5 +36,21 @@ public record CheckRow(
   @Override
   public List<String> canonical() {
     return List.of(check.name(), task.name(), Boolean.toString(passCloses), shown);
+  }
+
+  @Override
+  public List<String> topic() {
+    return List.of(check.name());
+  }
+
+  @Override
+  public List<String> words() {
+    return List.of(shown);
+  }
+
+  @Override
+  public ComparedFields compareFields(CheckRow other) {
+    return ComparedFields.on(check == other.check && task == other.task)
+        .with("passCloses", Comparison.lessIsStricter(passCloses, other.passCloses));
   }
 }

@@ -2,6 +2,7 @@ package org.ensemblerules.effect;
 
 import java.util.Objects;
 import java.util.Optional;
+import org.ensemblerules.source.Comparison;
 
 /**
  * What a rule calls for. Every effect but {@link Note} keeps the element out of service until it is
@@ -206,13 +207,18 @@ public sealed interface Effect {
   }
 
   /**
-   * Tells whether the effect asks for at least as much as another one, by the order of {@link
-   * Strictness}.
+   * Compares the effect with another.
    *
-   * @param other the other effect; not null
-   * @return true if nothing that the other asks for is missing here
+   * @param other the other; not null
+   * @return how strict this one is, set against the other; never null
    */
-  default boolean isAtLeastAsStrictAs(Effect other) {
-    return Strictness.of(this, other).covers();
+  default Comparison compareStrictness(Effect other) {
+    return switch (Strictness.of(this, other)) {
+      case SAME -> Comparison.SAME;
+      case COVERING -> Comparison.STRICTER;
+      case COVERED -> Comparison.MILDER;
+      // More of another sort leaves open what the other asks for.
+      case HIGHER, LOWER, APART -> Comparison.UNDECIDED;
+    };
   }
 }

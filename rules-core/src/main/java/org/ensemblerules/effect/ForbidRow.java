@@ -4,8 +4,10 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.ensemblerules.source.ComparableRow;
+import org.ensemblerules.source.ComparedFields;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.Provenance;
-import org.ensemblerules.source.Row;
 
 /**
  * Says that an entity may not do a task, whatever other rows permit.
@@ -16,7 +18,8 @@ import org.ensemblerules.source.Row;
  * @param from from which day on; what was done before counts as it did; empty if ever
  */
 public record ForbidRow(
-    Provenance provenance, Task task, EntityKind entity, Optional<LocalDate> from) implements Row {
+    Provenance provenance, Task task, EntityKind entity, Optional<LocalDate> from)
+    implements ComparableRow<ForbidRow> {
   /** Checks for nulls. */
   public ForbidRow {
     Objects.requireNonNull(provenance, "provenance");
@@ -29,5 +32,24 @@ public record ForbidRow(
   public List<String> canonical() {
     return List.of(
         "forbidden", task.name(), entity.name(), from.map(LocalDate::toString).orElse(""));
+  }
+
+  @Override
+  public List<String> topic() {
+    return List.of(task.name(), entity.name());
+  }
+
+  @Override
+  public ComparedFields compareFields(ForbidRow other) {
+    return ComparedFields.on(task == other.task && entity == other.entity)
+        .with(
+            "from",
+            Comparison.lessIsStricter(
+                from.orElse(LocalDate.MIN), other.from.orElse(LocalDate.MIN)));
+  }
+
+  @Override
+  public Comparison asOneMore() {
+    return Comparison.STRICTER;
   }
 }

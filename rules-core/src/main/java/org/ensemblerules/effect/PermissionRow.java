@@ -3,8 +3,10 @@ package org.ensemblerules.effect;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.ensemblerules.source.ComparableRow;
+import org.ensemblerules.source.ComparedFields;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.Provenance;
-import org.ensemblerules.source.Row;
 
 /**
  * Says that an entity may do a task, and what credential it needs.
@@ -16,7 +18,7 @@ import org.ensemblerules.source.Row;
  */
 public record PermissionRow(
     Provenance provenance, Task task, EntityKind entity, Optional<CredentialScope> needs)
-    implements Row {
+    implements ComparableRow<PermissionRow> {
   /** Checks for nulls. */
   public PermissionRow {
     Objects.requireNonNull(provenance, "provenance");
@@ -28,5 +30,21 @@ public record PermissionRow(
   @Override
   public List<String> canonical() {
     return List.of(task.name(), entity.name(), needs.map(Enum::name).orElse(""));
+  }
+
+  @Override
+  public List<String> topic() {
+    return List.of(task.name(), entity.name());
+  }
+
+  @Override
+  public ComparedFields compareFields(PermissionRow other) {
+    return ComparedFields.on(task == other.task && entity == other.entity)
+        .with("needs", Comparison.anyIsStricter(needs, other.needs));
+  }
+
+  @Override
+  public Comparison asOneMore() {
+    return Comparison.MILDER;
   }
 }

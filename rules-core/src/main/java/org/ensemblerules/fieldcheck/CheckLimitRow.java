@@ -5,8 +5,9 @@ import java.util.Objects;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.measure.Limit;
+import org.ensemblerules.source.ComparableRow;
+import org.ensemblerules.source.ComparedFields;
 import org.ensemblerules.source.Provenance;
-import org.ensemblerules.source.Row;
 
 /**
  * Says what a value measured in a check must be, as the overlap of coat and trousers.
@@ -17,7 +18,7 @@ import org.ensemblerules.source.Row;
  * @param defect what is wrong with an element whose value is outside; not null
  */
 public record CheckLimitRow(Provenance provenance, Check check, Limit limit, DefectKind defect)
-    implements Row {
+    implements ComparableRow<CheckLimitRow> {
   /** Checks for nulls. */
   public CheckLimitRow {
     Objects.requireNonNull(provenance, "provenance");
@@ -29,5 +30,16 @@ public record CheckLimitRow(Provenance provenance, Check check, Limit limit, Def
   @Override
   public List<String> canonical() {
     return List.of(check.name(), limit.toString(), defect.name());
+  }
+
+  @Override
+  public List<String> topic() {
+    return List.of(check.name(), defect.name(), limit.bound().name());
+  }
+
+  @Override
+  public ComparedFields compareFields(CheckLimitRow other) {
+    return ComparedFields.on(check == other.check && defect == other.defect)
+        .with("limit", limit.compareStrictness(other.limit));
   }
 }

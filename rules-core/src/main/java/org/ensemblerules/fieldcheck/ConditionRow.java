@@ -3,8 +3,10 @@ package org.ensemblerules.fieldcheck;
 import java.util.List;
 import java.util.Objects;
 import org.ensemblerules.effect.Check;
+import org.ensemblerules.source.ComparableRow;
+import org.ensemblerules.source.ComparedFields;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.Provenance;
-import org.ensemblerules.source.Row;
 
 /**
  * Says under what condition a check counts. A condition limited on both sides has two rows, as the
@@ -24,7 +26,7 @@ public record ConditionRow(
     Condition condition,
     Expected expected,
     boolean couldFailSound)
-    implements Row {
+    implements ComparableRow<ConditionRow> {
   /** Checks for nulls. */
   public ConditionRow {
     Objects.requireNonNull(provenance, "provenance");
@@ -37,5 +39,33 @@ public record ConditionRow(
   public List<String> canonical() {
     return List.of(
         check.name(), condition.name(), expected.toString(), Boolean.toString(couldFailSound));
+  }
+
+  @Override
+  public List<String> topic() {
+    return List.of(check.name(), condition.name());
+  }
+
+  @Override
+  public List<String> narrowedTo() {
+    return List.of(expected.side());
+  }
+
+  /**
+   * A condition that could fail a sound item makes a pass count for nothing, but also throws doubt
+   * on a failure: the tighter it is, the more failures are doubted. So it compares only with
+   * itself.
+   */
+  @Override
+  public ComparedFields compareFields(ConditionRow other) {
+    return ComparedFields.on(
+            check == other.check
+                && condition == other.condition
+                && couldFailSound == other.couldFailSound)
+        .with(
+            "expected",
+            couldFailSound
+                ? Comparison.sameOnly(expected.equals(other.expected))
+                : expected.compareStrictness(other.expected));
   }
 }

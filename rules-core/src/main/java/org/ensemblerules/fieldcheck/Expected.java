@@ -2,6 +2,7 @@ package org.ensemblerules.fieldcheck;
 
 import java.util.Objects;
 import org.ensemblerules.measure.Limit;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.InvalidValueException;
 
 /** What a table asks of a condition. */
@@ -73,4 +74,29 @@ public sealed interface Expected {
    * @return the form; never null
    */
   ConditionForm form();
+
+  /**
+   * Compares what is asked with another.
+   *
+   * @param other the other; not null
+   * @return how strict this one is, set against the other; never null
+   */
+  default Comparison compareStrictness(Expected other) {
+    if (this instanceof Within mine && other instanceof Within theirs) {
+      return mine.limit().compareStrictness(theirs.limit());
+    }
+    if (this instanceof CountAtLeast mine && other instanceof CountAtLeast theirs) {
+      return Comparison.moreIsStricter(mine.count(), theirs.count());
+    }
+    return Comparison.sameOnly(equals(other));
+  }
+
+  /**
+   * Returns on which side a measured value is limited.
+   *
+   * @return the name of the bound, or of the form where nothing is measured; never null
+   */
+  default String side() {
+    return this instanceof Within within ? within.limit().bound().name() : form().name();
+  }
 }

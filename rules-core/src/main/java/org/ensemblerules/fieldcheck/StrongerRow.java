@@ -3,8 +3,9 @@ package org.ensemblerules.fieldcheck;
 import java.util.List;
 import java.util.Objects;
 import org.ensemblerules.effect.Check;
+import org.ensemblerules.source.ComparableRow;
+import org.ensemblerules.source.ComparedFields;
 import org.ensemblerules.source.Provenance;
-import org.ensemblerules.source.Row;
 
 /**
  * Says which check follows a failed one.
@@ -13,7 +14,8 @@ import org.ensemblerules.source.Row;
  * @param check the check that failed; not null
  * @param stronger the check that follows and outranks it; not null
  */
-public record StrongerRow(Provenance provenance, Check check, Check stronger) implements Row {
+public record StrongerRow(Provenance provenance, Check check, Check stronger)
+    implements ComparableRow<StrongerRow> {
   /** Checks for nulls. */
   public StrongerRow {
     Objects.requireNonNull(provenance, "provenance");
@@ -24,5 +26,15 @@ public record StrongerRow(Provenance provenance, Check check, Check stronger) im
   @Override
   public List<String> canonical() {
     return List.of(check.name(), stronger.name());
+  }
+
+  @Override
+  public List<String> topic() {
+    return List.of(check.name());
+  }
+
+  @Override
+  public ComparedFields compareFields(StrongerRow other) {
+    return ComparedFields.on(meaning().equals(other.meaning()));
   }
 }

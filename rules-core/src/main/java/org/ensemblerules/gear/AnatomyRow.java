@@ -2,8 +2,9 @@ package org.ensemblerules.gear;
 
 import java.util.List;
 import java.util.Objects;
+import org.ensemblerules.source.ComparableRow;
+import org.ensemblerules.source.ComparedFields;
 import org.ensemblerules.source.Provenance;
-import org.ensemblerules.source.Row;
 
 /**
  * Says that elements of a kind have a part.
@@ -16,7 +17,7 @@ import org.ensemblerules.source.Row;
  */
 public record AnatomyRow(
     Provenance provenance, ElementKind element, Use use, Site site, Presence presence)
-    implements Row {
+    implements ComparableRow<AnatomyRow> {
   /** Checks for nulls. */
   public AnatomyRow {
     Objects.requireNonNull(provenance, "provenance");
@@ -29,5 +30,15 @@ public record AnatomyRow(
   @Override
   public List<String> canonical() {
     return List.of(element.name(), use.name(), site.toString(), presence.name());
+  }
+
+  @Override
+  public List<String> topic() {
+    return List.of(element.name(), use.name(), site.toString());
+  }
+
+  @Override
+  public ComparedFields compareFields(AnatomyRow other) {
+    return ComparedFields.on(meaning().equals(other.meaning()));
   }
 }

@@ -10,9 +10,11 @@ import org.ensemblerules.effect.Check;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.ComparableRow;
+import org.ensemblerules.source.ComparedFields;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Provenance;
-import org.ensemblerules.source.Row;
 
 /**
  * One thing that an inspection looks at.
@@ -39,7 +41,7 @@ public record CriterionRow(
     Set<Equipment> atHand,
     Set<Check> check,
     String way)
-    implements Row {
+    implements ComparableRow<CriterionRow> {
   /**
    * Checks the values.
    *
@@ -75,5 +77,35 @@ public record CriterionRow(
         atHand.toString(),
         check.toString(),
         way);
+  }
+
+  @Override
+  public List<String> topic() {
+    return List.of(element.name(), use.name());
+  }
+
+  @Override
+  public List<String> narrowedTo() {
+    return List.of(sites.toString(), lookFor.toString());
+  }
+
+  @Override
+  public List<String> words() {
+    return List.of(Integer.toString(order), way);
+  }
+
+  @Override
+  public ComparedFields compareFields(CriterionRow other) {
+    return ComparedFields.on(element == other.element && use == other.use)
+        .with("inspections", Comparison.moreAreStricter(kinds, other.kinds))
+        .with("sites", Comparison.moreAreStricter(sites, other.sites))
+        .with("lookFor", Comparison.moreAreStricter(lookFor, other.lookFor))
+        .with("atHand", Comparison.moreAreStricter(atHand, other.atHand))
+        .with("check", Comparison.moreAreStricter(check, other.check));
+  }
+
+  @Override
+  public Comparison asOneMore() {
+    return Comparison.STRICTER;
   }
 }

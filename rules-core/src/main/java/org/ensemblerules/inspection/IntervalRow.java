@@ -4,9 +4,11 @@ import java.util.List;
 import java.util.Objects;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.ComparableRow;
+import org.ensemblerules.source.ComparedFields;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Provenance;
-import org.ensemblerules.source.Row;
 
 /**
  * Says how long an element may stay in service without an inspection of a kind.
@@ -28,7 +30,7 @@ public record IntervalRow(
     int firstMonths,
     int firstMonthsWithCbrnOption,
     int repeatMonths)
-    implements Row {
+    implements ComparableRow<IntervalRow> {
   private static final int LONGEST = 600;
 
   /**
@@ -60,5 +62,21 @@ public record IntervalRow(
         Integer.toString(firstMonths),
         Integer.toString(firstMonthsWithCbrnOption),
         Integer.toString(repeatMonths));
+  }
+
+  @Override
+  public List<String> topic() {
+    return List.of(inspection.name(), element.name(), use.name());
+  }
+
+  @Override
+  public ComparedFields compareFields(IntervalRow other) {
+    return ComparedFields.on(
+            inspection == other.inspection && element == other.element && use == other.use)
+        .with("repeatMonths", Comparison.lessIsStricter(repeatMonths, other.repeatMonths))
+        .with("firstMonths", Comparison.lessIsStricter(firstMonths, other.firstMonths))
+        .with(
+            "firstMonthsWithCbrnOption",
+            Comparison.lessIsStricter(firstMonthsWithCbrnOption, other.firstMonthsWithCbrnOption));
   }
 }

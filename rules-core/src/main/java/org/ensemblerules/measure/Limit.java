@@ -3,6 +3,7 @@ package org.ensemblerules.measure;
 import java.math.BigDecimal;
 import java.util.Objects;
 import java.util.Optional;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.InvalidValueException;
 
 /**
@@ -115,20 +116,6 @@ public record Limit(Bound bound, Quantity value, Optional<Quantity> alsoPrinted)
   }
 
   /**
-   * Tells whether this limit lets more values pass than another does.
-   *
-   * @param other the other limit; not null
-   * @return true only if both stand on the same side of values of one dimension
-   */
-  public boolean isLooserThan(Limit other) {
-    if (bound != other.bound || value.unit().dimension() != other.value.unit().dimension()) {
-      return false;
-    }
-    int size = value.compareSize(other.value);
-    return bound == Bound.MAXIMUM ? size > 0 : size < 0;
-  }
-
-  /**
    * Tells whether the two printed numbers can be roundings of one and the same value, each taken to
    * half a unit of the last place it is written to.
    *
@@ -177,5 +164,37 @@ public record Limit(Bound bound, Quantity value, Optional<Quantity> alsoPrinted)
     return (bound == Bound.MINIMUM ? "at least " : "at most ")
         + value
         + alsoPrinted.map(second -> " (also printed: " + second + ")").orElse("");
+  }
+
+  /**
+   * Compares the limit with another.
+   *
+   * @param other the other; not null
+   * @return how strict this one is, set against the other; never null
+   */
+  public Comparison compareStrictness(Limit other) {
+    return compare(other, value.exactly(), other.value.exactly());
+  }
+
+  /**
+   * Compares the limit with another where values may also be rounded to the last place of the one
+   * that they are held to: then 99.5 N meets 100 N, but neither 99.9 N nor 100.0 N.
+   *
+   * @param other the other; not null
+   * @return how strict this one is by both readings, set against the other; never null
+   */
+  public Comparison compareStrictnessRounded(Limit other) {
+    int side = bound == Bound.MINIMUM ? -1 : 1;
+    return compareStrictness(other).and(compare(other, edge(value, side), edge(other.value, side)));
+  }
+
+  private Comparison compare(Limit other, ExactQuantity here, ExactQuantity there) {
+    if (bound != other.bound || here.unit().dimension() != there.unit().dimension()) {
+      return Comparison.UNDECIDED;
+    }
+    int size = here.compareSize(there);
+    return bound == Bound.MINIMUM
+        ? Comparison.moreIsStricter(size, 0)
+        : Comparison.lessIsStricter(size, 0);
   }
 }

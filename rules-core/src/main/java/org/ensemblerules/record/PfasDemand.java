@@ -2,6 +2,7 @@ package org.ensemblerules.record;
 
 import com.google.common.collect.Sets;
 import java.util.Set;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.InvalidValueException;
 
 /** What the law of a place asks where gear contains added PFAS. */
@@ -53,5 +54,28 @@ public sealed interface PfasDemand {
     public String toString() {
       return "SALE_BAN";
     }
+  }
+
+  /**
+   * Compares the demand with another.
+   *
+   * @param other the other; not null
+   * @return how strict this one is, set against the other; never null
+   */
+  default Comparison compareStrictness(PfasDemand other) {
+    if (this instanceof KeepNotice mine && other instanceof KeepNotice theirs) {
+      return Comparison.moreIsStricter(mine.years(), theirs.years())
+          .and(Comparison.moreAreStricter(mine.by(), theirs.by()));
+    }
+    return Comparison.sameOnly(equals(other));
+  }
+
+  /**
+   * Returns what sort of demand it is.
+   *
+   * @return the name of the sort; never null
+   */
+  default String kind() {
+    return this instanceof KeepNotice ? "KEEP_NOTICE" : toString();
   }
 }

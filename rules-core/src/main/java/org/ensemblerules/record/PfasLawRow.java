@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.source.ComparableRow;
+import org.ensemblerules.source.ComparedFields;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Provenance;
-import org.ensemblerules.source.Row;
 
 /**
  * Says what the law of a place asks of sales on the days from one date to another.
@@ -24,7 +26,7 @@ public record PfasLawRow(
     Optional<LocalDate> from,
     Optional<LocalDate> before,
     PfasDemand demand)
-    implements Row {
+    implements ComparableRow<PfasLawRow> {
   /**
    * Checks the dates.
    *
@@ -64,5 +66,28 @@ public record PfasLawRow(
         from.map(LocalDate::toString).orElse(""),
         before.map(LocalDate::toString).orElse(""),
         demand.toString());
+  }
+
+  @Override
+  public List<String> topic() {
+    return List.of(place.value(), demand.kind());
+  }
+
+  @Override
+  public ComparedFields compareFields(PfasLawRow other) {
+    return ComparedFields.on(topic().equals(other.topic()))
+        .with(
+            "from",
+            Comparison.lessIsStricter(from.orElse(LocalDate.MIN), other.from.orElse(LocalDate.MIN)))
+        .with(
+            "before",
+            Comparison.moreIsStricter(
+                before.orElse(LocalDate.MAX), other.before.orElse(LocalDate.MAX)))
+        .with("demand", demand.compareStrictness(other.demand));
+  }
+
+  @Override
+  public Comparison asOneMore() {
+    return Comparison.STRICTER;
   }
 }

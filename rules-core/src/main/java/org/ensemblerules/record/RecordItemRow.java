@@ -7,9 +7,11 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.ComparableRow;
+import org.ensemblerules.source.ComparedFields;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Provenance;
-import org.ensemblerules.source.Row;
 
 /**
  * Says that an item is recorded of an element, and in what detail.
@@ -22,7 +24,7 @@ import org.ensemblerules.source.Row;
  */
 public record RecordItemRow(
     Provenance provenance, ElementKind element, Use use, RecordItem item, Set<RecordDetail> details)
-    implements Row {
+    implements ComparableRow<RecordItemRow> {
   /**
    * Copies the details.
    *
@@ -45,5 +47,21 @@ public record RecordItemRow(
         use.name(),
         item.name(),
         details.stream().map(Enum::name).collect(Collectors.joining(" ")));
+  }
+
+  @Override
+  public List<String> topic() {
+    return List.of(element.name(), use.name(), item.name());
+  }
+
+  @Override
+  public ComparedFields compareFields(RecordItemRow other) {
+    return ComparedFields.on(topic().equals(other.topic()))
+        .with("details", Comparison.moreAreStricter(details, other.details));
+  }
+
+  @Override
+  public Comparison asOneMore() {
+    return Comparison.STRICTER;
   }
 }

@@ -2,8 +2,10 @@ package org.ensemblerules.record;
 
 import java.util.List;
 import java.util.Objects;
+import org.ensemblerules.source.ComparableRow;
+import org.ensemblerules.source.ComparedFields;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.Provenance;
-import org.ensemblerules.source.Row;
 
 /**
  * Says how long the files of elements are kept.
@@ -11,7 +13,8 @@ import org.ensemblerules.source.Row;
  * @param provenance where the row comes from; not null
  * @param policy how long; not null
  */
-public record RetentionRow(Provenance provenance, RetentionPolicy policy) implements Row {
+public record RetentionRow(Provenance provenance, RetentionPolicy policy)
+    implements ComparableRow<RetentionRow> {
   /** Checks for nulls. */
   public RetentionRow {
     Objects.requireNonNull(provenance, "provenance");
@@ -21,5 +24,21 @@ public record RetentionRow(Provenance provenance, RetentionPolicy policy) implem
   @Override
   public List<String> canonical() {
     return List.of(Integer.toString(policy.years()), policy.start().name());
+  }
+
+  @Override
+  public List<String> topic() {
+    return List.of(policy.start().name());
+  }
+
+  @Override
+  public ComparedFields compareFields(RetentionRow other) {
+    return ComparedFields.on(policy.start() == other.policy.start())
+        .with("years", Comparison.moreIsStricter(policy.years(), other.policy.years()));
+  }
+
+  @Override
+  public Comparison asOneMore() {
+    return Comparison.STRICTER;
   }
 }

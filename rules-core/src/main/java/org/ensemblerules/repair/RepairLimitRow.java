@@ -8,9 +8,11 @@ import org.ensemblerules.effect.Check;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.ComparableRow;
+import org.ensemblerules.source.ComparedFields;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Provenance;
-import org.ensemblerules.source.Row;
 
 /**
  * Says how lightly work at a place may be taken at the most. It never makes milder what the table
@@ -36,7 +38,7 @@ public record RepairLimitRow(
     Set<Check> before,
     Set<Check> afterwards,
     String wording)
-    implements Row {
+    implements ComparableRow<RepairLimitRow> {
   /**
    * Checks the level and the text.
    *
@@ -70,5 +72,28 @@ public record RepairLimitRow(
         before.toString(),
         afterwards.toString(),
         wording);
+  }
+
+  @Override
+  public List<String> topic() {
+    return List.of(element.name(), use.name(), site.toString(), subject.text());
+  }
+
+  @Override
+  public List<String> words() {
+    return List.of(wording);
+  }
+
+  @Override
+  public ComparedFields compareFields(RepairLimitRow other) {
+    return ComparedFields.on(topic().equals(other.topic()))
+        .with("least", Comparison.of(least.isAtLeast(other.least), other.least.isAtLeast(least)))
+        .with("before", Comparison.moreAreStricter(before, other.before))
+        .with("afterwards", Comparison.moreAreStricter(afterwards, other.afterwards));
+  }
+
+  @Override
+  public Comparison asOneMore() {
+    return Comparison.STRICTER;
   }
 }

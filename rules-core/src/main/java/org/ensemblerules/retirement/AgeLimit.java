@@ -1,5 +1,6 @@
 package org.ensemblerules.retirement;
 
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.InvalidValueException;
 
 /** How old an element or a layer may become, counted from its manufacture. */
@@ -40,5 +41,21 @@ public sealed interface AgeLimit {
     public String toString() {
       return "NOT_SEEN";
     }
+  }
+
+  /**
+   * Compares the limit with another.
+   *
+   * @param other the other; not null
+   * @return how strict this one is, set against the other; never null
+   */
+  default Comparison compareStrictness(AgeLimit other) {
+    // Any number of years is stricter than none; what was not seen compares with nothing.
+    if (this instanceof Years mine && other instanceof Years theirs) {
+      return Comparison.lessIsStricter(mine.years(), theirs.years());
+    }
+    return Comparison.of(
+        equals(other) || (this instanceof Years && other instanceof NoneSet),
+        equals(other) || (this instanceof NoneSet && other instanceof Years));
   }
 }

@@ -6,8 +6,9 @@ import java.util.Optional;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.ComparableRow;
+import org.ensemblerules.source.ComparedFields;
 import org.ensemblerules.source.Provenance;
-import org.ensemblerules.source.Row;
 
 /**
  * Says how old an element or one of its layers may become.
@@ -20,7 +21,7 @@ import org.ensemblerules.source.Row;
  */
 public record AgeLimitRow(
     Provenance provenance, ElementKind element, Use use, Optional<LayerKind> layer, AgeLimit limit)
-    implements Row {
+    implements ComparableRow<AgeLimitRow> {
   /** Checks for nulls. */
   public AgeLimitRow {
     Objects.requireNonNull(provenance, "provenance");
@@ -33,5 +34,17 @@ public record AgeLimitRow(
   @Override
   public List<String> canonical() {
     return List.of(element.name(), use.name(), layer.map(Enum::name).orElse(""), limit.toString());
+  }
+
+  @Override
+  public List<String> topic() {
+    return List.of(element.name(), use.name(), layer.map(Enum::name).orElse(""));
+  }
+
+  @Override
+  public ComparedFields compareFields(AgeLimitRow other) {
+    return ComparedFields.on(
+            element == other.element && use == other.use && layer.equals(other.layer))
+        .with("limit", limit.compareStrictness(other.limit));
   }
 }

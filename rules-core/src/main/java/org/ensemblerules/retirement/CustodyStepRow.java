@@ -2,8 +2,10 @@ package org.ensemblerules.retirement;
 
 import java.util.List;
 import java.util.Objects;
+import org.ensemblerules.source.ComparableRow;
+import org.ensemblerules.source.ComparedFields;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.Provenance;
-import org.ensemblerules.source.Row;
 
 /**
  * Says that custody asks for a step.
@@ -11,7 +13,8 @@ import org.ensemblerules.source.Row;
  * @param provenance where the row comes from; not null
  * @param step the step; not null
  */
-public record CustodyStepRow(Provenance provenance, CustodyStep step) implements Row {
+public record CustodyStepRow(Provenance provenance, CustodyStep step)
+    implements ComparableRow<CustodyStepRow> {
   /** Checks for nulls. */
   public CustodyStepRow {
     Objects.requireNonNull(provenance, "provenance");
@@ -21,5 +24,20 @@ public record CustodyStepRow(Provenance provenance, CustodyStep step) implements
   @Override
   public List<String> canonical() {
     return List.of(step.name());
+  }
+
+  @Override
+  public List<String> topic() {
+    return List.of(step.name());
+  }
+
+  @Override
+  public ComparedFields compareFields(CustodyStepRow other) {
+    return ComparedFields.on(meaning().equals(other.meaning()));
+  }
+
+  @Override
+  public Comparison asOneMore() {
+    return Comparison.STRICTER;
   }
 }

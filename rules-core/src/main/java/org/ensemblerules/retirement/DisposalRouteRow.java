@@ -7,8 +7,10 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.ComparableRow;
+import org.ensemblerules.source.ComparedFields;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.Provenance;
-import org.ensemblerules.source.Row;
 
 /**
  * Says that a route is open to what was retired for a reason, and on what conditions.
@@ -27,7 +29,7 @@ public record DisposalRouteRow(
     RetirementReason reason,
     DisposalRoute route,
     Set<RouteCondition> conditions)
-    implements Row {
+    implements ComparableRow<DisposalRouteRow> {
   /** Copies the conditions. */
   public DisposalRouteRow {
     Objects.requireNonNull(provenance, "provenance");
@@ -46,5 +48,21 @@ public record DisposalRouteRow(
         reason.name(),
         route.name(),
         conditions.stream().map(Enum::name).collect(Collectors.joining(" ")));
+  }
+
+  @Override
+  public List<String> topic() {
+    return List.of(element.name(), use.name(), reason.name(), route.name());
+  }
+
+  @Override
+  public ComparedFields compareFields(DisposalRouteRow other) {
+    return ComparedFields.on(topic().equals(other.topic()))
+        .with("conditions", Comparison.moreAreStricter(conditions, other.conditions));
+  }
+
+  @Override
+  public Comparison asOneMore() {
+    return Comparison.MILDER;
   }
 }

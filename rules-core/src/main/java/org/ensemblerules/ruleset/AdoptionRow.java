@@ -6,10 +6,11 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.ensemblerules.record.PlaceCode;
+import org.ensemblerules.source.ComparableRow;
+import org.ensemblerules.source.ComparedFields;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Provenance;
-import org.ensemblerules.source.Row;
 
 /**
  * Says what the law of a place asks to go by, for a subject.
@@ -34,7 +35,7 @@ public record AdoptionRow(
     Optional<LocalDate> from,
     Optional<LocalDate> before,
     String covers)
-    implements Row {
+    implements ComparableRow<AdoptionRow> {
   private static final Pattern COUNTRY = Pattern.compile("[A-Z]{2}");
 
   /**
@@ -103,5 +104,20 @@ public record AdoptionRow(
         from.map(LocalDate::toString).orElse(""),
         before.map(LocalDate::toString).orElse(""),
         covers);
+  }
+
+  @Override
+  public List<String> topic() {
+    return List.of(where(), subject.name());
+  }
+
+  @Override
+  public List<String> words() {
+    return List.of(covers);
+  }
+
+  @Override
+  public ComparedFields compareFields(AdoptionRow other) {
+    return ComparedFields.on(meaning().equals(other.meaning()));
   }
 }

@@ -7,9 +7,11 @@ import java.util.Set;
 import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.ComparableRow;
+import org.ensemblerules.source.ComparedFields;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Provenance;
-import org.ensemblerules.source.Row;
 
 /**
  * A caution that verdicts carry.
@@ -26,7 +28,7 @@ public record CautionRow(
     Set<Use> uses,
     Set<EffectKind> effects,
     String text)
-    implements Row {
+    implements ComparableRow<CautionRow> {
   /**
    * Checks the text.
    *
@@ -43,5 +45,34 @@ public record CautionRow(
   @Override
   public List<String> canonical() {
     return List.of(elements.toString(), uses.toString(), effects.toString(), text);
+  }
+
+  /** Two cautions for the same gear warn of different things; only the key tells them apart. */
+  @Override
+  public List<String> topic() {
+    return List.of(key().value(), elements.toString(), uses.toString(), effects.toString());
+  }
+
+  @Override
+  public List<String> words() {
+    return List.of(text);
+  }
+
+  /** One that says the same wherever the other does, and elsewhere, is the stricter. */
+  @Override
+  public ComparedFields compareFields(CautionRow other) {
+    return ComparedFields.on(text.equals(other.text))
+        .applying(wider(elements, other.elements))
+        .applying(wider(uses, other.uses))
+        .applying(wider(effects, other.effects));
+  }
+
+  private static <T> Comparison wider(Set<T> one, Set<T> other) {
+    return Comparison.of(holds(one, other), holds(other, one));
+  }
+
+  /** An empty set stands for everything. */
+  private static <T> boolean holds(Set<T> wide, Set<T> narrow) {
+    return wide.isEmpty() || (!narrow.isEmpty() && wide.containsAll(narrow));
   }
 }

@@ -38,8 +38,8 @@ final class Overlaying {
     Overlaying overlaying = new Overlaying(base, layers);
     layers.faults(base, asOf, overlaying.faults::add);
     for (Overlay overlay : layers.all()) {
-      new Looser(overlay, base, layers.below(overlay), overlaying.faults::add).find();
-      new RetiringLimits(overlay, base, layers.all(), overlaying.faults::add).find();
+      new RowRefusals(overlay, base, layers.below(overlay), overlaying.faults::add).refuse();
+      new InstructionRefusals(overlay, base, layers.all(), overlaying.faults::add).refuse();
     }
     Optional<Tables> tables = overlaying.tables();
     if (overlaying.faults.isEmpty()) {

@@ -2,6 +2,7 @@ package org.ensemblerules.schedule;
 
 import java.util.Objects;
 import java.util.Optional;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.InvalidValueException;
 
 /** When a task is due. */
@@ -99,5 +100,29 @@ public sealed interface Timing {
   private static void require(String field, int number, int most, String unit) {
     InvalidValueException.require(
         number >= 1 && number <= most, field, number, "1 to " + most + " " + unit);
+  }
+
+  /**
+   * Compares how often and how soon something is due with another. It is told by when it is due and
+   * keeps gear out; what is written down later as missed is not compared.
+   *
+   * @param other the other; not null
+   * @return how strict this one is, set against the other; never null
+   */
+  default Comparison compareStrictness(Timing other) {
+    if (this instanceof Every mine && other instanceof Every theirs) {
+      return Comparison.sameOnly(mine.start() == theirs.start())
+          .and(Comparison.lessIsStricter(mine.firstMonths(), theirs.firstMonths()))
+          .and(Comparison.moreIsStricter(mine.times(), theirs.times()))
+          .and(Comparison.lessIsStricter(mine.withinMonths(), theirs.withinMonths()));
+    }
+    if (this instanceof After mine && other instanceof After theirs) {
+      // What names no time is due at once, and keeps the element out on that very day.
+      return Comparison.sameOnly(mine.trigger() == theirs.trigger())
+          .and(
+              Comparison.lessIsStricter(
+                  mine.withinDays().orElse(-1), theirs.withinDays().orElse(-1)));
+    }
+    return Comparison.sameOnly(equals(other));
   }
 }

@@ -23,7 +23,7 @@ public record Edition(
     String title,
     Optional<LocalDate> effective,
     Optional<EditionId> consolidatedInto)
-    implements Row, Comparable<Edition> {
+    implements ComparableRow<Edition>, Comparable<Edition> {
 
   /**
    * Checks the values.
@@ -53,5 +53,20 @@ public record Edition(
   public int compareTo(Edition other) {
     int byOrder = Integer.compare(order, other.order);
     return byOrder != 0 ? byOrder : id.compareTo(other.id);
+  }
+
+  @Override
+  public List<String> topic() {
+    return List.of(id.value());
+  }
+
+  @Override
+  public List<String> words() {
+    return List.of(title);
+  }
+
+  @Override
+  public ComparedFields compareFields(Edition other) {
+    return ComparedFields.on(meaning().equals(other.meaning()));
   }
 }

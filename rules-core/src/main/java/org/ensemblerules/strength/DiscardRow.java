@@ -2,8 +2,9 @@ package org.ensemblerules.strength;
 
 import java.util.List;
 import java.util.Objects;
+import org.ensemblerules.source.ComparableRow;
+import org.ensemblerules.source.ComparedFields;
 import org.ensemblerules.source.Provenance;
-import org.ensemblerules.source.Row;
 
 /**
  * Says when a method lets a specimen be discarded.
@@ -13,7 +14,7 @@ import org.ensemblerules.source.Row;
  * @param rule when; not null
  */
 public record DiscardRow(Provenance provenance, TestMethod method, DiscardRule rule)
-    implements Row {
+    implements ComparableRow<DiscardRow> {
   /** Checks for nulls. */
   public DiscardRow {
     Objects.requireNonNull(provenance, "provenance");
@@ -24,5 +25,21 @@ public record DiscardRow(Provenance provenance, TestMethod method, DiscardRule r
   @Override
   public List<String> canonical() {
     return List.of(method.value(), rule.text());
+  }
+
+  @Override
+  public List<String> topic() {
+    return List.of(method.value());
+  }
+
+  @Override
+  public List<String> narrowedTo() {
+    return List.of(rule.getClass().getSimpleName());
+  }
+
+  /** One more ground to discard a specimen lets a report leave out what it showed. */
+  @Override
+  public ComparedFields compareFields(DiscardRow other) {
+    return ComparedFields.on(meaning().equals(other.meaning()));
   }
 }

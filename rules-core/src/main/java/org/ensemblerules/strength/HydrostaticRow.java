@@ -7,9 +7,11 @@ import org.ensemblerules.gear.Use;
 import org.ensemblerules.measure.Bound;
 import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.Limit;
+import org.ensemblerules.source.ComparableRow;
+import org.ensemblerules.source.ComparedFields;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Provenance;
-import org.ensemblerules.source.Row;
 
 /**
  * Says under what pressure, and for how long, a moisture barrier must hold water at fixed pressure.
@@ -32,7 +34,7 @@ public record HydrostaticRow(
     int leastFabricSpots,
     int leastSeamSpots,
     String wording)
-    implements Row {
+    implements ComparableRow<HydrostaticRow> {
   /**
    * Checks the values.
    *
@@ -73,5 +75,25 @@ public record HydrostaticRow(
         Integer.toString(leastFabricSpots),
         Integer.toString(leastSeamSpots),
         wording);
+  }
+
+  @Override
+  public List<String> topic() {
+    return List.of(element.name(), use.name());
+  }
+
+  @Override
+  public List<String> words() {
+    return List.of(wording);
+  }
+
+  @Override
+  public ComparedFields compareFields(HydrostaticRow other) {
+    return ComparedFields.on(element == other.element && use == other.use)
+        .with("pressure", pressure.compareStrictnessRounded(other.pressure))
+        .with("dwell", dwell.compareStrictnessRounded(other.dwell))
+        .with(
+            "leastFabricSpots", Comparison.moreIsStricter(leastFabricSpots, other.leastFabricSpots))
+        .with("leastSeamSpots", Comparison.moreIsStricter(leastSeamSpots, other.leastSeamSpots));
   }
 }

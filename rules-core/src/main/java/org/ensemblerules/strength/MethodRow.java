@@ -4,9 +4,11 @@ import com.google.common.collect.ImmutableSortedMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.ensemblerules.source.ComparableRow;
+import org.ensemblerules.source.ComparedFields;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Provenance;
-import org.ensemblerules.source.Row;
 
 /**
  * Says what a test method needs.
@@ -28,7 +30,7 @@ public record MethodRow(
     int leastTested,
     Map<Direction, Integer> leastTestedIn,
     int leastKept)
-    implements Row {
+    implements ComparableRow<MethodRow> {
   /**
    * Checks the values.
    *
@@ -66,5 +68,30 @@ public record MethodRow(
         Integer.toString(leastTested),
         leastTestedIn.toString(),
         Integer.toString(leastKept));
+  }
+
+  @Override
+  public List<String> topic() {
+    return List.of(method.value());
+  }
+
+  @Override
+  public List<String> words() {
+    return List.of(title);
+  }
+
+  @Override
+  public ComparedFields compareFields(MethodRow other) {
+    ComparedFields compared =
+        ComparedFields.on(method.equals(other.method) && destructive == other.destructive)
+            .with("leastTested", Comparison.moreIsStricter(leastTested, other.leastTested))
+            .with("leastKept", Comparison.moreIsStricter(leastKept, other.leastKept));
+    for (Direction direction : Direction.values()) {
+      compared =
+          compared.with(
+              "leastTestedIn",
+              Comparison.moreIsStricter(leastTested(direction), other.leastTested(direction)));
+    }
+    return compared;
   }
 }

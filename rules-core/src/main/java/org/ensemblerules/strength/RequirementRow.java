@@ -10,10 +10,12 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.measure.Limit;
+import org.ensemblerules.source.ComparableRow;
+import org.ensemblerules.source.ComparedFields;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Provenance;
-import org.ensemblerules.source.Row;
 
 /**
  * Says what a product edition requires of new material.
@@ -51,7 +53,7 @@ public record RequirementRow(
     int leastSpecimens,
     boolean fabricFailsFirst,
     String wording)
-    implements Row {
+    implements ComparableRow<RequirementRow> {
   /**
    * Checks the values.
    *
@@ -121,5 +123,48 @@ public record RequirementRow(
         Integer.toString(leastSpecimens),
         Boolean.toString(fabricFailsFirst),
         wording);
+  }
+
+  @Override
+  public List<String> topic() {
+    return List.of(
+        product.value(),
+        property.name(),
+        element.name(),
+        use.name(),
+        site.toString(),
+        construction.map(Enum::name).orElse(""));
+  }
+
+  @Override
+  public List<String> narrowedTo() {
+    return List.of(directions.toString(), methods.toString());
+  }
+
+  @Override
+  public List<String> words() {
+    return List.of(wording);
+  }
+
+  /**
+   * The limit is compared as each decision rule may read it, rounded to its last place or not.
+   * Where a seam is excused by a fabric weaker than the limit, a higher limit excuses more: such
+   * limits compare only with themselves.
+   */
+  @Override
+  public ComparedFields compareFields(RequirementRow other) {
+    return ComparedFields.on(
+            topic().equals(other.topic())
+                && methods.equals(other.methods)
+                && specimenValue.equals(other.specimenValue)
+                && statistic == other.statistic
+                && fabricFailsFirst == other.fabricFailsFirst)
+        .with("directions", Comparison.moreAreStricter(directions, other.directions))
+        .with("leastSpecimens", Comparison.moreIsStricter(leastSpecimens, other.leastSpecimens))
+        .with(
+            "limit",
+            fabricFailsFirst
+                ? Comparison.sameOnly(limit.equals(other.limit))
+                : limit.compareStrictnessRounded(other.limit));
   }
 }

@@ -3,9 +3,10 @@ package org.ensemblerules.strength;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
+import org.ensemblerules.source.ComparableRow;
+import org.ensemblerules.source.ComparedFields;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Provenance;
-import org.ensemblerules.source.Row;
 
 /**
  * Rank and exponent of the small-sample lower bound x(r) (x(1)/x(r))^k, which supposes no normal
@@ -25,7 +26,7 @@ public record SmallSampleRow(
     int n,
     int rank,
     BigDecimal exponent)
-    implements Row {
+    implements ComparableRow<SmallSampleRow> {
   /**
    * Checks the values.
    *
@@ -50,5 +51,16 @@ public record SmallSampleRow(
         Integer.toString(n),
         Integer.toString(rank),
         exponent.toPlainString());
+  }
+
+  @Override
+  public List<String> topic() {
+    return List.of(
+        coveragePercent.toPlainString(), confidencePercent.toPlainString(), Integer.toString(n));
+  }
+
+  @Override
+  public ComparedFields compareFields(SmallSampleRow other) {
+    return ComparedFields.on(meaning().equals(other.meaning()));
   }
 }

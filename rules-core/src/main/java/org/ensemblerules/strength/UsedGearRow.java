@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.ensemblerules.source.ComparableRow;
+import org.ensemblerules.source.ComparedFields;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Provenance;
-import org.ensemblerules.source.Row;
 
 /**
  * A policy on the strength of used gear: every test of used gear is also judged by it.
@@ -16,7 +18,8 @@ import org.ensemblerules.source.Row;
  * @param percent the share of the value when new that must be kept, in percent, above 0, up to 100;
  *     empty if used gear must meet the requirement for new material
  */
-public record UsedGearRow(Provenance provenance, Optional<BigDecimal> percent) implements Row {
+public record UsedGearRow(Provenance provenance, Optional<BigDecimal> percent)
+    implements ComparableRow<UsedGearRow> {
   /**
    * Checks the share.
    *
@@ -59,5 +62,29 @@ public record UsedGearRow(Provenance provenance, Optional<BigDecimal> percent) i
   @Override
   public List<String> canonical() {
     return List.of(percent.map(BigDecimal::toPlainString).orElse("new requirement"));
+  }
+
+  @Override
+  public List<String> topic() {
+    return List.of("used gear");
+  }
+
+  /**
+   * A share of what was measured when new does not compare with the requirement for new material:
+   * gear that was far above it when new keeps the requirement long after it has lost that share,
+   * and gear that barely met it the other way round.
+   */
+  @Override
+  public ComparedFields compareFields(UsedGearRow other) {
+    return ComparedFields.on(percent.isPresent() == other.percent.isPresent())
+        .with(
+            "percent",
+            Comparison.moreIsStricter(
+                percent.orElse(BigDecimal.ZERO), other.percent.orElse(BigDecimal.ZERO)));
+  }
+
+  @Override
+  public Comparison asOneMore() {
+    return Comparison.STRICTER;
   }
 }

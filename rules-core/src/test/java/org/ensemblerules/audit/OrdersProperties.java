@@ -6,10 +6,11 @@ import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.testkit.FrozenRules;
 
-/** HowStrict is an order on rows of one kind, as far as it goes. */
+/** How strict rows of one type are is an order, as far as it goes. */
 class OrdersProperties {
   private static final List<Row> ROWS = FrozenRules.rules().tables().rows();
 
@@ -17,8 +18,8 @@ class OrdersProperties {
     return ROWS.get(of % ROWS.size());
   }
 
-  private static HowStrict compare(Row earlier, Row later) {
-    return RowReadings.of(earlier.getClass()).orElseThrow().compare(earlier, later);
+  private static Comparison compare(Row earlier, Row later) {
+    return ComparedTable.of(earlier).compare(earlier, later);
   }
 
   @Property(tries = 5000)
@@ -29,7 +30,7 @@ class OrdersProperties {
         ROWS.stream().filter(row -> row.getClass().equals(earlier.getClass())).toList();
     Row later = alike.get(other % alike.size());
     assertThat(compare(later, earlier)).isEqualTo(compare(earlier, later).seenFromTheOther());
-    assertThat(compare(earlier, earlier)).isEqualTo(HowStrict.SAME);
+    assertThat(compare(earlier, earlier)).isEqualTo(Comparison.SAME);
   }
 
   @Property(tries = 5000)
@@ -41,9 +42,9 @@ class OrdersProperties {
     List<Row> alike = ROWS.stream().filter(row -> row.getClass().equals(first.getClass())).toList();
     Row second = alike.get(two % alike.size());
     Row third = alike.get(three % alike.size());
-    if (compare(first, second) == HowStrict.STRICTER
-        && compare(second, third) == HowStrict.STRICTER) {
-      assertThat(compare(first, third)).isEqualTo(HowStrict.STRICTER);
+    if (compare(first, second) == Comparison.STRICTER
+        && compare(second, third) == Comparison.STRICTER) {
+      assertThat(compare(first, third)).isEqualTo(Comparison.STRICTER);
     }
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 
 import com.tngtech.archunit.core.domain.JavaClass;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -34,8 +35,10 @@ import org.ensemblerules.schedule.TaskKey;
 import org.ensemblerules.schedule.TaskRow;
 import org.ensemblerules.schedule.Timing;
 import org.ensemblerules.schedule.Trigger;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Row;
+import org.ensemblerules.strength.UsedGearRow;
 import org.ensemblerules.testkit.FrozenProvenance;
 import org.ensemblerules.testkit.FrozenRules;
 import org.junit.jupiter.api.Test;
@@ -57,9 +60,9 @@ class RuleSetDifferenceTest {
             .map(JavaClass::getName)
             .collect(Collectors.toSet());
     assertThat(kinds).hasSizeGreaterThan(20);
-    assertThat(RowReadings.all().stream().map(reading -> reading.type().getName()))
+    assertThat(ComparedTable.ALL.stream().map(table -> table.type().getName()))
         .containsExactlyInAnyOrderElementsOf(kinds);
-    assertThat(RowReadings.all().stream().map(RowReading::table)).doesNotHaveDuplicates();
+    assertThat(ComparedTable.ALL.stream().map(ComparedTable::name)).doesNotHaveDuplicates();
   }
 
   @Test
@@ -121,7 +124,7 @@ class RuleSetDifferenceTest {
     assertThat(basis.changes())
         .isNotEmpty()
         .allMatch(change -> change.kind() == ChangeKind.REWORDED)
-        .allMatch(change -> change.strictness() == HowStrict.SAME);
+        .allMatch(change -> change.strictness() == Comparison.SAME);
   }
 
   @Test
@@ -136,7 +139,7 @@ class RuleSetDifferenceTest {
     assertThat(difference.changes())
         .isNotEmpty()
         .allMatch(change -> change.kind() == ChangeKind.TIGHTENED)
-        .allMatch(change -> change.strictness() == HowStrict.STRICTER);
+        .allMatch(change -> change.strictness() == Comparison.STRICTER);
     assertThat(difference.changes(ChangeKind.LOOSENED)).isEmpty();
     assertThat(difference.changes().get(0).text()).startsWith("TIGHTENED defects: ");
     assertThat(difference.before()).isEqualTo(FROZEN.identity());
@@ -204,8 +207,7 @@ class RuleSetDifferenceTest {
   }
 
   private static List<RowChange> matched(Row before, Row after) {
-    return Matching.of(
-        RowReadings.of(before.getClass()).orElseThrow(), List.of(before), List.of(after));
+    return Matching.of(ComparedTable.of(before), List.of(before), List.of(after));
   }
 
   @Test
@@ -222,7 +224,7 @@ class RuleSetDifferenceTest {
                 List.of(more.task().name(), more.entity().name()),
                 Optional.empty(),
                 Optional.of(more),
-                HowStrict.MILDER));
+                Comparison.MILDER));
     assertThat(RuleSetDifference.between(OtherRules.permissions(rows), FROZEN).changes())
         .containsExactly(there.changes().get(0).reversed());
   }
@@ -245,8 +247,7 @@ class RuleSetDifferenceTest {
     TaskRow twice = task("b", new Timing.Every(Start.ISSUE, 12, 2, 12));
     TaskRow after = task("a", new Timing.After(Trigger.values()[0], Optional.empty()));
     List<RowChange> changes =
-        Matching.of(
-            RowReadings.of(TaskRow.class).orElseThrow(), List.of(yearly), List.of(after, twice));
+        Matching.of(ComparedTable.of(yearly), List.of(yearly), List.of(after, twice));
     assertThat(changes)
         .extracting(RowChange::kind, change -> change.after().orElseThrow())
         .containsExactlyInAnyOrder(
@@ -275,23 +276,32 @@ class RuleSetDifferenceTest {
                     List.of(),
                     Optional.of(row),
                     Optional.of(row),
-                    HowStrict.UNDECIDED))
+                    Comparison.UNDECIDED))
         .isInstanceOf(InvalidValueException.class)
         .hasMessageContaining("RowChange.kind");
+  }
+
+  /** Which of the two lets more pass depends on the gear: neither is called the stricter. */
+  @Test
+  void aShareOfTheNewValueAndTheNewRequirementDoNotCompare() {
+    UsedGearRow share =
+        new UsedGearRow(FrozenProvenance.of("share"), Optional.of(new BigDecimal(90)));
+    UsedGearRow asNew = new UsedGearRow(FrozenProvenance.of("as-new"), Optional.empty());
+    assertThat(RuleSetDifference.changes(List.of(share), List.of(asNew)))
+        .extracting(RowChange::kind, RowChange::strictness)
+        .containsExactly(tuple(ChangeKind.CHANGED, Comparison.UNDECIDED));
   }
 
   @Test
   void anAnatomyRowSpeaksOfItsPlace() {
     assertThat(
-            RowReadings.of(AnatomyRow.class)
-                .orElseThrow()
-                .topic(
-                    new AnatomyRow(
-                        FrozenProvenance.of("a"),
-                        ElementKind.HELMET,
-                        Use.STRUCTURAL,
-                        Site.parse("HELMET_SHELL"),
-                        Presence.REQUIRED)))
+            new AnatomyRow(
+                    FrozenProvenance.of("a"),
+                    ElementKind.HELMET,
+                    Use.STRUCTURAL,
+                    Site.parse("HELMET_SHELL"),
+                    Presence.REQUIRED)
+                .topic())
         .containsExactly("HELMET", "STRUCTURAL", "HELMET_SHELL");
   }
 }

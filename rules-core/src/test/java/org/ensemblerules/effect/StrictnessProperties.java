@@ -37,7 +37,7 @@ class StrictnessProperties {
     assertThat(strictness.covers() && strictness.isLess()).isFalse();
     assertThat(covers(one, other) && covers(other, one)).isEqualTo(one.equals(other));
     assertThat(less(one, other) && less(other, one)).isFalse();
-    assertThat(one.isAtLeastAsStrictAs(other)).isEqualTo(strictness.covers());
+    assertThat(one.compareStrictness(other).isAtLeastAsStrict()).isEqualTo(strictness.covers());
   }
 
   @Property(tries = 40_000, generation = GenerationMode.EXHAUSTIVE)

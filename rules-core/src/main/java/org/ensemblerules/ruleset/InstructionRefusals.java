@@ -10,25 +10,27 @@ import org.ensemblerules.care.ModelCareLimitRow;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.effect.Effect;
+import org.ensemblerules.source.Comparison;
 
 /**
- * Finds limits of a manufacturer's instructions by which gear would stay that a row retires. What a
- * wash beyond a limit makes of gear is a finding, and some layer may have it retired for that.
+ * Refuses limits of a manufacturer's instructions by which gear would stay that a row retires. What
+ * a wash beyond a limit makes of gear is a finding, and some layer may have it retired for that.
  */
-final class RetiringLimits {
+final class InstructionRefusals {
   private final Overlay overlay;
   private final Tables base;
   private final List<Overlay> all;
   private final Consumer<OverlayFault> faults;
 
-  RetiringLimits(Overlay overlay, Tables base, List<Overlay> all, Consumer<OverlayFault> faults) {
+  InstructionRefusals(
+      Overlay overlay, Tables base, List<Overlay> all, Consumer<OverlayFault> faults) {
     this.overlay = overlay;
     this.base = base;
     this.all = all;
     this.faults = faults;
   }
 
-  void find() {
+  void refuse() {
     for (ModelCareLimitRow row : overlay.rows().modelCareLimits()) {
       row.replaces()
           .flatMap(
@@ -42,8 +44,7 @@ final class RetiringLimits {
 
   private void check(ModelCareLimitRow row, CareLimitRow under) {
     if (row.limit().demand() instanceof CareDemand.Within loose
-        && under.demand() instanceof CareDemand.Within tight
-        && loose.limit().isLooserThan(tight.limit())) {
+        && row.limit().compareStrictness(under) == Comparison.MILDER) {
       loose
           .measure()
           .finding(loose.limit().bound())

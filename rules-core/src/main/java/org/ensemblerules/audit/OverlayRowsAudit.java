@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.BiPredicate;
+import java.util.function.BiFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ensemblerules.defect.Band;
@@ -13,16 +13,13 @@ import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.ExtentKind;
 import org.ensemblerules.effect.ForbidRow;
 import org.ensemblerules.effect.PermissionRow;
-import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.record.RetentionRow;
-import org.ensemblerules.retirement.AgeLimit;
 import org.ensemblerules.retirement.AgeLimitRow;
 import org.ensemblerules.ruleset.Overlay;
-import org.ensemblerules.schedule.DoneBy;
-import org.ensemblerules.schedule.Start;
 import org.ensemblerules.schedule.TaskRow;
-import org.ensemblerules.schedule.Timing;
+import org.ensemblerules.source.ComparableRow;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.strength.UsedGearRow;
 
@@ -31,43 +28,51 @@ import org.ensemblerules.strength.UsedGearRow;
  * is noted: a law may well say again what an edition says. Of two rows of one overlay the looser
  * one is masked.
  */
-final class BesideAudit {
+final class OverlayRowsAudit {
   private final AuditedRows rows;
   private final Flaws flaws;
 
-  private BesideAudit(AuditedRows rows, Flaws flaws) {
+  private OverlayRowsAudit(AuditedRows rows, Flaws flaws) {
     this.rows = rows;
     this.flaws = flaws;
   }
 
   static void run(AuditedRows rows, Flaws flaws) {
-    BesideAudit audit = new BesideAudit(rows, flaws);
+    OverlayRowsAudit audit = new OverlayRowsAudit(rows, flaws);
     audit.defects();
-    audit.pairs(IntervalRow.class, IntervalRow.class, BesideAudit::asOften);
-    audit.pairs(TaskRow.class, TaskRow.class, WiderAudit::asOften);
-    audit.pairs(IntervalRow.class, TaskRow.class, BesideAudit::asOften);
-    audit.pairs(AgeLimitRow.class, AgeLimitRow.class, BesideAudit::asYoung);
-    audit.pairs(ForbidRow.class, ForbidRow.class, BesideAudit::asEarly);
-    audit.pairs(UsedGearRow.class, UsedGearRow.class, BesideAudit::asMuch);
-    audit.pairs(RetentionRow.class, RetentionRow.class, BesideAudit::asLong);
+    audit.pairs(IntervalRow.class);
+    audit.pairs(TaskRow.class);
+    audit.pairs(
+        IntervalRow.class,
+        TaskRow.class,
+        (interval, task) -> task.compareStrictness(interval).seenFromTheOther());
+    audit.pairs(AgeLimitRow.class);
+    audit.pairs(ForbidRow.class);
+    audit.pairs(UsedGearRow.class);
+    audit.pairs(RetentionRow.class);
     audit.forbidden();
   }
 
+  private <R extends ComparableRow<R>> void pairs(Class<R> type) {
+    pairs(type, type, ComparableRow::compareStrictness);
+  }
+
   private <Q extends Row, R extends Row> void pairs(
-      Class<Q> by, Class<R> type, BiPredicate<Q, R> covers) {
+      Class<Q> by, Class<R> type, BiFunction<Q, R, Comparison> compare) {
     for (R row : rows.of(type)) {
       if (rows.isOfTheEditions(row)) {
         continue;
       }
       List<Row> others = new ArrayList<>();
       for (Q other : rows.of(by)) {
-        if (other == row || !covers.test(other, row)) {
+        if (other == row) {
           continue;
         }
-        boolean alike =
-            type.isInstance(other)
-                && by.isInstance(row)
-                && covers.test(by.cast(row), type.cast(other));
+        Comparison compared = compare.apply(other, row);
+        if (!compared.isAtLeastAsStrict()) {
+          continue;
+        }
+        boolean alike = by.equals(type) && compared == Comparison.SAME;
         if (answersFor(other, row, alike)) {
           others.add(other);
         } else if (rows.sameLayer(row, other) && !alike && type != TaskRow.class) {
@@ -137,8 +142,8 @@ final class BesideAudit {
   private void defect(DefectRow row, List<DefectRow> cell) {
     List<DefectRow> others =
         cell.stream()
-            .filter(other -> RowsInOrder.standsInFor(other, row))
-            .filter(other -> answersFor(other, row, RowsInOrder.standsInFor(row, other)))
+            .filter(other -> other.standsInFor(row))
+            .filter(other -> answersFor(other, row, row.standsInFor(other)))
             .toList();
     List<Extent> held =
         EdgeExtents.of(cell.stream().map(DefectRow::band)).stream()
@@ -168,57 +173,6 @@ final class BesideAudit {
     return one.kind() == other.kind()
         && (!(one instanceof Band.Grades mine && other instanceof Band.Grades theirs)
             || mine.scale() == theirs.scale());
-  }
-
-  private static boolean asOften(IntervalRow often, IntervalRow rare) {
-    return often.inspection() == rare.inspection()
-        && often.element() == rare.element()
-        && often.use() == rare.use()
-        && often.firstMonths() <= rare.firstMonths()
-        && often.firstMonthsWithCbrnOption() <= rare.firstMonthsWithCbrnOption()
-        && often.repeatMonths() <= rare.repeatMonths();
-  }
-
-  /** An interval is kept as a task that is due once in each, but for the wearer's look. */
-  private static boolean asOften(IntervalRow often, TaskRow rare) {
-    return often.inspection() != InspectionKind.ROUTINE
-        && rare.doneBy().equals(new DoneBy.Inspected(often.inspection()))
-        && often.element() == rare.element()
-        && often.use() == rare.use()
-        && rare.timing() instanceof Timing.Every every
-        && every.start() == Start.IN_SERVICE
-        && every.times() == 1
-        && often.firstMonths() <= every.firstMonths()
-        && often.firstMonthsWithCbrnOption() <= every.firstMonths()
-        && often.repeatMonths() <= every.withinMonths();
-  }
-
-  private static boolean asYoung(AgeLimitRow young, AgeLimitRow old) {
-    return young.element() == old.element()
-        && young.use() == old.use()
-        && young.layer().equals(old.layer())
-        && young.limit() instanceof AgeLimit.Years one
-        && old.limit() instanceof AgeLimit.Years other
-        && one.years() <= other.years();
-  }
-
-  private static boolean asEarly(ForbidRow early, ForbidRow late) {
-    return early.task() == late.task()
-        && early.entity() == late.entity()
-        && (early.from().isEmpty()
-            || late.from().filter(from -> !from.isBefore(early.from().get())).isPresent());
-  }
-
-  /** A share of what was measured when new compares with no requirement for new material. */
-  private static boolean asMuch(UsedGearRow more, UsedGearRow less) {
-    return (more.percent().isPresent() && less.percent().isPresent())
-        ? more.percent().get().compareTo(less.percent().get()) >= 0
-        : more.percent().equals(less.percent());
-  }
-
-  private static boolean asLong(RetentionRow longer, RetentionRow shorter) {
-    return longer.policy().start() == shorter.policy().start()
-        && longer.policy().years() >= shorter.policy().years();
   }
 
   private void forbidden() {

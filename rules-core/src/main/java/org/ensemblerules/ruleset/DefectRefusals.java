@@ -7,23 +7,22 @@ import java.util.stream.Stream;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.defect.ExtentKind;
 import org.ensemblerules.effect.Effect;
-import org.ensemblerules.effect.Strictness;
 
-/** Finds rows on defects that ask for less than a row below them, or tell extents otherwise. */
-final class LooserDefects {
+/** Refuses rows on defects that ask for less than a row below them, or tell extents otherwise. */
+final class DefectRefusals {
   private final Overlay overlay;
   private final Tables base;
   private final List<Overlay> below;
   private final Consumer<OverlayFault> faults;
 
-  LooserDefects(Overlay overlay, Tables base, List<Overlay> below, Consumer<OverlayFault> faults) {
+  DefectRefusals(Overlay overlay, Tables base, List<Overlay> below, Consumer<OverlayFault> faults) {
     this.overlay = overlay;
     this.base = base;
     this.below = below;
     this.faults = faults;
   }
 
-  void find() {
+  void refuse() {
     for (DefectRow row : overlay.rows().defects()) {
       List<DefectRow> own =
           base.defects().bands(row.element(), row.use(), row.site(), row.defect());
@@ -32,18 +31,14 @@ final class LooserDefects {
                   own.stream(),
                   below.stream()
                       .flatMap(each -> each.rows().defects().stream())
-                      .filter(under -> ofTheSame(under, row)))
+                      .filter(row::isOnTheSame))
               .toList();
       // One finding tells its extent in one way: two asked for could never both be known.
       all.stream()
           .filter(under -> !comparable(under.band().kind(), row.band().kind()))
           .findFirst()
           .ifPresent(under -> otherExtent(row, under));
-      all.stream()
-          .filter(under -> under.band().meets(row.band()))
-          .filter(under -> !under.open() || row.effect() instanceof Effect.Note)
-          .filter(under -> Strictness.of(row.effect(), under.effect()).isLess())
-          .forEach(under -> looser(row, under));
+      all.stream().filter(row::asksForLessThan).forEach(under -> looser(row, under));
       if (own.isEmpty() && row.effect() instanceof Effect.Note) {
         fault(
             row,
@@ -53,13 +48,6 @@ final class LooserDefects {
             Optional.empty());
       }
     }
-  }
-
-  private static boolean ofTheSame(DefectRow under, DefectRow row) {
-    return under.element() == row.element()
-        && under.use() == row.use()
-        && under.site().equals(row.site())
-        && under.defect() == row.defect();
   }
 
   private static boolean comparable(ExtentKind under, ExtentKind kind) {
