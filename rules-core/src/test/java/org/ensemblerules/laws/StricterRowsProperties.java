@@ -403,7 +403,10 @@ class StricterRowsProperties {
 
   @Provide
   Arbitrary<DisposalRouteRow> routes() {
-    return Arbitraries.of(RouteCondition.class)
+    return Arbitraries.of(
+            RouteCondition.MARKED_FOR_TRAINING,
+            RouteCondition.UNDAMAGED,
+            RouteCondition.UNCONTAMINATED)
         .set()
         .ofMaxSize(3)
         // What leaves by such a route has been released.
