@@ -132,6 +132,18 @@ public record Limit(Bound bound, Quantity value, Optional<Quantity> alsoPrinted)
         .orElse(true);
   }
 
+  /**
+   * Tells whether values may be compared with this limit by a method. A value rounded to an
+   * interval coarser than the last place of the limit could pass though it is far from it.
+   *
+   * @param method the method; not null
+   * @return false if it rounds to an interval coarser than the last place of the limit
+   */
+  public boolean allows(ComparisonMethod method) {
+    return !(method instanceof ComparisonMethod.RoundedTo to)
+        || !to.rounding().isCoarserThanLastPlaceOf(value.value());
+  }
+
   private static ExactQuantity edge(Quantity printed, int side) {
     Rational half =
         Rational.of(Rounding.toLastPlaceOf(printed.value(), Ties.HALF_EVEN).interval())

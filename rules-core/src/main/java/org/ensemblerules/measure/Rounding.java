@@ -83,6 +83,16 @@ public record Rounding(BigDecimal interval, Ties ties) {
     return interval.multiply(new BigDecimal(whole));
   }
 
+  /**
+   * Tells whether the interval is coarser than the place in which a number ends as written.
+   *
+   * @param written the number; not null
+   * @return true if rounding by this keeps less than the number says
+   */
+  public boolean isCoarserThanLastPlaceOf(BigDecimal written) {
+    return interval.compareTo(BigDecimal.ONE.movePointLeft(written.scale())) > 0;
+  }
+
   private static BigDecimal decimal(String text) {
     try {
       return new BigDecimal(text);

@@ -37,9 +37,19 @@ final class Layers {
   }
 
   /** What is wrong with the layers as such. */
-  void faults(Tables base, LocalDate asOf, Consumer<OverlayFault> faults) {
+  void faults(Tables base, Set<EditionId> editions, LocalDate asOf, Consumer<OverlayFault> faults) {
+    Set<EditionId> taken = new HashSet<>(editions);
+    base.rows().forEach(row -> taken.add(row.provenance().origin()));
     Set<EditionId> ids = new HashSet<>();
     for (Overlay overlay : overlays) {
+      if (taken.contains(overlay.id())) {
+        faults.accept(
+            fault(
+                overlay,
+                "overlay",
+                overlay.id() + ", the name of rules that it is laid over",
+                "a name of its own, that no edition and no other body of rules has"));
+      }
       if (!ids.add(overlay.id())) {
         faults.accept(fault(overlay, "overlay", overlay.id() + " again", "each overlay once"));
       }

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -34,9 +35,9 @@ final class Overlaying {
 
   /** Returns the faults; if there is none, the taker has got the tables. */
   static List<OverlayFault> lay(
-      Tables base, Layers layers, LocalDate asOf, Consumer<Tables> taker) {
+      Tables base, Set<EditionId> editions, Layers layers, LocalDate asOf, Consumer<Tables> taker) {
     Overlaying overlaying = new Overlaying(base, layers);
-    layers.faults(base, asOf, overlaying.faults::add);
+    layers.faults(base, editions, asOf, overlaying.faults::add);
     for (Overlay overlay : layers.all()) {
       new RowRefusals(overlay, base, layers.below(overlay), overlaying.faults::add).refuse();
       new InstructionRefusals(overlay, base, layers.all(), overlaying.faults::add).refuse();

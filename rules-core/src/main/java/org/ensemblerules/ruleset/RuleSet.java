@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ensemblerules.care.CareRoutes;
@@ -115,7 +116,8 @@ public final class RuleSet {
   public OverlayResult with(List<Overlay> overlays, LocalDate asOf) {
     Layers all = new Layers(Stream.concat(layers.all().stream(), overlays.stream()).toList());
     List<Tables> laid = new ArrayList<>(1);
-    List<OverlayFault> faults = Overlaying.lay(base, all, asOf, laid::add);
+    Set<EditionId> own = editions.values().stream().map(Edition::id).collect(Collectors.toSet());
+    List<OverlayFault> faults = Overlaying.lay(base, own, all, asOf, laid::add);
     return faults.isEmpty()
         ? new OverlayResult.Overlaid(
             new RuleSet(editions, base, laid.get(0), identity.revisions(), all))

@@ -15,6 +15,7 @@ import org.ensemblerules.measure.Bound;
 import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
+import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.TableResult;
 
@@ -59,6 +60,8 @@ public final class HydrostaticTable {
    * @param trial the trial; not null
    * @param comparison how pressure and time applied are compared with those required; not null
    * @return what the trial shows; never null
+   * @throws InvalidValueException if the comparison rounds to an interval coarser than the last
+   *     place of the pressure or of the time required
    */
   public HydrostaticResult judge(
       ElementKind element, Use use, HydrostaticTrial trial, ComparisonMethod comparison) {
@@ -66,6 +69,11 @@ public final class HydrostaticTable {
     if (row == null) {
       return new HydrostaticResult.NoRule();
     }
+    InvalidValueException.require(
+        row.pressure().allows(comparison) && row.dwell().allows(comparison),
+        "comparison",
+        comparison,
+        "no interval coarser than the last places of " + row.pressure() + " and " + row.dwell());
     Set<HydrostaticFault> milder = milder(row, trial, comparison);
     Set<HydrostaticFault> harder = harder(row, trial, comparison);
     List<HydrostaticTrial.Spot> leaks =

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.ExactQuantity;
 import org.ensemblerules.measure.Limit;
+import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Rational;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.strength.numeric.Normal;
@@ -47,6 +48,7 @@ record ValueDecision(
   private static ValueDecision simple(
       ComparisonMethod comparison, EffectiveLimit limit, Rational value) throws Stopped {
     Unit unit = limit.value().unit();
+    requireFineEnough(comparison, limit);
     if (limit.printed().isPresent()) {
       Limit.Answer answer =
           limit.printed().get().compare(new ExactQuantity(value, unit), comparison);
@@ -81,6 +83,23 @@ record ValueDecision(
                 Figure.of("value rounded for comparison", compared, Optional.of(unit)))
             : ImmutableList.of(),
         false);
+  }
+
+  /** A share of the value when new is told as finely as that value was. */
+  private static void requireFineEnough(ComparisonMethod comparison, EffectiveLimit limit)
+      throws Stopped {
+    Optional<Quantity> told = limit.printed().map(Limit::value).or(limit::whenNew);
+    if (comparison instanceof ComparisonMethod.RoundedTo to
+        && told.isPresent()
+        && to.rounding().isCoarserThanLastPlaceOf(told.get().value())) {
+      throw new Stopped(
+          NoResultReason.RULE_DOES_NOT_FIT,
+          "values rounded "
+              + to.rounding()
+              + " are coarser than the last place of "
+              + told.get()
+              + ", by which they are judged");
+    }
   }
 
   private static ValueDecision guard(

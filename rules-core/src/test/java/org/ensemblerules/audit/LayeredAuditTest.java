@@ -30,8 +30,6 @@ import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.retirement.AgeLimit;
 import org.ensemblerules.ruleset.Overlay;
-import org.ensemblerules.ruleset.OverlayKind;
-import org.ensemblerules.ruleset.OverlayRows;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.schedule.DoneBy;
 import org.ensemblerules.schedule.Start;
@@ -474,23 +472,6 @@ class LayeredAuditTest {
               assertThat(keys(flaw)).containsExactly("law/1");
             });
     assertThat(report.rowsOf(FlawKind.DANGLING_SOURCE)).contains(row.key());
-  }
-
-  @Test
-  void anOverlayOfTheNameOfAnEditionIsStillAnOverlay() {
-    Layering named = Layering.of("FROZEN_2020");
-    Overlay overlay =
-        new Overlay(
-            new EditionId("FROZEN_2020"),
-            OverlayKind.LAW_OF_PLACE,
-            "Named as the edition",
-            Optional.empty(),
-            Optional.empty(),
-            OverlayRows.of(
-                List.of(
-                    named.defect(SHELL, DefectKind.CHARRING, ANY, END),
-                    named.interval(ElementKind.COAT, 6, 6))));
-    assertThat(added(overlay)).isEmpty();
   }
 
   @Test

@@ -43,6 +43,7 @@ import org.ensemblerules.effect.Task;
 import org.ensemblerules.fieldcheck.CheckLimitRow;
 import org.ensemblerules.fieldcheck.CheckLimitTable;
 import org.ensemblerules.fieldcheck.LimitAnswer;
+import org.ensemblerules.gates.FewestTries;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
@@ -132,6 +133,7 @@ class StricterRowsProperties {
     return answer instanceof AgeAnswer.NoLimitSet ? LocalDate.MAX : LocalDate.MIN;
   }
 
+  @FewestTries(500)
   @Property
   void ages(@ForAll("ages") AgeLimitRow one, @ForAll("ages") AgeLimitRow other) {
     for (String made : List.of("2020-03-01", "2016-02", "2000", "")) {
@@ -217,6 +219,7 @@ class StricterRowsProperties {
     return shaded.build();
   }
 
+  @FewestTries(500)
   @Property
   void careLimits(
       @ForAll("careLimits") CareLimitRow one,
@@ -254,6 +257,7 @@ class StricterRowsProperties {
                 new CleaningResultRow(FrozenProvenance.of("result"), Contaminant.BACTERIA, demand));
   }
 
+  @FewestTries(500)
   @Property
   void cleaningResults(
       @ForAll("cleaningResults") CleaningResultRow one,
@@ -297,6 +301,7 @@ class StricterRowsProperties {
             });
   }
 
+  @FewestTries(500)
   @Property
   void checkLimits(
       @ForAll("checkLimits") CheckLimitRow one, @ForAll("checkLimits") CheckLimitRow other) {
@@ -351,6 +356,7 @@ class StricterRowsProperties {
         .orElseThrow();
   }
 
+  @FewestTries(500)
   @Property(tries = 200)
   void permissions(
       @ForAll("permissions") PermissionRow one, @ForAll("permissions") PermissionRow other) {
@@ -375,6 +381,7 @@ class StricterRowsProperties {
                     from));
   }
 
+  @FewestTries(500)
   @Property(tries = 200)
   void forbidden(@ForAll("forbidden") ForbidRow one, @ForAll("forbidden") ForbidRow other) {
     for (String day : List.of("2019-01-01", "2024-06-14", "2024-06-15", "2031-01-01")) {
@@ -396,7 +403,10 @@ class StricterRowsProperties {
 
   @Provide
   Arbitrary<DisposalRouteRow> routes() {
-    return Arbitraries.of(RouteCondition.class)
+    return Arbitraries.of(
+            RouteCondition.MARKED_FOR_TRAINING,
+            RouteCondition.UNDAMAGED,
+            RouteCondition.UNCONTAMINATED)
         .set()
         .ofMaxSize(3)
         // What leaves by such a route has been released.
@@ -412,6 +422,7 @@ class StricterRowsProperties {
                     conditions));
   }
 
+  @FewestTries(500)
   @Property
   void disposal(
       @ForAll("routes") DisposalRouteRow one,
@@ -448,6 +459,7 @@ class StricterRowsProperties {
                 new RetentionRow(FrozenProvenance.of("keep"), new RetentionPolicy(years, start)));
   }
 
+  @FewestTries(500)
   @Property
   void retention(@ForAll("retention") RetentionRow one, @ForAll("retention") RetentionRow other) {
     for (String on : List.of("2020-02-29", "2020-02", "2020", "")) {
@@ -485,6 +497,7 @@ class StricterRowsProperties {
                     FrozenProvenance.of("law"), new PlaceCode("US-WA"), begins, ends, demand));
   }
 
+  @FewestTries(500)
   @Property
   void pfasLaws(
       @ForAll("laws") PfasLawRow one,
@@ -553,6 +566,7 @@ class StricterRowsProperties {
         "look at it");
   }
 
+  @FewestTries(500)
   @Property
   void criteria(
       @ForAll("criteria") CriterionRow one,

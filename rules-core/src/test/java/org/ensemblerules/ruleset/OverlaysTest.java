@@ -38,6 +38,7 @@ import org.ensemblerules.schedule.Timing;
 import org.ensemblerules.schedule.Trigger;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.testkit.FitGear;
+import org.ensemblerules.testkit.FrozenProvenance;
 import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
 import org.ensemblerules.testkit.Layering;
@@ -423,5 +424,15 @@ class OverlaysTest {
         .containsExactly(
             "POLICY, row policy/1, key: found policy/1, as a row of POLICY has it, allowed: a key"
                 + " that no other row of its table has");
+  }
+
+  /** Else its rows would pass for those of the edition. */
+  @Test
+  void theNameOfAnEditionIsNoNameForAnOverlay() {
+    Layering edition = Layering.of(FrozenProvenance.EDITION.value());
+    assertThat(refused(edition.policy(edition.keep(3))))
+        .containsExactly(
+            "FROZEN_2020, overlay: found FROZEN_2020, the name of rules that it is laid over,"
+                + " allowed: a name of its own, that no edition and no other body of rules has");
   }
 }

@@ -17,6 +17,7 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.gates.FewestTries;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Use;
@@ -92,6 +93,7 @@ class StricterTasksProperties {
         Kept.tasks(Kept.schedule(row), kept, FitGear.AS_OF).stream().findFirst());
   }
 
+  @FewestTries(500)
   @Property
   void tasks(
       @ForAll("rows") TaskRow one, @ForAll("rows") TaskRow other, @ForAll("coats") Kept kept) {
@@ -115,6 +117,7 @@ class StricterTasksProperties {
         .orElse(LocalDate.MIN);
   }
 
+  @FewestTries(500)
   @Property
   void intervals(
       @ForAll("intervals") IntervalRow one,

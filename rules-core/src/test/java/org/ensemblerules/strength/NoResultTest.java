@@ -16,6 +16,7 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.Quantity;
+import org.ensemblerules.measure.Rounding;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.InvalidValueException;
@@ -269,5 +270,36 @@ class NoResultTest {
         .hasMessageContaining("WARP s", "each name once");
     // Growth in the wash is a negative shrinkage.
     assertThat(new Reading.Single(Quantity.of("-1", Unit.PERCENT)).quantities()).hasSize(1);
+  }
+
+  /** Rounded to the nearest 150 N, 75.1 N would be 150 N and meet a limit of 100 N. */
+  @Test
+  void roundingCoarserThanTheLimitHasNoResult() {
+    DecisionRule coarse =
+        new DecisionRule.SimpleAcceptance(
+            new ComparisonMethod.RoundedTo(Rounding.toNearest("150")));
+    expect(
+        judge(breaking(Unit.NEWTON, "700"), CERTIFICATION, coarse),
+        NoResultReason.RULE_DOES_NOT_FIT,
+        "to the nearest 150, HALF_EVEN are coarser than the last place of 623 N");
+    expect(
+        judge(
+            breaking(Unit.NEWTON, "75.1").origin(SpecimenOrigin.THIS_ELEMENT),
+            new Purpose.AtLeastShareOfNewValue(
+                StrengthFixtures.POLICY,
+                new BigDecimal("90"),
+                Map.of(Direction.WARP, Quantity.of("111", Unit.NEWTON))),
+            coarse),
+        NoResultReason.RULE_DOES_NOT_FIT,
+        "last place of 111 N");
+    assertThat(
+            judge(
+                breaking(Unit.NEWTON, "622.6"),
+                CERTIFICATION,
+                new DecisionRule.SimpleAcceptance(
+                    new ComparisonMethod.RoundedTo(Rounding.toNearest("1")))))
+        .isInstanceOfSatisfying(
+            StrengthResult.Judged.class,
+            judged -> assertThat(judged.outcome()).isEqualTo(Outcome.PASS));
   }
 }

@@ -18,6 +18,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.PropertyDefaults;
 import net.jqwik.api.Provide;
+import org.ensemblerules.gates.FewestTries;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Use;
@@ -133,6 +134,7 @@ class StricterRequirementsProperties {
   private static final MethodRow METHOD =
       StrengthFixtures.method("seam", StrengthFixtures.SEAM, 1, 1);
 
+  @FewestTries(500)
   @Property
   void requirements(
       @ForAll("requirements") RequirementRow one,
@@ -175,6 +177,7 @@ class StricterRequirementsProperties {
                     kept));
   }
 
+  @FewestTries(500)
   @Property
   void methods(
       @ForAll("methods") MethodRow one,
@@ -218,6 +221,7 @@ class StricterRequirementsProperties {
         StrengthFixtures.SIMPLE);
   }
 
+  @FewestTries(500)
   @Property
   void usedGear(@ForAll("policies") UsedGearRow one, @ForAll("policies") UsedGearRow other) {
     for (String newtons : List.of("500", "600", "623", "700", "900")) {
@@ -305,6 +309,7 @@ class StricterRequirementsProperties {
     return result instanceof HydrostaticResult.ConditionsNotKept ? 1 : 2;
   }
 
+  @FewestTries(500)
   @Property
   void hydrostatic(
       @ForAll("hydrostatic") HydrostaticRow one,

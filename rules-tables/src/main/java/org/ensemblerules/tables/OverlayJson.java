@@ -7,9 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.ensemblerules.ruleset.OverlayFault;
 import org.ensemblerules.ruleset.OverlayResult;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.tables.json.JsonLimits;
@@ -41,7 +45,14 @@ public final class OverlayJson {
   public static Loaded<OverlayFile> read(String name, String text) {
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(text, "text");
-    return READER.read(name, text, at -> OverlayReader.read(at, ShippedRules.sources()));
+    return READER.read(name, text, at -> OverlayReader.read(at, ShippedRules.sources(), taken()));
+  }
+
+  private static Set<EditionId> taken() {
+    return Stream.concat(
+            ShippedRules.editions().stream().map(Edition::id),
+            Stream.of(LoadedTables.TRADE, LoadedTables.LAW))
+        .collect(Collectors.toUnmodifiableSet());
   }
 
   /**

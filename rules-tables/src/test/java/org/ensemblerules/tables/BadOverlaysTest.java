@@ -40,6 +40,8 @@ class BadOverlaysTest {
           "last-doer",
           "looser-rows",
           "looser-wash",
+          "name-of-an-edition",
+          "name-of-the-trade",
           "no-such-part",
           "source-of-the-library-again",
           "stands-on-itself",

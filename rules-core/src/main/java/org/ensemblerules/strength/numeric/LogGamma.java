@@ -18,17 +18,26 @@ final class LogGamma {
       product *= shifted;
       shifted += 1;
     }
-    double inverse = 1 / shifted;
+    return main(shifted) + series(shifted) - Math.log(product);
+  }
+
+  /** What the logarithm is above (x - 1/2) log x - x + log(2 pi) / 2; for x above zero. */
+  static double stirling(double x) {
+    return x < LARGE ? of(x) - main(x) : series(x);
+  }
+
+  private static double main(double x) {
+    return (x - 0.5) * Math.log(x) - x + 0.5 * Math.log(2 * Math.PI);
+  }
+
+  private static double series(double x) {
+    double inverse = 1 / x;
     double power = inverse;
     double series = 0;
     for (double coefficient : STIRLING) {
       series += coefficient * power;
       power *= inverse * inverse;
     }
-    return (shifted - 0.5) * Math.log(shifted)
-        - shifted
-        + 0.5 * Math.log(2 * Math.PI)
-        + series
-        - Math.log(product);
+    return series;
   }
 }

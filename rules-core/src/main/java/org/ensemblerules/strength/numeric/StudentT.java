@@ -19,18 +19,14 @@ public final class StudentT {
    */
   public static double below(double t, int degrees, double delta) {
     double half = degrees / 2.0;
-    double logScale = Math.log(2) + half * Math.log(half) - LogGamma.of(half);
+    double logScale = Math.log(2) + 0.5 * Math.log(half / (2 * Math.PI)) - LogGamma.stirling(half);
     double spread = SPREAD / Math.sqrt(2.0 * degrees);
     double from = Math.max(0, 1 - spread);
     double to = 1 + spread;
     double rise = delta / t;
     double width = SPREAD / Math.abs(t);
     return Integral.of(
-        w ->
-            w == 0 && degrees > 1
-                ? 0
-                : Normal.below(t * w - delta)
-                    * Math.exp(logScale + (degrees - 1) * logOrZero(w) - half * w * w),
+        w -> w == 0 ? 0 : Normal.below(t * w - delta) * Math.exp(logScale - logFall(w, half)),
         from,
         Math.min(1, to),
         to,
@@ -39,8 +35,13 @@ public final class StudentT {
         within(rise + width, from, to));
   }
 
-  private static double logOrZero(double w) {
-    return w == 0 ? 0 : Math.log(w);
+  /**
+   * How far the density of the root lies below its scale, as a logarithm. Written so that nothing
+   * large cancels: with many degrees of freedom the noise of such a difference would be the answer.
+   */
+  private static double logFall(double w, double half) {
+    double beyond = w - 1;
+    return half * (beyond * beyond + 2 * (beyond - Math.log1p(beyond))) + Math.log(w);
   }
 
   private static double within(double place, double from, double to) {

@@ -84,6 +84,27 @@ class DistributionsTest {
     }
   }
 
+  /** commons-statistics 1.2 again: where many degrees of freedom once let noise through. */
+  @Test
+  void studentOfManyDegrees() {
+    for (int degrees : new int[] {1000, 10_000, 100_000, 1_000_000}) {
+      var reference = org.apache.commons.statistics.distribution.TDistribution.of(degrees);
+      for (double t = -6; t <= 6; t += 0.25) {
+        assertThat(StudentT.below(t, degrees, 0))
+            .as("t %s, %s degrees", t, degrees)
+            .isCloseTo(reference.cumulativeProbability(t), within(1e-13));
+      }
+      for (double p : new double[] {0.9, 0.975, 0.999}) {
+        assertThat(StudentT.quantile(p, degrees, 0))
+            .as("p %s, %s degrees", p, degrees)
+            .isCloseTo(reference.inverseCumulativeProbability(p), within(1e-11));
+      }
+      // A bound of ever more specimens comes down to the quantile of the population.
+      assertThat(StudentT.toleranceFactor(degrees, 0.90, 0.95))
+          .isBetween(Normal.quantile(0.90), Normal.quantile(0.90) + 4 / Math.sqrt(degrees));
+    }
+  }
+
   @Test
   void studentQuantiles() {
     for (int degrees : new int[] {1, 2, 3, 4, 9, 17, 42, 194}) {

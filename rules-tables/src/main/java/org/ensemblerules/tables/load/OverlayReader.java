@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.ensemblerules.care.CareLimitRow;
@@ -55,12 +56,14 @@ public final class OverlayReader {
 
   private final ObjectCursor file;
   private final Map<SourceId, Source> known;
+  private final Set<EditionId> taken;
   private final List<Row> rows = new ArrayList<>();
   private final Map<String, ObjectCursor> families = new LinkedHashMap<>();
 
-  private OverlayReader(ObjectCursor file, Map<SourceId, Source> known) {
+  private OverlayReader(ObjectCursor file, Map<SourceId, Source> known, Set<EditionId> taken) {
     this.file = file;
     this.known = known;
+    this.taken = taken;
   }
 
   /**
@@ -68,13 +71,22 @@ public final class OverlayReader {
    *
    * @param at its place
    * @param known the sources that its rows can cite besides its own
+   * @param taken the names of editions and other bodies of rules, which it cannot have
    */
-  public static Optional<OverlayFile> read(JsonCursor at, Map<SourceId, Source> known) {
-    return new OverlayReader(at.object(), known).read();
+  public static Optional<OverlayFile> read(
+      JsonCursor at, Map<SourceId, Source> known, Set<EditionId> taken) {
+    return new OverlayReader(at.object(), known, taken).read();
   }
 
   private Optional<OverlayFile> read() {
     Optional<EditionId> id = file.required("overlay", ValueReaders::editionId);
+    id.filter(taken::contains)
+        .ifPresent(
+            name ->
+                file.fault(
+                    "overlay",
+                    name + ", the name of an edition or of another body of rules",
+                    "a name of its own"));
     Optional<OverlayKind> kind = file.required("kind", at -> at.enumOf(OverlayKind.class));
     Optional<String> title = file.required("title", JsonCursor::text);
     Optional<EditionId> on = file.optional("on", ValueReaders::editionId);
