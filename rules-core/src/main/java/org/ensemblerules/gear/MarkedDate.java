@@ -207,6 +207,28 @@ public sealed interface MarkedDate {
         && !earliest().get().isBefore(other.latest().get());
   }
 
+  /**
+   * Tells whether this date is certainly on or before a day: its latest day is not after it.
+   *
+   * @param day the day; not null
+   * @return true only if every reading of the date is on or before the day; false for an unknown
+   *     date, and for a month or a year that ends after the day
+   */
+  default boolean certainlyBy(LocalDate day) {
+    return latest().map(last -> !last.isAfter(day)).orElse(false);
+  }
+
+  /**
+   * Tells whether this date may be on or before a day: its earliest day is not after it.
+   *
+   * @param day the day; not null
+   * @return true if some reading of the date is on or before the day; true for an unknown date, and
+   *     for a month or a year that begins on or before the day
+   */
+  default boolean possiblyBy(LocalDate day) {
+    return earliest().map(first -> !first.isAfter(day)).orElse(true);
+  }
+
   /** The forms that can be read, for messages. */
   String FORMS = "YYYY-MM-DD, YYYY-MM, YYYY or UNKNOWN, years 1900 to 2200";
 

@@ -39,6 +39,6 @@ public record Contradiction(Kind kind, Event event, String found, String allowed
    * @return the history and the name of the event; never null
    */
   public String field() {
-    return "history " + event.getClass().getSimpleName();
+    return "history " + event.name();
   }
 }

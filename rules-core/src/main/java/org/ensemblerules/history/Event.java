@@ -45,6 +45,11 @@ public sealed interface Event {
       Objects.requireNonNull(when, "when");
       InvalidValueException.requireText("Issued.holder", holder, 200);
     }
+
+    @Override
+    public String name() {
+      return "Issued";
+    }
   }
 
   /**
@@ -57,6 +62,11 @@ public sealed interface Event {
     public Returned {
       Objects.requireNonNull(when, "when");
     }
+
+    @Override
+    public String name() {
+      return "Returned";
+    }
   }
 
   /**
@@ -68,6 +78,11 @@ public sealed interface Event {
     /** Checks for null. */
     public Used {
       Objects.requireNonNull(when, "when");
+    }
+
+    @Override
+    public String name() {
+      return "Used";
     }
   }
 
@@ -92,6 +107,11 @@ public sealed interface Event {
     public When when() {
       return new When(inspection.on(), orderInDay);
     }
+
+    @Override
+    public String name() {
+      return "Inspected";
+    }
   }
 
   /**
@@ -108,6 +128,11 @@ public sealed interface Event {
     @Override
     public When when() {
       return When.on(finding.seen());
+    }
+
+    @Override
+    public String name() {
+      return "Found";
     }
   }
 
@@ -151,6 +176,11 @@ public sealed interface Event {
      */
     public Cleaned(When when, CleaningKind kind, Doer by, Set<FindingId> answers) {
       this(when, kind, by, answers, Optional.empty(), Set.of());
+    }
+
+    @Override
+    public String name() {
+      return "Cleaned";
     }
   }
 
@@ -215,6 +245,11 @@ public sealed interface Event {
     public Checked(When when, Check check, CheckResult result, Doer by, Set<FindingId> answers) {
       this(when, check, result, by, answers, Map.of(), Optional.empty());
     }
+
+    @Override
+    public String name() {
+      return "Checked";
+    }
   }
 
   /**
@@ -244,6 +279,11 @@ public sealed interface Event {
       Objects.requireNonNull(rule, "rule");
       answers = ImmutableSortedSet.copyOf(answers);
     }
+
+    @Override
+    public String name() {
+      return "Tested";
+    }
   }
 
   /**
@@ -265,6 +305,11 @@ public sealed interface Event {
       Objects.requireNonNull(by, "by");
       answers = ImmutableSortedSet.copyOf(answers);
     }
+
+    @Override
+    public String name() {
+      return "Repaired";
+    }
   }
 
   /**
@@ -278,6 +323,11 @@ public sealed interface Event {
     public Exposed {
       Objects.requireNonNull(when, "when");
       Objects.requireNonNull(to, "to");
+    }
+
+    @Override
+    public String name() {
+      return "Exposed";
     }
   }
 
@@ -299,6 +349,11 @@ public sealed interface Event {
       Objects.requireNonNull(transfer, "transfer");
       InvalidValueException.requireText("Moved.to", to, 200);
     }
+
+    @Override
+    public String name() {
+      return "Moved";
+    }
   }
 
   /**
@@ -319,6 +374,11 @@ public sealed interface Event {
       InvalidValueException.requireText("Modified.what", what, 300);
       Objects.requireNonNull(approved, "approved");
     }
+
+    @Override
+    public String name() {
+      return "Modified";
+    }
   }
 
   /**
@@ -337,6 +397,11 @@ public sealed interface Event {
       Objects.requireNonNull(when, "when");
       InvalidValueException.requireText("TakenOut.why", why, 300);
     }
+
+    @Override
+    public String name() {
+      return "TakenOut";
+    }
   }
 
   /**
@@ -348,6 +413,11 @@ public sealed interface Event {
     /** Checks for null. */
     public BackInService {
       Objects.requireNonNull(when, "when");
+    }
+
+    @Override
+    public String name() {
+      return "BackInService";
     }
   }
 
@@ -366,6 +436,11 @@ public sealed interface Event {
     public Retired {
       Objects.requireNonNull(when, "when");
       InvalidValueException.requireText("Retired.why", why, 300);
+    }
+
+    @Override
+    public String name() {
+      return "Retired";
     }
   }
 
@@ -392,6 +467,11 @@ public sealed interface Event {
           text -> InvalidValueException.requireText("LayerRetired.identification", text, 200));
       InvalidValueException.requireText("LayerRetired.why", why, 300);
     }
+
+    @Override
+    public String name() {
+      return "LayerRetired";
+    }
   }
 
   /**
@@ -410,7 +490,20 @@ public sealed interface Event {
       Objects.requireNonNull(when, "when");
       InvalidValueException.requireText("Disposed.method", method, 300);
     }
+
+    @Override
+    public String name() {
+      return "Disposed";
+    }
   }
+
+  /**
+   * Returns the name of this kind of event. It orders events of one day and stands in answers, so
+   * it stays as it is whatever the type is called.
+   *
+   * @return the name, as in {@code Inspected}; never null
+   */
+  String name();
 
   /**
    * Returns when it happened.

@@ -17,7 +17,7 @@ public final class History {
       Comparator.<Event, LocalDate>comparing(
               event -> event.when().date().earliest().orElse(LocalDate.MIN))
           .thenComparing(event -> event.when().orderInDay())
-          .thenComparing(event -> event.getClass().getSimpleName())
+          .thenComparing(Event::name)
           .thenComparing(History::text);
 
   private static final History EMPTY = new History(List.of());

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.ensemblerules.care.CareLimitTable;
 import org.ensemblerules.care.Loosened;
 import org.ensemblerules.care.WashAnswer;
@@ -88,59 +89,57 @@ public final class Validity {
     return conditions.stronger();
   }
 
-  /**
-   * Tells why the pass of a check shows nothing.
-   *
-   * @param passed the check; not null
-   * @param element the element; not null
-   * @return what is wrong with it, in words; empty if the pass counts
-   */
-  public Optional<String> whyVoid(Event.Checked passed, Element element) {
+  /** Why the pass of a check shows nothing; empty if it does not speak against itself. */
+  Optional<Objection> objection(Event.Checked passed, Element element) {
     if (applicability(passed.check(), element) instanceof Applicability.NotApplicable) {
       return Optional.of(
-          passed.check()
-              + " looks at nothing that a "
-              + element.kind()
-              + " "
-              + element.use()
-              + " has");
+          new Objection(
+              Objection.Code.DOES_NOT_APPLY,
+              passed.check()
+                  + " looks at nothing that a "
+                  + element.kind()
+                  + " "
+                  + element.use()
+                  + " has"));
     }
     String wrong =
         answer(passed).deviations().stream()
             .map(Object::toString)
             .collect(Collectors.joining("; "));
     if (!wrong.isEmpty()) {
-      return Optional.of(wrong);
+      return Optional.of(new Objection(Objection.Code.CONDITIONS_NOT_KEPT, wrong));
     }
     return checkLimits
         .row(passed.check())
         .filter(row -> !(limitAnswer(row, passed) instanceof LimitAnswer.Meets))
         .map(
             row ->
-                "found "
-                    + passed.measured().map(Quantity::toString).orElse("nothing measured")
-                    + ", allowed: "
-                    + row.limit());
+                new Objection(
+                    Objection.Code.OUTSIDE_LIMIT,
+                    "found "
+                        + passed.measured().map(Quantity::toString).orElse("nothing measured")
+                        + ", allowed: "
+                        + row.limit()));
   }
 
   /**
-   * Tells why a wash is no cleaning. A wash of which the record has no particulars is vouched for
-   * by whoever did it; one with particulars must show that every limit was kept.
-   *
-   * @param done the cleaning; not null
-   * @param element the element; not null
-   * @return what is wrong with it, in words; empty if it counts
+   * Why a wash is no cleaning. A wash of which the record has no particulars is vouched for by
+   * whoever did it; one with particulars must show that every limit was kept.
    */
-  public Optional<String> whyNoCleaning(Event.Cleaned done, Element element) {
-    WashAnswer answer = answer(done, element);
+  Optional<Objection> objection(Event.Cleaned done, WashAnswer answer, Element element) {
     if (answer instanceof WashAnswer.OutsideLimits outside) {
       return Optional.of(
-          outside.deviations().stream()
-              .map(deviation -> text(deviation, outside.loosened()))
-              .collect(Collectors.joining("; ")));
+          new Objection(
+              Objection.Code.WASH_OUTSIDE_LIMITS,
+              outside.deviations().stream()
+                  .map(deviation -> text(deviation, outside.loosened()))
+                  .collect(Collectors.joining("; "))));
     }
     return answer instanceof WashAnswer.NoRule && done.wash().isPresent()
-        ? Optional.of("no rule says how a " + element.kind() + " " + element.use() + " is washed")
+        ? Optional.of(
+            new Objection(
+                Objection.Code.NO_RULE,
+                "no rule says how a " + element.kind() + " " + element.use() + " is washed"))
         : Optional.empty();
   }
 
@@ -176,12 +175,14 @@ public final class Validity {
    */
   public List<LoosenedWash> loosened(Element element, History history) {
     return history.events(Event.Cleaned.class).stream()
-        .flatMap(
-            done ->
-                answer(done, element).loosened().stream()
-                    .filter(limit -> limit.spared().isPresent())
-                    .map(limit -> new LoosenedWash(done, limit)))
+        .flatMap(done -> loosened(done, answer(done, element)))
         .collect(ImmutableList.toImmutableList());
+  }
+
+  static Stream<LoosenedWash> loosened(Event.Cleaned done, WashAnswer answer) {
+    return answer.loosened().stream()
+        .filter(limit -> limit.spared().isPresent())
+        .map(limit -> new LoosenedWash(done, limit));
   }
 
   /** The value measured, held against its limit; one that is no such value shows nothing. */
@@ -203,42 +204,45 @@ public final class Validity {
    */
   public List<Finding> findings(Element element, History history) {
     return history.events().stream()
-        .flatMap(event -> findings(element, event).stream())
+        .flatMap(
+            event ->
+                event instanceof Event.Cleaned done
+                    ? findings(done, answer(done, element))
+                    : event instanceof Event.Checked done ? findings(done) : Stream.empty())
         .distinct()
         .collect(ImmutableList.toImmutableList());
   }
 
-  private List<Finding> findings(Element element, Event event) {
-    if (event instanceof Event.Cleaned done
-        && answer(done, element) instanceof WashAnswer.OutsideLimits outside) {
-      return outside.findings().stream()
-          .map(
-              found ->
-                  new Finding(
-                      new FindingId("wash:" + done.when().date() + ":" + found.defect()),
-                      found.site(),
-                      "",
-                      found.defect(),
-                      new Extent.NotMeasured(),
-                      done.when().date()))
-          .toList();
-    }
-    if (event instanceof Event.Checked done) {
-      return checkLimits
-          .row(done.check())
-          .filter(row -> limitAnswer(row, done) instanceof LimitAnswer.Fails)
-          .map(
-              row ->
-                  new Finding(
-                      new FindingId("check:" + done.when().date() + ":" + row.defect()),
-                      Site.of(Part.WHOLE_ELEMENT),
-                      "",
-                      row.defect(),
-                      new Extent.NotMeasured(),
-                      done.when().date()))
-          .stream()
-          .toList();
-    }
-    return List.of();
+  /** What a wash shows to be wrong. */
+  static Stream<Finding> findings(Event.Cleaned done, WashAnswer answer) {
+    return answer instanceof WashAnswer.OutsideLimits outside
+        ? outside.findings().stream()
+            .map(
+                found ->
+                    new Finding(
+                        new FindingId("wash:" + done.when().date() + ":" + found.defect()),
+                        found.site(),
+                        "",
+                        found.defect(),
+                        new Extent.NotMeasured(),
+                        done.when().date()))
+        : Stream.empty();
+  }
+
+  /** What was measured in a check and shows something to be wrong. */
+  Stream<Finding> findings(Event.Checked done) {
+    return checkLimits
+        .row(done.check())
+        .filter(row -> limitAnswer(row, done) instanceof LimitAnswer.Fails)
+        .map(
+            row ->
+                new Finding(
+                    new FindingId("check:" + done.when().date() + ":" + row.defect()),
+                    Site.of(Part.WHOLE_ELEMENT),
+                    "",
+                    row.defect(),
+                    new Extent.NotMeasured(),
+                    done.when().date()))
+        .stream();
   }
 }

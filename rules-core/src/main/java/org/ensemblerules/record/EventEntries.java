@@ -60,7 +60,7 @@ final class EventEntries {
   }
 
   private static String named(Event event) {
-    return event.getClass().getSimpleName() + " on " + event.when();
+    return event.name() + " on " + event.when();
   }
 
   private boolean has(RecordItem item, Event event, RecordDetail detail) {

@@ -73,9 +73,7 @@ public final class RecordCheck {
 
   private static History until(History history, LocalDate asOf) {
     return History.of(
-        history.events().stream()
-            .filter(event -> event.when().date().earliest().map(d -> !d.isAfter(asOf)).orElse(true))
-            .toList());
+        history.events().stream().filter(event -> event.when().date().possiblyBy(asOf)).toList());
   }
 
   /** Both what the labels and what the file say: the earliest speaks against what came before. */

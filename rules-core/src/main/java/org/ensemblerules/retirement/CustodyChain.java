@@ -26,7 +26,7 @@ final class CustodyChain {
     // It may change hands on the day on which it was taken.
     boolean first = true;
     for (Handover each : custody.handovers().stream().distinct().sorted(ORDER).toList()) {
-      if (each.when().date().earliest().map(day -> day.isAfter(asOf)).orElse(false)) {
+      if (!each.when().date().possiblyBy(asOf)) {
         continue;
       }
       String handover = "handed over " + each.when() + " by " + each.from() + " to " + each.to();

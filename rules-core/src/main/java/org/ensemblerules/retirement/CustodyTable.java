@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ensemblerules.gear.Known;
-import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.TableResult;
 
@@ -68,7 +67,7 @@ public final class CustodyTable {
   private static List<String> missing(CustodyStep step, CustodyRecord custody, LocalDate asOf) {
     return switch (step) {
       case TAKEN_OUT ->
-          custody.taken().date().latest().map(day -> !day.isAfter(asOf)).orElse(false)
+          custody.taken().date().certainlyBy(asOf)
               ? List.of()
               : List.of("when it was taken out of service");
       case PRESERVED_AS_FOUND -> unlessYes(custody.leftAsFound(), "left as it was found");
@@ -93,17 +92,13 @@ public final class CustodyTable {
   }
 
   private static List<String> done(List<CustodyRecord.Deed> deeds, String what, LocalDate asOf) {
-    return deeds.stream().anyMatch(deed -> by(deed.on(), asOf)) ? List.of() : List.of(what);
+    return deeds.stream().anyMatch(deed -> deed.on().certainlyBy(asOf)) ? List.of() : List.of(what);
   }
 
   private static List<String> released(Optional<CustodyRecord.Deed> release, LocalDate asOf) {
-    return release.filter(deed -> by(deed.on(), asOf)).isPresent()
+    return release.filter(deed -> deed.on().certainlyBy(asOf)).isPresent()
         ? List.of()
         : List.of("a release that certainly came by " + asOf);
-  }
-
-  private static boolean by(MarkedDate date, LocalDate asOf) {
-    return date.latest().map(day -> !day.isAfter(asOf)).orElse(false);
   }
 
   /**

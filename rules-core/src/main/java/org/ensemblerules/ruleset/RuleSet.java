@@ -14,9 +14,10 @@ import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.Permission;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.Element;
+import org.ensemblerules.history.Evidence;
+import org.ensemblerules.history.EvidenceTables;
 import org.ensemblerules.history.History;
 import org.ensemblerules.history.OpenFinding;
-import org.ensemblerules.history.OpenFindings;
 import org.ensemblerules.history.Validity;
 import org.ensemblerules.record.FileReport;
 import org.ensemblerules.record.RecordCheck;
@@ -24,7 +25,6 @@ import org.ensemblerules.record.RecordFile;
 import org.ensemblerules.record.Retained;
 import org.ensemblerules.repair.RepairOrders;
 import org.ensemblerules.repair.RepairTables;
-import org.ensemblerules.schedule.Cleanings;
 import org.ensemblerules.schedule.Schedule;
 import org.ensemblerules.schedule.ScheduleTables;
 import org.ensemblerules.source.Edition;
@@ -36,7 +36,7 @@ public final class RuleSet {
   private final Tables tables;
   private final Identity identity;
   private final Validity validity;
-  private final OpenFindings openFindings;
+  private final EvidenceTables evidenceTables;
   private final Schedule schedule;
   private final CareRoutes careRoutes;
   private final RepairOrders repairOrders;
@@ -65,8 +65,8 @@ public final class RuleSet {
     this.validity =
         new Validity(
             tables.anatomy(), tables.conditions(), tables.checkLimits(), tables.care().limits());
-    this.openFindings =
-        new OpenFindings(
+    this.evidenceTables =
+        new EvidenceTables(
             tables.anatomy(),
             tables.defects(),
             tables.checks(),
@@ -76,16 +76,7 @@ public final class RuleSet {
     this.schedule =
         new Schedule(
             new ScheduleTables(
-                tables.tasks(),
-                tables.intervals(),
-                tables.ageLimits(),
-                tables.criteria(),
-                tables.checks(),
-                tables.permissions(),
-                new Cleanings(
-                    tables.permissions(),
-                    (element, cleaned) -> validity.whyNoCleaning(cleaned, element).isEmpty()),
-                openFindings));
+                tables.tasks(), tables.intervals(), tables.ageLimits(), evidenceTables));
     this.careRoutes =
         CareRoutes.of(tables.care().routes(), tables.permissions(), Optional.of(tables.checks()));
     this.repairOrders =
@@ -200,7 +191,19 @@ public final class RuleSet {
    * @return the open findings in the order of the history; never null
    */
   public List<OpenFinding> openFindings(Element element, History history, LocalDate asOf) {
-    return openFindings.in(element, history, asOf);
+    return evidence(element, history, asOf).openFindings();
+  }
+
+  /**
+   * Decides what of a history counts, and for what does not, why not.
+   *
+   * @param element the element; not null
+   * @param history what happened to it; not null
+   * @param asOf the day asked about; what happened later does not count; not null
+   * @return the evidence; never null
+   */
+  public Evidence evidence(Element element, History history, LocalDate asOf) {
+    return evidenceTables.of(element, history, asOf);
   }
 
   /**
@@ -213,12 +216,12 @@ public final class RuleSet {
   }
 
   /**
-   * Returns the function that tells which findings are open.
+   * Returns by what it is decided which events count.
    *
-   * @return the function over these tables; never null
+   * @return the tables; never null
    */
-  public OpenFindings openFindings() {
-    return openFindings;
+  public EvidenceTables evidenceTables() {
+    return evidenceTables;
   }
 
   /**

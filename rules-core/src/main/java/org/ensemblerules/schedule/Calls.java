@@ -35,7 +35,11 @@ final class Calls {
                     Optional.of(task),
                     Optional.empty(),
                     by(occurrence),
-                    occurrence.text() + ", and no " + task.doneBy().text() + " certainly since"));
+                    occurrence.text()
+                        + ", and no "
+                        + task.doneBy().text()
+                        + " certainly since"
+                        + facts.notCounting(task.doneBy(), Optional.of(occurrence.when()))));
         if (undated) {
           return first;
         }

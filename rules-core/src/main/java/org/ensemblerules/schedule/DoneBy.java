@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.EntityKind;
+import org.ensemblerules.history.Event;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.source.InvalidValueException;
 
@@ -21,6 +22,11 @@ public sealed interface DoneBy {
     /** Checks for null. */
     public Inspected {
       Objects.requireNonNull(kind, "kind");
+    }
+
+    @Override
+    public boolean asksFor(Event event) {
+      return event instanceof Event.Inspected done && done.inspection().kind() == kind;
     }
 
     @Override
@@ -60,6 +66,13 @@ public sealed interface DoneBy {
     }
 
     @Override
+    public boolean asksFor(Event event) {
+      return event instanceof Event.Inspected done
+          && kinds.contains(done.inspection().kind())
+          && by.contains(done.inspection().by().kind());
+    }
+
+    @Override
     public String text() {
       return joined(kinds) + " inspection by " + joined(by);
     }
@@ -92,6 +105,11 @@ public sealed interface DoneBy {
     }
 
     @Override
+    public boolean asksFor(Event event) {
+      return event instanceof Event.Cleaned done && kinds.contains(done.kind());
+    }
+
+    @Override
     public String text() {
       return joined(kinds) + " cleaning";
     }
@@ -106,6 +124,11 @@ public sealed interface DoneBy {
     /** Checks for null. */
     public Cleaned {
       Objects.requireNonNull(kind, "kind");
+    }
+
+    @Override
+    public boolean asksFor(Event event) {
+      return event instanceof Event.Cleaned done && done.kind() == kind;
     }
 
     @Override
@@ -126,10 +149,23 @@ public sealed interface DoneBy {
     }
 
     @Override
+    public boolean asksFor(Event event) {
+      return event instanceof Event.Checked done && done.check() == check;
+    }
+
+    @Override
     public String text() {
       return check + " passed";
     }
   }
+
+  /**
+   * Tells whether an event is of the sort that discharges the task, if it counts.
+   *
+   * @param event the event; not null
+   * @return true if it is
+   */
+  boolean asksFor(Event event);
 
   /**
    * Returns what is done, in words.

@@ -12,21 +12,21 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.ensemblerules.care.Exposure;
 import org.ensemblerules.effect.Check;
-import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.Evidence;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.Judgement;
 import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
-import org.ensemblerules.inspection.Standing;
 import org.ensemblerules.source.RowKey;
 
 /** What one record says by a day: what was done and counts, what called for tasks, since when. */
@@ -37,49 +37,41 @@ final class Facts {
       EnumSet.of(LayerKind.LINER_SYSTEM, LayerKind.MOISTURE_BARRIER, LayerKind.THERMAL_LINER);
 
   private final ScheduleTables tables;
-  private final ServiceRecord record;
-  private final LocalDate asOf;
+  private final Evidence evidence;
+  private final Set<LocalDate> dutyPeriods;
   private final Reserve reserve;
-  private final List<Event.Inspected> counting;
+  private final List<Event.Inspected> inspections;
 
-  Facts(ScheduleTables tables, ServiceRecord record, LocalDate asOf) {
+  Facts(ScheduleTables tables, Evidence evidence, Set<LocalDate> dutyPeriods) {
     this.tables = tables;
-    this.record = record;
-    this.asOf = asOf;
-    this.reserve = new Reserve(record.element(), record.history());
-    this.counting =
-        history().events(Event.Inspected.class).stream()
-            .filter(this::certainlyHappened)
-            .filter(
-                done ->
-                    Standing.of(
-                            done.inspection(), element(), tables.criteria(), tables.permissions())
-                        .counts())
-            .toList();
+    this.evidence = evidence;
+    this.dutyPeriods = dutyPeriods;
+    this.reserve = new Reserve(evidence.element(), evidence.history());
+    this.inspections = evidence.counting(Event.Inspected.class);
   }
 
   ScheduleTables tables() {
     return tables;
   }
 
+  Evidence evidence() {
+    return evidence;
+  }
+
   Element element() {
-    return record.element();
+    return evidence.element();
   }
 
   History history() {
-    return record.history();
+    return evidence.history();
   }
 
   LocalDate asOf() {
-    return asOf;
+    return evidence.asOf();
   }
 
   Reserve reserve() {
     return reserve;
-  }
-
-  boolean certainlyHappened(Event event) {
-    return event.when().date().latest().map(day -> !day.isAfter(asOf)).orElse(false);
   }
 
   boolean mayHaveHappened(Event event) {
@@ -87,7 +79,7 @@ final class Facts {
   }
 
   boolean mayHaveHappened(When when) {
-    return when.date().earliest().map(day -> !day.isAfter(asOf)).orElse(true);
+    return when.date().possiblyBy(asOf());
   }
 
   /** The first day on which it may have left service for good, if it may have by the day. */
@@ -101,62 +93,32 @@ final class Facts {
 
   /** When something was done that counts; {@code occasion} as the trigger asks for it. */
   Done done(DoneBy doneBy, Optional<Trigger> trigger) {
-    if (doneBy instanceof DoneBy.Inspected asked) {
-      return inspected(inspected(asked.kind()).toList(), trigger);
+    if (doneBy instanceof DoneBy.Inspected || doneBy instanceof DoneBy.InspectedBy) {
+      Optional<Occasion> occasion = trigger.flatMap(Facts::occasion);
+      List<Event.Inspected> found = inspections.stream().filter(doneBy::asksFor).toList();
+      return new Done(
+          found.stream().map(Event::when),
+          found.stream()
+              .filter(done -> Optional.of(done.inspection().occasion()).equals(occasion))
+              .map(Event::when));
     }
-    if (doneBy instanceof DoneBy.InspectedBy asked) {
-      return inspected(
-          counting.stream()
-              .filter(done -> asked.kinds().contains(done.inspection().kind()))
-              .filter(done -> asked.by().contains(done.inspection().by().kind()))
-              .toList(),
-          trigger);
-    }
-    if (doneBy instanceof DoneBy.Cleaned asked) {
-      return cleaned(Set.of(asked.kind()));
-    }
-    if (doneBy instanceof DoneBy.CleanedAs asked) {
-      return cleaned(asked.kinds());
-    }
-    Check asked = ((DoneBy.Checked) doneBy).check();
     return new Done(
-        history().events(Event.Checked.class).stream()
-            .filter(done -> done.check() == asked && done.result() == CheckResult.PASSED)
-            .filter(this::certainlyHappened)
-            .filter(this::permitted)
+        history().events().stream()
+            .filter(doneBy::asksFor)
+            .filter(evidence::counts)
             .map(Event::when),
         Stream.empty());
   }
 
-  private static Done inspected(List<Event.Inspected> found, Optional<Trigger> trigger) {
-    Optional<Occasion> occasion = trigger.flatMap(Facts::occasion);
-    return new Done(
-        found.stream().map(Event::when),
-        found.stream()
-            .filter(done -> Optional.of(done.inspection().occasion()).equals(occasion))
-            .map(Event::when));
-  }
-
-  private Done cleaned(Set<CleaningKind> kinds) {
-    return new Done(
-        history().events(Event.Cleaned.class).stream()
-            .filter(done -> kinds.contains(done.kind()) && certainlyHappened(done))
-            .filter(done -> tables.cleanings().count(element(), done))
-            .map(Event::when),
-        Stream.empty());
-  }
-
-  /** Whether a check was made by somebody who may. */
-  boolean permitted(Event.Checked done) {
-    return tables
-        .permissions()
-        .mayPerform(
-            done.by(), tables.checks().row(done.check()).task(), element(), done.when().date())
-        .granted();
-  }
-
-  private Stream<Event.Inspected> inspected(InspectionKind kind) {
-    return counting.stream().filter(done -> done.inspection().kind() == kind);
+  /** What of a sort does not count, newest first back to the last that does, unless before. */
+  String notCounting(DoneBy doneBy, Optional<When> before) {
+    return Judgement.text(
+            evidence.notCounting(doneBy::asksFor).stream()
+                .filter(
+                    each -> before.isEmpty() || !before.get().certainlyAfter(each.event().when()))
+                .toList())
+        .map(text -> "; " + text)
+        .orElse("");
   }
 
   private static Optional<Occasion> occasion(Trigger trigger) {
@@ -176,7 +138,7 @@ final class Facts {
               history().events(Event.Issued.class).stream()
                   .map(event -> new Occurrence(event.when(), "issued"));
           case DUTY_PERIOD ->
-              record.dutyPeriods().stream()
+              dutyPeriods.stream()
                   .map(day -> new Occurrence(When.on(MarkedDate.of(day)), "duty period of"));
           case USE ->
               history().events(Event.Used.class).stream()
@@ -208,7 +170,8 @@ final class Facts {
 
   private Set<RowKey> keys(InspectionKind kind, boolean ofTheLiner) {
     Set<RowKey> keys = new HashSet<>();
-    for (CriterionRow row : tables.criteria().required(kind, element().kind(), element().use())) {
+    for (CriterionRow row :
+        tables.evidence().criteria().required(kind, element().kind(), element().use())) {
       boolean liner =
           row.sites().stream().anyMatch(site -> site.layer().map(LINER::contains).orElse(false));
       if (!ofTheLiner || liner) {

@@ -8,11 +8,13 @@ import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.defect.Demand;
+import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.Judgement;
 import org.ensemblerules.history.OpenFinding;
 import org.ensemblerules.history.When;
 import org.ensemblerules.retirement.AgeAnswer;
@@ -76,15 +78,9 @@ final class OtherDues {
 
   private List<Due> checks() {
     List<Due> due = new ArrayList<>();
-    for (OpenFinding open :
-        facts.tables().findings().in(facts.element(), facts.history(), facts.asOf())) {
-      List<Event> answering = facts.history().answering(open.finding().id());
-      Optional<When> done =
-          answering.stream()
-              .filter(event -> event instanceof Event.Repaired || event instanceof Event.Cleaned)
-              .filter(facts::certainlyHappened)
-              .map(Event::when)
-              .max(When.LAST_CERTAIN);
+    for (OpenFinding open : facts.evidence().openFindings()) {
+      FindingId finding = open.finding().id();
+      Optional<When> done = facts.evidence().workedOn(finding);
       Set<Check> afterwards =
           open.demand()
               .row()
@@ -92,29 +88,41 @@ final class OtherDues {
               .map(DefectRow::afterwards)
               .orElse(Set.of());
       for (Check check : afterwards) {
-        done.filter(when -> !passed(check, answering, when))
+        done.filter(when -> !facts.evidence().passedAfter(check, finding, when))
             .ifPresent(when -> due.add(check(open, check, when)));
       }
     }
     return due.stream().distinct().toList();
   }
 
-  private boolean passed(Check check, List<Event> answering, When done) {
-    return answering.stream()
-        .filter(Event.Checked.class::isInstance)
-        .map(Event.Checked.class::cast)
-        .filter(event -> event.check() == check && event.result() == CheckResult.PASSED)
-        .filter(facts::certainlyHappened)
-        .filter(facts::permitted)
-        .anyMatch(event -> event.when().certainlyAfter(done));
-  }
-
-  private static Due check(OpenFinding open, Check check, When done) {
+  private Due check(OpenFinding open, Check check, When done) {
     return new Due(
         TaskKey.CHECK_AFTERWARDS,
         open.demand().row().map(row -> row),
         open.finding().site().layer(),
         done.date().latest(),
-        check + " for finding " + open.finding().id() + ", repaired or cleaned " + done);
+        check
+            + " for finding "
+            + open.finding().id()
+            + ", repaired or cleaned "
+            + done
+            + notCounting(open.finding().id(), check, done));
+  }
+
+  /** Of the checks made for the finding since, those that failed stand among what is open. */
+  private String notCounting(FindingId finding, Check check, When done) {
+    return Judgement.text(
+            facts.history().answering(finding).stream()
+                .filter(
+                    event ->
+                        event instanceof Event.Checked made
+                            && made.check() == check
+                            && made.result() != CheckResult.FAILED)
+                .filter(event -> !done.certainlyAfter(event.when()))
+                .flatMap(event -> facts.evidence().judgement(event).stream())
+                .filter(each -> !each.counts())
+                .toList())
+        .map(text -> "; " + text)
+        .orElse("");
   }
 }

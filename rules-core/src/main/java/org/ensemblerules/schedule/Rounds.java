@@ -69,7 +69,8 @@ final class Rounds {
         + last
         + "; "
         + every.text()
-        + since.day().map(day -> " (" + day + ")").orElse(", which is not known");
+        + since.day().map(day -> " (" + day + ")").orElse(", which is not known")
+        + facts.notCounting(task.doneBy(), Optional.empty());
   }
 
   /** By when the next was due after so many had been done. */

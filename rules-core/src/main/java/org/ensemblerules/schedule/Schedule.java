@@ -1,14 +1,16 @@
 package org.ensemblerules.schedule;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableSet;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
-import org.ensemblerules.history.OutOfService;
+import org.ensemblerules.history.Evidence;
 import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.source.InvalidValueException;
 
@@ -43,12 +45,41 @@ public final class Schedule {
    *     null
    */
   public List<Due> due(ServiceRecord record, LocalDate asOf) {
-    Facts facts = facts(record, asOf);
-    if (facts.end().isPresent()) {
-      return List.of();
-    }
+    return due(facts(record, asOf));
+  }
+
+  /**
+   * Lists what falls due next, as {@link #due(ServiceRecord, LocalDate)} does, by evidence that was
+   * judged already.
+   *
+   * @param evidence what counts, by the tables of this schedule, on the day asked about; not null
+   * @param dutyPeriods the days on which duty periods of its holder began; not null
+   * @return what is due, the earliest first, what is due since nobody knows when before all; never
+   *     null
+   */
+  public List<Due> due(Evidence evidence, Set<LocalDate> dutyPeriods) {
+    return due(facts(evidence, dutyPeriods));
+  }
+
+  private List<Due> due(Facts facts) {
+    return facts.end().isPresent() ? List.of() : whateverEnded(facts);
+  }
+
+  /**
+   * Lists what would fall due next if its service had not ended: an end on record takes no demand
+   * away.
+   *
+   * @param evidence what counts, by the tables of this schedule, on the day asked about; not null
+   * @param dutyPeriods the days on which duty periods of its holder began; not null
+   * @return what is due, in the order of {@link #due(ServiceRecord, LocalDate)}; never null
+   */
+  public List<Due> dueWhateverEnded(Evidence evidence, Set<LocalDate> dutyPeriods) {
+    return whateverEnded(facts(evidence, dutyPeriods));
+  }
+
+  private List<Due> whateverEnded(Facts facts) {
     List<Due> due = new ArrayList<>(new OtherDues(facts).all());
-    for (TaskRow row : tables.tasks().rows(record.element())) {
+    for (TaskRow row : tables.tasks().rows(facts.element())) {
       if (row.timing() instanceof Timing.After after) {
         new Calls(facts, row, after).due().ifPresent(due::add);
       } else {
@@ -58,7 +89,7 @@ public final class Schedule {
         rounds(facts, row).forEach(rounds -> rounds.due().ifPresent(due::add));
       }
     }
-    boolean out = !OutOfService.openAt(record.history(), asOf).isEmpty();
+    boolean out = !facts.evidence().outOfService().isEmpty();
     return due.stream()
         .map(each -> out ? beforeItGoesBack(each) : each)
         .sorted(Due.ORDER)
@@ -149,8 +180,13 @@ public final class Schedule {
   }
 
   private Facts facts(ServiceRecord record, LocalDate asOf) {
+    return facts(
+        tables.evidence().of(record.element(), record.history(), asOf), record.dutyPeriods());
+  }
+
+  private Facts facts(Evidence evidence, Set<LocalDate> dutyPeriods) {
     return new Facts(
-        tables, Objects.requireNonNull(record, "record"), Objects.requireNonNull(asOf, "asOf"));
+        tables, Objects.requireNonNull(evidence, "evidence"), ImmutableSet.copyOf(dutyPeriods));
   }
 
   /** None for what has no interval: what follows a trigger, or what no row covers. */

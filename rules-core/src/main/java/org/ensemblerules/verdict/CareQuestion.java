@@ -15,11 +15,9 @@ import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Scope;
-import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
-import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.source.Row;
 
@@ -33,11 +31,11 @@ final class CareQuestion {
 
   static void ask(CaseFile file, Consumer<Reason> reasons) {
     for (Event.Exposed met : file.history().events(Event.Exposed.class)) {
-      if (!met.when().date().earliest().map(day -> day.isAfter(file.asOf())).orElse(false)) {
+      if (met.when().date().possiblyBy(file.asOf())) {
         CareRoute route = file.rules().careRoutes().route(file.element(), Set.of(met.to()));
         if (route instanceof CareRoute.Steps steps) {
           steps.steps().forEach(step -> ask(file, met, step, reasons));
-        } else if (!passed(file, met, Check.EXPERT_EVALUATION)) {
+        } else if (!file.evidence().passedAfter(Check.EXPERT_EVALUATION, met.when())) {
           reasons.accept(
               reason(
                   ReasonKind.NO_RULE,
@@ -105,49 +103,21 @@ final class CareQuestion {
     if (effect instanceof Effect.Clean clean) {
       return cleaned(file, met, step, clean.kind());
     }
-    return effect instanceof Effect.Evaluate evaluate && passed(file, met, evaluate.check());
+    return effect instanceof Effect.Evaluate evaluate
+        && file.evidence().passedAfter(evaluate.check(), met.when());
   }
 
   /** Layers washed apart count together; a cleaning that names none is one of the whole. */
   private static boolean cleaned(
       CaseFile file, Event.Exposed met, CareStep step, CleaningKind kind) {
     List<Event.Cleaned> counting =
-        file.history().events(Event.Cleaned.class).stream()
-            .filter(done -> done.kind() == kind && since(file, met, done))
-            .filter(done -> permitted(file, Task.of(kind), done))
-            .filter(done -> file.rules().validity().whyNoCleaning(done, file.element()).isEmpty())
+        file.evidence().counting(Event.Cleaned.class).stream()
+            .filter(done -> done.kind() == kind && done.when().certainlyAfter(met.when()))
             .toList();
     Set<LayerKind> washed = new HashSet<>();
     counting.forEach(done -> washed.addAll(done.layers()));
     return counting.stream().anyMatch(done -> done.layers().isEmpty())
         || (!counting.isEmpty() && washed.containsAll(step.layers()));
-  }
-
-  private static boolean passed(CaseFile file, Event.Exposed met, Check check) {
-    Task task = file.tables().checks().row(check).task();
-    return file.history().events(Event.Checked.class).stream()
-        .filter(done -> done.check() == check && done.result() == CheckResult.PASSED)
-        .filter(done -> since(file, met, done) && permitted(file, task, done))
-        .anyMatch(done -> file.rules().validity().whyVoid(done, file.element()).isEmpty());
-  }
-
-  private static boolean since(CaseFile file, Event.Exposed met, Event done) {
-    return done.when().certainlyAfter(met.when())
-        && done.when().date().latest().map(day -> !day.isAfter(file.asOf())).orElse(false);
-  }
-
-  private static boolean permitted(CaseFile file, Task task, Event.Cleaned done) {
-    return file.tables()
-        .permissions()
-        .mayPerform(done.by(), task, file.element(), done.when().date())
-        .granted();
-  }
-
-  private static boolean permitted(CaseFile file, Task task, Event.Checked done) {
-    return file.tables()
-        .permissions()
-        .mayPerform(done.by(), task, file.element(), done.when().date())
-        .granted();
   }
 
   private static String text(Event.Exposed met) {

@@ -4,50 +4,50 @@ import com.google.common.collect.ImmutableList;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.Evidence;
 import org.ensemblerules.history.History;
-import org.ensemblerules.inspection.Inspection;
-import org.ensemblerules.inspection.Standing;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.schedule.Due;
-import org.ensemblerules.schedule.ServiceRecord;
 
 /** All that the questions of one verdict are asked about, put together once. */
 final class CaseFile {
   private final RuleSet rules;
   private final Assessment assessment;
-  private final LocalDate asOf;
   private final Labelled labelled;
+  private final Evidence evidence;
   private final List<Finding> findings;
-  private final History history;
-  private final List<Event.Inspected> counting;
   private final List<Due> due;
 
   CaseFile(RuleSet rules, Assessment assessment, LocalDate asOf) {
+    this(
+        rules,
+        assessment,
+        rules.evidence(assessment.element(), assessment.serviceRecord().history(), asOf));
+  }
+
+  /** By evidence judged elsewhere, of the history with the inspections made now. */
+  CaseFile(RuleSet rules, Assessment assessment, Evidence evidence) {
     this.rules = rules;
     this.assessment = assessment;
-    this.asOf = asOf;
+    this.evidence = evidence;
     this.labelled = new Labelled(assessment.element(), rules.tables().anatomy());
     this.findings =
         Stream.of(
                 assessment.history().events(Event.Found.class).stream().map(Event.Found::finding),
                 assessment.findings().stream(),
                 labelled.findings().stream(),
-                rules.validity().findings(assessment.element(), assessment.history()).stream())
+                evidence.shown().stream())
             .flatMap(stream -> stream)
             .distinct()
             .sorted(Comparator.comparing(Finding::id).thenComparing(Finding::toString))
             .collect(ImmutableList.toImmutableList());
-    this.history = assessment.serviceRecord().history();
-    this.counting =
-        history.events(Event.Inspected.class).stream()
-            .filter(done -> counts(done.inspection()))
-            .collect(ImmutableList.toImmutableList());
-    this.due = due(history);
+    this.due = rules.schedule().due(evidence, Set.of());
   }
 
   RuleSet rules() {
@@ -67,11 +67,16 @@ final class CaseFile {
   }
 
   LocalDate asOf() {
-    return asOf;
+    return evidence.asOf();
   }
 
   Labelled labelled() {
     return labelled;
+  }
+
+  /** What of the history counts, and for what does not, why not. */
+  Evidence evidence() {
+    return evidence;
   }
 
   /** Every finding: on record, made now, and those that labels, checks and washes show. */
@@ -81,12 +86,7 @@ final class CaseFile {
 
   /** What happened, the inspections made now included. */
   History history() {
-    return history;
-  }
-
-  /** Every inspection that counts and was certainly made by the day: on record and made now. */
-  List<Event.Inspected> counting() {
-    return counting;
+    return evidence.history();
   }
 
   /** What falls due next, and what is overdue; nothing once service has ended. */
@@ -96,19 +96,9 @@ final class CaseFile {
 
   /** What would be due if its service had not ended: an end on record takes no demand away. */
   List<Due> dueWhateverEnded() {
-    List<Event> others =
-        history.events().stream()
-            .filter(event -> !(event instanceof Event.Retired || event instanceof Event.Disposed))
-            .toList();
-    return others.size() == history.events().size() ? due : due(History.of(others));
-  }
-
-  private List<Due> due(History events) {
-    return rules.schedule().due(ServiceRecord.of(element(), events), asOf);
-  }
-
-  private boolean counts(Inspection inspection) {
-    return inspection.on().latest().map(day -> !day.isAfter(asOf)).orElse(false)
-        && Standing.of(inspection, element(), tables().criteria(), tables().permissions()).counts();
+    boolean ended =
+        Stream.of(Event.Retired.class, Event.Disposed.class)
+            .anyMatch(kind -> !history().events(kind).isEmpty());
+    return ended ? rules.schedule().dueWhateverEnded(evidence, Set.of()) : due;
   }
 }

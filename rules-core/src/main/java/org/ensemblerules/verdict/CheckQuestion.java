@@ -1,7 +1,9 @@
 package org.ensemblerules.verdict;
 
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.ensemblerules.defect.FindingId;
@@ -15,12 +17,15 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.Objection;
 import org.ensemblerules.history.Validity;
 import org.ensemblerules.source.Row;
 
 /** What do the checks made by hand say, and were their conditions kept? */
 final class CheckQuestion {
   private static final Site ELEMENT = Site.of(Part.WHOLE_ELEMENT);
+  private static final Set<Objection.Code> VOID =
+      EnumSet.of(Objection.Code.CONDITIONS_NOT_KEPT, Objection.Code.OUTSIDE_LIMIT);
 
   private CheckQuestion() {}
 
@@ -31,11 +36,13 @@ final class CheckQuestion {
           instanceof Applicability.NotApplicable) {
         reasons.accept(doesNotApply(file, done));
       } else if (done.result() == CheckResult.PASSED) {
-        validity.whyVoid(done, file.element()).ifPresent(why -> reasons.accept(voided(done, why)));
+        file.evidence()
+            .judgement(done)
+            .flatMap(judgement -> judgement.objection(VOID))
+            .ifPresent(why -> reasons.accept(voided(done, why.text())));
       }
     }
-    for (Event.Checked failed :
-        file.rules().openFindings().standingFailures(file.element(), file.history(), file.asOf())) {
+    for (Event.Checked failed : file.evidence().standingFailures()) {
       failures(file, failed).forEach(reasons);
     }
   }

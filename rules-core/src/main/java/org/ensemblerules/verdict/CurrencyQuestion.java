@@ -12,6 +12,7 @@ import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.Judgement;
 import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.IntervalRow;
@@ -66,24 +67,33 @@ final class CurrencyQuestion {
                 + last.map(day -> "last one that counts " + day).orElse("none that counts")
                 + dueBy
                     .map(day -> ", due by " + day)
-                    .orElse(", and not known since when in service"),
+                    .orElse(", and not known since when in service")
+                + notCounting(file, row.inspection()),
             new Effect.Evaluate(row.inspection().check(), Scope.ELEMENT)));
   }
 
   /** The day of the last inspection that counts; an imprecise one discharges at its earliest. */
   private static Optional<LocalDate> last(CaseFile file, InspectionKind kind) {
-    return file.counting().stream()
+    return file.evidence().counting(Event.Inspected.class).stream()
         .map(Event.Inspected::inspection)
         .filter(inspection -> inspection.kind() == kind)
         .flatMap(inspection -> inspection.on().earliest().stream())
         .max(Comparator.naturalOrder());
   }
 
+  private static String notCounting(CaseFile file, InspectionKind kind) {
+    List<Judgement> since =
+        file.evidence()
+            .notCounting(
+                event -> event instanceof Event.Inspected done && done.inspection().kind() == kind);
+    return Judgement.text(since).map(text -> "; " + text).orElse("");
+  }
+
   private static void usedSince(CaseFile file, Consumer<Reason> reasons) {
-    Optional<When> last = last(file.counting().stream());
+    Optional<When> last = last(file.evidence().counting(Event.Inspected.class).stream());
     Optional<When> lastAfterUse =
         last(
-            file.counting().stream()
+            file.evidence().counting(Event.Inspected.class).stream()
                 .filter(done -> done.inspection().occasion() == Occasion.AFTER_USE));
     for (Event event : file.history().events()) {
       boolean inspected =

@@ -25,7 +25,7 @@ final class FindingQuestion {
   }
 
   static List<OpenFinding> open(CaseFile file, Finding finding) {
-    return file.rules().openFindings().of(finding, file.element(), file.history(), file.asOf());
+    return file.evidence().open(finding);
   }
 
   private static Reason reason(Finding finding, Demand demand, List<String> attempts) {

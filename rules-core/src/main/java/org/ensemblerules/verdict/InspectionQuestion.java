@@ -16,7 +16,7 @@ import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.History;
+import org.ensemblerules.history.Judgement;
 import org.ensemblerules.inspection.Coverage;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
@@ -53,8 +53,10 @@ final class InspectionQuestion {
     Effect again = new Effect.Evaluate(kind.check(), Scope.ELEMENT);
     String which = kind + " inspection of " + inspection.on();
     Standing standing =
-        Standing.of(
-            inspection, file.element(), file.tables().criteria(), file.tables().permissions());
+        file.evidence()
+            .judgement(new Event.Inspected(inspection, 0))
+            .flatMap(Judgement::standing)
+            .orElseThrow();
     if (standing.coverage().required() == 0) {
       reasons.accept(
           reason(
@@ -95,11 +97,7 @@ final class InspectionQuestion {
    * could take a contradiction away.
    */
   private static boolean told(CaseFile file, Inspection inspection, CriterionRow row) {
-    Set<Finding> ofWashes =
-        Set.copyOf(
-            file.rules()
-                .validity()
-                .findings(file.element(), History.of(file.history().events(Event.Cleaned.class))));
+    Set<Finding> ofWashes = Set.copyOf(file.evidence().shownByWashes());
     return Stream.of(
             file.assessment().findings().stream(),
             file.labelled().findings().stream(),

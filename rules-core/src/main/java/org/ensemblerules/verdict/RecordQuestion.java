@@ -12,17 +12,13 @@ import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Scope;
-import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
-import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Contradiction;
 import org.ensemblerules.history.Contradictions;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.OutOfService;
-import org.ensemblerules.history.When;
 import org.ensemblerules.source.Edition;
 
 /** Does the record contradict itself, the calendar or the kind of element? Has service ended? */
@@ -67,7 +63,7 @@ final class RecordQuestion {
   private static void endOfService(CaseFile file, Consumer<Reason> reasons) {
     for (Event event : file.history().events()) {
       boolean ended = event instanceof Event.Retired || event instanceof Event.Disposed;
-      if (ended && !certainlyAfter(event.when().date(), file.asOf())) {
+      if (ended && event.when().date().possiblyBy(file.asOf())) {
         String what =
             event instanceof Event.Retired retired ? "retired: " + retired.why() : "disposed of";
         reasons.accept(
@@ -102,31 +98,23 @@ final class RecordQuestion {
   private static void dates(CaseFile file, Consumer<Reason> reasons) {
     String allowed = "a date not after " + file.asOf();
     for (Event event : file.history().events()) {
-      if (certainlyAfter(event.when().date(), file.asOf())) {
-        contradiction(
-            "history " + event.getClass().getSimpleName(),
-            event.when().toString(),
-            allowed,
-            reasons);
+      if (!event.when().date().possiblyBy(file.asOf())) {
+        contradiction("history " + event.name(), event.when().toString(), allowed, reasons);
       }
     }
     for (Finding finding : file.findings()) {
-      if (certainlyAfter(finding.seen(), file.asOf())) {
+      if (!finding.seen().possiblyBy(file.asOf())) {
         contradiction("finding " + finding.id(), finding.seen().toString(), allowed, reasons);
       }
     }
-    if (certainlyAfter(file.element().inService(), file.asOf())) {
+    if (!file.element().inService().possiblyBy(file.asOf())) {
       contradiction("element.inService", file.element().inService().toString(), allowed, reasons);
     }
     for (MarkedDate made : file.labelled().manufactured()) {
-      if (certainlyAfter(made, file.asOf())) {
+      if (!made.possiblyBy(file.asOf())) {
         contradiction("label.manufactured", made.toString(), allowed, reasons);
       }
     }
-  }
-
-  private static boolean certainlyAfter(MarkedDate date, LocalDate day) {
-    return date.earliest().map(earliest -> earliest.isAfter(day)).orElse(false);
   }
 
   /** Nothing can happen to an element before its first part was made. */
@@ -138,11 +126,12 @@ final class RecordQuestion {
       return;
     }
     String allowed = "a date not before its manufacture, " + first.get();
-    if (before(file.element().inService(), first.get())) {
+    LocalDate dayBefore = first.get().minusDays(1);
+    if (file.element().inService().certainlyBy(dayBefore)) {
       contradiction("element.inService", file.element().inService().toString(), allowed, reasons);
     }
     for (Finding finding : file.assessment().findings()) {
-      if (before(finding.seen(), first.get())) {
+      if (finding.seen().certainlyBy(dayBefore)) {
         contradiction("finding " + finding.id(), finding.seen().toString(), allowed, reasons);
       }
     }
@@ -155,7 +144,7 @@ final class RecordQuestion {
   }
 
   private static void outOfService(CaseFile file, Consumer<Reason> reasons) {
-    for (Event.TakenOut taken : OutOfService.openAt(file.history(), file.asOf())) {
+    for (Event.TakenOut taken : file.evidence().outOfService()) {
       reasons.accept(
           reason(
               ReasonKind.OUT_OF_SERVICE,
@@ -170,23 +159,9 @@ final class RecordQuestion {
 
   /** An alteration that the manufacturer is not known to have approved, and nobody looked at. */
   private static void alterations(CaseFile file, Consumer<Reason> reasons) {
-    Task task = file.tables().checks().row(Check.EXPERT_EVALUATION).task();
-    List<When> evaluated =
-        file.history().events(Event.Checked.class).stream()
-            .filter(done -> done.check() == Check.EXPERT_EVALUATION)
-            .filter(done -> done.result() == CheckResult.PASSED)
-            .filter(done -> happened(done.when().date(), file.asOf()))
-            .filter(
-                done ->
-                    file.tables()
-                        .permissions()
-                        .mayPerform(done.by(), task, file.element(), done.when().date())
-                        .granted())
-            .map(Event::when)
-            .toList();
     for (Event.Modified altered : file.history().events(Event.Modified.class)) {
       if (altered.approved() != Known.YES
-          && evaluated.stream().noneMatch(when -> when.certainlyAfter(altered.when()))) {
+          && !file.evidence().passedAfter(Check.EXPERT_EVALUATION, altered.when())) {
         reasons.accept(
             reason(
                 ReasonKind.ALTERED,
@@ -199,14 +174,6 @@ final class RecordQuestion {
                 new Effect.Evaluate(Check.EXPERT_EVALUATION, Scope.ELEMENT)));
       }
     }
-  }
-
-  private static boolean happened(MarkedDate date, LocalDate asOf) {
-    return date.latest().map(day -> !day.isAfter(asOf)).orElse(false);
-  }
-
-  private static boolean before(MarkedDate date, LocalDate day) {
-    return date.latest().map(latest -> latest.isBefore(day)).orElse(false);
   }
 
   private static void findingIds(CaseFile file, Consumer<Reason> reasons) {

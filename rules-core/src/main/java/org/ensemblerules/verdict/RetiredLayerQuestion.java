@@ -34,14 +34,15 @@ final class RetiredLayerQuestion {
 
   static void ask(CaseFile file, Consumer<Reason> reasons) {
     for (Event.LayerRetired gone : file.history().events(Event.LayerRetired.class)) {
-      boolean later =
-          gone.when().date().earliest().map(day -> day.isAfter(file.asOf())).orElse(false);
+      boolean later = !gone.when().date().possiblyBy(file.asOf());
       if (!exists(file, gone.layer())) {
         reasons.accept(
             reason(
                 ReasonKind.CONTRADICTION,
                 Site.of(Part.WHOLE_ELEMENT),
-                "history LayerRetired: found "
+                "history "
+                    + gone.name()
+                    + ": found "
                     + gone.layer()
                     + ", allowed: a layer that such an element has",
                 new Effect.Evaluate(Check.RECORD_CORRECTION, Scope.ELEMENT)));

@@ -58,10 +58,7 @@ final class TestQuestion {
     StrengthResult result =
         Judge.judge(
             file.tables().strength(), tested.product(), tested.report(), purpose, tested.rule());
-    boolean evaluated =
-        file.rules()
-            .openFindings()
-            .evaluatedSince(tested, file.element(), file.history(), file.asOf());
+    boolean evaluated = file.evidence().evaluatedSince(tested);
     if (result instanceof StrengthResult.Judged judged) {
       boolean met = judged.outcome() == Outcome.PASS;
       if (met || !evaluated) {

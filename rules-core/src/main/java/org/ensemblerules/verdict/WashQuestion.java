@@ -10,6 +10,7 @@ import org.ensemblerules.effect.Effect;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.Judgement;
 import org.ensemblerules.history.LoosenedWash;
 import org.ensemblerules.source.Row;
 
@@ -21,11 +22,11 @@ final class WashQuestion {
   private WashQuestion() {}
 
   static void ask(CaseFile file, Consumer<Reason> reasons) {
-    for (LoosenedWash wash : file.rules().validity().loosened(file.element(), file.history())) {
+    for (LoosenedWash wash : file.evidence().loosened()) {
       reasons.accept(reason(ReasonKind.LIMIT_LOOSENED, wash.limit().by(), wash.text()));
     }
     for (Event.Cleaned done : file.history().events(Event.Cleaned.class)) {
-      if (file.rules().validity().answer(done, file.element())
+      if (file.evidence().judgement(done).flatMap(Judgement::wash).orElse(null)
           instanceof WashAnswer.OutsideLimits outside) {
         for (WashDeviation deviation : outside.deviations()) {
           if (tightened(file, outside, deviation.row())) {

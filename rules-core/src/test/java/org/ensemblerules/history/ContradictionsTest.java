@@ -8,9 +8,13 @@ import java.util.Collections;
 import java.util.List;
 import java.util.stream.Stream;
 import org.ensemblerules.care.Exposure;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Contradiction.Kind;
+import org.ensemblerules.testkit.FitGear;
+import org.ensemblerules.testkit.FrozenRules;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -193,7 +197,12 @@ class ContradictionsTest {
         History.of(
             List.of(
                 new Event.TakenOut(on("2024-01-01"), "stored"), new Event.BackInService(on(back))));
-    assertThat(OutOfService.openAt(history, LocalDate.of(2024, 6, 15)).isEmpty()).isEqualTo(closed);
-    assertThat(OutOfService.openAt(history, LocalDate.of(2023, 12, 31))).isEmpty();
+    assertThat(outOfService(history, LocalDate.of(2024, 6, 15)).isEmpty()).isEqualTo(closed);
+    assertThat(outOfService(history, LocalDate.of(2023, 12, 31))).isEmpty();
+  }
+
+  private static List<Event.TakenOut> outOfService(History history, LocalDate asOf) {
+    Element coat = FitGear.element(ElementKind.COAT).build();
+    return FrozenRules.rules().evidence(coat, history, asOf).outOfService();
   }
 }

@@ -111,8 +111,8 @@ final class OpenFindingsFixture {
 
   List<Event.Checked> standingFailures() {
     return FrozenRules.rules()
-        .openFindings()
-        .standingFailures(element, History.of(events), FitGear.AS_OF);
+        .evidence(element, History.of(events), FitGear.AS_OF)
+        .standingFailures();
   }
 
   /** Why what was done does not count; fails if the finding is closed. */

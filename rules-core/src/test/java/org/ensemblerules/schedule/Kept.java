@@ -108,18 +108,14 @@ record Kept(Element element, List<Event> events, Set<LocalDate> dutyPeriods) {
     return new ServiceRecord(element, History.of(events), dutyPeriods);
   }
 
-  /** The frozen tables with these tasks; every permitted cleaning counts. */
+  /** The frozen tables with these tasks. */
   static ScheduleTables tables(List<TaskRow> rows) {
     Tables frozen = FrozenRules.rules().tables();
     return new ScheduleTables(
         TaskTable.of(rows).orElseThrow(),
         frozen.intervals(),
         frozen.ageLimits(),
-        frozen.criteria(),
-        frozen.checks(),
-        frozen.permissions(),
-        new Cleanings(frozen.permissions(), (element, cleaned) -> true),
-        FrozenRules.rules().openFindings());
+        FrozenRules.rules().evidenceTables());
   }
 
   static Schedule schedule(TaskRow... rows) {

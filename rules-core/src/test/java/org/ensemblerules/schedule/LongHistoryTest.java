@@ -6,16 +6,19 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
 import org.ensemblerules.care.Exposure;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.history.CountedEvidence;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.Evidence;
 import org.ensemblerules.history.When;
 import org.junit.jupiter.api.Test;
 
-/** A history of ten thousand events is read once for each row, not once for each event. */
+/** A history of ten thousand events is judged once for all rows, not once for each. */
 class LongHistoryTest {
   private static final LocalDate FIRST = LocalDate.of(2020, 6, 1);
 
@@ -31,8 +34,8 @@ class LongHistoryTest {
     return Kept.of(ElementKind.HELMET).with(all.toArray(new Event[0]));
   }
 
-  private static long decisions(Kept kept) {
-    AtomicLong decisions = new AtomicLong();
+  private static long judgements(Kept kept) {
+    AtomicLong judgements = new AtomicLong();
     ScheduleTables tables =
         Kept.tables(
             List.of(
@@ -41,26 +44,23 @@ class LongHistoryTest {
                 Kept.cleaning(
                     ElementKind.HELMET,
                     new Timing.After(Trigger.PRODUCTS_OF_COMBUSTION, Optional.empty()))));
-    Schedule schedule =
-        new Schedule(
-            new ScheduleTables(
-                tables.tasks(),
-                tables.intervals(),
-                tables.ageLimits(),
-                tables.criteria(),
-                tables.checks(),
-                tables.permissions(),
-                new Cleanings(
-                    tables.permissions(), (element, cleaned) -> decisions.incrementAndGet() > 0),
-                tables.findings()));
-    assertThat(schedule.due(kept.record(), FIRST.plusYears(4))).isNotEmpty();
-    assertThat(schedule.missed(kept.record(), FIRST.plusYears(4))).isNotEmpty();
-    return decisions.get();
+    Evidence evidence =
+        CountedEvidence.of(
+            tables.evidence(),
+            kept.element(),
+            kept.record().history(),
+            FIRST.plusYears(4),
+            event -> judgements.incrementAndGet());
+    Schedule schedule = new Schedule(tables);
+    assertThat(schedule.due(evidence, Set.of())).isNotEmpty();
+    assertThat(schedule.due(evidence, Set.of()))
+        .isEqualTo(schedule.due(kept.record(), FIRST.plusYears(4)));
+    return judgements.get();
   }
 
   @Test
-  void eachCleaningIsDecidedOnOncePerRowAndQuestion() {
-    assertThat(decisions(kept(10_000))).isEqualTo(2_500 * 2 * 2);
-    assertThat(decisions(kept(1_000))).isEqualTo(250 * 2 * 2);
+  void eachEventIsJudgedOnceWhateverTheRows() {
+    assertThat(judgements(kept(10_000))).isEqualTo(10_000);
+    assertThat(judgements(kept(1_000))).isEqualTo(1_000);
   }
 }

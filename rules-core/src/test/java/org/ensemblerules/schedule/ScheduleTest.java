@@ -8,7 +8,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
+import org.ensemblerules.care.WashRecord;
 import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Known;
@@ -17,6 +19,8 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.IntervalTable;
+import org.ensemblerules.measure.Quantity;
+import org.ensemblerules.measure.Unit;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.People;
@@ -111,11 +115,7 @@ class ScheduleTest {
                 tables.tasks(),
                 IntervalTable.of(List.of()).orElseThrow(),
                 tables.ageLimits(),
-                tables.criteria(),
-                tables.checks(),
-                tables.permissions(),
-                tables.cleanings(),
-                tables.findings()));
+                tables.evidence()));
     Due due = only(schedule, HELMET);
     assertThat(due.by()).isEmpty();
     assertThat(due.reason()).isEqualTo("no row says how often ADVANCED inspection is due");
@@ -173,28 +173,28 @@ class ScheduleTest {
             new Event.Cleaned(
                 Kept.on("2024-03-01"), CleaningKind.ADVANCED, People.UNTRAINED, Set.of()));
     assertThat(only(schedule, exposure).by()).isEqualTo(day("2020-12-01"));
-    ScheduleTables tables = Kept.tables(List.of(Kept.cleaning(ElementKind.HELMET, HALF_YEARLY)));
-    Schedule outsideLimits =
-        new Schedule(
-            new ScheduleTables(
-                tables.tasks(),
-                tables.intervals(),
-                tables.ageLimits(),
-                tables.criteria(),
-                tables.checks(),
-                tables.permissions(),
-                new Cleanings(tables.permissions(), (element, cleaned) -> false),
-                tables.findings()));
-    assertThat(only(outsideLimits, HELMET.cleaned("2024-03-01")).by()).isEqualTo(day("2020-12-01"));
+    WashRecord boiled =
+        WashRecord.builder().waterTemperature(Quantity.of("95", Unit.DEGREE_CELSIUS)).build();
+    Kept outsideLimits =
+        HELMET.with(
+            new Event.Cleaned(
+                Kept.on("2024-03-01"),
+                CleaningKind.ADVANCED,
+                People.permitted(Task.ADVANCED_CLEANING),
+                Set.of(),
+                Optional.of(boiled),
+                Set.of()));
+    assertThat(only(schedule, outsideLimits).by()).isEqualTo(day("2020-12-01"));
+    assertThat(only(schedule, HELMET.cleaned("2024-03-01")).by()).isEqualTo(day("2024-09-01"));
   }
 
   @Test
   void exposureReductionNeverCounts() {
-    Cleanings all = new Cleanings(Kept.tables(List.of()).permissions(), (element, cleaned) -> true);
     for (CleaningKind kind : CleaningKind.values()) {
-      Event.Cleaned done = (Event.Cleaned) Kept.cleaning(Kept.on("2024-03-01"), kind);
-      assertThat(all.count(HELMET.element(), done))
-          .isEqualTo(kind != CleaningKind.EXPOSURE_REDUCTION);
+      TaskRow row = Kept.row(ElementKind.HELMET, "clean", new DoneBy.Cleaned(kind), HALF_YEARLY);
+      Kept cleaned = HELMET.with(Kept.cleaning(Kept.on("2024-03-01"), kind));
+      assertThat(only(Kept.schedule(row), cleaned).by())
+          .isEqualTo(day(kind == CleaningKind.EXPOSURE_REDUCTION ? "2020-12-01" : "2024-09-01"));
     }
   }
 

@@ -15,7 +15,6 @@ import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
 import org.ensemblerules.history.When;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.schedule.Cleanings;
 import org.ensemblerules.schedule.DoneBy;
 import org.ensemblerules.schedule.Due;
 import org.ensemblerules.schedule.Schedule;
@@ -138,11 +137,7 @@ final class CleaningRulesPage {
             TaskTable.of(List.of(row)).orElseThrow(),
             rules.tables().intervals(),
             rules.tables().ageLimits(),
-            rules.tables().criteria(),
-            rules.tables().checks(),
-            rules.tables().permissions(),
-            new Cleanings(rules.tables().permissions(), (element, done) -> true),
-            rules.openFindings()));
+            rules.evidenceTables()));
   }
 
   private ServiceRecord record(List<String> cleaned) {

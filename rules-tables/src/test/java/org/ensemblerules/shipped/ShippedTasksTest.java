@@ -25,7 +25,6 @@ import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.schedule.Cleanings;
 import org.ensemblerules.schedule.DoneBy;
 import org.ensemblerules.schedule.Due;
 import org.ensemblerules.schedule.Planned;
@@ -70,14 +69,7 @@ class ShippedTasksTest {
     RuleSet rules = ShippedEditions.rules(edition);
     return new Schedule(
         new ScheduleTables(
-            tasks,
-            rules.tables().intervals(),
-            rules.tables().ageLimits(),
-            rules.tables().criteria(),
-            rules.tables().checks(),
-            rules.tables().permissions(),
-            new Cleanings(rules.tables().permissions(), (element, cleaned) -> true),
-            rules.openFindings()));
+            tasks, rules.tables().intervals(), rules.tables().ageLimits(), rules.evidenceTables()));
   }
 
   private static Schedule schedule(EditionId edition) {
@@ -100,7 +92,8 @@ class ShippedTasksTest {
         "NFPA_1851_2014|advanced-cleaning|in every 12 months, first by 12 months from ISSUE",
         "NFPA_1851_2014|routine-inspection|after each ISSUE",
         "NFPA_1851_2014|complete-liner-inspection|after each LINER_SUSPECTED",
-        "NFPA_1851_2020|advanced-cleaning|2 times in every 12 months, first by 12 months from ISSUE",
+        "NFPA_1851_2020|advanced-cleaning|2 times in every 12 months, first by 12 months from"
+            + " ISSUE",
         "NFPA_1851_2020|advanced-cleaning|after each PRODUCTS_OF_COMBUSTION",
         "NFPA_1851_2020|routine-inspection|after each DUTY_PERIOD",
         "NFPA_1851_2020|advanced-inspection|after each ROUTINE_FOUND"

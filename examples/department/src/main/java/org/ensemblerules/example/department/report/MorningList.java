@@ -11,7 +11,6 @@ import java.util.TreeMap;
 import java.util.function.Predicate;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.OutOfService;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.schedule.Due;
 import org.ensemblerules.schedule.ServiceRecord;
@@ -50,7 +49,7 @@ public final class MorningList {
     section(page, "OVERDUE", entries, due -> due.isOverdue(asOf), asOf, rows);
     section(page, "DUE TODAY", entries, on(asOf, asOf), asOf, rows);
     section(page, "DUE BY " + last, entries, on(asOf.plusDays(1), last), asOf, rows);
-    out(page, records, asOf);
+    out(page, rules, records, asOf);
     missed(page, rules, records, asOf);
     LoosenedWashes.write(page, rules, records);
     page.blank();
@@ -97,11 +96,13 @@ public final class MorningList {
     return days + (days == 1 ? " day" : " days");
   }
 
-  private static void out(TextPage page, List<ServiceRecord> records, LocalDate asOf) {
+  private static void out(
+      TextPage page, RuleSet rules, List<ServiceRecord> records, LocalDate asOf) {
     page.blank();
     page.line("TAKEN OUT OF SERVICE, AND NOT CERTAINLY BACK");
     for (ServiceRecord record : records) {
-      for (Event.TakenOut taken : OutOfService.openAt(record.history(), asOf)) {
+      for (Event.TakenOut taken :
+          rules.evidence(record.element(), record.history(), asOf).outOfService()) {
         page.wrapped(
             "  " + padded(record.element().id().value()), taken.when() + ": " + taken.why());
       }

@@ -1,0 +1,152 @@
+package org.ensemblerules.history;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.ensemblerules.care.WashAnswer;
+import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.effect.Doer;
+import org.ensemblerules.effect.Permission;
+import org.ensemblerules.effect.Task;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.Known;
+import org.ensemblerules.inspection.Coverage;
+import org.ensemblerules.inspection.Standing;
+
+/** Judges each event by itself: was it done by the day, by somebody who may, as it must be done? */
+final class EventJudge implements Judging {
+  private final EvidenceTables tables;
+  private final Element element;
+  private final LocalDate asOf;
+
+  EventJudge(EvidenceTables tables, Element element, LocalDate asOf) {
+    this.tables = tables;
+    this.element = element;
+    this.asOf = asOf;
+  }
+
+  @Override
+  public Optional<Judgement> judge(Event event) {
+    if (event instanceof Event.Inspected done) {
+      return Optional.of(inspection(done));
+    }
+    if (event instanceof Event.Cleaned done) {
+      return Optional.of(cleaning(done));
+    }
+    if (event instanceof Event.Checked done) {
+      return Optional.of(check(done));
+    }
+    if (event instanceof Event.Repaired done) {
+      List<Objection> objections = objections(done);
+      permitted(done, done.by(), Task.of(done.repairClass()), objections);
+      return Optional.of(Judgement.of(done, objections));
+    }
+    return event instanceof Event.Returned || event instanceof Event.BackInService
+        ? Optional.of(Judgement.of(event, objections(event)))
+        : Optional.empty();
+  }
+
+  private List<Objection> objections(Event event) {
+    List<Objection> objections = new ArrayList<>();
+    if (!event.when().date().certainlyBy(asOf)) {
+      objections.add(new Objection(Objection.Code.NOT_BY_THEN, "not certainly by " + asOf));
+    }
+    return objections;
+  }
+
+  private void permitted(Event event, Doer by, Task task, List<Objection> objections) {
+    permitted(tables.permissions().mayPerform(by, task, element, event.when().date()), objections);
+  }
+
+  private static void permitted(Permission permission, List<Objection> objections) {
+    if (!permission.granted()) {
+      objections.add(new Objection(Objection.Code.NOT_PERMITTED, permission.text()));
+    }
+  }
+
+  private Judgement inspection(Event.Inspected done) {
+    Standing standing =
+        Standing.of(done.inspection(), element, tables.criteria(), tables.permissions());
+    List<Objection> objections = objections(done);
+    permitted(standing.permission(), objections);
+    covered(standing.coverage(), objections);
+    if (standing.clean() == Known.NO) {
+      objections.add(new Objection(Objection.Code.NOT_CLEAN, "the element was not clean"));
+    }
+    if (standing.clean() == Known.UNKNOWN) {
+      objections.add(
+          new Objection(
+              Objection.Code.CLEANLINESS_UNKNOWN, "it is not known that the element was clean"));
+    }
+    return new Judgement(done, objections, Optional.of(standing), Optional.empty());
+  }
+
+  private static void covered(Coverage coverage, List<Objection> objections) {
+    int required = coverage.required();
+    if (required == 0) {
+      objections.add(
+          new Objection(Objection.Code.NO_RULE, "there are no criteria for such an element"));
+    }
+    criteria(
+        Objection.Code.NOT_ALL_LOOKED_AT,
+        coverage.notDone(),
+        required,
+        "not looked at",
+        objections);
+    criteria(
+        Objection.Code.WITHOUT_EQUIPMENT,
+        coverage.withoutEquipment(),
+        required,
+        "said to be clear without what they need",
+        objections);
+    criteria(
+        Objection.Code.CONTRADICTORY,
+        coverage.contradictory(),
+        required,
+        "with outcomes that cannot be",
+        objections);
+    if (!coverage.unknown().isEmpty()) {
+      objections.add(
+          new Objection(
+              Objection.Code.UNKNOWN_CRITERION,
+              coverage.unknown().size() + " outcomes of criteria that it does not have"));
+    }
+  }
+
+  private static void criteria(
+      Objection.Code code, List<?> rows, int required, String what, List<Objection> objections) {
+    if (!rows.isEmpty()) {
+      objections.add(new Objection(code, rows.size() + " of " + required + " criteria " + what));
+    }
+  }
+
+  private Judgement cleaning(Event.Cleaned done) {
+    WashAnswer wash = tables.validity().answer(done, element);
+    List<Objection> objections = objections(done);
+    permitted(done, done.by(), Task.of(done.kind()), objections);
+    tables.validity().objection(done, wash, element).ifPresent(objections::add);
+    if (done.kind() == CleaningKind.EXPOSURE_REDUCTION) {
+      objections.add(
+          new Objection(
+              Objection.Code.EXPOSURE_REDUCED_ONLY,
+              "exposure was only reduced, which is no cleaning"));
+    }
+    return new Judgement(done, objections, Optional.empty(), Optional.of(wash));
+  }
+
+  private Judgement check(Event.Checked done) {
+    List<Objection> objections = objections(done);
+    if (done.result() == CheckResult.FAILED) {
+      objections.add(new Objection(Objection.Code.FAILED, "it failed"));
+      return Judgement.of(done, objections);
+    }
+    permitted(done, done.by(), tables.checks().row(done.check()).task(), objections);
+    if (done.result() == CheckResult.VOID) {
+      objections.add(new Objection(Objection.Code.WITHOUT_RESULT, "it came to no result"));
+    } else {
+      tables.validity().objection(done, element).ifPresent(objections::add);
+    }
+    return Judgement.of(done, objections);
+  }
+}

@@ -1,0 +1,312 @@
+package org.ensemblerules.history;
+
+import com.google.common.base.Supplier;
+import com.google.common.base.Suppliers;
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
+import com.google.common.collect.Lists;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.ensemblerules.care.WashAnswer;
+import org.ensemblerules.defect.Finding;
+import org.ensemblerules.defect.FindingId;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.gear.Element;
+
+/**
+ * What of a history counts by a day, and for what does not, why not: inspections, cleanings,
+ * checks, repairs, answers to findings, returns. Each event is judged once, when this is made;
+ * whoever asks what is due, what is open or what keeps an element out reads it here. Safe for use
+ * by many threads.
+ */
+public final class Evidence {
+  private final EvidenceTables tables;
+  private final Element element;
+  private final History history;
+  private final LocalDate asOf;
+  private final ImmutableMap<Event, Judgement> judgements;
+  private final Latest latest = new Latest();
+  private final Supplier<OpenFindings> open;
+
+  private Evidence(
+      Judging judging, EvidenceTables tables, Element element, History history, LocalDate asOf) {
+    this.tables = Objects.requireNonNull(tables, "tables");
+    this.element = Objects.requireNonNull(element, "element");
+    this.history = Objects.requireNonNull(history, "history");
+    this.asOf = Objects.requireNonNull(asOf, "asOf");
+    ImmutableMap.Builder<Event, Judgement> judged = ImmutableMap.builder();
+    for (Event event : Lists.reverse(history.events())) {
+      judging
+          .judge(event)
+          .ifPresent(
+              judgement -> {
+                judged.put(event, judgement);
+                latest.add(event, judgement.counts(), event.when().date().certainlyBy(asOf));
+              });
+    }
+    this.judgements = judged.buildOrThrow();
+    this.open = Suppliers.memoize(() -> new OpenFindings(tables, this));
+  }
+
+  /**
+   * Decides what of a history counts.
+   *
+   * @param tables by what it is decided; not null
+   * @param element the element; not null
+   * @param history what happened to it; not null
+   * @param asOf the day asked about; what happened later does not count; not null
+   * @return the evidence; never null
+   */
+  public static Evidence of(
+      EvidenceTables tables, Element element, History history, LocalDate asOf) {
+    return of(new EventJudge(tables, element, asOf), tables, element, history, asOf);
+  }
+
+  static Evidence of(
+      Judging judging, EvidenceTables tables, Element element, History history, LocalDate asOf) {
+    return new Evidence(judging, tables, element, history, asOf);
+  }
+
+  /**
+   * Returns the element.
+   *
+   * @return the element; never null
+   */
+  public Element element() {
+    return element;
+  }
+
+  /**
+   * Returns what happened to it.
+   *
+   * @return the history; never null
+   */
+  public History history() {
+    return history;
+  }
+
+  /**
+   * Returns the day asked about.
+   *
+   * @return the day; never null
+   */
+  public LocalDate asOf() {
+    return asOf;
+  }
+
+  Latest latest() {
+    return latest;
+  }
+
+  /**
+   * Tells whether an event counts, and why not.
+   *
+   * @param event the event; not null
+   * @return its judgement; empty for an event that is not of this history, or that discharges
+   *     nothing, as a use does
+   */
+  public Optional<Judgement> judgement(Event event) {
+    return Optional.ofNullable(judgements.get(event));
+  }
+
+  /**
+   * Tells whether an event of this history counts.
+   *
+   * @param event the event; not null
+   * @return true only if it was judged and nothing speaks against it
+   */
+  public boolean counts(Event event) {
+    return judgement(event).map(Judgement::counts).orElse(false);
+  }
+
+  /**
+   * Lists the events of one kind that count.
+   *
+   * @param kind the kind; not null
+   * @param <E> the kind
+   * @return the events in the order of the history; never null
+   */
+  public <E extends Event> List<E> counting(Class<E> kind) {
+    return history.events(kind).stream()
+        .filter(this::counts)
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  /**
+   * Lists everything of a sort that was judged, whether or not it counts.
+   *
+   * @param sort which events; not null
+   * @return the judgements, the newest first; never null
+   */
+  public List<Judgement> judgements(Predicate<Event> sort) {
+    return judgements.values().stream()
+        .filter(each -> sort.test(each.event()))
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  /**
+   * Lists what of a sort does not count and is newer than the last that does. What is certainly
+   * later than the day asked about is left out. {@link #judgements} lists the older ones as well.
+   *
+   * @param sort which events; not null
+   * @return the judgements, the newest first; never null
+   */
+  public List<Judgement> notCounting(Predicate<Event> sort) {
+    ImmutableList.Builder<Judgement> found = ImmutableList.builder();
+    for (Judgement each : judgements.values()) {
+      if (sort.test(each.event()) && each.event().when().date().possiblyBy(asOf)) {
+        if (each.counts()) {
+          break;
+        }
+        found.add(each);
+      }
+    }
+    return found.build();
+  }
+
+  /**
+   * Tells whether a check was passed, in a way that counts, certainly after a moment.
+   *
+   * @param check the check; not null
+   * @param moment the moment; not null
+   * @return true if it was
+   */
+  public boolean passedAfter(Check check, When moment) {
+    return latest.passedAfter(check, moment);
+  }
+
+  /**
+   * Tells whether a check was passed for a finding, in a way that counts, certainly after a moment.
+   *
+   * @param check the check; not null
+   * @param finding the finding; not null
+   * @param moment the moment; not null
+   * @return true if it was
+   */
+  public boolean passedAfter(Check check, FindingId finding, When moment) {
+    return latest.passedAfter(check, finding, moment);
+  }
+
+  /**
+   * Tells whether an expert's evaluation was passed, certainly later than something, for every
+   * finding that it names. What names no finding is never settled so.
+   *
+   * @param event what is to be settled; not null
+   * @return true if it was evaluated for all of them
+   */
+  public boolean evaluatedSince(Event event) {
+    return !event.answers().isEmpty()
+        && event.answers().stream()
+            .allMatch(id -> passedAfter(Check.EXPERT_EVALUATION, id, event.when()));
+  }
+
+  /**
+   * Returns when a finding was last repaired or cleaned for, certainly by the day asked about,
+   * whether or not that settled it.
+   *
+   * @param finding the finding; not null
+   * @return the moment; empty if nothing was done
+   */
+  public Optional<When> workedOn(FindingId finding) {
+    return latest.workedOn(finding);
+  }
+
+  /**
+   * Lists what checks and washes themselves show to be wrong, as {@link Validity#findings} does.
+   *
+   * @return the findings in the order of the history, each once; never null
+   */
+  public List<Finding> shown() {
+    return history.events().stream()
+        .flatMap(this::shownBy)
+        .distinct()
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  /**
+   * Lists what the washes themselves show to be wrong.
+   *
+   * @return the findings in the order of the history, each once; never null
+   */
+  public List<Finding> shownByWashes() {
+    return history.events(Event.Cleaned.class).stream()
+        .flatMap(this::shownBy)
+        .distinct()
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  private Stream<Finding> shownBy(Event event) {
+    if (event instanceof Event.Cleaned done) {
+      return Validity.findings(done, wash(done));
+    }
+    return event instanceof Event.Checked done ? tables.validity().findings(done) : Stream.empty();
+  }
+
+  private WashAnswer wash(Event.Cleaned done) {
+    return judgement(done).flatMap(Judgement::wash).orElseGet(WashAnswer.NoRule::new);
+  }
+
+  /**
+   * Lists the washes that keep a limit only because a manufacturer's instructions put it in place
+   * of a stricter one, as {@link Validity#loosened} does.
+   *
+   * @return the washes in the order of the history, once for each such limit; never null
+   */
+  public List<LoosenedWash> loosened() {
+    return history.events(Event.Cleaned.class).stream()
+        .flatMap(done -> Validity.loosened(done, wash(done)))
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  /**
+   * Lists what took the element out of service and was not undone. Only a return that counts, and
+   * came certainly later, undoes it.
+   *
+   * @return the events that took it out, or may have by the day, in the order of the history
+   */
+  public List<Event.TakenOut> outOfService() {
+    Optional<When> back =
+        counting(Event.BackInService.class).stream().map(Event::when).max(When.LAST_CERTAIN);
+    return history.events(Event.TakenOut.class).stream()
+        .filter(out -> out.when().date().possiblyBy(asOf))
+        .filter(out -> !back.map(when -> when.certainlyAfter(out.when())).orElse(false))
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  /**
+   * Lists what is still open among the findings of the history, those that its checks and washes
+   * themselves show included.
+   *
+   * @return the open findings in the order of the history, once for each open demand; acceptable
+   *     ones are not open
+   */
+  public List<OpenFinding> openFindings() {
+    return open.get().ofHistory();
+  }
+
+  /**
+   * Lists what is still open of one finding.
+   *
+   * @param finding the finding; not null
+   * @return the finding once for each open demand; empty if it is settled or acceptable
+   */
+  public List<OpenFinding> open(Finding finding) {
+    return open.get().of(finding);
+  }
+
+  /**
+   * Lists the failed checks that nothing has settled since. A check that failed stands until,
+   * certainly later, an expert's evaluation or a check that outranks it is passed, or a repair is
+   * followed by a pass of the same check. A mere repeat settles nothing, and a failed check that
+   * names no finding stands.
+   *
+   * @return the failed checks in the order of the history; never null
+   */
+  public List<Event.Checked> standingFailures() {
+    return open.get().standingFailures();
+  }
+}

@@ -1,0 +1,115 @@
+package org.ensemblerules.history;
+
+import com.google.common.collect.ImmutableList;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.ensemblerules.care.WashAnswer;
+import org.ensemblerules.inspection.Standing;
+
+/**
+ * Whether something on record counts.
+ *
+ * @param event what was done; not null
+ * @param objections everything that speaks against it; not null
+ * @param standing what an inspection looked at, and by whom; empty for what is no inspection
+ * @param wash whether a cleaning kept the limits of washes; empty for what is no cleaning
+ */
+public record Judgement(
+    Event event,
+    List<Objection> objections,
+    Optional<Standing> standing,
+    Optional<WashAnswer> wash) {
+  /** Copies the list. */
+  public Judgement {
+    Objects.requireNonNull(event, "event");
+    objections = ImmutableList.copyOf(objections);
+    Objects.requireNonNull(standing, "standing");
+    Objects.requireNonNull(wash, "wash");
+  }
+
+  static Judgement of(Event event, List<Objection> objections) {
+    return new Judgement(event, objections, Optional.empty(), Optional.empty());
+  }
+
+  /**
+   * Tells whether it counts.
+   *
+   * @return true if nothing speaks against it
+   */
+  public boolean counts() {
+    return objections.isEmpty();
+  }
+
+  /**
+   * Finds the first objection of some kinds.
+   *
+   * @param codes the kinds; not null
+   * @return the objection; empty if there is none of them
+   */
+  public Optional<Objection> objection(Set<Objection.Code> codes) {
+    return objections.stream().filter(each -> codes.contains(each.code())).findFirst();
+  }
+
+  /**
+   * Says of things that do not count why not, what is said of several alike only once.
+   *
+   * @param judgements the judgements, in the order in which they are told; not null
+   * @return the text, which begins with {@code does not count: }; empty if there are none
+   */
+  public static Optional<String> text(List<Judgement> judgements) {
+    Map<List<String>, List<String>> days = new LinkedHashMap<>();
+    for (Judgement each : judgements) {
+      List<String> said = List.of(what(each.event), by(each.event), each.why());
+      days.computeIfAbsent(said, key -> new ArrayList<>()).add(each.event.when().toString());
+    }
+    return days.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            days.entrySet().stream()
+                .map(
+                    entry ->
+                        entry.getKey().get(0)
+                            + " of "
+                            + String.join(", ", entry.getValue())
+                            + entry.getKey().get(1)
+                            + ", "
+                            + entry.getKey().get(2))
+                .collect(Collectors.joining("; ", "does not count: ", "")));
+  }
+
+  private static String what(Event event) {
+    if (event instanceof Event.Inspected done) {
+      return done.inspection().kind() + " inspection";
+    }
+    if (event instanceof Event.Cleaned done) {
+      return done.kind() + " cleaning";
+    }
+    if (event instanceof Event.Checked done) {
+      return done.check().name();
+    }
+    return event instanceof Event.Repaired done ? done.repairClass() + " repair" : event.name();
+  }
+
+  private static String by(Event event) {
+    if (event instanceof Event.Inspected done) {
+      return " by " + done.inspection().by().name();
+    }
+    if (event instanceof Event.Cleaned done) {
+      return " by " + done.by().name();
+    }
+    if (event instanceof Event.Checked done) {
+      return " by " + done.by().name();
+    }
+    return event instanceof Event.Repaired done ? " by " + done.by().name() : "";
+  }
+
+  private String why() {
+    return objections.stream().map(Objection::text).collect(Collectors.joining(" and "));
+  }
+}

@@ -1,0 +1,53 @@
+package org.ensemblerules.history;
+
+import java.util.Objects;
+
+/**
+ * Why something on record does not count.
+ *
+ * @param code what kind of objection it is; not null
+ * @param text the objection in words; not null
+ */
+public record Objection(Code code, String text) {
+  /** The kinds of objection. */
+  public enum Code {
+    /** It had not certainly been done by the day asked about. */
+    NOT_BY_THEN,
+    /** Its doer was not shown to be permitted. */
+    NOT_PERMITTED,
+    /** No rule says what such an inspection or wash must keep. */
+    NO_RULE,
+    /** Criteria were not looked at. */
+    NOT_ALL_LOOKED_AT,
+    /** Criteria were said to be clear without what they need. */
+    WITHOUT_EQUIPMENT,
+    /** Its outcomes contradict each other or the kind of element. */
+    CONTRADICTORY,
+    /** It names criteria that such an inspection does not have. */
+    UNKNOWN_CRITERION,
+    /** The element was not clean, and dirt hides damage. */
+    NOT_CLEAN,
+    /** It is not known that the element was clean. */
+    CLEANLINESS_UNKNOWN,
+    /** The check failed. */
+    FAILED,
+    /** The check came to no result. */
+    WITHOUT_RESULT,
+    /** The element has nothing that the check looks at. */
+    DOES_NOT_APPLY,
+    /** The conditions of the check were not kept. */
+    CONDITIONS_NOT_KEPT,
+    /** What was measured is not shown to be within its limit. */
+    OUTSIDE_LIMIT,
+    /** The wash did not keep its limits. */
+    WASH_OUTSIDE_LIMITS,
+    /** Exposure was only reduced, which is no cleaning. */
+    EXPOSURE_REDUCED_ONLY
+  }
+
+  /** Checks for nulls. */
+  public Objection {
+    Objects.requireNonNull(code, "code");
+    Objects.requireNonNull(text, "text");
+  }
+}
