@@ -42,7 +42,10 @@ public final class Assess {
    * @return the verdict; never null
    */
   public static Verdict assess(RuleSet rules, Assessment assessment, LocalDate asOf) {
-    CaseFile file = file(rules, assessment, asOf);
+    return assess(file(rules, assessment, asOf));
+  }
+
+  static Verdict assess(CaseFile file) {
     List<Reason> reasons = new ArrayList<>();
     QUESTIONS.forEach(question -> question.ask(file, reasons::add));
     return new Verdict(file, reasons);

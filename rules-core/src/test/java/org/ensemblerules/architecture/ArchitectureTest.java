@@ -48,6 +48,11 @@ class ArchitectureTest {
   }
 
   @Test
+  void whatCountsIsDecidedOnce() {
+    WhatCounts.isDecidedOnce().check(CLASSES);
+  }
+
+  @Test
   void staticFieldsAreFinal() {
     Purity.staticFieldsAreFinal().check(CLASSES);
   }

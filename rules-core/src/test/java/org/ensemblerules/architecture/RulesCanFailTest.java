@@ -7,6 +7,7 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.lang.ArchRule;
 import java.util.List;
 import java.util.Set;
+import org.ensemblerules.architecture.fixtures.elsewhere.Decides;
 import org.ensemblerules.architecture.fixtures.elsewhere.Impure;
 import org.ensemblerules.architecture.fixtures.elsewhere.InputManager;
 import org.ensemblerules.architecture.fixtures.high.Stands;
@@ -52,6 +53,16 @@ class RulesCanFailTest {
                 assertThat(faults).anySatisfy(fault -> assertThat(fault).contains(method + "()")));
     assertThat(faults).anySatisfy(fault -> assertThat(fault).contains("java.io.PrintStream"));
     assertThat(faults(Purity.nothingIsReadFromOutside(), Stands.class)).isEmpty();
+  }
+
+  @Test
+  void aClassThatDecidesByItselfWhatCounts() {
+    List<String> faults = faults(WhatCounts.isDecidedOnce(), Decides.class);
+    assertThat(faults).hasSize(3);
+    assertThat(List.of("standing(", "permitted(", "covered$"))
+        .allSatisfy(
+            method -> assertThat(faults).anySatisfy(fault -> assertThat(fault).contains(method)));
+    assertThat(faults(WhatCounts.isDecidedOnce(), Stands.class)).isEmpty();
   }
 
   @Test
