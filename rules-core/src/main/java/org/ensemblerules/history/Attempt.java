@@ -1,19 +1,33 @@
 package org.ensemblerules.history;
 
 import java.util.Optional;
+import org.ensemblerules.gear.MarkedDate;
 
 /**
- * Something done for a finding, held against what the finding calls for.
+ * Something done for findings, held against what they call for.
  *
- * @param settles whether it settles the finding
- * @param whyNot if it does not, what was done and why it does not count
+ * @param date when it was done
+ * @param what what was done, when and by whom, in words
+ * @param never why it settles none of them, whenever they were found
+ * @param otherwise why it settles none of them, even if it came after they were found
  */
-record Attempt(boolean settles, Optional<String> whyNot) {
-  static Attempt settling() {
-    return new Attempt(true, Optional.empty());
+record Attempt(MarkedDate date, String what, Optional<String> never, Optional<String> otherwise) {
+
+  /** Whether it settles whatever was certainly not found after it. */
+  boolean settles() {
+    return never.isEmpty() && otherwise.isEmpty();
   }
 
-  static Attempt failing(String whyNot) {
-    return new Attempt(false, Optional.of(whyNot));
+  /** Why it does not settle a finding of a day. */
+  String text(MarkedDate seen) {
+    String why =
+        never
+            .or(
+                () ->
+                    date.certainlyNotBefore(seen)
+                        ? otherwise
+                        : Optional.of("not certainly after the finding of " + seen))
+            .orElseThrow();
+    return what + ": " + why;
   }
 }

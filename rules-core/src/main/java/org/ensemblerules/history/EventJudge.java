@@ -47,6 +47,11 @@ final class EventJudge implements Judging {
         : Optional.empty();
   }
 
+  @Override
+  public Optional<Attempt> hold(Event event, Asked asked, Evidence evidence) {
+    return new Held(tables.checks(), asked, evidence).attempt(event);
+  }
+
   private List<Objection> objections(Event event) {
     List<Objection> objections = new ArrayList<>();
     if (!event.when().date().certainlyBy(asOf)) {

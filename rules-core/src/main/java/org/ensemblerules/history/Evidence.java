@@ -9,13 +9,16 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.ensemblerules.care.WashAnswer;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.LayerKind;
 
 /**
  * What of a history counts by a day, and for what does not, why not: inspections, cleanings,
@@ -49,7 +52,7 @@ public final class Evidence {
               });
     }
     this.judgements = judged.buildOrThrow();
-    this.open = Suppliers.memoize(() -> new OpenFindings(tables, this));
+    this.open = Suppliers.memoize(() -> new OpenFindings(tables, this, judging));
   }
 
   /**
@@ -189,6 +192,20 @@ public final class Evidence {
    */
   public boolean passedAfter(Check check, FindingId finding, When moment) {
     return latest.passedAfter(check, finding, moment);
+  }
+
+  /**
+   * Tells whether layers were cleaned in one way, so that it counts, certainly after a moment.
+   * Layers washed apart count together; a cleaning that names none is one of the whole.
+   *
+   * @param kind the kind of cleaning; not null
+   * @param layers the layers; empty for the element as a whole, which a cleaning of any layer is;
+   *     not null
+   * @param moment the moment; not null
+   * @return true if all of them were
+   */
+  public boolean cleanedAfter(CleaningKind kind, Set<LayerKind> layers, When moment) {
+    return latest.cleanedAfter(kind, layers, moment);
   }
 
   /**

@@ -84,8 +84,11 @@ public final class History {
    * @return the events by their earliest possible day; never null
    */
   public <E extends Event> List<E> events(Class<E> kind) {
-    List<Event> found = kind == Event.class ? events : byKind.get(kind);
-    return found.stream().map(kind::cast).collect(ImmutableList.toImmutableList());
+    ImmutableList<Event> found = kind == Event.class ? events : byKind.get(kind);
+    // An immutable list of events that are all of this kind is one of that kind.
+    @SuppressWarnings("unchecked")
+    ImmutableList<E> ofThatKind = (ImmutableList<E>) found;
+    return ofThatKind;
   }
 
   /**

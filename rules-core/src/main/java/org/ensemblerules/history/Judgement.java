@@ -110,6 +110,17 @@ public record Judgement(
   }
 
   private String why() {
-    return objections.stream().map(Objection::text).collect(Collectors.joining(" and "));
+    return objections.stream().map(this::why).collect(Collectors.joining(" and "));
+  }
+
+  /** Of a wash only in what it departed; from which limits, stands among its objections. */
+  private String why(Objection objection) {
+    return objection.code() == Objection.Code.WASH_OUTSIDE_LIMITS
+            && wash.orElse(null) instanceof WashAnswer.OutsideLimits outside
+        ? outside.deviations().stream()
+            .map(deviation -> deviation.row().demand().subject())
+            .distinct()
+            .collect(Collectors.joining(", ", "outside the limits of ", ""))
+        : objection.text();
   }
 }

@@ -2,8 +2,7 @@ package org.ensemblerules.history;
 
 import java.util.Optional;
 
-/** Judges one event by itself. */
-@FunctionalInterface
+/** Decides of one event at a time: whether it counts by itself, and what it does for a finding. */
 interface Judging {
   /**
    * Judges an event.
@@ -12,4 +11,11 @@ interface Judging {
    *     judge
    */
   Optional<Judgement> judge(Event event);
+
+  /**
+   * Holds an event against what findings call for.
+   *
+   * @return what came of it; empty if it was not meant to settle them
+   */
+  Optional<Attempt> hold(Event event, Asked asked, Evidence evidence);
 }

@@ -2,6 +2,7 @@ package org.ensemblerules.schedule;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -78,6 +79,7 @@ final class OtherDues {
 
   private List<Due> checks() {
     List<Due> due = new ArrayList<>();
+    Map<List<Object>, String> since = new HashMap<>();
     for (OpenFinding open : facts.evidence().openFindings()) {
       FindingId finding = open.finding().id();
       Optional<When> done = facts.evidence().workedOn(finding);
@@ -89,24 +91,28 @@ final class OtherDues {
               .orElse(Set.of());
       for (Check check : afterwards) {
         done.filter(when -> !facts.evidence().passedAfter(check, finding, when))
-            .ifPresent(when -> due.add(check(open, check, when)));
+            .ifPresent(
+                when ->
+                    due.add(
+                        check(
+                            open,
+                            check,
+                            when,
+                            since.computeIfAbsent(
+                                List.of(finding, check),
+                                key -> notCounting(finding, check, when)))));
       }
     }
     return due.stream().distinct().toList();
   }
 
-  private Due check(OpenFinding open, Check check, When done) {
+  private static Due check(OpenFinding open, Check check, When done, String since) {
     return new Due(
         TaskKey.CHECK_AFTERWARDS,
         open.demand().row().map(row -> row),
         open.finding().site().layer(),
         done.date().latest(),
-        check
-            + " for finding "
-            + open.finding().id()
-            + ", repaired or cleaned "
-            + done
-            + notCounting(open.finding().id(), check, done));
+        check + " for finding " + open.finding().id() + ", repaired or cleaned " + done + since);
   }
 
   /** Of the checks made for the finding since, those that failed stand among what is open. */

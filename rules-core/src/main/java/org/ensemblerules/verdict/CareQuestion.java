@@ -1,7 +1,10 @@
 package org.ensemblerules.verdict;
 
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -11,14 +14,15 @@ import org.ensemblerules.care.CareRoute;
 import org.ensemblerules.care.CareRouteRow;
 import org.ensemblerules.care.CareStanding;
 import org.ensemblerules.care.CareStep;
+import org.ensemblerules.care.Exposure;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Scope;
-import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.Judgement;
 import org.ensemblerules.source.Row;
 
 /**
@@ -27,33 +31,48 @@ import org.ensemblerules.source.Row;
  * layers are handled on the way leaves no trace in the record.
  */
 final class CareQuestion {
-  private CareQuestion() {}
+  private final CaseFile file;
+  private final Consumer<Reason> reasons;
+  private final Map<Exposure, CareRoute> routes = new EnumMap<>(Exposure.class);
+  private final Map<Effect, Optional<Judgement>> newest = new HashMap<>();
+
+  private CareQuestion(CaseFile file, Consumer<Reason> reasons) {
+    this.file = file;
+    this.reasons = reasons;
+  }
 
   static void ask(CaseFile file, Consumer<Reason> reasons) {
+    CareQuestion question = new CareQuestion(file, reasons);
     for (Event.Exposed met : file.history().events(Event.Exposed.class)) {
       if (met.when().date().possiblyBy(file.asOf())) {
-        CareRoute route = file.rules().careRoutes().route(file.element(), Set.of(met.to()));
-        if (route instanceof CareRoute.Steps steps) {
-          steps.steps().forEach(step -> ask(file, met, step, reasons));
-        } else if (!file.evidence().passedAfter(Check.EXPERT_EVALUATION, met.when())) {
-          reasons.accept(
-              reason(
-                  ReasonKind.NO_RULE,
-                  Optional.empty(),
-                  text(met) + ", and no row says what is done then",
-                  new Effect.Evaluate(Check.EXPERT_EVALUATION, Scope.ELEMENT)));
-        }
+        question.ask(met);
       }
     }
   }
 
-  private static void ask(
-      CaseFile file, Event.Exposed met, CareStep step, Consumer<Reason> reasons) {
+  private void ask(Event.Exposed met) {
+    CareRoute route =
+        routes.computeIfAbsent(
+            met.to(), to -> file.rules().careRoutes().route(file.element(), Set.of(to)));
+    if (route instanceof CareRoute.Steps steps) {
+      steps.steps().forEach(step -> ask(met, step));
+    } else if (!file.evidence().passedAfter(Check.EXPERT_EVALUATION, met.when())) {
+      Effect effect = new Effect.Evaluate(Check.EXPERT_EVALUATION, Scope.ELEMENT);
+      reasons.accept(
+          reason(
+              ReasonKind.NO_RULE,
+              Optional.empty(),
+              text(met) + ", and no row says what is done then" + notCounting(met, effect),
+              effect));
+    }
+  }
+
+  private void ask(Event.Exposed met, CareStep step) {
     if (step.standing() == CareStanding.BARRED) {
       return;
     }
     effect(step.action())
-        .filter(effect -> !done(file, met, step, effect))
+        .filter(effect -> !done(met, step, effect))
         .ifPresent(
             effect ->
                 rows(step)
@@ -63,8 +82,31 @@ final class CareQuestion {
                                 reason(
                                     ReasonKind.CARE_OUTSTANDING,
                                     Optional.of(row),
-                                    text(met) + "; not certainly done since: " + step.text(),
+                                    text(met)
+                                        + "; not certainly done since: "
+                                        + step.text()
+                                        + notCounting(met, effect),
                                     effect))));
+  }
+
+  /** The newest that was done, if not before, and that does not count. */
+  private String notCounting(Event.Exposed met, Effect effect) {
+    return newest
+        .computeIfAbsent(
+            effect,
+            key -> file.evidence().notCounting(event -> asks(effect, event)).stream().findFirst())
+        .filter(each -> !met.when().certainlyAfter(each.event().when()))
+        .flatMap(each -> Judgement.text(List.of(each)))
+        .map(text -> "; " + text)
+        .orElse("");
+  }
+
+  private static boolean asks(Effect effect, Event event) {
+    return effect instanceof Effect.Clean clean
+        ? event instanceof Event.Cleaned cleaned && cleaned.kind() == clean.kind()
+        : effect instanceof Effect.Evaluate evaluate
+            && event instanceof Event.Checked done
+            && done.check() == evaluate.check();
   }
 
   /** Rows of layers that say the same are one reason. */
@@ -99,25 +141,12 @@ final class CareQuestion {
     return Optional.of(new Effect.Clean(kind, Scope.ELEMENT));
   }
 
-  private static boolean done(CaseFile file, Event.Exposed met, CareStep step, Effect effect) {
+  private boolean done(Event.Exposed met, CareStep step, Effect effect) {
     if (effect instanceof Effect.Clean clean) {
-      return cleaned(file, met, step, clean.kind());
+      return file.evidence().cleanedAfter(clean.kind(), step.layers(), met.when());
     }
     return effect instanceof Effect.Evaluate evaluate
         && file.evidence().passedAfter(evaluate.check(), met.when());
-  }
-
-  /** Layers washed apart count together; a cleaning that names none is one of the whole. */
-  private static boolean cleaned(
-      CaseFile file, Event.Exposed met, CareStep step, CleaningKind kind) {
-    List<Event.Cleaned> counting =
-        file.evidence().counting(Event.Cleaned.class).stream()
-            .filter(done -> done.kind() == kind && done.when().certainlyAfter(met.when()))
-            .toList();
-    Set<LayerKind> washed = new HashSet<>();
-    counting.forEach(done -> washed.addAll(done.layers()));
-    return counting.stream().anyMatch(done -> done.layers().isEmpty())
-        || (!counting.isEmpty() && washed.containsAll(step.layers()));
   }
 
   private static String text(Event.Exposed met) {

@@ -1,11 +1,14 @@
 package org.ensemblerules.verdict;
 
+import com.google.common.collect.ImmutableListMultimap;
+import com.google.common.collect.Multimaps;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
@@ -42,8 +45,10 @@ final class CheckQuestion {
             .ifPresent(why -> reasons.accept(voided(done, why.text())));
       }
     }
+    ImmutableListMultimap<FindingId, Finding> findings =
+        Multimaps.index(file.findings(), Finding::id);
     for (Event.Checked failed : file.evidence().standingFailures()) {
-      failures(file, failed).forEach(reasons);
+      failures(file, failed, findings).forEach(reasons);
     }
   }
 
@@ -75,11 +80,12 @@ final class CheckQuestion {
   }
 
   /** One reason for each finding that the check was made for, all of them calling for the same. */
-  private static List<Reason> failures(CaseFile file, Event.Checked failed) {
+  private static List<Reason> failures(
+      CaseFile file, Event.Checked failed, ImmutableListMultimap<FindingId, Finding> findings) {
     CheckAnswer answer = file.rules().validity().answer(failed);
     List<Reason> reasons =
-        file.findings().stream()
-            .filter(finding -> failed.answers().contains(finding.id()))
+        failed.answers().stream()
+            .flatMap(id -> findings.get(id).stream())
             .map(finding -> failure(failed, answer, finding.site(), Optional.of(finding.id())))
             .toList();
     return reasons.isEmpty()

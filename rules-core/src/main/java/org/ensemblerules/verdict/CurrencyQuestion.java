@@ -89,7 +89,18 @@ final class CurrencyQuestion {
     return Judgement.text(since).map(text -> "; " + text).orElse("");
   }
 
+  /** The newest that was made, if not before, and that does not count. */
+  private static String notCounting(Event used, Optional<Judgement> newest) {
+    return newest
+        .filter(each -> !used.when().certainlyAfter(each.event().when()))
+        .flatMap(each -> Judgement.text(List.of(each)))
+        .map(text -> "; " + text)
+        .orElse("");
+  }
+
   private static void usedSince(CaseFile file, Consumer<Reason> reasons) {
+    Optional<Judgement> newest =
+        file.evidence().notCounting(Event.Inspected.class::isInstance).stream().findFirst();
     Optional<When> last = last(file.evidence().counting(Event.Inspected.class).stream());
     Optional<When> lastAfterUse =
         last(
@@ -112,7 +123,8 @@ final class CurrencyQuestion {
                           what
                               + " "
                               + event.when()
-                              + ", and no inspection that counts is certainly later",
+                              + ", and no inspection that counts is certainly later"
+                              + notCounting(event, newest),
                           new Effect.Evaluate(Check.ROUTINE_INSPECTION, Scope.ELEMENT))));
     }
   }

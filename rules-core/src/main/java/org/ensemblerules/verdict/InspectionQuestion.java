@@ -3,10 +3,7 @@ package org.ensemblerules.verdict;
 import com.google.common.base.Joiner;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
-import org.ensemblerules.defect.Finding;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Effect;
@@ -43,12 +40,14 @@ final class InspectionQuestion {
               "no inspection was handed over",
               new Effect.Evaluate(Check.ADVANCED_INSPECTION, Scope.ELEMENT)));
     }
+    ToldFindings told = new ToldFindings(file);
     for (Inspection inspection : file.assessment().inspections()) {
-      standing(file, inspection, reasons);
+      standing(file, inspection, told, reasons);
     }
   }
 
-  private static void standing(CaseFile file, Inspection inspection, Consumer<Reason> reasons) {
+  private static void standing(
+      CaseFile file, Inspection inspection, ToldFindings told, Consumer<Reason> reasons) {
     InspectionKind kind = inspection.kind();
     Effect again = new Effect.Evaluate(kind.check(), Scope.ELEMENT);
     String which = kind + " inspection of " + inspection.on();
@@ -80,7 +79,7 @@ final class InspectionQuestion {
     cleanliness(standing, which, again, reasons);
     coverage(standing.coverage(), which, again, reasons);
     for (CriterionRow row : standing.coverage().found()) {
-      if (!told(file, inspection, row)) {
+      if (!told.of(inspection, row)) {
         reasons.accept(
             criterion(
                 ReasonKind.CONTRADICTION,
@@ -89,23 +88,6 @@ final class InspectionQuestion {
                 PUT_RIGHT));
       }
     }
-  }
-
-  /**
-   * Whether a finding says what was found: one handed over now, or one on record since that day.
-   * What the log of a wash shows is not what an inspector saw; by it, a limit that an overlay adds
-   * could take a contradiction away.
-   */
-  private static boolean told(CaseFile file, Inspection inspection, CriterionRow row) {
-    Set<Finding> ofWashes = Set.copyOf(file.evidence().shownByWashes());
-    return Stream.of(
-            file.assessment().findings().stream(),
-            file.labelled().findings().stream(),
-            file.findings().stream()
-                .filter(finding -> !ofWashes.contains(finding))
-                .filter(finding -> !inspection.on().certainlyAfter(finding.seen())))
-        .flatMap(findings -> findings)
-        .anyMatch(finding -> at(row, finding));
   }
 
   private static void cleanliness(
@@ -160,14 +142,6 @@ final class InspectionQuestion {
               which + ": found criterion " + key + ", allowed: a criterion of this inspection",
               PUT_RIGHT));
     }
-  }
-
-  private static boolean at(CriterionRow row, Finding finding) {
-    return row.sites().stream()
-        .anyMatch(
-            site ->
-                site.equals(finding.site())
-                    || (finding.site().layer().isEmpty() && site.part() == finding.site().part()));
   }
 
   private static Reason criterion(ReasonKind kind, CriterionRow row, String seen, Effect effect) {

@@ -84,6 +84,24 @@ class MarkedDateTest {
         .isEqualTo(notBefore);
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "2020-01-02, 2020-01-01, false, false",
+    "2020-01-01, 2020-01-01, true, true",
+    "2020-01-01, 2020-01-02, true, true",
+    "2020-01, 2019-12-31, false, false",
+    "2020-01, 2020-01-01, false, true",
+    "2020-01, 2020-01-30, false, true",
+    "2020-01, 2020-01-31, true, true",
+    "2020, 2020-12-30, false, true",
+    "2020, 2020-12-31, true, true",
+    "UNKNOWN, 2200-12-31, false, true"
+  })
+  void certainlyAndPossiblyByADay(String date, LocalDate day, boolean certain, boolean possible) {
+    assertThat(MarkedDate.parse(date).certainlyBy(day)).isEqualTo(certain);
+    assertThat(MarkedDate.parse(date).possiblyBy(day)).isEqualTo(possible);
+  }
+
   @Test
   void theWaysToMakeOneAgree() {
     assertThat(MarkedDate.of(LocalDate.of(2020, 5, 4))).isEqualTo(MarkedDate.parse("2020-05-04"));

@@ -1,10 +1,11 @@
 package org.ensemblerules.history;
 
 import java.time.LocalDate;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.ensemblerules.gear.Element;
 
-/** Evidence whose judgements are told as they are made. */
+/** Evidence whose decisions are told as they are made. */
 public final class CountedEvidence {
   private CountedEvidence() {}
 
@@ -16,6 +17,7 @@ public final class CountedEvidence {
    * @param history what happened to it
    * @param asOf the day asked about
    * @param judged told of each event that is judged, each time
+   * @param held told of each event that is held against what findings call for, each time
    * @return the evidence
    */
   public static Evidence of(
@@ -23,12 +25,22 @@ public final class CountedEvidence {
       Element element,
       History history,
       LocalDate asOf,
-      Consumer<Event> judged) {
+      Consumer<Event> judged,
+      Consumer<Event> held) {
     EventJudge judge = new EventJudge(tables, element, asOf);
     Judging counted =
-        event -> {
-          judged.accept(event);
-          return judge.judge(event);
+        new Judging() {
+          @Override
+          public Optional<Judgement> judge(Event event) {
+            judged.accept(event);
+            return judge.judge(event);
+          }
+
+          @Override
+          public Optional<Attempt> hold(Event event, Asked asked, Evidence evidence) {
+            held.accept(event);
+            return judge.hold(event, asked, evidence);
+          }
         };
     return Evidence.of(counted, tables, element, history, asOf);
   }

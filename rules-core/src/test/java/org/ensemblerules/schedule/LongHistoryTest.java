@@ -50,7 +50,8 @@ class LongHistoryTest {
             kept.element(),
             kept.record().history(),
             FIRST.plusYears(4),
-            event -> judgements.incrementAndGet());
+            event -> judgements.incrementAndGet(),
+            event -> {});
     Schedule schedule = new Schedule(tables);
     assertThat(schedule.due(evidence, Set.of())).isNotEmpty();
     assertThat(schedule.due(evidence, Set.of()))

@@ -65,7 +65,8 @@ class JudgedOnceProperties {
             assessment.element(),
             assessment.serviceRecord().history(),
             asOf,
-            judged::add);
+            judged::add,
+            event -> {});
     return new CaseFile(RULES, assessment, evidence);
   }
 }

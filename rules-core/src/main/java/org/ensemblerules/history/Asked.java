@@ -1,0 +1,24 @@
+package org.ensemblerules.history;
+
+import java.util.Set;
+import org.ensemblerules.defect.DefectRow;
+import org.ensemblerules.defect.Demand;
+import org.ensemblerules.defect.Finding;
+import org.ensemblerules.defect.FindingId;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.Effect;
+
+/** What findings of one id call for, but for the day on which each was found. */
+record Asked(FindingId finding, Effect effect, Set<Check> afterwards) {
+  static Asked of(Finding finding, Demand demand) {
+    return new Asked(finding.id(), demand.effect(), afterwards(demand));
+  }
+
+  static Set<Check> afterwards(Demand demand) {
+    return demand
+        .row()
+        .filter(row -> demand.kind() == Demand.Kind.RULE)
+        .map(DefectRow::afterwards)
+        .orElse(Set.of());
+  }
+}

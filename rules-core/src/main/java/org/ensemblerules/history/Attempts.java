@@ -1,0 +1,44 @@
+package org.ensemblerules.history;
+
+import com.google.common.collect.ImmutableList;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.ensemblerules.gear.MarkedDate;
+
+/** All that was done for what findings of one id call for. */
+final class Attempts {
+  /** How many are told in words; the others are counted. */
+  static final int TOLD = 3;
+
+  private final ImmutableList<Attempt> all;
+  private final Optional<LocalDate> settlesUpTo;
+
+  /** In the order of the history. */
+  Attempts(List<Attempt> all) {
+    this.all = ImmutableList.copyOf(all);
+    this.settlesUpTo =
+        all.stream()
+            .filter(Attempt::settles)
+            .flatMap(attempt -> attempt.date().earliest().stream())
+            .max(Comparator.naturalOrder());
+  }
+
+  /** Whether any of them settles what was seen on a date. */
+  boolean settle(MarkedDate seen) {
+    return settlesUpTo.map(seen::certainlyBy).orElse(false);
+  }
+
+  /** Why none settles what was seen on a date: the newest in words, in the order of the history. */
+  List<String> text(MarkedDate seen) {
+    List<String> text = new ArrayList<>();
+    int untold = Math.max(0, all.size() - TOLD);
+    if (untold > 0) {
+      text.add(untold + " earlier, none of which settles it");
+    }
+    all.subList(untold, all.size()).forEach(attempt -> text.add(attempt.text(seen)));
+    return text;
+  }
+}

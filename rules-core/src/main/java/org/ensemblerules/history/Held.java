@@ -1,0 +1,132 @@
+package org.ensemblerules.history;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.CheckRow;
+import org.ensemblerules.effect.CheckTable;
+import org.ensemblerules.effect.Doer;
+import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.RepairClass;
+import org.ensemblerules.effect.Task;
+
+/** Holds what was done for findings against what they call for. */
+final class Held {
+  private final CheckTable checks;
+  private final Asked asked;
+  private final Evidence evidence;
+
+  Held(CheckTable checks, Asked asked, Evidence evidence) {
+    this.checks = checks;
+    this.asked = asked;
+    this.evidence = evidence;
+  }
+
+  Optional<Attempt> attempt(Event event) {
+    Effect effect = asked.effect();
+    if (event instanceof Event.Cleaned done) {
+      boolean fits = effect instanceof Effect.Clean clean && clean.kind() == done.kind();
+      return Optional.of(attempt(done, what("cleaned " + done.kind(), done, done.by()), fits));
+    }
+    if (event instanceof Event.Repaired done) {
+      String what = (done.replaced() ? "replaced " : "repaired ") + done.repairClass();
+      return Optional.of(attempt(done, what(what, done, done.by()), repairs(done, effect)));
+    }
+    return event instanceof Event.Checked done && done.result() == CheckResult.PASSED
+        ? passed(done)
+        : Optional.empty();
+  }
+
+  /** A check that only follows the repair is no attempt of its own. */
+  private Optional<Attempt> passed(Event.Checked done) {
+    CheckRow row = checks.row(done.check());
+    boolean very =
+        asked.effect() instanceof Effect.Evaluate evaluate && evaluate.check() == done.check();
+    if (!very && asked.afterwards().contains(done.check())) {
+      return Optional.empty();
+    }
+    String what = what("passed " + done.check(), done, done.by());
+    return Optional.of(
+        very && !row.passCloses()
+            ? never(done, what, "passing it settles only the check itself")
+            : attempt(done, what, settles(row, asked.effect())));
+  }
+
+  private static String what(String what, Event event, Doer by) {
+    return what + " on " + event.when() + " by " + by.name();
+  }
+
+  private static Attempt never(Event event, String what, String why) {
+    return new Attempt(event.when().date(), what, Optional.of(why), Optional.empty());
+  }
+
+  private Attempt attempt(Event event, String what, boolean fits) {
+    if (!fits) {
+      return never(event, what, "not what the finding calls for");
+    }
+    List<Objection> objections =
+        evidence.judgement(event).map(Judgement::objections).orElse(List.of());
+    return text(objections, Objection.Code.NOT_BY_THEN::equals)
+        .map(why -> never(event, what, why))
+        .orElseGet(
+            () -> new Attempt(event.when().date(), what, Optional.empty(), why(event, objections)));
+  }
+
+  private Optional<String> why(Event event, List<Objection> objections) {
+    // Where a row calls for no more than reducing the exposure, that is what settles it.
+    return text(objections, Objection.Code.NOT_PERMITTED::equals)
+        .or(
+            () ->
+                text(objections, code -> code != Objection.Code.EXPOSURE_REDUCED_ONLY)
+                    .map(why -> "does not count: " + why))
+        .or(
+            () ->
+                evidence.latest().failedSince(event.when(), asked.finding())
+                    ? Optional.of("a check failed since, or may have")
+                    : Optional.empty())
+        .or(
+            () ->
+                asked.afterwards().stream()
+                    .filter(check -> !followed(event, check))
+                    .findFirst()
+                    .map(check -> "no " + check + " passed certainly later"));
+  }
+
+  private boolean followed(Event event, Check check) {
+    return evidence.latest().passedAfter(check, asked.finding(), event.when())
+        || evidence.latest().inspectedAfter(check, event.when());
+  }
+
+  private static Optional<String> text(
+      List<Objection> objections, Predicate<Objection.Code> codes) {
+    return objections.stream()
+        .filter(each -> codes.test(each.code()))
+        .map(Objection::text)
+        .findFirst();
+  }
+
+  private static boolean repairs(Event.Repaired done, Effect effect) {
+    boolean advanced = done.repairClass() == RepairClass.ADVANCED;
+    if (effect instanceof Effect.Repair repair) {
+      return advanced || repair.repairClass() == RepairClass.BASIC;
+    }
+    if (effect instanceof Effect.ReplacePart replace) {
+      return done.replaced() && (advanced || replace.repairClass() == RepairClass.BASIC);
+    }
+    return effect instanceof Effect.Retire && !effect.isFinal() && done.replaced() && advanced;
+  }
+
+  private boolean settles(CheckRow passed, Effect effect) {
+    if (!(effect instanceof Effect.Evaluate evaluate) || !passed.passCloses()) {
+      return false;
+    }
+    if (evaluate.check() == passed.check()) {
+      return true;
+    }
+    // What an inspector's own check was asked for, an expert's evaluation settles as well.
+    Task asked = checks.row(evaluate.check()).task();
+    return passed.check() == Check.EXPERT_EVALUATION
+        && (asked == Task.ADVANCED_INSPECTION || asked == Task.LINER_INSPECTION);
+  }
+}
