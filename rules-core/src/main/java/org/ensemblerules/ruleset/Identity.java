@@ -14,6 +14,9 @@ import org.ensemblerules.source.InvalidValueException;
  * @param editions the edition chosen for each subject; not null
  * @param overlays the overlays laid over them, in the order of their names; not null
  * @param revisions the revision of each table file, by its name; not null
+ * @param form the {@linkplain CanonicalRules#FORM form} of the text that the fingerprint is of, 1
+ *     or more; where a stored identity does not name it, it is 1. Fingerprints of two forms say
+ *     nothing about whether the rules differ
  * @param fingerprint {@link CanonicalRules#sha256 SHA-256} of all rows in canonical form, 64
  *     hexadecimal digits; not null
  */
@@ -21,16 +24,18 @@ public record Identity(
     Map<Subject, EditionId> editions,
     List<EditionId> overlays,
     Map<String, Integer> revisions,
+    int form,
     String fingerprint) {
   /**
    * Copies the maps.
    *
-   * @throws InvalidValueException if the fingerprint has another form
+   * @throws InvalidValueException if the form is below 1 or the fingerprint is anything else
    */
   public Identity {
     editions = Maps.immutableEnumMap(editions);
     overlays = ImmutableList.copyOf(overlays);
     revisions = ImmutableSortedMap.copyOf(revisions);
+    InvalidValueException.require(form >= 1, "Identity.form", form, "1 or more");
     InvalidValueException.require(
         fingerprint.matches("[0-9a-f]{64}"),
         "Identity.fingerprint",

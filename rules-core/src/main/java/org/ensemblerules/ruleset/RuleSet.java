@@ -61,6 +61,7 @@ public final class RuleSet {
             ids,
             layers.all().stream().map(Overlay::id).toList(),
             revisions,
+            CanonicalRules.FORM,
             CanonicalRules.of(editions, tables.rows()).sha256());
     this.validity =
         new Validity(

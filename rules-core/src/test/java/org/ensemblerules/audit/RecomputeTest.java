@@ -60,6 +60,7 @@ class RecomputeTest {
                 Subject.PRODUCT, new EditionId("OTHER")),
             List.of(new EditionId("POLICY")),
             Map.of("defects", 3, "law/other.json", 1),
+            now.form(),
             "0".repeat(64));
     Recompute.RulesDiffer differ = (Recompute.RulesDiffer) recompute(FrozenRules.rules(), then);
     assertThat(differ.mismatches())
@@ -88,7 +89,8 @@ class RecomputeTest {
   void aRevisionAloneIsNoMismatch() {
     Identity now = FrozenRules.rules().identity();
     Identity then =
-        new Identity(now.editions(), List.of(), Map.of("defects", 7), now.fingerprint());
+        new Identity(
+            now.editions(), List.of(), Map.of("defects", 7), now.form(), now.fingerprint());
     assertThat(recompute(FrozenRules.rules(), then)).isInstanceOf(Recompute.Same.class);
     assertThat(Recompute.mismatches(now, now)).isEmpty();
   }

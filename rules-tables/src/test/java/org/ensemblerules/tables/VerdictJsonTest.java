@@ -75,7 +75,7 @@ class VerdictJsonTest {
                     + "'INSPECTION':'INVENTED_2015','AGE':'INVENTED_2015'},"
                     + "'overlays':[],"
                     + "'revisions':{'invented/ages.json':1,'invented/defects.json':3},"
-                    + "'fingerprint':'"));
+                    + "'form':2,'fingerprint':'"));
   }
 
   private static String quoted(String json) {

@@ -117,6 +117,7 @@ public final class VerdictTree {
         .put("editions", editions.node())
         .list("overlays", identity.overlays())
         .put("revisions", revisions.node())
+        .put("form", identity.form())
         .put("fingerprint", identity.fingerprint())
         .node();
   }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.ensemblerules.ruleset.TableKind;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.TableRevision;
@@ -15,7 +16,8 @@ import org.ensemblerules.tables.TableRevision;
 final class EditionFiles {
   private final SetFiles files;
   private final List<TableRevision> revisions;
-  private final Map<TableType<?>, Map<EditionId, List<TableFile>>> byTable = new LinkedHashMap<>();
+  private final Map<TableKind<?, ?>, Map<EditionId, List<TableFile>>> byTable =
+      new LinkedHashMap<>();
   private final Set<EditionId> incomplete = new HashSet<>();
 
   /** Makes an empty collection that adds the heads of files to a list. */
@@ -39,19 +41,19 @@ final class EditionFiles {
   private void add(TableFile file) {
     file.revision().ifPresent(revisions::add);
     byTable
-        .computeIfAbsent(file.type(), type -> new LinkedHashMap<>())
+        .computeIfAbsent(file.type().kind(), kind -> new LinkedHashMap<>())
         .computeIfAbsent(file.edition(), edition -> new ArrayList<>())
         .add(file);
   }
 
   /** Tells whether any edition has a table. */
-  boolean has(TableType<?> type) {
-    return byTable.containsKey(type);
+  boolean has(TableKind<?, ?> kind) {
+    return byTable.containsKey(kind);
   }
 
   /** Tells whether an edition surely lacks a table: none of its files is it, or could be. */
-  boolean lack(TableType<?> type, EditionId edition) {
-    return !byTable.getOrDefault(type, Map.of()).containsKey(edition)
+  boolean lack(TableKind<?, ?> kind, EditionId edition) {
+    return !byTable.getOrDefault(kind, Map.of()).containsKey(edition)
         && !incomplete.contains(edition);
   }
 
@@ -59,7 +61,7 @@ final class EditionFiles {
   <R extends Row> List<EditionTable<R>> tables(TableType<R> type, BasisReader bases) {
     List<EditionTable<R>> tables = new ArrayList<>();
     byTable
-        .getOrDefault(type, Map.of())
+        .getOrDefault(type.kind(), Map.of())
         .forEach(
             (edition, list) ->
                 tables.add(
