@@ -15,6 +15,7 @@ import java.util.function.Consumer;
 import org.ensemblerules.care.CareLimitRow;
 import org.ensemblerules.care.ModelCareLimitRow;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
 
@@ -41,7 +42,15 @@ final class Layers {
     Set<EditionId> ids = new HashSet<>();
     for (Overlay overlay : overlays) {
       if (!ids.add(overlay.id())) {
-        faults.accept(fault(overlay, "overlay", overlay.id() + " again", "each overlay once"));
+        faults.accept(
+            new OverlayFault(
+                FaultCode.DUPLICATE,
+                overlay.id(),
+                Optional.empty(),
+                "overlay",
+                overlay.id() + " again",
+                "each overlay once",
+                Optional.empty()));
       }
       overlay
           .from()
@@ -103,6 +112,7 @@ final class Layers {
         if (by != null) {
           faults.accept(
               new OverlayFault(
+                  FaultCode.DUPLICATE,
                   overlay.id(),
                   Optional.of(row.key()),
                   "key",

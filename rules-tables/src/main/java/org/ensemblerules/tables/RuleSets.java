@@ -71,7 +71,8 @@ public final class RuleSets {
     }
     return tables(tables, editions)
         .<Loaded<RuleSet>>map(
-            found -> new Loaded.Ok<>(RuleSet.of(editions, found, revisions(tables, found))))
+            found ->
+                new Loaded.Ok<>(RuleSet.of(editions, found, revisions(tables, editions, found))))
         .orElseGet(
             () ->
                 new Loaded.Refused<>(
@@ -165,10 +166,14 @@ public final class RuleSets {
     return found;
   }
 
-  /** The revisions of the files that the rows stand in, carried over or not. */
-  private static Map<String, Integer> revisions(LoadedTables loaded, Tables tables) {
+  /** The revisions of the files of the editions chosen, and of those that rows stand in. */
+  private static Map<String, Integer> revisions(
+      LoadedTables loaded, Map<Subject, Edition> editions, Tables tables) {
     Set<EditionId> origins =
-        tables.rows().stream().map(row -> row.provenance().origin()).collect(Collectors.toSet());
+        Stream.concat(
+                editions.values().stream().map(Edition::id),
+                tables.rows().stream().map(row -> row.provenance().origin()))
+            .collect(Collectors.toSet());
     return loaded.revisions().stream()
         .filter(head -> head.edition().map(origins::contains).orElse(false))
         .collect(Collectors.toMap(TableRevision::file, TableRevision::revision));

@@ -7,10 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.ensemblerules.ruleset.HeldBy;
 import org.ensemblerules.ruleset.TableKind;
 import org.ensemblerules.ruleset.TableMap;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.EditionTables;
 import org.ensemblerules.tables.JsonFault;
@@ -25,9 +27,11 @@ final class TableCompiler {
   private final EditionFiles files;
   private final BasisReader bases;
   private final Faults faults;
+  private final Predicate<EditionId> wanted;
   private final Map<EditionId, TableMap> editions = new LinkedHashMap<>();
 
-  TableCompiler(EditionFiles files, BasisReader bases, Faults faults) {
+  TableCompiler(EditionFiles files, BasisReader bases, Faults faults, Predicate<EditionId> wanted) {
+    this.wanted = wanted;
     this.files = files;
     this.bases = bases;
     this.faults = faults;
@@ -43,7 +47,13 @@ final class TableCompiler {
   }
 
   private <R extends Row> void compile(TableType<R> type) {
-    compile(type, type.kind(), CarryOver.complete(files.tables(type, bases)));
+    boolean byEdition = type.kind().heldBy() == HeldBy.EDITIONS;
+    compile(
+        type,
+        type.kind(),
+        CarryOver.complete(files.tables(type, bases)).stream()
+            .filter(table -> !byEdition || wanted.test(table.own().edition()))
+            .toList());
   }
 
   private <R extends Row, T> void compile(
@@ -78,6 +88,7 @@ final class TableCompiler {
     if (ofTrade && !tables.isEmpty() && !files.has(base)) {
       faults.add(
           new JsonFault(
+              FaultCode.MISSING,
               TableSetReader.INDEX,
               "/folders",
               "no table " + base + " for the table " + type,
@@ -92,6 +103,7 @@ final class TableCompiler {
       } else if (!ofTrade && files.lack(base, edition)) {
         faults.add(
             new JsonFault(
+                FaultCode.MISSING,
                 table.own().firstFile(),
                 "/table",
                 type + " of " + edition + " without " + base,
