@@ -1,7 +1,6 @@
 package org.ensemblerules.audit;
 
-import com.google.common.collect.ImmutableSet;
-import com.google.common.collect.Sets;
+import com.google.common.collect.ImmutableList;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -9,17 +8,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import org.ensemblerules.care.CareRouteRow;
-import org.ensemblerules.defect.DefectRow;
-import org.ensemblerules.effect.CheckRow;
-import org.ensemblerules.effect.PermissionRow;
-import org.ensemblerules.gear.AnatomyRow;
-import org.ensemblerules.inspection.CriterionRow;
-import org.ensemblerules.inspection.IntervalRow;
-import org.ensemblerules.record.RecordItemRow;
-import org.ensemblerules.retirement.AgeLimitRow;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.schedule.TaskRow;
+import org.ensemblerules.ruleset.TableKind;
+import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.SourceId;
 
@@ -29,18 +20,18 @@ import org.ensemblerules.source.SourceId;
  */
 public final class Audit {
   // Without rows of these a verdict can only answer that no rule covers what it is asked.
-  private static final Set<Class<?>> NEEDED =
-      ImmutableSet.of(
-          AnatomyRow.class,
-          CheckRow.class,
-          PermissionRow.class,
-          DefectRow.class,
-          CriterionRow.class,
-          IntervalRow.class,
-          TaskRow.class,
-          AgeLimitRow.class,
-          CareRouteRow.class,
-          RecordItemRow.class);
+  private static final List<TableKind<?, ?>> NEEDED =
+      ImmutableList.of(
+          TableKinds.ANATOMY,
+          TableKinds.CHECKS,
+          TableKinds.PERMISSIONS,
+          TableKinds.DEFECTS,
+          TableKinds.CRITERIA,
+          TableKinds.INTERVALS,
+          TableKinds.TASKS,
+          TableKinds.AGE_LIMITS,
+          TableKinds.CARE_ROUTES,
+          TableKinds.RECORD_ITEMS);
 
   private Audit() {}
 
@@ -74,10 +65,13 @@ public final class Audit {
   private static AuditReport of(RuleSet rules, Optional<Set<SourceId>> sources, LocalDate asOf) {
     AuditedRows rows = new AuditedRows(rules);
     Flaws flaws = new Flaws();
-    for (Class<?> type : Sets.difference(NEEDED, rows.types())) {
+    for (TableKind<?, ?> kind : NEEDED) {
+      if (!rules.tables().rows(kind).isEmpty()) {
+        continue;
+      }
       flaws.add(
           FlawKind.GAP,
-          type.getSimpleName(),
+          kind.name(),
           "no row of this sort at all: whatever it would answer is answered by no rule",
           "a table with rows");
     }

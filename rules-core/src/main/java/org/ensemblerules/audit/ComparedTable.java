@@ -3,40 +3,13 @@ package org.ensemblerules.audit;
 import com.google.common.collect.ImmutableList;
 import java.util.ArrayList;
 import java.util.List;
-import org.ensemblerules.care.CareLimitRow;
-import org.ensemblerules.care.CareRouteRow;
-import org.ensemblerules.care.CleaningResultRow;
-import org.ensemblerules.care.ModelCareLimitRow;
-import org.ensemblerules.defect.DefectRow;
-import org.ensemblerules.effect.CheckRow;
-import org.ensemblerules.effect.ForbidRow;
-import org.ensemblerules.effect.PermissionRow;
-import org.ensemblerules.fieldcheck.CheckLimitRow;
-import org.ensemblerules.fieldcheck.ConditionRow;
-import org.ensemblerules.fieldcheck.StrongerRow;
-import org.ensemblerules.gear.AnatomyRow;
-import org.ensemblerules.inspection.CriterionRow;
-import org.ensemblerules.inspection.IntervalRow;
-import org.ensemblerules.record.PfasLawRow;
-import org.ensemblerules.record.RecordItemRow;
-import org.ensemblerules.record.RetentionRow;
-import org.ensemblerules.repair.RepairLimitRow;
-import org.ensemblerules.retirement.AgeLimitRow;
-import org.ensemblerules.retirement.CustodyStepRow;
-import org.ensemblerules.retirement.DisposalRouteRow;
-import org.ensemblerules.ruleset.AdoptionRow;
-import org.ensemblerules.ruleset.CautionRow;
-import org.ensemblerules.schedule.TaskRow;
+import java.util.stream.Stream;
+import org.ensemblerules.ruleset.TableKind;
+import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.Row;
-import org.ensemblerules.strength.DiscardRow;
-import org.ensemblerules.strength.HydrostaticRow;
-import org.ensemblerules.strength.MethodRow;
-import org.ensemblerules.strength.RequirementRow;
-import org.ensemblerules.strength.SmallSampleRow;
-import org.ensemblerules.strength.UsedGearRow;
 
 /**
  * A table whose rows are compared between two sets of rules. How rows compare, they say themselves.
@@ -48,38 +21,14 @@ import org.ensemblerules.strength.UsedGearRow;
 record ComparedTable<R extends ComparableRow<R>>(Class<R> type, String name) {
   /** All tables, in the order in which differences are told. */
   static final List<ComparedTable<?>> ALL =
-      ImmutableList.of(
-          new ComparedTable<>(Edition.class, "editions"),
-          new ComparedTable<>(AnatomyRow.class, "anatomy"),
-          new ComparedTable<>(PermissionRow.class, "permissions"),
-          new ComparedTable<>(CheckRow.class, "checks"),
-          new ComparedTable<>(DefectRow.class, "defects"),
-          new ComparedTable<>(CriterionRow.class, "criteria"),
-          new ComparedTable<>(IntervalRow.class, "intervals"),
-          new ComparedTable<>(AgeLimitRow.class, "age-limits"),
-          new ComparedTable<>(CautionRow.class, "cautions"),
-          new ComparedTable<>(ConditionRow.class, "check-conditions"),
-          new ComparedTable<>(StrongerRow.class, "stronger-checks"),
-          new ComparedTable<>(CheckLimitRow.class, "check-limits"),
-          new ComparedTable<>(RequirementRow.class, "strength-requirements"),
-          new ComparedTable<>(MethodRow.class, "strength-methods"),
-          new ComparedTable<>(DiscardRow.class, "strength-discards"),
-          new ComparedTable<>(SmallSampleRow.class, "small-sample-factors"),
-          new ComparedTable<>(HydrostaticRow.class, "hydrostatic"),
-          new ComparedTable<>(CareLimitRow.class, "care-limits"),
-          new ComparedTable<>(CleaningResultRow.class, "cleaning-results"),
-          new ComparedTable<>(CareRouteRow.class, "care-routes"),
-          new ComparedTable<>(RepairLimitRow.class, "repair-limits"),
-          new ComparedTable<>(TaskRow.class, "tasks"),
-          new ComparedTable<>(RecordItemRow.class, "record-items"),
-          new ComparedTable<>(DisposalRouteRow.class, "disposal-routes"),
-          new ComparedTable<>(CustodyStepRow.class, "custody-steps"),
-          new ComparedTable<>(PfasLawRow.class, "pfas-laws"),
-          new ComparedTable<>(ForbidRow.class, "forbidden"),
-          new ComparedTable<>(UsedGearRow.class, "used-gear"),
-          new ComparedTable<>(RetentionRow.class, "retention"),
-          new ComparedTable<>(ModelCareLimitRow.class, "model-care-limits"),
-          new ComparedTable<>(AdoptionRow.class, "adoptions"));
+      Stream.concat(
+              Stream.of(new ComparedTable<>(Edition.class, "editions")),
+              TableKinds.all().stream().map(ComparedTable::of))
+          .collect(ImmutableList.toImmutableList());
+
+  private static <R extends ComparableRow<R>> ComparedTable<R> of(TableKind<R, ?> kind) {
+    return new ComparedTable<>(kind.rowType(), kind.name());
+  }
 
   /** The table that has rows of the type of this one. */
   static ComparedTable<?> of(Row row) {

@@ -8,6 +8,8 @@ import org.ensemblerules.care.CareDemand;
 import org.ensemblerules.care.CareLimitRow;
 import org.ensemblerules.fieldcheck.CheckLimitRow;
 import org.ensemblerules.measure.Limit;
+import org.ensemblerules.ruleset.TableKind;
+import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Provenance;
 import org.ensemblerules.source.Row;
@@ -24,7 +26,7 @@ final class OriginAudit {
   static void run(AuditedRows rows, Optional<Set<SourceId>> sources, LocalDate asOf, Flaws flaws) {
     for (Row row : rows.all()) {
       Provenance provenance = row.provenance();
-      String table = row.getClass().getSimpleName();
+      String table = table(row);
       sources.ifPresent(known -> cited(row, known, flaws));
       if (provenance.isStale(asOf)) {
         flaws.add(
@@ -50,6 +52,10 @@ final class OriginAudit {
     }
   }
 
+  private static String table(Row row) {
+    return TableKinds.of(row).map(TableKind::name).orElse("editions");
+  }
+
   private static void cited(Row row, Set<SourceId> known, Flaws flaws) {
     row.provenance()
         .basis()
@@ -59,7 +65,7 @@ final class OriginAudit {
             source ->
                 flaws.add(
                     FlawKind.DANGLING_SOURCE,
-                    row.getClass().getSimpleName() + " of " + row.provenance().origin(),
+                    table(row) + " of " + row.provenance().origin(),
                     "cites " + source,
                     "a source that is listed",
                     row));
@@ -68,7 +74,7 @@ final class OriginAudit {
   private static void units(Row row, Limit limit, Flaws flaws) {
     flaws.add(
         FlawKind.UNITS_DISAGREE,
-        row.getClass().getSimpleName() + " of " + row.provenance().origin(),
+        table(row) + " of " + row.provenance().origin(),
         limit.toString(),
         "two numbers that can be roundings of one size; the one printed first counts",
         row);

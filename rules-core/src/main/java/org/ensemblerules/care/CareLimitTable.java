@@ -3,7 +3,6 @@ package org.ensemblerules.care;
 import com.google.common.collect.ImmutableList;
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -20,6 +19,7 @@ import org.ensemblerules.measure.Bound;
 import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
+import org.ensemblerules.source.Cells;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.TableResult;
 
@@ -30,7 +30,18 @@ public final class CareLimitTable {
       Use use,
       Optional<LayerKind> layer,
       String subject,
-      Optional<Bound> direction) {}
+      Optional<Bound> direction) {
+    static Cell of(CareLimitRow row) {
+      return new Cell(
+          row.element(),
+          row.use(),
+          row.layer(),
+          row.demand().subject(),
+          row.demand() instanceof CareDemand.Within within
+              ? Optional.of(within.limit().bound())
+              : Optional.empty());
+    }
+  }
 
   private final ImmutableList<CareLimitRow> own;
   private final ImmutableList<CareLimitRow> beside;
@@ -51,24 +62,15 @@ public final class CareLimitTable {
    */
   public static TableResult<CareLimitTable> of(List<CareLimitRow> rows) {
     List<TableFault> faults = new ArrayList<>();
-    Set<Cell> cells = new LinkedHashSet<>();
-    for (CareLimitRow row : rows) {
-      Optional<Bound> direction = Optional.empty();
-      if (row.demand() instanceof CareDemand.Within within) {
-        direction = Optional.of(within.limit().bound());
-      }
-      dimension(row, faults::add);
-      Cell cell =
-          new Cell(row.element(), row.use(), row.layer(), row.demand().subject(), direction);
-      if (!cells.add(cell)) {
-        faults.add(
-            new TableFault(
-                row.key(),
+    rows.forEach(row -> dimension(row, faults::add));
+    faults.addAll(
+        Cells.of(
+                rows,
+                Cell::of,
                 "demand",
-                row.demand().subject(),
-                "each subject once in each direction per element, use and layer"));
-      }
-    }
+                row -> row.demand().subject(),
+                "each subject once in each direction per element, use and layer")
+            .faults());
     return TableResult.of(faults, () -> new CareLimitTable(rows, List.of(), ModelLimits.none()));
   }
 

@@ -13,6 +13,7 @@ import org.ensemblerules.effect.HandlingDuty;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.TableResult;
 
@@ -58,6 +59,7 @@ public final class CareRouteTable {
       if (other != null) {
         fault(
             faults,
+            FaultCode.DUPLICATE,
             row,
             "exposure",
             row.exposure() + " on " + place,
@@ -72,6 +74,7 @@ public final class CareRouteTable {
               && places.containsKey(new Place(place.element(), place.use(), Optional.empty()))) {
             fault(
                 faults,
+                FaultCode.NOT_ALLOWED,
                 each.values().iterator().next(),
                 "layers",
                 place.toString(),
@@ -85,11 +88,22 @@ public final class CareRouteTable {
   private static void agentsEnd(CareRouteRow row, List<TableFault> faults) {
     boolean ends = row.asks(CareAction.NO_RETURN);
     if (row.exposure() == Exposure.CBRN_AGENT && !ends) {
-      fault(faults, row, "steps", "no NO_RETURN", "NO_RETURN after CBRN_AGENT");
+      fault(
+          faults,
+          FaultCode.NOT_ALLOWED,
+          row,
+          "steps",
+          "no NO_RETURN",
+          "NO_RETURN after CBRN_AGENT");
     }
     if (ends && row.steps().stream().anyMatch(step -> step.action().leadsBack())) {
       fault(
-          faults, row, "steps", actions(row).toString(), "nothing that leads back where NO_RETURN");
+          faults,
+          FaultCode.NOT_ALLOWED,
+          row,
+          "steps",
+          actions(row).toString(),
+          "nothing that leads back where NO_RETURN");
     }
   }
 
@@ -98,7 +112,12 @@ public final class CareRouteTable {
         && row.steps().stream().anyMatch(step -> step.action().leadsBack())
         && !row.asks(CareAction.FIND_OUT)) {
       fault(
-          faults, row, "steps", actions(row).toString(), "FIND_OUT where handling is DO_NOT_WASH");
+          faults,
+          FaultCode.NOT_ALLOWED,
+          row,
+          "steps",
+          actions(row).toString(),
+          "FIND_OUT where handling is DO_NOT_WASH");
     }
   }
 
@@ -108,14 +127,26 @@ public final class CareRouteTable {
     missing.removeAll(rows.keySet());
     CareRouteRow any = rows.values().iterator().next();
     if (!missing.isEmpty()) {
-      fault(faults, any, "exposure", "no row for " + missing + " on " + place, "a row for each");
+      fault(
+          faults,
+          FaultCode.GAP,
+          any,
+          "exposure",
+          "no row for " + missing + " on " + place,
+          "a row for each");
     }
     CareRouteRow unknown = rows.get(Exposure.UNKNOWN);
     if (unknown == null) {
       return;
     }
     if (!unknown.asks(CareAction.ISOLATE) || !unknown.asks(CareAction.FIND_OUT)) {
-      fault(faults, unknown, "steps", actions(unknown).toString(), "ISOLATE and FIND_OUT");
+      fault(
+          faults,
+          FaultCode.NOT_ALLOWED,
+          unknown,
+          "steps",
+          actions(unknown).toString(),
+          "ISOLATE and FIND_OUT");
     }
     for (CareRouteRow known : rows.values()) {
       List<RouteStep> lacking =
@@ -126,6 +157,7 @@ public final class CareRouteTable {
       if (!lacking.isEmpty() || !unknown.handling().containsAll(known.handling())) {
         fault(
             faults,
+            FaultCode.LOOSER,
             unknown,
             "steps",
             "milder than " + known.key() + ", which asks for " + lacking + " " + known.handling(),
@@ -139,8 +171,13 @@ public final class CareRouteTable {
   }
 
   private static void fault(
-      List<TableFault> faults, CareRouteRow row, String field, String found, String allowed) {
-    faults.add(new TableFault(row.key(), field, found, allowed));
+      List<TableFault> faults,
+      FaultCode code,
+      CareRouteRow row,
+      String field,
+      String found,
+      String allowed) {
+    faults.add(new TableFault(code, row.key(), field, found, allowed));
   }
 
   /**

@@ -2,13 +2,13 @@ package org.ensemblerules.care;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.Maps;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.Dimension;
+import org.ensemblerules.source.Cells;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.TableResult;
 
@@ -31,21 +31,22 @@ public final class CleaningResultTable {
    *     ratio
    */
   public static TableResult<CleaningResultTable> of(List<CleaningResultRow> rows) {
-    List<TableFault> faults = new ArrayList<>();
-    Map<Contaminant, CleaningResultRow> byContaminant = new EnumMap<>(Contaminant.class);
+    Cells<Contaminant, CleaningResultRow> byContaminant =
+        Cells.of(
+            rows,
+            CleaningResultRow::contaminant,
+            "contaminant",
+            row -> row.contaminant().name(),
+            "each contaminant once");
+    List<TableFault> faults = byContaminant.faults();
     for (CleaningResultRow row : rows) {
-      if (byContaminant.putIfAbsent(row.contaminant(), row) != null) {
-        faults.add(
-            new TableFault(
-                row.key(), "contaminant", row.contaminant().name(), "each contaminant once"));
-      }
       if (row.demand() instanceof CleaningDemand.Removal removal
           && removal.limit().value().unit().dimension() != Dimension.RATIO) {
         faults.add(
             new TableFault(row.key(), "demand", removal.toString(), "a limit of dimension RATIO"));
       }
     }
-    return TableResult.of(faults, () -> new CleaningResultTable(rows, byContaminant));
+    return TableResult.of(faults, () -> new CleaningResultTable(rows, byContaminant.rows()));
   }
 
   /**

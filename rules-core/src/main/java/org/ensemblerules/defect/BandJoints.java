@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.measure.Quantity;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.TableFault;
 
 /** Whether the bands of one cell join: no gap, no overlap, from nothing to without end. */
@@ -43,7 +44,11 @@ final class BandJoints {
     for (DefectRow row : cell) {
       if (row.band().kind() != first.band().kind()) {
         return List.of(
-            fault(row, "extent told by " + row.band().kind(), first.band().kind().name()));
+            fault(
+                FaultCode.BANDS_DO_NOT_JOIN,
+                row,
+                "extent told by " + row.band().kind(),
+                first.band().kind().name()));
       }
     }
     List<DefectRow> sorted = inOrder(cell);
@@ -51,7 +56,12 @@ final class BandJoints {
       case PRESENCE ->
           cell.size() == 1
               ? List.of()
-              : List.of(fault(cell.get(1), "a second row for the same cell", "one row"));
+              : List.of(
+                  fault(
+                      FaultCode.DUPLICATE,
+                      cell.get(1),
+                      "a second row for the same cell",
+                      "one row"));
       case LENGTH, AREA -> ranges(sorted);
       case COUNT -> counts(sorted);
       case GRADE -> grades(sorted);
@@ -71,12 +81,21 @@ final class BandJoints {
                   && range.over().get().compareSize(reached.get()) == 0;
       if (!joins) {
         faults.add(
-            fault(sorted.get(i), range.toString(), i == 0 ? "a band from zero" : joint(reached)));
+            fault(
+                FaultCode.BANDS_DO_NOT_JOIN,
+                sorted.get(i),
+                range.toString(),
+                i == 0 ? "a band from zero" : joint(reached)));
       }
       reached = range.upTo();
     }
     if (reached.isPresent()) {
-      faults.add(fault(sorted.get(sorted.size() - 1), "a last band with an end", "no upTo"));
+      faults.add(
+          fault(
+              FaultCode.BANDS_DO_NOT_JOIN,
+              sorted.get(sorted.size() - 1),
+              "a last band with an end",
+              "no upTo"));
     }
     return faults;
   }
@@ -93,12 +112,18 @@ final class BandJoints {
     for (DefectRow row : sorted) {
       Band.Counts counts = (Band.Counts) row.band();
       if (counts.over() != reached) {
-        faults.add(fault(row, counts.toString(), "a band over " + reached));
+        faults.add(
+            fault(FaultCode.BANDS_DO_NOT_JOIN, row, counts.toString(), "a band over " + reached));
       }
       reached = counts.upTo();
     }
     if (reached != Integer.MAX_VALUE) {
-      faults.add(fault(sorted.get(sorted.size() - 1), "a last band with an end", "no upTo"));
+      faults.add(
+          fault(
+              FaultCode.BANDS_DO_NOT_JOIN,
+              sorted.get(sorted.size() - 1),
+              "a last band with an end",
+              "no upTo"));
     }
     return faults;
   }
@@ -110,17 +135,23 @@ final class BandJoints {
     for (DefectRow row : sorted) {
       for (Grade grade : ((Band.Grades) row.band()).grades()) {
         if (!left.remove(grade)) {
-          faults.add(fault(row, grade.name(), "each grade of " + scale + " once"));
+          faults.add(
+              fault(FaultCode.OVERLAP, row, grade.name(), "each grade of " + scale + " once"));
         }
       }
     }
     if (!left.isEmpty()) {
-      faults.add(fault(sorted.get(0), "no band for " + left, "every grade of " + scale));
+      faults.add(
+          fault(
+              FaultCode.BANDS_DO_NOT_JOIN,
+              sorted.get(0),
+              "no band for " + left,
+              "every grade of " + scale));
     }
     return faults;
   }
 
-  private static TableFault fault(DefectRow row, String found, String allowed) {
-    return new TableFault(row.key(), "extent", found, allowed);
+  private static TableFault fault(FaultCode code, DefectRow row, String found, String allowed) {
+    return new TableFault(code, row.key(), "extent", found, allowed);
   }
 }

@@ -12,6 +12,7 @@ import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.TableResult;
 import org.jspecify.annotations.Nullable;
@@ -104,6 +105,7 @@ public final class DefectTable {
         ? Optional.empty()
         : Optional.of(
             new TableFault(
+                FaultCode.NO_SUCH_PLACE,
                 row.key(),
                 "sites",
                 row.site() + " on " + row.element() + " " + row.use(),

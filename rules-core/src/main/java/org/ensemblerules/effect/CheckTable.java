@@ -1,13 +1,14 @@
 package org.ensemblerules.effect;
 
 import com.google.common.collect.ImmutableList;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import org.ensemblerules.source.Cells;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.TableResult;
@@ -30,16 +31,19 @@ public final class CheckTable {
    * @return the table, or a fault for each check that has no row or more than one
    */
   public static TableResult<CheckTable> of(List<CheckRow> rows) {
-    List<TableFault> faults = new ArrayList<>();
+    Cells<Check, CheckRow> byCheck =
+        Cells.of(rows, CheckRow::check, "check", row -> row.check().name(), "each check once");
+    List<TableFault> faults = byCheck.faults();
     Set<Check> missing = EnumSet.allOf(Check.class);
-    for (CheckRow row : rows) {
-      if (!missing.remove(row.check())) {
-        faults.add(new TableFault(row.key(), "check", row.check().name(), "each check once"));
-      }
-    }
+    missing.removeAll(byCheck.rows().keySet());
     if (!missing.isEmpty()) {
       faults.add(
-          new TableFault(new RowKey("checks"), "check", "no row for " + missing, "a row for each"));
+          new TableFault(
+              FaultCode.GAP,
+              new RowKey("checks"),
+              "check",
+              "no row for " + missing,
+              "a row for each"));
     }
     return TableResult.of(faults, () -> new CheckTable(rows));
   }

@@ -13,6 +13,8 @@ import java.util.stream.Stream;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.source.Cells;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.TableResult;
 import org.jspecify.annotations.Nullable;
@@ -50,25 +52,24 @@ public final class PermissionTable {
    * @return the table, or a fault for each task and entity named twice and each task nobody may do
    */
   public static TableResult<PermissionTable> of(List<PermissionRow> rows) {
-    List<TableFault> faults = new ArrayList<>();
-    boolean[][] taken = new boolean[Task.values().length][EntityKind.values().length];
-    Set<Task> missing = EnumSet.allOf(Task.class);
-    for (PermissionRow row : rows) {
-      missing.remove(row.task());
-      if (taken[row.task().ordinal()][row.entity().ordinal()]) {
-        faults.add(
-            new TableFault(
-                row.key(),
+    List<TableFault> faults =
+        Cells.of(
+                rows,
+                row -> List.of(row.task(), row.entity()),
                 "entity",
-                row.task() + " by " + row.entity(),
-                "each entity once per task"));
-      }
-      taken[row.task().ordinal()][row.entity().ordinal()] = true;
-    }
+                row -> row.task() + " by " + row.entity(),
+                "each entity once per task")
+            .faults();
+    Set<Task> missing = EnumSet.allOf(Task.class);
+    rows.forEach(row -> missing.remove(row.task()));
     if (!rows.isEmpty() && !missing.isEmpty()) {
       faults.add(
           new TableFault(
-              rows.get(0).key(), "task", "nobody may do " + missing, "a doer for every task"));
+              FaultCode.GAP,
+              rows.get(0).key(),
+              "task",
+              "nobody may do " + missing,
+              "a doer for every task"));
     }
     return TableResult.of(faults, () -> new PermissionTable(rows, List.of()));
   }
@@ -87,6 +88,7 @@ public final class PermissionTable {
       if (table.permitted(row.task()).isEmpty() && !permitted(row.task()).isEmpty()) {
         faults.add(
             new TableFault(
+                FaultCode.GAP,
                 row.key(),
                 "entities",
                 row.entity() + " forbidden to do " + row.task() + ", which then nobody may do",

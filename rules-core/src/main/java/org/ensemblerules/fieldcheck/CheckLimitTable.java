@@ -1,8 +1,6 @@
 package org.ensemblerules.fieldcheck;
 
 import com.google.common.collect.ImmutableList;
-import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,8 +8,8 @@ import org.ensemblerules.effect.Check;
 import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
+import org.ensemblerules.source.Cells;
 import org.ensemblerules.source.InvalidValueException;
-import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.TableResult;
 
 /** What values measured in hand checks must be. */
@@ -31,15 +29,14 @@ public final class CheckLimitTable {
    * @return the table, or a fault for each check named twice
    */
   public static TableResult<CheckLimitTable> of(List<CheckLimitRow> rows) {
-    List<TableFault> faults = new ArrayList<>();
-    Map<Check, CheckLimitRow> byCheck = new EnumMap<>(Check.class);
-    for (CheckLimitRow row : rows) {
-      if (byCheck.putIfAbsent(row.check(), row) != null) {
-        faults.add(
-            new TableFault(row.key(), "check", row.check().name(), "each check at most once"));
-      }
-    }
-    return TableResult.of(faults, () -> new CheckLimitTable(rows, byCheck));
+    Cells<Check, CheckLimitRow> byCheck =
+        Cells.of(
+            rows,
+            CheckLimitRow::check,
+            "check",
+            row -> row.check().name(),
+            "each check at most once");
+    return TableResult.of(byCheck.faults(), () -> new CheckLimitTable(rows, byCheck.rows()));
   }
 
   /**

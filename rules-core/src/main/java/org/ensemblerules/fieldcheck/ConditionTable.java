@@ -14,6 +14,7 @@ import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.ExactQuantity;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.TableResult;
 
@@ -78,6 +79,7 @@ public final class ConditionTable {
         || one.limit().bound() == two.limit().bound()) {
       return List.of(
           new TableFault(
+              FaultCode.DUPLICATE,
               row.key(),
               "condition",
               row.condition() + " of " + row.check(),

@@ -1,7 +1,6 @@
 package org.ensemblerules.fieldcheck;
 
 import com.google.common.collect.ImmutableList;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -9,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.effect.Check;
+import org.ensemblerules.source.Cells;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.TableResult;
 
@@ -37,14 +37,16 @@ public final class StrongerTable {
    *     each way from the leak check to the barrier under pressure or back
    */
   public static TableResult<StrongerTable> of(List<StrongerRow> rows) {
-    List<TableFault> faults = new ArrayList<>();
+    Cells<Check, StrongerRow> cells =
+        Cells.of(
+            rows,
+            StrongerRow::check,
+            "check",
+            row -> row.check().name(),
+            "each check at most once");
+    List<TableFault> faults = cells.faults();
     Map<Check, StrongerRow> byCheck = new EnumMap<>(Check.class);
-    for (StrongerRow row : rows) {
-      if (byCheck.putIfAbsent(row.check(), row) != null) {
-        faults.add(
-            new TableFault(row.key(), "check", row.check().name(), "each check at most once"));
-      }
-    }
+    byCheck.putAll(cells.rows());
     for (StrongerRow row : byCheck.values()) {
       Set<Check> above = above(row.check(), byCheck);
       if (above.contains(row.check())) {

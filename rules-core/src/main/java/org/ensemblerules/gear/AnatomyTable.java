@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.ensemblerules.source.TableFault;
+import org.ensemblerules.source.Cells;
 import org.ensemblerules.source.TableResult;
 import org.jspecify.annotations.Nullable;
 
@@ -43,18 +43,14 @@ public final class AnatomyTable {
    * @return the table, or a fault for each row that says again what another says
    */
   public static TableResult<AnatomyTable> of(List<AnatomyRow> rows) {
-    List<TableFault> faults = new ArrayList<>();
-    boolean[] taken = new boolean[ElementKind.values().length * Use.values().length * Site.count()];
-    for (AnatomyRow row : rows) {
-      int at = index(row.element(), row.use()) * Site.count() + row.site().index();
-      if (taken[at]) {
-        faults.add(
-            new TableFault(
-                row.key(), "sites", row.site().toString(), "each site once per element and use"));
-      }
-      taken[at] = true;
-    }
-    return TableResult.of(faults, () -> new AnatomyTable(rows));
+    Cells<List<Object>, AnatomyRow> cells =
+        Cells.of(
+            rows,
+            row -> List.of(row.element(), row.use(), row.site()),
+            "sites",
+            row -> row.site().toString(),
+            "each site once per element and use");
+    return TableResult.of(cells.faults(), () -> new AnatomyTable(rows));
   }
 
   private static int index(ElementKind element, Use use) {

@@ -4,17 +4,17 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Presence;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.Cells;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.TableResult;
@@ -63,31 +63,33 @@ public final class CriteriaTable {
    * @return the table, or every fault: a part that does not exist, a key or an order used twice
    */
   public static TableResult<CriteriaTable> of(List<CriterionRow> rows, AnatomyTable anatomy) {
-    List<TableFault> faults = new ArrayList<>();
-    Set<RowKey> keys = new HashSet<>();
-    Set<String> orders = new HashSet<>();
+    List<TableFault> faults = Cells.byKey(rows).faults();
+    faults.addAll(
+        Cells.of(
+                rows,
+                row -> gear(row) + " " + row.order(),
+                "order",
+                row -> row.order() + " on " + gear(row),
+                "each order once per element")
+            .faults());
     for (CriterionRow row : rows) {
-      if (!keys.add(row.key())) {
-        faults.add(new TableFault(row.key(), "key", row.key().value(), "each key once"));
-      }
-      String element = row.element() + " " + row.use();
-      if (!orders.add(element + " " + row.order())) {
-        faults.add(
-            new TableFault(
-                row.key(), "order", row.order() + " on " + element, "each order once per element"));
-      }
       for (Site site : row.sites()) {
         if (anatomy.at(row.element(), row.use(), site).isEmpty()) {
           faults.add(
               new TableFault(
+                  FaultCode.NO_SUCH_PLACE,
                   row.key(),
                   "sites",
-                  site + " on " + element,
+                  site + " on " + gear(row),
                   "a site that the anatomy table has"));
         }
       }
     }
     return TableResult.of(faults, () -> new CriteriaTable(rows, anatomy));
+  }
+
+  private static String gear(CriterionRow row) {
+    return row.element() + " " + row.use();
   }
 
   private static int index(InspectionKind kind, ElementKind element, Use use) {

@@ -4,9 +4,7 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
 import com.google.common.collect.ImmutableMap;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -15,7 +13,7 @@ import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Use;
-import org.ensemblerules.source.TableFault;
+import org.ensemblerules.source.Cells;
 import org.ensemblerules.source.TableResult;
 
 /** How long elements may stay in service without an inspection of each kind. */
@@ -46,20 +44,14 @@ public final class IntervalTable {
    * @return the table, or a fault for each inspection and element named twice
    */
   public static TableResult<IntervalTable> of(List<IntervalRow> rows) {
-    List<TableFault> faults = new ArrayList<>();
-    Map<Cell, IntervalRow> cells = new LinkedHashMap<>();
-    for (IntervalRow row : rows) {
-      Cell cell = Cell.of(row);
-      if (cells.putIfAbsent(cell, row) != null) {
-        faults.add(
-            new TableFault(
-                row.key(),
-                "elements",
-                cell.toString(),
-                "each inspection once per element and use"));
-      }
-    }
-    return TableResult.of(faults, () -> new IntervalTable(rows, cells, List.of()));
+    Cells<Cell, IntervalRow> cells =
+        Cells.of(
+            rows,
+            Cell::of,
+            "elements",
+            row -> Cell.of(row).toString(),
+            "each inspection once per element and use");
+    return TableResult.of(cells.faults(), () -> new IntervalTable(rows, cells.rows(), List.of()));
   }
 
   /**

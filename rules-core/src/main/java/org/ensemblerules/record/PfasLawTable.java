@@ -3,13 +3,10 @@ package org.ensemblerules.record;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
-import org.ensemblerules.source.TableFault;
+import org.ensemblerules.source.Cells;
 import org.ensemblerules.source.TableResult;
 
 /**
@@ -36,19 +33,14 @@ public final class PfasLawTable {
    * @return the table, or a fault for each demand that a place makes twice from the same day
    */
   public static TableResult<PfasLawTable> of(List<PfasLawRow> rows) {
-    List<TableFault> faults = new ArrayList<>();
-    Set<Said> said = new HashSet<>();
-    for (PfasLawRow row : rows) {
-      if (!said.add(new Said(row.place(), row.demand().getClass(), row.from()))) {
-        faults.add(
-            new TableFault(
-                row.key(),
-                "demand",
-                row.demand() + " of " + row.place(),
-                "each demand of a place once from a day"));
-      }
-    }
-    return TableResult.of(faults, () -> new PfasLawTable(rows));
+    Cells<Said, PfasLawRow> said =
+        Cells.of(
+            rows,
+            row -> new Said(row.place(), row.demand().getClass(), row.from()),
+            "demand",
+            row -> row.demand() + " of " + row.place(),
+            "each demand of a place once from a day");
+    return TableResult.of(said.faults(), () -> new PfasLawTable(rows));
   }
 
   /**

@@ -2,13 +2,12 @@ package org.ensemblerules.record;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.Cells;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.TableResult;
 
@@ -32,14 +31,15 @@ public final class RecordItemTable {
    *     item does not have
    */
   public static TableResult<RecordItemTable> of(List<RecordItemRow> rows) {
-    List<TableFault> faults = new ArrayList<>();
-    Map<Cell, RecordItemRow> cells = new LinkedHashMap<>();
+    Cells<Cell, RecordItemRow> cells =
+        Cells.of(
+            rows,
+            row -> new Cell(row.element(), row.use(), row.item()),
+            "item",
+            row -> row.item().name(),
+            "each item once per element and use");
+    List<TableFault> faults = cells.faults();
     for (RecordItemRow row : rows) {
-      if (cells.putIfAbsent(new Cell(row.element(), row.use(), row.item()), row) != null) {
-        faults.add(
-            new TableFault(
-                row.key(), "item", row.item().name(), "each item once per element and use"));
-      }
       if (!row.item().details().containsAll(row.details())) {
         faults.add(
             new TableFault(
@@ -49,7 +49,7 @@ public final class RecordItemTable {
                 "details of " + row.item() + ": " + row.item().details()));
       }
     }
-    return TableResult.of(faults, () -> new RecordItemTable(rows, cells));
+    return TableResult.of(faults, () -> new RecordItemTable(rows, cells.rows()));
   }
 
   /**

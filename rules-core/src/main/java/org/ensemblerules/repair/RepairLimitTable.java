@@ -3,7 +3,6 @@ package org.ensemblerules.repair;
 import com.google.common.collect.ImmutableList;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -12,6 +11,8 @@ import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.Cells;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.TableResult;
 
@@ -45,21 +46,23 @@ public final class RepairLimitTable {
    *     subject and checks said twice
    */
   public static TableResult<RepairLimitTable> of(List<RepairLimitRow> rows, AnatomyTable anatomy) {
-    List<TableFault> faults = new ArrayList<>();
-    Set<Cell> cells = new HashSet<>();
+    List<TableFault> faults =
+        Cells.of(
+                rows,
+                row -> new Cell(place(row), row.subject(), row.before(), row.afterwards()),
+                "subject",
+                row -> row.subject().text() + " at " + place(row),
+                "each subject once per element, use, site and checks")
+            .faults();
     for (RepairLimitRow row : rows) {
       if (anatomy.at(row.element(), row.use(), row.site()).isEmpty()) {
         faults.add(
             new TableFault(
-                row.key(), "sites", place(row).toString(), "a site that the anatomy table has"));
-      }
-      if (!cells.add(new Cell(place(row), row.subject(), row.before(), row.afterwards()))) {
-        faults.add(
-            new TableFault(
+                FaultCode.NO_SUCH_PLACE,
                 row.key(),
-                "subject",
-                row.subject().text() + " at " + place(row),
-                "each subject once per element, use, site and checks"));
+                "sites",
+                place(row).toString(),
+                "a site that the anatomy table has"));
       }
     }
     return TableResult.of(faults, () -> new RepairLimitTable(rows));

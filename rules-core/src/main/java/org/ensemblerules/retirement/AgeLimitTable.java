@@ -3,8 +3,6 @@ package org.ensemblerules.retirement;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
 import com.google.common.collect.ImmutableMap;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,7 +11,7 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
-import org.ensemblerules.source.TableFault;
+import org.ensemblerules.source.Cells;
 import org.ensemblerules.source.TableResult;
 
 /** How old elements and their layers may become. */
@@ -43,16 +41,14 @@ public final class AgeLimitTable {
    * @return the table, or a fault for each element and layer named twice
    */
   public static TableResult<AgeLimitTable> of(List<AgeLimitRow> rows) {
-    List<TableFault> faults = new ArrayList<>();
-    Map<Cell, AgeLimitRow> cells = new LinkedHashMap<>();
-    for (AgeLimitRow row : rows) {
-      Cell cell = Cell.of(row);
-      if (cells.putIfAbsent(cell, row) != null) {
-        faults.add(
-            new TableFault(row.key(), "layers", cell.toString(), "each element and layer once"));
-      }
-    }
-    return TableResult.of(faults, () -> new AgeLimitTable(cells, List.of()));
+    Cells<Cell, AgeLimitRow> cells =
+        Cells.of(
+            rows,
+            Cell::of,
+            "layers",
+            row -> Cell.of(row).toString(),
+            "each element and layer once");
+    return TableResult.of(cells.faults(), () -> new AgeLimitTable(cells.rows(), List.of()));
   }
 
   /**

@@ -3,13 +3,12 @@ package org.ensemblerules.retirement;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.Maps;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ensemblerules.gear.Known;
-import org.ensemblerules.source.TableFault;
+import org.ensemblerules.source.Cells;
 import org.ensemblerules.source.TableResult;
 
 /** The steps of custody after a special incident. */
@@ -29,14 +28,9 @@ public final class CustodyTable {
    * @return the table, or a fault for each step named twice
    */
   public static TableResult<CustodyTable> of(List<CustodyStepRow> rows) {
-    List<TableFault> faults = new ArrayList<>();
-    Map<CustodyStep, CustodyStepRow> bySteps = new EnumMap<>(CustodyStep.class);
-    for (CustodyStepRow row : rows) {
-      if (bySteps.putIfAbsent(row.step(), row) != null) {
-        faults.add(new TableFault(row.key(), "step", row.step().name(), "each step once"));
-      }
-    }
-    return TableResult.of(faults, () -> new CustodyTable(rows, bySteps));
+    Cells<CustodyStep, CustodyStepRow> bySteps =
+        Cells.of(rows, CustodyStepRow::step, "step", row -> row.step().name(), "each step once");
+    return TableResult.of(bySteps.faults(), () -> new CustodyTable(rows, bySteps.rows()));
   }
 
   /**

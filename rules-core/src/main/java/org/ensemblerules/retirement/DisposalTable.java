@@ -4,7 +4,6 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.ImmutableSet;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -12,6 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.Cells;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.TableResult;
 
@@ -40,15 +40,15 @@ public final class DisposalTable {
    *     does not say whether it is for what is under custody, which only custody is
    */
   public static TableResult<DisposalTable> of(List<DisposalRouteRow> rows) {
-    List<TableFault> faults = new ArrayList<>();
-    Map<Cell, DisposalRouteRow> cells = new LinkedHashMap<>();
+    Cells<Cell, DisposalRouteRow> cells =
+        Cells.of(
+            rows,
+            row -> new Cell(new Covered(row.element(), row.use(), row.reason()), row.route()),
+            "route",
+            row -> row.route().name(),
+            "each route once per element and reason");
+    List<TableFault> faults = cells.faults();
     for (DisposalRouteRow row : rows) {
-      Cell cell = new Cell(new Covered(row.element(), row.use(), row.reason()), row.route());
-      if (cells.putIfAbsent(cell, row) != null) {
-        faults.add(
-            new TableFault(
-                row.key(), "route", row.route().name(), "each route once per element and reason"));
-      }
       RouteCondition custody =
           row.route() == DisposalRoute.CUSTODY
               ? RouteCondition.UNDER_CUSTODY
@@ -59,7 +59,7 @@ public final class DisposalTable {
         faults.add(new TableFault(row.key(), "conditions", given.toString(), "[" + custody + "]"));
       }
     }
-    return TableResult.of(faults, () -> new DisposalTable(rows, cells));
+    return TableResult.of(faults, () -> new DisposalTable(rows, cells.rows()));
   }
 
   /**

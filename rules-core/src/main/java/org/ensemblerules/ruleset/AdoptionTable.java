@@ -13,6 +13,7 @@ import java.util.stream.Stream;
 import org.ensemblerules.record.PlaceCode;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.TableResult;
@@ -38,10 +39,17 @@ public final class AdoptionTable {
     Set<List<String>> said = new HashSet<>();
     for (AdoptionRow row : rows) {
       if (!keys.add(row.key())) {
-        faults.add(new TableFault(row.key(), "key", row.key().value(), "each key once"));
+        faults.add(
+            new TableFault(
+                FaultCode.DUPLICATE, row.key(), "key", row.key().value(), "each key once"));
       } else if (!said.add(row.canonical())) {
         faults.add(
-            new TableFault(row.key(), "rule", row.kind().name(), "each rule of a place once"));
+            new TableFault(
+                FaultCode.DUPLICATE,
+                row.key(),
+                "rule",
+                row.kind().name(),
+                "each rule of a place once"));
       }
     }
     return TableResult.of(faults, () -> new AdoptionTable(rows));

@@ -8,15 +8,17 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ensemblerules.source.Edition;
+import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Provenance;
 import org.ensemblerules.source.Row;
 
 /**
- * A set of rules as text that is the same on every machine: each row, and the edition chosen for
- * each subject, on a line of its own. The lines are sorted by their characters. On a line the
- * values stand in a fixed order with a tab between them; a tab, a line feed, a carriage return or a
- * backslash inside a value is written {@code \t}, {@code \n}, {@code \r} or {@code \\}, so that no
- * two rows run together alike.
+ * A set of rules as text that is the same on every machine: each row, with the name of its table,
+ * and the edition chosen for each subject, on a line of its own, and one line that names the form
+ * of the text. The lines are sorted by their characters. On a line the values stand in a fixed
+ * order with a tab between them; a tab, a line feed, a carriage return or a backslash inside a
+ * value is written {@code \t}, {@code \n}, {@code \r} or {@code \\}, so that no two rows run
+ * together alike.
  *
  * <p>The fingerprint of the rules is the SHA-256 of these lines in UTF-8, each ended by a line
  * feed: anyone can compute it from the text with any tool that knows SHA-256.
@@ -28,18 +30,22 @@ public final class CanonicalRules {
    */
   public static final int FORM = 2;
 
+  private static final String EDITIONS = "editions";
+
   private final List<String> lines;
 
   private CanonicalRules(Map<Subject, Edition> editions, List<Row> rows) {
     this.lines =
-        Stream.concat(
+        Stream.of(
+                Stream.of(line(Stream.of("form", Integer.toString(FORM)), Stream.of())),
                 editions.entrySet().stream()
                     .map(
                         chosen ->
                             line(
-                                Stream.of("Subject", chosen.getKey().name()),
+                                Stream.of("subject", chosen.getKey().name(), EDITIONS),
                                 values(chosen.getValue()))),
-                rows.stream().map(row -> line(Stream.of(), values(row))))
+                rows.stream().map(row -> line(Stream.of(table(row)), values(row))))
+            .flatMap(lines -> lines)
             .sorted()
             .collect(ImmutableList.toImmutableList());
   }
@@ -87,11 +93,19 @@ public final class CanonicalRules {
     return Hashing.sha256().hashString(text(), StandardCharsets.UTF_8).toString();
   }
 
+  private static String table(Row row) {
+    return TableKinds.of(row)
+        .map(TableKind::name)
+        .orElseThrow(
+            () ->
+                new InvalidValueException(
+                    "CanonicalRules.rows", row, "rows of tables that are declared"));
+  }
+
   private static Stream<String> values(Row row) {
     Provenance provenance = row.provenance();
     return Stream.concat(
         Stream.of(
-            row.getClass().getSimpleName(),
             provenance.key().value(),
             provenance.origin().value(),
             provenance.basis().text(),

@@ -1,15 +1,12 @@
 package org.ensemblerules.ruleset;
 
-import com.google.common.collect.ImmutableList;
 import java.util.List;
 import java.util.Objects;
-import java.util.stream.Stream;
 import org.ensemblerules.care.CareLimitTable;
 import org.ensemblerules.care.CareRouteTable;
 import org.ensemblerules.care.CleaningResultTable;
 import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.repair.RepairLimitTable;
-import org.ensemblerules.source.Row;
 
 /**
  * How gear is cleaned and repaired.
@@ -84,17 +81,5 @@ public record CareTables(
    */
   public CareTables with(RepairLimitTable other) {
     return new CareTables(limits, results, routes, other);
-  }
-
-  /**
-   * Returns the rows of all tables.
-   *
-   * @return the rows, table by table; never null
-   */
-  public List<Row> rows() {
-    return Stream.<List<? extends Row>>of(
-            limits.rows(), limits.modelRows(), results.rows(), routes.rows(), repairLimits.rows())
-        .flatMap(List::stream)
-        .collect(ImmutableList.toImmutableList());
   }
 }

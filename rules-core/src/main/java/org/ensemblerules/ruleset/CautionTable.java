@@ -1,14 +1,11 @@
 package org.ensemblerules.ruleset;
 
 import com.google.common.collect.ImmutableList;
-import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.gear.Element;
-import org.ensemblerules.source.RowKey;
-import org.ensemblerules.source.TableFault;
+import org.ensemblerules.source.Cells;
 import org.ensemblerules.source.TableResult;
 
 /** The cautions that verdicts carry. */
@@ -26,14 +23,7 @@ public final class CautionTable {
    * @return the table, or a fault for each key used twice
    */
   public static TableResult<CautionTable> of(List<CautionRow> rows) {
-    List<TableFault> faults = new ArrayList<>();
-    Set<RowKey> keys = new HashSet<>();
-    for (CautionRow row : rows) {
-      if (!keys.add(row.key())) {
-        faults.add(new TableFault(row.key(), "key", row.key().value(), "each key once"));
-      }
-    }
-    return TableResult.of(faults, () -> new CautionTable(rows));
+    return TableResult.of(Cells.byKey(rows).faults(), () -> new CautionTable(rows));
   }
 
   /**

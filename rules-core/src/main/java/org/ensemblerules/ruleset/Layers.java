@@ -15,6 +15,7 @@ import java.util.function.Consumer;
 import org.ensemblerules.care.CareLimitRow;
 import org.ensemblerules.care.ModelCareLimitRow;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
 
@@ -51,7 +52,15 @@ final class Layers {
                 "a name of its own, that no edition and no other body of rules has"));
       }
       if (!ids.add(overlay.id())) {
-        faults.accept(fault(overlay, "overlay", overlay.id() + " again", "each overlay once"));
+        faults.accept(
+            new OverlayFault(
+                FaultCode.DUPLICATE,
+                overlay.id(),
+                Optional.empty(),
+                "overlay",
+                overlay.id() + " again",
+                "each overlay once",
+                Optional.empty()));
       }
       overlay
           .from()
@@ -113,6 +122,7 @@ final class Layers {
         if (by != null) {
           faults.accept(
               new OverlayFault(
+                  FaultCode.DUPLICATE,
                   overlay.id(),
                   Optional.of(row.key()),
                   "key",

@@ -49,7 +49,7 @@ public record Overlay(
       InvalidValueException.require(
           (row instanceof ModelCareLimitRow) == (kind == OverlayKind.MANUFACTURERS_INSTRUCTIONS),
           "Overlay.rows",
-          row.getClass().getSimpleName() + " " + row.key() + " in " + kind,
+          TableKinds.of(row).orElseThrow() + " " + row.key() + " in " + kind,
           "limits of washes of one model in MANUFACTURERS_INSTRUCTIONS, any others elsewhere");
     }
     long models = rows.modelCareLimits().stream().map(ModelCareLimitRow::model).distinct().count();

@@ -3,8 +3,8 @@ package org.ensemblerules.ruleset;
 import com.google.common.collect.ImmutableList;
 import java.util.List;
 import java.util.Objects;
-import java.util.stream.Collectors;
 import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.source.RefusedException;
 
 /** The outcome of laying overlays over a rule set: rules, or every fault at once. */
 public sealed interface OverlayResult {
@@ -41,14 +41,12 @@ public sealed interface OverlayResult {
    * Returns the rules, for callers that know their overlays to be sound.
    *
    * @return the rules; never null
-   * @throws IllegalStateException if an overlay was refused; the message lists every fault
+   * @throws RefusedException if an overlay was refused; it lists every fault
    */
   default RuleSet orElseThrow() {
     if (this instanceof Overlaid overlaid) {
       return overlaid.rules();
     }
-    throw new IllegalStateException(
-        ((Refused) this)
-            .faults().stream().map(OverlayFault::toString).collect(Collectors.joining("\n")));
+    throw new RefusedException(((Refused) this).faults());
   }
 }

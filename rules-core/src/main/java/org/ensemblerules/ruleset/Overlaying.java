@@ -98,6 +98,7 @@ final class Overlaying {
               origin ->
                   faults.add(
                       new OverlayFault(
+                          fault.code(),
                           origin,
                           Optional.of(fault.row()),
                           fault.field(),

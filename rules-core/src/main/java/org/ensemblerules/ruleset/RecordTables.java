@@ -1,14 +1,11 @@
 package org.ensemblerules.ruleset;
 
-import com.google.common.collect.ImmutableList;
 import java.util.List;
 import java.util.Objects;
-import java.util.stream.Stream;
 import org.ensemblerules.record.PfasLawTable;
 import org.ensemblerules.record.RecordItemTable;
 import org.ensemblerules.retirement.CustodyTable;
 import org.ensemblerules.retirement.DisposalTable;
-import org.ensemblerules.source.Row;
 
 /**
  * What is recorded of gear, and what becomes of it in the end.
@@ -42,17 +39,5 @@ public record RecordTables(
         DisposalTable.of(List.of()).orElseThrow(),
         CustodyTable.of(List.of()).orElseThrow(),
         PfasLawTable.of(List.of()).orElseThrow());
-  }
-
-  /**
-   * Returns the rows of all tables.
-   *
-   * @return the rows, table by table; never null
-   */
-  public List<Row> rows() {
-    return Stream.<List<? extends Row>>of(
-            items.rows(), disposalRoutes.rows(), custodySteps.rows(), pfasLaws.rows())
-        .flatMap(List::stream)
-        .collect(ImmutableList.toImmutableList());
   }
 }

@@ -2,20 +2,19 @@ package org.ensemblerules.ruleset;
 
 import com.google.common.collect.ImmutableList;
 import java.util.List;
-import java.util.Objects;
-import java.util.stream.Stream;
 import org.ensemblerules.defect.DefectTable;
 import org.ensemblerules.effect.CheckTable;
 import org.ensemblerules.effect.PermissionTable;
 import org.ensemblerules.fieldcheck.CheckLimitTable;
 import org.ensemblerules.fieldcheck.ConditionTable;
-import org.ensemblerules.fieldcheck.StrongerTable;
 import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.IntervalTable;
 import org.ensemblerules.record.RetentionRow;
 import org.ensemblerules.retirement.AgeLimitTable;
 import org.ensemblerules.schedule.TaskTable;
+import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.strength.StrengthTables;
 import org.ensemblerules.strength.UsedGearRow;
@@ -25,40 +24,37 @@ import org.ensemblerules.strength.UsedGearRow;
  * answers that no rule covers what it is asked.
  */
 public final class Tables {
-  private final AnatomyTable anatomy;
-  private final CheckTable checks;
-  private final PermissionTable permissions;
-  private final DefectTable defects;
-  private final CriteriaTable criteria;
-  private final IntervalTable intervals;
-  private final AgeLimitTable ageLimits;
-  private final CautionTable cautions;
-  private final ConditionTable conditions;
-  private final CheckLimitTable checkLimits;
+  // A table of every kind.
+  private final TableMap tables;
   private final StrengthTables strength;
   private final CareTables care;
-  private final TaskTable tasks;
   private final RecordTables records;
-  private final ImmutableList<UsedGearRow> usedGear;
-  private final ImmutableList<RetentionRow> retention;
+  private final ImmutableList<Row> rows;
 
-  private Tables(Builder builder) {
-    this.anatomy = builder.anatomy;
-    this.checks = builder.checks;
-    this.permissions = builder.permissions;
-    this.defects = builder.defects;
-    this.criteria = builder.criteria;
-    this.intervals = builder.intervals;
-    this.ageLimits = builder.ageLimits;
-    this.cautions = builder.cautions;
-    this.conditions = builder.conditions;
-    this.checkLimits = builder.checkLimits;
-    this.strength = builder.strength;
-    this.care = builder.care;
-    this.tasks = builder.tasks;
-    this.records = builder.records;
-    this.usedGear = ImmutableList.copyOf(builder.usedGear);
-    this.retention = ImmutableList.copyOf(builder.retention);
+  private Tables(TableMap tables) {
+    this.tables = tables;
+    this.strength =
+        new StrengthTables(
+            of(TableKinds.REQUIREMENTS),
+            of(TableKinds.METHODS),
+            of(TableKinds.SMALL_SAMPLES),
+            of(TableKinds.HYDROSTATIC));
+    this.care =
+        new CareTables(
+            of(TableKinds.CARE_LIMITS),
+            of(TableKinds.CLEANING_RESULTS),
+            of(TableKinds.CARE_ROUTES),
+            of(TableKinds.REPAIR_LIMITS));
+    this.records =
+        new RecordTables(
+            of(TableKinds.RECORD_ITEMS),
+            of(TableKinds.DISPOSAL_ROUTES),
+            of(TableKinds.CUSTODY_STEPS),
+            of(TableKinds.PFAS_LAWS));
+    this.rows =
+        TableKinds.all().stream()
+            .flatMap(kind -> rows(kind).stream())
+            .collect(ImmutableList.toImmutableList());
   }
 
   /**
@@ -69,7 +65,21 @@ public final class Tables {
    * @return the builder; never null
    */
   public static Builder builder(AnatomyTable anatomy, CheckTable checks) {
-    return new Builder(anatomy, checks);
+    return builder(
+        TableMap.none().with(TableKinds.ANATOMY, anatomy).with(TableKinds.CHECKS, checks));
+  }
+
+  /**
+   * Starts a set with some tables; every other is empty.
+   *
+   * @param tables the tables, among them those of anatomy and checks; not null
+   * @return the builder; never null
+   * @throws InvalidValueException if there is no table of anatomy or checks
+   */
+  public static Builder builder(TableMap tables) {
+    tables.of(TableKinds.ANATOMY);
+    tables.of(TableKinds.CHECKS);
+    return new Builder(tables);
   }
 
   /**
@@ -78,21 +88,49 @@ public final class Tables {
    * @return the builder; never null
    */
   public Builder toBuilder() {
-    return new Builder(anatomy, checks)
-        .permissions(permissions)
-        .defects(defects)
-        .criteria(criteria)
-        .intervals(intervals)
-        .ageLimits(ageLimits)
-        .cautions(cautions)
-        .conditions(conditions)
-        .checkLimits(checkLimits)
-        .strength(strength)
-        .care(care)
-        .tasks(tasks)
-        .records(records)
-        .usedGear(usedGear)
-        .retention(retention);
+    return new Builder(tables);
+  }
+
+  /**
+   * Returns the table of a kind.
+   *
+   * @param kind the kind; not null
+   * @param <T> its type
+   * @return the table, without rows if none was given; never null
+   */
+  public <T> T of(TableKind<?, T> kind) {
+    return tables.of(kind);
+  }
+
+  /**
+   * Returns the rows of a kind of table.
+   *
+   * @param kind the kind; not null
+   * @param <R> its rows
+   * @return the rows in table order; never null
+   */
+  public <R extends ComparableRow<R>> List<R> rows(TableKind<R, ?> kind) {
+    return rowsOf(kind);
+  }
+
+  private <R extends ComparableRow<R>, T> List<R> rowsOf(TableKind<R, T> kind) {
+    return kind.rows(of(kind));
+  }
+
+  /**
+   * Lists the rows that a verdict was reached with.
+   *
+   * @param file what the verdict and its case name; not null
+   * @return the rows, table by table; never null
+   */
+  public List<Row> read(TracedCase file) {
+    return TableKinds.all().stream()
+        .flatMap(kind -> readOf(kind, file).stream())
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  private <R extends ComparableRow<R>, T> List<R> readOf(TableKind<R, T> kind, TracedCase file) {
+    return kind.read(of(kind), file);
   }
 
   /**
@@ -101,7 +139,7 @@ public final class Tables {
    * @return the table; never null
    */
   public AnatomyTable anatomy() {
-    return anatomy;
+    return of(TableKinds.ANATOMY);
   }
 
   /**
@@ -110,7 +148,7 @@ public final class Tables {
    * @return the table; never null
    */
   public CheckTable checks() {
-    return checks;
+    return of(TableKinds.CHECKS);
   }
 
   /**
@@ -119,7 +157,7 @@ public final class Tables {
    * @return the table; never null
    */
   public PermissionTable permissions() {
-    return permissions;
+    return of(TableKinds.PERMISSIONS);
   }
 
   /**
@@ -128,7 +166,7 @@ public final class Tables {
    * @return the table; never null
    */
   public DefectTable defects() {
-    return defects;
+    return of(TableKinds.DEFECTS);
   }
 
   /**
@@ -137,7 +175,7 @@ public final class Tables {
    * @return the table; never null
    */
   public CriteriaTable criteria() {
-    return criteria;
+    return of(TableKinds.CRITERIA);
   }
 
   /**
@@ -146,7 +184,7 @@ public final class Tables {
    * @return the table; never null
    */
   public IntervalTable intervals() {
-    return intervals;
+    return of(TableKinds.INTERVALS);
   }
 
   /**
@@ -155,7 +193,7 @@ public final class Tables {
    * @return the table; never null
    */
   public AgeLimitTable ageLimits() {
-    return ageLimits;
+    return of(TableKinds.AGE_LIMITS);
   }
 
   /**
@@ -164,7 +202,7 @@ public final class Tables {
    * @return the table; never null
    */
   public CautionTable cautions() {
-    return cautions;
+    return of(TableKinds.CAUTIONS);
   }
 
   /**
@@ -173,7 +211,7 @@ public final class Tables {
    * @return the table; never null
    */
   public ConditionTable conditions() {
-    return conditions;
+    return of(TableKinds.CONDITIONS);
   }
 
   /**
@@ -182,7 +220,7 @@ public final class Tables {
    * @return the table; never null
    */
   public CheckLimitTable checkLimits() {
-    return checkLimits;
+    return of(TableKinds.CHECK_LIMITS);
   }
 
   /**
@@ -209,7 +247,7 @@ public final class Tables {
    * @return the table; never null
    */
   public TaskTable tasks() {
-    return tasks;
+    return of(TableKinds.TASKS);
   }
 
   /**
@@ -227,7 +265,7 @@ public final class Tables {
    * @return the rows; empty if there is none, as no edition has one; never null
    */
   public List<UsedGearRow> usedGear() {
-    return usedGear;
+    return of(TableKinds.USED_GEAR);
   }
 
   /**
@@ -236,7 +274,7 @@ public final class Tables {
    * @return the rows; empty if there is none, as no edition has one; never null
    */
   public List<RetentionRow> retention() {
-    return retention;
+    return of(TableKinds.RETENTION);
   }
 
   /**
@@ -245,55 +283,28 @@ public final class Tables {
    * @return the rows, table by table; never null
    */
   public List<Row> rows() {
-    return Stream.<List<? extends Row>>of(
-            anatomy.rows(),
-            permissions.rows(),
-            permissions.forbidden(),
-            checks.rows(),
-            defects.rows(),
-            criteria.rows(),
-            intervals.rows(),
-            ageLimits.rows(),
-            cautions.rows(),
-            conditions.rows(),
-            conditions.stronger().rows(),
-            checkLimits.rows(),
-            strength.rows(),
-            care.rows(),
-            tasks.rows(),
-            records.rows(),
-            usedGear,
-            retention)
-        .flatMap(List::stream)
-        .collect(ImmutableList.toImmutableList());
+    return rows;
   }
 
   /** Collects tables. */
   public static final class Builder {
-    private final AnatomyTable anatomy;
-    private final CheckTable checks;
-    private PermissionTable permissions = PermissionTable.of(List.of()).orElseThrow();
-    private DefectTable defects;
-    private CriteriaTable criteria;
-    private IntervalTable intervals = IntervalTable.of(List.of()).orElseThrow();
-    private AgeLimitTable ageLimits = AgeLimitTable.of(List.of()).orElseThrow();
-    private CautionTable cautions = CautionTable.of(List.of()).orElseThrow();
-    private ConditionTable conditions =
-        ConditionTable.of(List.of(), StrongerTable.of(List.of()).orElseThrow()).orElseThrow();
-    private CheckLimitTable checkLimits = CheckLimitTable.of(List.of()).orElseThrow();
-    private StrengthTables strength = StrengthTables.none();
-    private CareTables care;
-    private TaskTable tasks = TaskTable.of(List.of()).orElseThrow();
-    private RecordTables records = RecordTables.none();
-    private List<UsedGearRow> usedGear = List.of();
-    private List<RetentionRow> retention = List.of();
+    private TableMap tables;
 
-    private Builder(AnatomyTable anatomy, CheckTable checks) {
-      this.anatomy = Objects.requireNonNull(anatomy, "anatomy");
-      this.checks = Objects.requireNonNull(checks, "checks");
-      this.care = CareTables.none(anatomy);
-      this.defects = DefectTable.of(List.of(), anatomy).orElseThrow();
-      this.criteria = CriteriaTable.of(List.of(), anatomy).orElseThrow();
+    private Builder(TableMap tables) {
+      this.tables = tables;
+    }
+
+    /**
+     * Sets the table of a kind.
+     *
+     * @param kind the kind; not null
+     * @param table the table; not null
+     * @param <T> its type
+     * @return this builder
+     */
+    public <T> Builder with(TableKind<?, T> kind, T table) {
+      tables = tables.with(kind, table);
+      return this;
     }
 
     /**
@@ -303,8 +314,7 @@ public final class Tables {
      * @return this builder
      */
     public Builder permissions(PermissionTable table) {
-      permissions = Objects.requireNonNull(table, "permissions");
-      return this;
+      return with(TableKinds.PERMISSIONS, table);
     }
 
     /**
@@ -314,8 +324,7 @@ public final class Tables {
      * @return this builder
      */
     public Builder defects(DefectTable table) {
-      defects = Objects.requireNonNull(table, "defects");
-      return this;
+      return with(TableKinds.DEFECTS, table);
     }
 
     /**
@@ -325,8 +334,7 @@ public final class Tables {
      * @return this builder
      */
     public Builder criteria(CriteriaTable table) {
-      criteria = Objects.requireNonNull(table, "criteria");
-      return this;
+      return with(TableKinds.CRITERIA, table);
     }
 
     /**
@@ -336,8 +344,7 @@ public final class Tables {
      * @return this builder
      */
     public Builder intervals(IntervalTable table) {
-      intervals = Objects.requireNonNull(table, "intervals");
-      return this;
+      return with(TableKinds.INTERVALS, table);
     }
 
     /**
@@ -347,8 +354,7 @@ public final class Tables {
      * @return this builder
      */
     public Builder ageLimits(AgeLimitTable table) {
-      ageLimits = Objects.requireNonNull(table, "ageLimits");
-      return this;
+      return with(TableKinds.AGE_LIMITS, table);
     }
 
     /**
@@ -358,8 +364,7 @@ public final class Tables {
      * @return this builder
      */
     public Builder cautions(CautionTable table) {
-      cautions = Objects.requireNonNull(table, "cautions");
-      return this;
+      return with(TableKinds.CAUTIONS, table);
     }
 
     /**
@@ -369,8 +374,7 @@ public final class Tables {
      * @return this builder
      */
     public Builder conditions(ConditionTable table) {
-      conditions = Objects.requireNonNull(table, "conditions");
-      return this;
+      return with(TableKinds.CONDITIONS, table);
     }
 
     /**
@@ -380,8 +384,7 @@ public final class Tables {
      * @return this builder
      */
     public Builder checkLimits(CheckLimitTable table) {
-      checkLimits = Objects.requireNonNull(table, "checkLimits");
-      return this;
+      return with(TableKinds.CHECK_LIMITS, table);
     }
 
     /**
@@ -391,8 +394,10 @@ public final class Tables {
      * @return this builder
      */
     public Builder strength(StrengthTables table) {
-      strength = Objects.requireNonNull(table, "strength");
-      return this;
+      return with(TableKinds.REQUIREMENTS, table.requirements())
+          .with(TableKinds.METHODS, table.methods())
+          .with(TableKinds.SMALL_SAMPLES, table.smallSamples())
+          .with(TableKinds.HYDROSTATIC, table.hydrostatic());
     }
 
     /**
@@ -402,8 +407,10 @@ public final class Tables {
      * @return this builder
      */
     public Builder care(CareTables tables) {
-      care = Objects.requireNonNull(tables, "care");
-      return this;
+      return with(TableKinds.CARE_LIMITS, tables.limits())
+          .with(TableKinds.CLEANING_RESULTS, tables.results())
+          .with(TableKinds.CARE_ROUTES, tables.routes())
+          .with(TableKinds.REPAIR_LIMITS, tables.repairLimits());
     }
 
     /**
@@ -413,8 +420,7 @@ public final class Tables {
      * @return this builder
      */
     public Builder tasks(TaskTable table) {
-      tasks = Objects.requireNonNull(table, "tasks");
-      return this;
+      return with(TableKinds.TASKS, table);
     }
 
     /**
@@ -424,8 +430,10 @@ public final class Tables {
      * @return this builder
      */
     public Builder records(RecordTables tables) {
-      records = Objects.requireNonNull(tables, "records");
-      return this;
+      return with(TableKinds.RECORD_ITEMS, tables.items())
+          .with(TableKinds.DISPOSAL_ROUTES, tables.disposalRoutes())
+          .with(TableKinds.CUSTODY_STEPS, tables.custodySteps())
+          .with(TableKinds.PFAS_LAWS, tables.pfasLaws());
     }
 
     /**
@@ -435,8 +443,7 @@ public final class Tables {
      * @return this builder
      */
     public Builder usedGear(List<UsedGearRow> rows) {
-      usedGear = List.copyOf(rows);
-      return this;
+      return with(TableKinds.USED_GEAR, List.copyOf(rows));
     }
 
     /**
@@ -446,8 +453,7 @@ public final class Tables {
      * @return this builder
      */
     public Builder retention(List<RetentionRow> rows) {
-      retention = List.copyOf(rows);
-      return this;
+      return with(TableKinds.RETENTION, List.copyOf(rows));
     }
 
     /**
@@ -456,7 +462,17 @@ public final class Tables {
      * @return the tables; never null
      */
     public Tables build() {
-      return new Tables(this);
+      TableMap all = tables;
+      for (TableKind<?, ?> kind : TableKinds.all()) {
+        all = all.find(kind).isPresent() ? all : withEmpty(all, kind);
+      }
+      // Conditions are compiled by the checks that outrank others, which are theirs.
+      return new Tables(
+          all.with(TableKinds.STRONGER_CHECKS, all.of(TableKinds.CONDITIONS).stronger()));
+    }
+
+    private static <R extends ComparableRow<R>, T> TableMap withEmpty(TableMap tables, TableKind<R, T> kind) {
+      return tables.with(kind, kind.compile(List.of(), tables).orElseThrow());
     }
   }
 }

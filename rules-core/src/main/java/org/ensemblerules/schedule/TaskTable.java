@@ -11,6 +11,7 @@ import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.TableResult;
@@ -47,10 +48,13 @@ public final class TaskTable {
     Set<Said> said = new HashSet<>();
     for (TaskRow row : rows) {
       if (!keys.add(row.key())) {
-        faults.add(new TableFault(row.key(), "key", row.key().value(), "each key once"));
+        faults.add(
+            new TableFault(
+                FaultCode.DUPLICATE, row.key(), "key", row.key().value(), "each key once"));
       } else if (!said.add(new Said(row.provenance().origin(), row.canonical()))) {
         faults.add(
             new TableFault(
+                FaultCode.DUPLICATE,
                 row.key(),
                 "timing",
                 row.timing().text(),

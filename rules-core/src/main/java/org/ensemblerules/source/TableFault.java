@@ -5,18 +5,32 @@ import java.util.Objects;
 /**
  * What is wrong with the meaning of a table row.
  *
+ * @param code what kind of fault it is; not null
  * @param row the row; not null
  * @param field the field at fault, as in the table file; not null
  * @param found what was found; not null
  * @param allowed what is allowed; not null
  */
-public record TableFault(RowKey row, String field, String found, String allowed) {
+public record TableFault(FaultCode code, RowKey row, String field, String found, String allowed) {
   /** Checks for nulls. */
   public TableFault {
+    Objects.requireNonNull(code, "code");
     Objects.requireNonNull(row, "row");
     Objects.requireNonNull(field, "field");
     Objects.requireNonNull(found, "found");
     Objects.requireNonNull(allowed, "allowed");
+  }
+
+  /**
+   * Makes the fault of a value other than what is allowed.
+   *
+   * @param row the row; not null
+   * @param field the field at fault, as in the table file; not null
+   * @param found what was found; not null
+   * @param allowed what is allowed; not null
+   */
+  public TableFault(RowKey row, String field, String found, String allowed) {
+    this(FaultCode.NOT_ALLOWED, row, field, found, allowed);
   }
 
   @Override

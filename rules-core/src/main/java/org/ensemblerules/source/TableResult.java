@@ -38,13 +38,13 @@ public sealed interface TableResult<T> {
    * Returns the table, for callers that know their rows to be sound.
    *
    * @return the table; never null
-   * @throws IllegalStateException if the table is faulty; the message lists every fault
+   * @throws RefusedException if the table is faulty; it lists every fault
    */
   default T orElseThrow() {
     if (this instanceof Sound<T> sound) {
       return sound.table();
     }
-    throw new IllegalStateException("faulty table: " + ((Faulty<T>) this).faults());
+    throw new RefusedException(((Faulty<T>) this).faults());
   }
 
   /**

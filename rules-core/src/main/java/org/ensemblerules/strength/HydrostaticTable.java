@@ -2,9 +2,7 @@ package org.ensemblerules.strength;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
-import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -17,6 +15,7 @@ import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.TableFault;
+import org.ensemblerules.source.Cells;
 import org.ensemblerules.source.TableResult;
 
 /** What moisture barriers must hold at fixed pressure. */
@@ -36,20 +35,14 @@ public final class HydrostaticTable {
    * @return the table, or a fault for each element named twice
    */
   public static TableResult<HydrostaticTable> of(List<HydrostaticRow> rows) {
-    List<TableFault> faults = new ArrayList<>();
-    Map<Cell, HydrostaticRow> cells = new LinkedHashMap<>();
-    for (HydrostaticRow row : rows) {
-      Cell cell = new Cell(row.element(), row.use());
-      if (cells.putIfAbsent(cell, row) != null) {
-        faults.add(
-            new TableFault(
-                row.key(),
-                "elements",
-                row.element() + " " + row.use(),
-                "each element and use once"));
-      }
-    }
-    return TableResult.of(faults, () -> new HydrostaticTable(cells));
+    Cells<Cell, HydrostaticRow> cells =
+        Cells.of(
+            rows,
+            row -> new Cell(row.element(), row.use()),
+            "elements",
+            row -> row.element() + " " + row.use(),
+            "each element and use once");
+    return TableResult.of(cells.faults(), () -> new HydrostaticTable(cells.rows()));
   }
 
   /**

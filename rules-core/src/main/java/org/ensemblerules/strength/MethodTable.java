@@ -3,13 +3,10 @@ package org.ensemblerules.strength;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
 import com.google.common.collect.ImmutableMap;
-import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import org.ensemblerules.source.Cells;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.TableResult;
 
@@ -33,26 +30,26 @@ public final class MethodTable {
    * @return the table, or every fault: a method twice, a rule twice, a rule of an unknown method
    */
   public static TableResult<MethodTable> of(List<MethodRow> methods, List<DiscardRow> discards) {
-    List<TableFault> faults = new ArrayList<>();
-    Map<TestMethod, MethodRow> byName = new LinkedHashMap<>();
-    for (MethodRow row : methods) {
-      if (byName.putIfAbsent(row.method(), row) != null) {
-        faults.add(new TableFault(row.key(), "method", row.method().value(), "each method once"));
-      }
-    }
-    Set<List<String>> rules = new HashSet<>();
+    Cells<TestMethod, MethodRow> byName =
+        Cells.of(
+            methods, MethodRow::method, "method", row -> row.method().value(), "each method once");
+    List<TableFault> faults = byName.faults();
     for (DiscardRow row : discards) {
-      if (!byName.containsKey(row.method())) {
+      if (!byName.rows().containsKey(row.method())) {
         faults.add(
             new TableFault(
                 row.key(), "method", row.method().value(), "a method that the table has"));
       }
-      if (!rules.add(row.canonical())) {
-        faults.add(
-            new TableFault(row.key(), "rule", row.rule().text(), "each rule of a method once"));
-      }
     }
-    return TableResult.of(faults, () -> new MethodTable(byName, discards));
+    faults.addAll(
+        Cells.of(
+                discards,
+                DiscardRow::canonical,
+                "rule",
+                row -> row.rule().text(),
+                "each rule of a method once")
+            .faults());
+    return TableResult.of(faults, () -> new MethodTable(byName.rows(), discards));
   }
 
   /**

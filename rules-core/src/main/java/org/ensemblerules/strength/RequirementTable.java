@@ -12,6 +12,7 @@ import org.ensemblerules.gear.Use;
 import org.ensemblerules.measure.Bound;
 import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.TableResult;
 
@@ -72,7 +73,11 @@ public final class RequirementTable {
             || other.construction().equals(row.construction())) {
           faults.add(
               new TableFault(
-                  row.key(), "construction", text(row), "a case that no other row is for"));
+                  FaultCode.DUPLICATE,
+                  row.key(),
+                  "construction",
+                  text(row),
+                  "a case that no other row is for"));
         }
       }
       cells.put(cell, row);

@@ -3,12 +3,10 @@ package org.ensemblerules.strength;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
 import java.math.BigDecimal;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.ensemblerules.source.TableFault;
+import org.ensemblerules.source.Cells;
 import org.ensemblerules.source.TableResult;
 
 /** Ranks and exponents of the small-sample bound. */
@@ -34,25 +32,20 @@ public final class SmallSampleTable {
    * @return the table, or a fault for each case named twice
    */
   public static TableResult<SmallSampleTable> of(List<SmallSampleRow> rows) {
-    List<TableFault> faults = new ArrayList<>();
-    Map<Cell, SmallSampleRow> cells = new LinkedHashMap<>();
-    for (SmallSampleRow row : rows) {
-      Cell cell = new Cell(row.coveragePercent(), row.confidencePercent(), row.n());
-      if (cells.putIfAbsent(cell, row) != null) {
-        faults.add(
-            new TableFault(
-                row.key(),
-                "n",
+    Cells<Cell, SmallSampleRow> cells =
+        Cells.of(
+            rows,
+            row -> new Cell(row.coveragePercent(), row.confidencePercent(), row.n()),
+            "n",
+            row ->
                 row.n()
                     + " for "
                     + row.coveragePercent().toPlainString()
                     + " % with "
                     + row.confidencePercent().toPlainString()
                     + " % confidence",
-                "each case once"));
-      }
-    }
-    return TableResult.of(faults, () -> new SmallSampleTable(cells));
+            "each case once");
+    return TableResult.of(cells.faults(), () -> new SmallSampleTable(cells.rows()));
   }
 
   /**

@@ -1,9 +1,7 @@
 package org.ensemblerules.strength;
 
-import com.google.common.collect.ImmutableList;
 import java.util.List;
 import java.util.Objects;
-import org.ensemblerules.source.Row;
 
 /**
  * The tables that test reports are judged with.
@@ -11,14 +9,19 @@ import org.ensemblerules.source.Row;
  * @param requirements what product editions require; not null
  * @param methods what test methods need; not null
  * @param smallSamples ranks and exponents of the small-sample bound; not null
+ * @param hydrostatic what moisture barriers must hold at fixed pressure; not null
  */
 public record StrengthTables(
-    RequirementTable requirements, MethodTable methods, SmallSampleTable smallSamples) {
+    RequirementTable requirements,
+    MethodTable methods,
+    SmallSampleTable smallSamples,
+    HydrostaticTable hydrostatic) {
   /** Checks for nulls. */
   public StrengthTables {
     Objects.requireNonNull(requirements, "requirements");
     Objects.requireNonNull(methods, "methods");
     Objects.requireNonNull(smallSamples, "smallSamples");
+    Objects.requireNonNull(hydrostatic, "hydrostatic");
   }
 
   /**
@@ -30,20 +33,7 @@ public record StrengthTables(
     return new StrengthTables(
         RequirementTable.of(List.of()).orElseThrow(),
         MethodTable.of(List.of(), List.of()).orElseThrow(),
-        SmallSampleTable.of(List.of()).orElseThrow());
-  }
-
-  /**
-   * Returns the rows of all these tables.
-   *
-   * @return the rows, table by table; never null
-   */
-  public List<Row> rows() {
-    return ImmutableList.<Row>builder()
-        .addAll(requirements.rows())
-        .addAll(methods.rows())
-        .addAll(methods.discardRows())
-        .addAll(smallSamples.rows())
-        .build();
+        SmallSampleTable.of(List.of()).orElseThrow(),
+        HydrostaticTable.of(List.of()).orElseThrow());
   }
 }

@@ -468,7 +468,7 @@ class LayeredAuditTest {
     assertThat(report.of(FlawKind.PAST_REVIEW))
         .anySatisfy(
             flaw -> {
-              assertThat(flaw.places()).containsExactly("DefectRow of LAW");
+              assertThat(flaw.places()).containsExactly("defects of LAW");
               assertThat(keys(flaw)).containsExactly("law/1");
             });
     assertThat(report.rowsOf(FlawKind.DANGLING_SOURCE)).contains(row.key());

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ensemblerules.source.RefusedException;
 import org.ensemblerules.source.TableResult;
 import org.ensemblerules.testkit.FrozenRules;
 import org.junit.jupiter.api.Test;
@@ -34,7 +35,7 @@ class CheckTableTest {
             first.key() + ", check: found ROUTINE_INSPECTION, allowed: each check once",
             "checks, check: found no row for [SEAM_PULL, WATER_ENTRY], allowed: a row for each");
     assertThatThrownBy(result::orElseThrow)
-        .isInstanceOf(IllegalStateException.class)
+        .isInstanceOf(RefusedException.class)
         .hasMessageContaining("each check once");
   }
 }

@@ -465,7 +465,7 @@ class ManufacturersInstructionsTest {
         .anySatisfy(
             line ->
                 assertThat(line)
-                    .startsWith("ModelCareLimitRow\tmaker/1\tMAKER\t")
+                    .startsWith("model-care-limits\tmaker/1\tMAKER\t")
                     .contains("The maker\tModel A\tCOAT", "at most 50 degC"));
     assertThat(fifty.identity().overlays()).extracting(Object::toString).containsExactly("MAKER");
     assertThat(fifty.identity().fingerprint()).isNotEqualTo(base.identity().fingerprint());

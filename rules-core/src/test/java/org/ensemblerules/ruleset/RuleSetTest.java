@@ -94,22 +94,7 @@ class RuleSetTest {
   void everyRowOfEveryTableIsListed() {
     Tables tables = FrozenRules.tables();
     assertThat(tables.rows())
-        .hasSize(
-            tables.anatomy().rows().size()
-                + tables.permissions().rows().size()
-                + tables.checks().rows().size()
-                + tables.defects().rows().size()
-                + tables.criteria().rows().size()
-                + tables.intervals().rows().size()
-                + tables.ageLimits().rows().size()
-                + tables.cautions().rows().size()
-                + tables.conditions().rows().size()
-                + tables.conditions().stronger().rows().size()
-                + tables.checkLimits().rows().size()
-                + tables.care().rows().size()
-                + tables.strength().rows().size()
-                + tables.tasks().rows().size()
-                + tables.records().rows().size());
+        .hasSize(TableKinds.all().stream().mapToInt(kind -> tables.rows(kind).size()).sum());
     assertThat(tables.rows()).allMatch(row -> !row.canonical().isEmpty());
     assertThat(tables.rows().stream().map(row -> row.key()).distinct().count())
         .isEqualTo(tables.rows().size());

@@ -213,7 +213,12 @@ class InvalidValuesTest {
             "Identity.fingerprint",
             "ABC",
             "64 hexadecimal digits",
-            () -> new Identity(Map.of(), List.of(), Map.of(), 1, "ABC")),
+            () -> new Identity(Map.of(), List.of(), Map.of(), 2, "ABC")),
+        of(
+            "Identity.form",
+            "0",
+            "1 or more",
+            () -> new Identity(Map.of(), List.of(), Map.of(), 0, "a".repeat(64))),
         of("Faulty.faults", "[]", "at least one", () -> new TableResult.Faulty<>(List.of())),
         of("Steps.steps", "[]", "at least one", () -> new WayBack.Steps(List.of())));
   }

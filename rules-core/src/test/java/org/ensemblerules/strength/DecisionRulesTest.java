@@ -44,7 +44,11 @@ class DecisionRulesTest {
             .orElseThrow();
     StrengthResult result =
         Judge.judge(
-            new StrengthTables(table, StrengthFixtures.methods(), StrengthFixtures.smallSamples()),
+            new StrengthTables(
+                table,
+                StrengthFixtures.methods(),
+                StrengthFixtures.smallSamples(),
+                StrengthFixtures.hydrostatic()),
             StrengthFixtures.PRODUCT,
             StrengthFixtures.breaking(unit, values).build(),
             StrengthFixtures.CERTIFICATION,

@@ -97,7 +97,10 @@ class NoResultTest {
     expect(
         Judge.judge(
             new StrengthTables(
-                StrengthFixtures.requirements(), five, StrengthFixtures.smallSamples()),
+                StrengthFixtures.requirements(),
+                five,
+                StrengthFixtures.smallSamples(),
+                StrengthFixtures.hydrostatic()),
             StrengthFixtures.PRODUCT,
             breaking(Unit.NEWTON, "700", "700", "700", "700").build(),
             CERTIFICATION,

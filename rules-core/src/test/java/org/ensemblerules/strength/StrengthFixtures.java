@@ -181,8 +181,12 @@ final class StrengthFixtures {
     return SmallSampleTable.of(rows).orElseThrow();
   }
 
+  static HydrostaticTable hydrostatic() {
+    return HydrostaticTable.of(List.of()).orElseThrow();
+  }
+
   static StrengthTables tables() {
-    return new StrengthTables(requirements(), methods(), smallSamples());
+    return new StrengthTables(requirements(), methods(), smallSamples(), hydrostatic());
   }
 
   /** A report of single values in one direction, on new cloth. */

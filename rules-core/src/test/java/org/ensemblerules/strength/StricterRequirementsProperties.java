@@ -125,7 +125,8 @@ class StricterRequirementsProperties {
         new StrengthTables(
             RequirementTable.of(List.of(row)).orElseThrow(),
             MethodTable.of(List.of(method), List.of()).orElseThrow(),
-            StrengthFixtures.smallSamples());
+            StrengthFixtures.smallSamples(),
+            HydrostaticTable.of(List.of()).orElseThrow());
     return Judge.judge(tables, StrengthFixtures.PRODUCT, report.build(), purpose, rule)
             instanceof StrengthResult.Judged judged
         && judged.outcome() == Outcome.PASS;

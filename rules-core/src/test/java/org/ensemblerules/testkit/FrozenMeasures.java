@@ -28,6 +28,8 @@ import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.strength.Direction;
+import org.ensemblerules.strength.HydrostaticRow;
+import org.ensemblerules.strength.HydrostaticTable;
 import org.ensemblerules.strength.MethodRow;
 import org.ensemblerules.strength.MethodTable;
 import org.ensemblerules.strength.Property;
@@ -150,6 +152,18 @@ public final class FrozenMeasures {
                         1)),
                 List.of())
             .orElseThrow(),
-        SmallSampleTable.of(List.of()).orElseThrow());
+        SmallSampleTable.of(List.of()).orElseThrow(),
+        HydrostaticTable.of(
+                List.of(
+                    new HydrostaticRow(
+                        FrozenProvenance.of("barrier"),
+                        ElementKind.COAT,
+                        Use.STRUCTURAL,
+                        Limit.atLeast("12", Unit.KILOPASCAL),
+                        Limit.atLeast("40", Unit.SECOND),
+                        2,
+                        1,
+                        "Invented.")))
+            .orElseThrow());
   }
 }

@@ -94,7 +94,7 @@ class LongRecordsTest {
       characters += reason.seen().length() + String.join("", reason.attempts()).length();
     }
     characters += verdict.openFindings().stream().mapToLong(o -> o.toString().length()).sum();
-    characters += verdict.due().stream().mapToLong(due -> due.reason().length()).sum();
+    characters += verdict.due().stream().mapToLong(due -> due.why().length()).sum();
     assertThat(judged.get()).isEqualTo(evidence.history().events().size());
     return new Effort(judged.get(), held.get(), characters);
   }

@@ -92,7 +92,7 @@ class WhatCountsTest {
     return new Event.Checked(on(day), check, CheckResult.PASSED, by, Set.of(findings));
   }
 
-  private static List<Due> due(Verdict verdict, TaskKey task) {
+  private static List<TaskDue> due(Verdict verdict, TaskKey task) {
     return verdict.due().stream().filter(each -> each.task().equals(task)).toList();
   }
 
@@ -108,9 +108,9 @@ class WhatCountsTest {
     GearCase given = COAT.with(passed(Check.LIGHT_THROUGH_LINER, "2024-05-02"));
     Verdict verdict = Assess.assess(rules, given.assessment(), given.asOf());
     assertThat(Verdicts.kinds(verdict)).contains(ReasonKind.CHECK_VOID, ReasonKind.TASK_DUE);
-    Due due = due(verdict, yearly.task()).get(0);
+    TaskDue due = due(verdict, yearly.task()).get(0);
     assertThat(due.by()).contains(LocalDate.of(2021, 6, 1));
-    assertThat(due.reason())
+    assertThat(due.why())
         .contains("LIGHT_THROUGH_LINER passed: none that counts; ")
         .contains("; " + NOT_COUNTING + "LIGHT_THROUGH_LINER of 2024-05-02 by ")
         .contains("ITEM_CLEAN");
@@ -148,7 +148,7 @@ class WhatCountsTest {
         .singleElement()
         .satisfies(
             due ->
-                assertThat(due.reason())
+                assertThat(due.why())
                     .startsWith(
                         "BARRIER_UNDER_PRESSURE for finding F1, repaired or cleaned 2024-02-10; "
                             + NOT_COUNTING
@@ -190,7 +190,7 @@ class WhatCountsTest {
             reason -> assertThat(reason.seen()).contains("none that counts").endsWith(told));
     assertThat(verdict.due())
         .anySatisfy(
-            due -> assertThat(due.reason()).contains("ADVANCED inspection: none").contains(told));
+            due -> assertThat(due.why()).contains("ADVANCED inspection: none").contains(told));
   }
 
   @Test

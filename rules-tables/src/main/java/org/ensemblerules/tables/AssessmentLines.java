@@ -12,6 +12,7 @@ import java.util.Spliterator;
 import java.util.Spliterators;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.codec.AssessmentTree;
 import org.ensemblerules.tables.json.JsonReader;
@@ -207,7 +208,8 @@ public final class AssessmentLines implements Iterator<AssessmentLines.Outcome>,
     String source = sourceName + ":" + line.number();
     if (line.problem().isPresent()) {
       RawLine.Problem problem = line.problem().get();
-      JsonFault fault = new JsonFault(source, "", problem.found(), problem.allowed());
+      JsonFault fault =
+          new JsonFault(FaultCode.UNREADABLE, source, "", problem.found(), problem.allowed());
       return new BadLine(line.number(), List.of(fault), line.text(), line.whole());
     }
     Loaded<Assessment> loaded = reader.read(source, line.text(), AssessmentTree::read);

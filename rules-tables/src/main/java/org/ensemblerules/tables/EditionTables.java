@@ -2,8 +2,6 @@ package org.ensemblerules.tables;
 
 import java.util.Collections;
 import java.util.EnumSet;
-import java.util.HashMap;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -28,9 +26,11 @@ import org.ensemblerules.retirement.DisposalTable;
 import org.ensemblerules.ruleset.AdoptionTable;
 import org.ensemblerules.ruleset.CautionTable;
 import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.ruleset.TableKind;
+import org.ensemblerules.ruleset.TableKinds;
+import org.ensemblerules.ruleset.TableMap;
 import org.ensemblerules.schedule.TaskTable;
 import org.ensemblerules.source.EditionId;
-import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.strength.HydrostaticTable;
 import org.ensemblerules.strength.MethodTable;
 import org.ensemblerules.strength.RequirementTable;
@@ -41,59 +41,27 @@ import org.ensemblerules.strength.SmallSampleTable;
  * the same as a table without rows.
  */
 public final class EditionTables {
-  private static final Map<Class<?>, Subject> SUBJECTS =
-      Map.ofEntries(
-          Map.entry(AnatomyTable.class, Subject.PRODUCT),
-          Map.entry(RequirementTable.class, Subject.PRODUCT),
-          Map.entry(MethodTable.class, Subject.PRODUCT),
-          Map.entry(HydrostaticTable.class, Subject.PRODUCT),
-          Map.entry(SmallSampleTable.class, Subject.PRODUCT),
-          Map.entry(CareLimitTable.class, Subject.CARE),
-          Map.entry(CleaningResultTable.class, Subject.CARE),
-          Map.entry(CareRouteTable.class, Subject.CARE),
-          Map.entry(RepairLimitTable.class, Subject.CARE),
-          Map.entry(TaskTable.class, Subject.CARE),
-          Map.entry(CriteriaTable.class, Subject.INSPECTION),
-          Map.entry(IntervalTable.class, Subject.INSPECTION),
-          Map.entry(DefectTable.class, Subject.INSPECTION),
-          Map.entry(CheckTable.class, Subject.INSPECTION),
-          Map.entry(ConditionTable.class, Subject.INSPECTION),
-          Map.entry(StrongerTable.class, Subject.INSPECTION),
-          Map.entry(CheckLimitTable.class, Subject.INSPECTION),
-          Map.entry(PermissionTable.class, Subject.INSPECTION),
-          Map.entry(CautionTable.class, Subject.INSPECTION),
-          Map.entry(AgeLimitTable.class, Subject.AGE),
-          Map.entry(RecordItemTable.class, Subject.RECORD),
-          Map.entry(DisposalTable.class, Subject.RECORD),
-          Map.entry(CustodyTable.class, Subject.RECORD),
-          Map.entry(PfasLawTable.class, Subject.RECORD),
-          Map.entry(AdoptionTable.class, Subject.RECORD));
-
   private final EditionId edition;
-  private final Map<Class<?>, Object> tables;
+  private final TableMap tables;
   private final Set<Subject> subjects;
 
-  private EditionTables(Builder builder) {
-    this.edition = builder.edition;
-    this.tables = Map.copyOf(builder.tables);
+  private EditionTables(EditionId edition, TableMap tables) {
+    this.edition = Objects.requireNonNull(edition, "edition");
+    this.tables = Objects.requireNonNull(tables, "tables");
     Set<Subject> present = EnumSet.noneOf(Subject.class);
-    SUBJECTS.forEach(
-        (kind, subject) -> {
-          if (tables.containsKey(kind)) {
-            present.add(subject);
-          }
-        });
+    tables.kinds().forEach(kind -> present.add(kind.subject()));
     this.subjects = Collections.unmodifiableSet(present);
   }
 
   /**
-   * Starts an edition without tables.
+   * Returns the tables of an edition.
    *
    * @param edition the edition; not null
-   * @return the builder; never null
+   * @param tables its tables; not null
+   * @return the edition with them; never null
    */
-  public static Builder builder(EditionId edition) {
-    return new Builder(edition);
+  public static EditionTables of(EditionId edition, TableMap tables) {
+    return new EditionTables(edition, tables);
   }
 
   /**
@@ -114,8 +82,15 @@ public final class EditionTables {
     return subjects;
   }
 
-  private <T> Optional<T> table(Class<T> kind) {
-    return Optional.ofNullable(tables.get(kind)).map(kind::cast);
+  /**
+   * Finds the table of a kind.
+   *
+   * @param kind the kind; not null
+   * @param <T> its type
+   * @return the table; empty if the edition has none
+   */
+  public <T> Optional<T> find(TableKind<?, T> kind) {
+    return tables.find(kind);
   }
 
   /**
@@ -124,7 +99,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<AnatomyTable> anatomy() {
-    return table(AnatomyTable.class);
+    return find(TableKinds.ANATOMY);
   }
 
   /**
@@ -133,7 +108,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<RequirementTable> strengthRequirements() {
-    return table(RequirementTable.class);
+    return find(TableKinds.REQUIREMENTS);
   }
 
   /**
@@ -142,7 +117,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<MethodTable> strengthMethods() {
-    return table(MethodTable.class);
+    return find(TableKinds.METHODS);
   }
 
   /**
@@ -151,7 +126,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<HydrostaticTable> hydrostatic() {
-    return table(HydrostaticTable.class);
+    return find(TableKinds.HYDROSTATIC);
   }
 
   /**
@@ -160,7 +135,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<SmallSampleTable> smallSampleFactors() {
-    return table(SmallSampleTable.class);
+    return find(TableKinds.SMALL_SAMPLES);
   }
 
   /**
@@ -169,7 +144,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<CareLimitTable> careLimits() {
-    return table(CareLimitTable.class);
+    return find(TableKinds.CARE_LIMITS);
   }
 
   /**
@@ -178,7 +153,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<CleaningResultTable> cleaningResults() {
-    return table(CleaningResultTable.class);
+    return find(TableKinds.CLEANING_RESULTS);
   }
 
   /**
@@ -187,7 +162,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<CriteriaTable> criteria() {
-    return table(CriteriaTable.class);
+    return find(TableKinds.CRITERIA);
   }
 
   /**
@@ -196,7 +171,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<IntervalTable> intervals() {
-    return table(IntervalTable.class);
+    return find(TableKinds.INTERVALS);
   }
 
   /**
@@ -205,7 +180,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<DefectTable> defects() {
-    return table(DefectTable.class);
+    return find(TableKinds.DEFECTS);
   }
 
   /**
@@ -214,7 +189,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<CheckTable> checks() {
-    return table(CheckTable.class);
+    return find(TableKinds.CHECKS);
   }
 
   /**
@@ -223,7 +198,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<ConditionTable> conditions() {
-    return table(ConditionTable.class);
+    return find(TableKinds.CONDITIONS);
   }
 
   /**
@@ -232,7 +207,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<StrongerTable> strongerChecks() {
-    return table(StrongerTable.class);
+    return find(TableKinds.STRONGER_CHECKS);
   }
 
   /**
@@ -241,7 +216,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<CheckLimitTable> checkLimits() {
-    return table(CheckLimitTable.class);
+    return find(TableKinds.CHECK_LIMITS);
   }
 
   /**
@@ -250,7 +225,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<PermissionTable> permissions() {
-    return table(PermissionTable.class);
+    return find(TableKinds.PERMISSIONS);
   }
 
   /**
@@ -259,7 +234,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<CautionTable> cautions() {
-    return table(CautionTable.class);
+    return find(TableKinds.CAUTIONS);
   }
 
   /**
@@ -268,7 +243,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<CareRouteTable> careRoutes() {
-    return table(CareRouteTable.class);
+    return find(TableKinds.CARE_ROUTES);
   }
 
   /**
@@ -277,7 +252,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<RepairLimitTable> repairLimits() {
-    return table(RepairLimitTable.class);
+    return find(TableKinds.REPAIR_LIMITS);
   }
 
   /**
@@ -286,7 +261,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<TaskTable> tasks() {
-    return table(TaskTable.class);
+    return find(TableKinds.TASKS);
   }
 
   /**
@@ -295,7 +270,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<AgeLimitTable> ageLimits() {
-    return table(AgeLimitTable.class);
+    return find(TableKinds.AGE_LIMITS);
   }
 
   /**
@@ -304,7 +279,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<RecordItemTable> recordItems() {
-    return table(RecordItemTable.class);
+    return find(TableKinds.RECORD_ITEMS);
   }
 
   /**
@@ -313,7 +288,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<DisposalTable> disposalRoutes() {
-    return table(DisposalTable.class);
+    return find(TableKinds.DISPOSAL_ROUTES);
   }
 
   /**
@@ -322,7 +297,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<CustodyTable> custodySteps() {
-    return table(CustodyTable.class);
+    return find(TableKinds.CUSTODY_STEPS);
   }
 
   /**
@@ -331,7 +306,7 @@ public final class EditionTables {
    * @return the table; empty for whatever is not {@link LoadedTables#LAW}
    */
   public Optional<PfasLawTable> pfasLaws() {
-    return table(PfasLawTable.class);
+    return find(TableKinds.PFAS_LAWS);
   }
 
   /**
@@ -340,44 +315,6 @@ public final class EditionTables {
    * @return the table; empty for whatever is not {@link LoadedTables#LAW}
    */
   public Optional<AdoptionTable> adoptions() {
-    return table(AdoptionTable.class);
-  }
-
-  /** Collects the tables of an edition. */
-  public static final class Builder {
-    private final EditionId edition;
-    private final Map<Class<?>, Object> tables = new HashMap<>();
-
-    private Builder(EditionId edition) {
-      this.edition = Objects.requireNonNull(edition, "edition");
-    }
-
-    /**
-     * Sets a table, in place of one of the same kind.
-     *
-     * @param kind its class, one of those that the edition's tables are of; not null
-     * @param table the table; not null
-     * @param <T> its type
-     * @return this builder
-     * @throws InvalidValueException if editions have no table of the class
-     */
-    public <T> Builder with(Class<T> kind, T table) {
-      InvalidValueException.require(
-          SUBJECTS.containsKey(kind),
-          "EditionTables.kind",
-          kind.getName(),
-          "the class of a table that editions have");
-      tables.put(kind, Objects.requireNonNull(table, "table"));
-      return this;
-    }
-
-    /**
-     * Makes the tables of the edition.
-     *
-     * @return the tables; never null
-     */
-    public EditionTables build() {
-      return new EditionTables(this);
-    }
+    return find(TableKinds.ADOPTIONS);
   }
 }

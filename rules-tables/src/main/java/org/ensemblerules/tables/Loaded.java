@@ -2,8 +2,8 @@ package org.ensemblerules.tables;
 
 import java.util.List;
 import java.util.Objects;
-import java.util.stream.Collectors;
 import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.source.RefusedException;
 
 /**
  * The outcome of reading JSON: what was read, or all of its faults at once.
@@ -46,14 +46,12 @@ public sealed interface Loaded<T> {
    * Returns what was read, for callers that know the text to be sound.
    *
    * @return what was read; never null
-   * @throws IllegalStateException if the text was refused; the message lists every fault
+   * @throws RefusedException if the text was refused; it lists every fault
    */
   default T orElseThrow() {
     if (this instanceof Ok<T> ok) {
       return ok.value();
     }
-    throw new IllegalStateException(
-        ((Refused<T>) this)
-            .faults().stream().map(JsonFault::toString).collect(Collectors.joining("\n")));
+    throw new RefusedException(((Refused<T>) this).faults());
   }
 }

@@ -10,6 +10,8 @@ import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.record.PfasLawTable;
 import org.ensemblerules.ruleset.AdoptionTable;
 import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.ruleset.TableKinds;
+import org.ensemblerules.ruleset.TableMap;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.InvalidValueException;
@@ -34,6 +36,9 @@ public final class LoadedTables {
    * laws on added PFAS.
    */
   public static final EditionId LAW = new EditionId("LAW");
+
+  // A name for all product editions together, which no edition has.
+  private static final EditionId PRODUCTS = new EditionId("PRODUCTS");
 
   private final Map<SourceId, Source> sources;
   private final List<Edition> editions;
@@ -69,6 +74,14 @@ public final class LoadedTables {
     this.tables = Collections.unmodifiableMap(byEdition);
     this.revisions = List.copyOf(revisions);
     this.strengthRequirements = together(tables);
+  }
+
+  /** The tables of all product editions as one, which every set of rules holds. */
+  EditionTables products() {
+    TableMap all = TableMap.none();
+    return EditionTables.of(
+        PRODUCTS,
+        strengthRequirements.map(table -> all.with(TableKinds.REQUIREMENTS, table)).orElse(all));
   }
 
   // Sound whenever each is: no row of one edition is for the product of another.
@@ -131,7 +144,7 @@ public final class LoadedTables {
    */
   public EditionTables tables(EditionId edition) {
     EditionTables found = tables.get(edition);
-    return found == null ? EditionTables.builder(edition).build() : found;
+    return found == null ? EditionTables.of(edition, TableMap.none()) : found;
   }
 
   /**

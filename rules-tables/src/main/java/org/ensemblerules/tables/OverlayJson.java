@@ -15,6 +15,7 @@ import org.ensemblerules.ruleset.OverlayResult;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.tables.json.JsonLimits;
 import org.ensemblerules.tables.json.JsonReader;
@@ -31,7 +32,8 @@ public final class OverlayJson {
   private static final JsonReader READER =
       new JsonReader(JsonLimits.ofDocument(LONGEST), UnknownFields.REFUSED);
 
-  private record Same(EditionId overlay, Optional<String> family, String field, String allowed) {}
+  private record Same(
+      FaultCode code, EditionId overlay, Optional<String> family, String field, String allowed) {}
 
   private OverlayJson() {}
 
@@ -73,6 +75,7 @@ public final class OverlayJson {
       alike
           .computeIfAbsent(
               new Same(
+                  fault.code(),
                   fault.overlay(),
                   fault.row().map(OverlayJson::family),
                   fault.field(),
@@ -99,6 +102,7 @@ public final class OverlayJson {
             .reduce((one, other) -> other);
     String others = faults.size() == 1 ? "" : " and " + (faults.size() - 1) + " more of its family";
     return new JsonFault(
+        same.code(),
         file.map(OverlayFile::name).orElse("overlay " + same.overlay()),
         file.map(each -> each.pointer(same.family(), same.field())).orElse(""),
         first.found() + first.row().map(row -> " (row " + row + others + ")").orElse(""),

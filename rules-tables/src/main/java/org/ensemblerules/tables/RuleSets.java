@@ -10,18 +10,17 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.ensemblerules.gear.AnatomyTable;
-import org.ensemblerules.ruleset.CareTables;
-import org.ensemblerules.ruleset.RecordTables;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.ruleset.TableKind;
+import org.ensemblerules.ruleset.TableKinds;
+import org.ensemblerules.ruleset.TableMap;
 import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.schedule.DoneBy;
 import org.ensemblerules.schedule.TaskRow;
 import org.ensemblerules.schedule.TaskTable;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
-import org.ensemblerules.strength.StrengthTables;
 
 /** Composes rule sets from loaded tables: for each subject the edition that the caller chooses. */
 public final class RuleSets {
@@ -72,7 +71,8 @@ public final class RuleSets {
     }
     return tables(tables, editions)
         .<Loaded<RuleSet>>map(
-            found -> new Loaded.Ok<>(RuleSet.of(editions, found, revisions(tables, found))))
+            found ->
+                new Loaded.Ok<>(RuleSet.of(editions, found, revisions(tables, editions, found))))
         .orElseGet(
             () ->
                 new Loaded.Refused<>(
@@ -86,89 +86,60 @@ public final class RuleSets {
   }
 
   private static Optional<Tables> tables(LoadedTables tables, Map<Subject, Edition> editions) {
-    EditionTables trade = tables.tables(LoadedTables.TRADE);
-    EditionTables inspection = tables.tables(id(editions, Subject.INSPECTION));
-    EditionTables age = tables.tables(id(editions, Subject.AGE));
-    if (trade.anatomy().isEmpty()
-        || inspection.permissions().isEmpty()
-        || inspection.checks().isEmpty()
-        || inspection.defects().isEmpty()
-        || inspection.criteria().isEmpty()
-        || inspection.intervals().isEmpty()
-        || inspection.cautions().isEmpty()
-        || age.ageLimits().isEmpty()) {
-      return Optional.empty();
+    TableMap composed = TableMap.none();
+    for (TableKind<?, ?> kind : TableKinds.all()) {
+      TableMap with = with(composed, kind, tables, editions);
+      if (kind.isNeeded() && with.find(kind).isEmpty()) {
+        return Optional.empty();
+      }
+      composed = with;
     }
-    Tables.Builder composed =
-        Tables.builder(trade.anatomy().get(), inspection.checks().get())
-            .permissions(inspection.permissions().get())
-            .defects(inspection.defects().get())
-            .criteria(inspection.criteria().get())
-            .intervals(inspection.intervals().get())
-            .cautions(inspection.cautions().get())
-            .ageLimits(age.ageLimits().get());
-    inspection.conditions().ifPresent(composed::conditions);
-    inspection.checkLimits().ifPresent(composed::checkLimits);
-    strength(tables).ifPresent(composed::strength);
-    EditionTables care = tables(tables, editions, Subject.CARE);
-    composed.care(care(care, trade.anatomy().get())).tasks(tasks(inspection, care));
-    composed.records(records(tables, tables(tables, editions, Subject.RECORD)));
-    return Optional.of(composed.build());
+    return Optional.of(
+        Tables.builder(composed).with(TableKinds.TASKS, tasks(tables, editions)).build());
   }
 
-  private static EditionTables tables(
-      LoadedTables tables, Map<Subject, Edition> editions, Subject subject) {
-    return Optional.ofNullable(editions.get(subject))
-        .map(edition -> tables.tables(edition.id()))
-        .orElseGet(() -> EditionTables.builder(id(editions, Subject.INSPECTION)).build());
+  private static <T> TableMap with(
+      TableMap composed,
+      TableKind<?, T> kind,
+      LoadedTables tables,
+      Map<Subject, Edition> editions) {
+    return holder(kind, tables, editions)
+        .flatMap(edition -> edition.find(kind))
+        .map(table -> composed.with(kind, table))
+        .orElse(composed);
   }
 
-  private static CareTables care(EditionTables edition, AnatomyTable anatomy) {
-    CareTables none = CareTables.none(anatomy);
-    return new CareTables(
-        edition.careLimits().orElse(none.limits()),
-        edition.cleaningResults().orElse(none.results()),
-        edition.careRoutes().orElse(none.routes()),
-        edition.repairLimits().orElse(none.repairLimits()));
+  /** Whose table of a kind is in the set; empty if nobody's. */
+  private static Optional<EditionTables> holder(
+      TableKind<?, ?> kind, LoadedTables tables, Map<Subject, Edition> editions) {
+    return switch (kind.heldBy()) {
+      case TRADE -> Optional.of(tables.tables(LoadedTables.TRADE));
+      case LAW -> Optional.of(tables.tables(LoadedTables.LAW));
+      case PRODUCTS -> Optional.of(tables.products());
+      case EDITIONS ->
+          Optional.ofNullable(editions.get(kind.subject()))
+              .map(edition -> tables.tables(edition.id()));
+      case OVERLAYS -> Optional.empty();
+    };
   }
 
   // How often gear is cleaned is a rule of care; all else that a table of tasks asks is not.
-  private static TaskTable tasks(EditionTables inspection, EditionTables care) {
+  private static TaskTable tasks(LoadedTables tables, Map<Subject, Edition> editions) {
     Predicate<TaskRow> cleaning = row -> row.doneBy() instanceof DoneBy.Cleaned;
     return TaskTable.of(
-            Stream.concat(rows(inspection).filter(cleaning.negate()), rows(care).filter(cleaning))
+            Stream.concat(
+                    rows(tables, editions, Subject.INSPECTION).filter(cleaning.negate()),
+                    rows(tables, editions, Subject.CARE).filter(cleaning))
                 .toList())
         .orElseThrow();
   }
 
-  private static Stream<TaskRow> rows(EditionTables edition) {
-    return edition.tasks().stream().flatMap(table -> table.rows().stream());
-  }
-
-  private static RecordTables records(LoadedTables tables, EditionTables edition) {
-    RecordTables none = RecordTables.none();
-    return new RecordTables(
-        edition.recordItems().orElse(none.items()),
-        edition.disposalRoutes().orElse(none.disposalRoutes()),
-        edition.custodySteps().orElse(none.custodySteps()),
-        tables.tables(LoadedTables.LAW).pfasLaws().orElse(none.pfasLaws()));
-  }
-
-  // Requirements are those of every product edition: the report names the one it claims.
-  private static Optional<StrengthTables> strength(LoadedTables tables) {
-    return tables
-        .strengthRequirements()
-        .flatMap(
-            requirements ->
-                tables
-                    .strengthMethods()
-                    .flatMap(
-                        methods ->
-                            tables
-                                .smallSampleFactors()
-                                .map(
-                                    factors ->
-                                        new StrengthTables(requirements, methods, factors))));
+  private static Stream<TaskRow> rows(
+      LoadedTables tables, Map<Subject, Edition> editions, Subject subject) {
+    return Optional.ofNullable(editions.get(subject))
+        .flatMap(edition -> tables.tables(edition.id()).tasks())
+        .stream()
+        .flatMap(table -> table.rows().stream());
   }
 
   private static EditionId id(Map<Subject, Edition> editions, Subject subject) {
@@ -195,10 +166,14 @@ public final class RuleSets {
     return found;
   }
 
-  /** The revisions of the files that the rows stand in, carried over or not. */
-  private static Map<String, Integer> revisions(LoadedTables loaded, Tables tables) {
+  /** The revisions of the files of the editions chosen, and of those that rows stand in. */
+  private static Map<String, Integer> revisions(
+      LoadedTables loaded, Map<Subject, Edition> editions, Tables tables) {
     Set<EditionId> origins =
-        tables.rows().stream().map(row -> row.provenance().origin()).collect(Collectors.toSet());
+        Stream.concat(
+                editions.values().stream().map(Edition::id),
+                tables.rows().stream().map(row -> row.provenance().origin()))
+            .collect(Collectors.toSet());
     return loaded.revisions().stream()
         .filter(head -> head.edition().map(origins::contains).orElse(false))
         .collect(Collectors.toMap(TableRevision::file, TableRevision::revision));

@@ -16,6 +16,7 @@ import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.SourceId;
 
 /**
@@ -109,7 +110,7 @@ public final class SetAudit {
 
   private static Flaw flaw(JsonFault fault) {
     return new Flaw(
-        kind(fault),
+        kind(fault.code()),
         List.of(),
         List.of(fault.source() + "#" + fault.pointer()),
         shortened(fault.found()),
@@ -117,35 +118,18 @@ public final class SetAudit {
         Optional.empty());
   }
 
-  /** The kind of flaw that a refusal is, by its place and by what is allowed there. */
-  static FlawKind kind(JsonFault fault) {
-    String place = fault.pointer();
-    if (place.endsWith("/basis/source") || place.endsWith("/basis/about")) {
-      return FlawKind.DANGLING_SOURCE;
-    } else if (fault.found().equals("no field \"basis\"")) {
-      return FlawKind.NO_BASIS;
-    } else if (fault.allowed().equals("a site that the anatomy table has")) {
-      return FlawKind.UNREACHABLE;
-    } else if (fault.found().startsWith("no row for")
-        || fault.found().startsWith("nobody may do")) {
-      return FlawKind.GAP;
-    } else if (place.endsWith("/extent") && fault.allowed().startsWith("each grade of ")) {
-      return FlawKind.OVERLAP;
-    } else if (place.endsWith("/extent")
-        && fault.found().contains("(row ")
-        && !fault.found().startsWith("a second row")) {
-      return FlawKind.BANDS_DO_NOT_JOIN;
-    } else if (fault.found().contains("(row ") && isOnce(fault.allowed())) {
-      return FlawKind.DUPLICATE;
-    }
-    return fault.found().startsWith("a second row for the same cell")
-            || (place.endsWith("/key") && isOnce(fault.allowed()))
-        ? FlawKind.DUPLICATE
-        : FlawKind.UNREADABLE;
-  }
-
-  private static boolean isOnce(String allowed) {
-    return allowed.startsWith("each ") && allowed.contains(" once");
+  /** The kind of flaw that a refusal is. */
+  static FlawKind kind(FaultCode code) {
+    return switch (code) {
+      case UNKNOWN_SOURCE -> FlawKind.DANGLING_SOURCE;
+      case NO_BASIS -> FlawKind.NO_BASIS;
+      case NO_SUCH_PLACE -> FlawKind.UNREACHABLE;
+      case GAP -> FlawKind.GAP;
+      case OVERLAP -> FlawKind.OVERLAP;
+      case BANDS_DO_NOT_JOIN -> FlawKind.BANDS_DO_NOT_JOIN;
+      case DUPLICATE -> FlawKind.DUPLICATE;
+      case NOT_ALLOWED, UNREADABLE, MISSING, UNKNOWN_FIELD, LOOSER -> FlawKind.UNREADABLE;
+    };
   }
 
   private static String shortened(String text) {

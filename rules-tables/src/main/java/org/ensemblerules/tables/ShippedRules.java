@@ -3,6 +3,7 @@ package org.ensemblerules.tables;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.ensemblerules.ruleset.RuleSet;
@@ -11,10 +12,12 @@ import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.Source;
 import org.ensemblerules.source.SourceId;
+import org.ensemblerules.tables.load.TableSetReader;
+import org.jspecify.annotations.Nullable;
 
 /**
- * The rule sets that come with this library, one for each edition that has all tables. They are
- * loaded once, when first asked for, and shared; they never change.
+ * The rule sets that come with this library, one for each edition that has all tables. Each is
+ * loaded once, when it is first asked for, and shared; it never changes.
  */
 public final class ShippedRules {
   /** The edition chosen unless another is asked for. */
@@ -22,14 +25,37 @@ public final class ShippedRules {
 
   private ShippedRules() {}
 
+  /** The editions, and the rules of each, which are composed when they are first asked for. */
   private static final class Holder {
-    static final LoadedTables TABLES = ShippedTables.load().orElseThrow();
-    static final Map<EditionId, RuleSet> SETS =
-        TABLES.editions(Subject.INSPECTION).stream()
+    static final List<Edition> EDITIONS =
+        TableLoader.editions(ShippedTables.files(), Subject.INSPECTION).orElseThrow();
+    static final Map<EditionId, Lazy> SETS =
+        EDITIONS.stream()
             .map(Edition::id)
-            .collect(
-                Collectors.toUnmodifiableMap(
-                    Function.identity(), id -> RuleSets.compose(TABLES, id).orElseThrow()));
+            .collect(Collectors.toUnmodifiableMap(Function.identity(), Lazy::new));
+  }
+
+  private static final class SourcesHolder {
+    static final Map<SourceId, Source> SOURCES =
+        TableSetReader.sources(ShippedTables.files()).orElseThrow();
+  }
+
+  /** The rules of an edition, composed once. */
+  private static final class Lazy {
+    private final EditionId edition;
+    private @Nullable RuleSet rules;
+
+    Lazy(EditionId edition) {
+      this.edition = edition;
+    }
+
+    synchronized RuleSet get() {
+      if (rules == null) {
+        LoadedTables tables = ShippedTables.load(Set.of(edition)).orElseThrow();
+        rules = RuleSets.compose(tables, edition).orElseThrow();
+      }
+      return rules;
+    }
   }
 
   /**
@@ -48,12 +74,12 @@ public final class ShippedRules {
    * @return the rule set; empty if there is none for it
    */
   public static Optional<RuleSet> of(EditionId edition) {
-    return Optional.ofNullable(Holder.SETS.get(edition));
+    return Optional.ofNullable(Holder.SETS.get(edition)).map(Lazy::get);
   }
 
   /** Returns the sources that the shipped rows cite. */
   static Map<SourceId, Source> sources() {
-    return Holder.TABLES.sources();
+    return SourcesHolder.SOURCES;
   }
 
   /**
@@ -62,6 +88,6 @@ public final class ShippedRules {
    * @return the editions in the order of publication; never null
    */
   public static List<Edition> editions() {
-    return Holder.TABLES.editions(Subject.INSPECTION);
+    return Holder.EDITIONS;
   }
 }

@@ -3,6 +3,8 @@ package org.ensemblerules.tables;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Optional;
+import java.util.Set;
+import org.ensemblerules.source.EditionId;
 
 /** The tables that come with this library. */
 public final class ShippedTables {
@@ -15,6 +17,17 @@ public final class ShippedTables {
    */
   public static Loaded<LoadedTables> load() {
     return TableLoader.load(files());
+  }
+
+  /**
+   * Loads of the shipped tables what the rules of some editions need. Each call reads and compiles
+   * them anew; keep the result.
+   *
+   * @param editions the editions; not null
+   * @return the tables, or every fault of the files read; never null
+   */
+  public static Loaded<LoadedTables> load(Set<EditionId> editions) {
+    return TableLoader.load(files(), editions);
   }
 
   /**

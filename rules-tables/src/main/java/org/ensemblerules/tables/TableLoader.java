@@ -1,6 +1,11 @@
 package org.ensemblerules.tables;
 
+import java.util.List;
 import java.util.Objects;
+import java.util.Set;
+import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.source.Edition;
+import org.ensemblerules.source.EditionId;
 import org.ensemblerules.tables.load.TableSetReader;
 
 /**
@@ -22,5 +27,31 @@ public final class TableLoader {
    */
   public static Loaded<LoadedTables> load(TableFiles files) {
     return TableSetReader.read(Objects.requireNonNull(files, "files"));
+  }
+
+  /**
+   * Loads of a set what the rules of some editions need, which takes less time and memory: their
+   * tables, what these carry over, and what all rules share. Files that are not needed are not
+   * read, and nothing is said of their faults.
+   *
+   * @param files where the files are read from; not null
+   * @param editions the editions; one that the set does not know has no tables; not null
+   * @return the tables, or every fault of the files read; never null
+   */
+  public static Loaded<LoadedTables> load(TableFiles files, Set<EditionId> editions) {
+    return TableSetReader.read(
+        Objects.requireNonNull(files, "files"), Objects.requireNonNull(editions, "editions"));
+  }
+
+  /**
+   * Lists the editions that a set has tables of a subject for, without reading the tables.
+   *
+   * @param files where the files are read from; not null
+   * @param subject the subject; not null
+   * @return the editions in the order of publication, or every fault of the files read; never null
+   */
+  public static Loaded<List<Edition>> editions(TableFiles files, Subject subject) {
+    return TableSetReader.editions(
+        Objects.requireNonNull(files, "files"), Objects.requireNonNull(subject, "subject"));
   }
 }

@@ -33,6 +33,7 @@ import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.retirement.AgeAnswer;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.testkit.InventedRules;
 import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
@@ -212,7 +213,11 @@ class AssessmentJsonTest {
             new Loaded.Refused<>(
                 List.of(
                     new JsonFault(
-                        "assessment", "", "16777217 characters", "at most 16777216 characters"))));
+                        FaultCode.UNREADABLE,
+                        "assessment",
+                        "",
+                        "16777217 characters",
+                        "at most 16777216 characters"))));
   }
 
   @Test

@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.stream.Stream;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.AssessmentLines.BadLine;
 import org.ensemblerules.tables.AssessmentLines.Line;
@@ -143,6 +144,7 @@ class AssessmentLinesTest {
                 2,
                 List.of(
                     new JsonFault(
+                        FaultCode.UNREADABLE,
                         "gear.jsonl:2",
                         "",
                         "a line of " + (coat.length() + 1) + " bytes",
@@ -165,7 +167,13 @@ class AssessmentLinesTest {
             line(1, "A"),
             new BadLine(
                 2,
-                List.of(new JsonFault("gear.jsonl:2", "", "bytes that are no UTF-8", "UTF-8")),
+                List.of(
+                    new JsonFault(
+                        FaultCode.UNREADABLE,
+                        "gear.jsonl:2",
+                        "",
+                        "bytes that are no UTF-8",
+                        "UTF-8")),
                 coat("J\u00FCrgen"),
                 true),
             line(3, "\u00E9"));
@@ -205,7 +213,11 @@ class AssessmentLinesTest {
     assertThat(endless.faults())
         .containsExactly(
             new JsonFault(
-                "gear.jsonl:1", "", "a line of " + length + " bytes", "at most 1048576 bytes"));
+                FaultCode.UNREADABLE,
+                "gear.jsonl:1",
+                "",
+                "a line of " + length + " bytes",
+                "at most 1048576 bytes"));
     assertThat(lines.next()).isEqualTo(line(2, "A"));
     assertThat(threads.getCurrentThreadAllocatedBytes() - before).isLessThan(32L * 1024 * 1024);
   }

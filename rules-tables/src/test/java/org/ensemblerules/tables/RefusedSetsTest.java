@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.ensemblerules.source.RefusedException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -81,7 +82,7 @@ class RefusedSetsTest {
   void whoeverInsistsOnARefusedSetIsToldEveryFault() {
     Loaded<LoadedTables> refused = TableLoader.load(FixtureSets.brokenBy("circle"));
     assertThatThrownBy(refused::orElseThrow)
-        .isInstanceOf(IllegalStateException.class)
+        .isInstanceOf(RefusedException.class)
         .hasMessageContaining("frozen-1/defects-coat.json#/carriesOver")
         .hasMessageContaining("frozen-2/defects.json#/carriesOver");
   }

@@ -50,6 +50,7 @@ public final class Faults {
     if (firstNotKept != null) {
       all.add(
           new JsonFault(
+              firstNotKept.code(),
               firstNotKept.source(),
               "",
               (count - MOST_KEPT) + " more faults from here on",

@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.JsonFault;
 
@@ -57,18 +58,34 @@ public final class JsonCursor {
    * @return empty, for readers to return
    */
   public <T> Optional<T> fault(String found, String allowed) {
-    return faultAt(pointer, found, allowed);
+    return fault(FaultCode.NOT_ALLOWED, found, allowed);
   }
 
-  <T> Optional<T> faultAt(String place, String found, String allowed) {
-    faults().add(new JsonFault(source(), place, found, allowed));
+  /**
+   * Adds a fault of a kind at this place.
+   *
+   * @return empty, for readers to return
+   */
+  public <T> Optional<T> fault(FaultCode code, String found, String allowed) {
+    return faultAt(code, pointer, found, allowed);
+  }
+
+  <T> Optional<T> faultAt(FaultCode code, String place, String found, String allowed) {
+    faults().add(new JsonFault(code, source(), place, found, allowed));
     return Optional.empty();
   }
 
   /** Adds the fault that this value, shown as it stands, is not what is allowed. */
   public <T> Optional<T> mismatch(String allowed) {
+    return mismatch(FaultCode.NOT_ALLOWED, allowed);
+  }
+
+  /** Adds a fault of a kind: this value, shown as it stands, is not what is allowed. */
+  public <T> Optional<T> mismatch(FaultCode code, String allowed) {
     return fault(
-        Shown.node(node), node.isNull() ? allowed + "; what is not known is left out" : allowed);
+        code,
+        Shown.node(node),
+        node.isNull() ? allowed + "; what is not known is left out" : allowed);
   }
 
   /** Reads a text. */
@@ -178,7 +195,10 @@ public final class JsonCursor {
       decoder
           .read(entry)
           .filter(value -> seen.putIfAbsent(value, index) != null)
-          .ifPresent(again -> entry.fault(Shown.node(entry.node) + " again", "each entry once"));
+          .ifPresent(
+              again ->
+                  entry.fault(
+                      FaultCode.DUPLICATE, Shown.node(entry.node) + " again", "each entry once"));
     }
     return faults().since(before) ? Optional.empty() : Optional.of(List.copyOf(seen.keySet()));
   }

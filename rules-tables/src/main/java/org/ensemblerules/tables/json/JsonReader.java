@@ -14,6 +14,7 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.tables.JsonFault;
 import org.ensemblerules.tables.Loaded;
 
@@ -177,7 +178,7 @@ public final class JsonReader {
 
   private static <T> Optional<T> refuse(
       String source, String pointer, String found, String allowed, Faults faults) {
-    faults.add(new JsonFault(source, pointer, found, allowed));
+    faults.add(new JsonFault(FaultCode.UNREADABLE, source, pointer, found, allowed));
     return Optional.empty();
   }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.InvalidValueException;
 
 /**
@@ -52,7 +53,12 @@ public final class ObjectCursor {
 
   /** Adds a fault at a field if it is given, else at the object. */
   public void fault(String name, String found, String allowed) {
-    at.faultAt(pointerTo(name), found, allowed);
+    fault(FaultCode.NOT_ALLOWED, name, found, allowed);
+  }
+
+  /** Adds a fault of a kind at a field if it is given, else at the object. */
+  public void fault(FaultCode code, String name, String found, String allowed) {
+    at.faultAt(code, pointerTo(name), found, allowed);
   }
 
   /** Returns the pointer to a field if it is given, else to the object. */
@@ -66,9 +72,20 @@ public final class ObjectCursor {
    * @return its value; empty if it is missing or faulty, with a fault added
    */
   public <T> Optional<T> required(String name, JsonDecoder<T> decoder) {
+    return required(FaultCode.MISSING, name, decoder);
+  }
+
+  /**
+   * Reads a field that must be given.
+   *
+   * @param code what kind of fault it is if it is missing
+   * @return its value; empty if it is missing or faulty, with a fault added
+   */
+  public <T> Optional<T> required(FaultCode code, String name, JsonDecoder<T> decoder) {
     if (node.isObject() && !has(name)) {
       asked.add(name);
-      return at.fault("no field " + Shown.text(name), "a field of this name, which must be given");
+      return at.fault(
+          code, "no field " + Shown.text(name), "a field of this name, which must be given");
     }
     return optional(name, decoder);
   }
@@ -105,6 +122,7 @@ public final class ObjectCursor {
       String field = e.field().substring(e.field().lastIndexOf('.') + 1);
       return asked.contains(field) && has(field)
           ? at.faultAt(
+              FaultCode.NOT_ALLOWED,
               Pointer.field(at.pointer(), field),
               Shown.given(node.get(field), e.given()),
               e.allowed())
@@ -121,6 +139,7 @@ public final class ObjectCursor {
       String name = names.next();
       if (!asked.contains(name)) {
         at.faultAt(
+            FaultCode.UNKNOWN_FIELD,
             Pointer.field(at.pointer(), name),
             "unknown field " + Shown.text(name),
             NearestName.allowed(name, asked));

@@ -11,6 +11,7 @@ import com.fasterxml.jackson.databind.node.NullNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.io.IOException;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.tables.JsonFault;
 
 /**
@@ -49,7 +50,11 @@ final class TreeReader {
       // The grammar was checked by the parser; only the exponent can be beyond a decimal.
       faults.add(
           new JsonFault(
-              source, pointer, "a number with a very large exponent", "at most nine digits in it"));
+              FaultCode.UNREADABLE,
+              source,
+              pointer,
+              "a number with a very large exponent",
+              "at most nine digits in it"));
       return DecimalNode.ZERO;
     }
   }
@@ -63,7 +68,12 @@ final class TreeReader {
       JsonNode value = value(parser.nextToken(), place, depth + 1);
       if (node.putIfAbsent(name, value) != null) {
         faults.add(
-            new JsonFault(source, place, "a second field " + Shown.text(name), "each field once"));
+            new JsonFault(
+                FaultCode.UNREADABLE,
+                source,
+                place,
+                "a second field " + Shown.text(name),
+                "each field once"));
       }
     }
     return node;
@@ -96,7 +106,12 @@ final class TreeReader {
         i++;
       } else if (Character.isSurrogate(c)) {
         faults.add(
-            new JsonFault(source, pointer, "half a surrogate pair in a text", "whole characters"));
+            new JsonFault(
+                FaultCode.UNREADABLE,
+                source,
+                pointer,
+                "half a surrogate pair in a text",
+                "whole characters"));
         break;
       }
     }

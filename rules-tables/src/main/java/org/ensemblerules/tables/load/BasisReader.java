@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Confidence;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.Seen;
 import org.ensemblerules.source.Source;
 import org.ensemblerules.source.SourceId;
@@ -70,6 +71,7 @@ record BasisReader(Optional<Map<SourceId, Source>> sources) {
     }
     List<String> known = sources.get().keySet().stream().map(SourceId::value).toList();
     return at.mismatch(
+        FaultCode.UNKNOWN_SOURCE,
         NearestName.allowed(
             id.get().value(), known, "the id of a source in " + SourcesReader.FILE));
   }

@@ -16,6 +16,7 @@ import org.ensemblerules.care.WashPractice;
 import org.ensemblerules.gear.GearModel;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.measure.Limit;
+import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
@@ -31,6 +32,12 @@ final class CareReaders {
     REMOVAL,
     WHOLE_LOGS
   }
+
+  /** The tables whose rows are read here. */
+  static final List<TableType<?>> TYPES =
+      List.of(
+          new TableType<>(TableKinds.CARE_LIMITS, CareReaders::careLimits),
+          new TableType<>(TableKinds.CLEANING_RESULTS, CareReaders::cleaningResults));
 
   private CareReaders() {}
 

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.BiFunction;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.TableFault;
@@ -21,7 +22,7 @@ import org.ensemblerules.tables.json.JsonCursor;
 /** Compiles completed tables and leads the faults in their rows' meaning back to the files. */
 final class Compilation {
   /** A fault apart from the row, so that a family's rows with the same fault count as one. */
-  private record Same(String family, String field, String found, String allowed) {}
+  private record Same(FaultCode code, String family, String field, String found, String allowed) {}
 
   private final Faults faults;
   private final Map<EditionId, Set<TableFault>> known = new LinkedHashMap<>();
@@ -66,7 +67,7 @@ final class Compilation {
       if (!ofBase.contains(fault)) {
         String family = fault.row().value().split("/", 2)[0];
         rows.computeIfAbsent(
-                new Same(family, fault.field(), fault.found(), fault.allowed()),
+                new Same(fault.code(), family, fault.field(), fault.found(), fault.allowed()),
                 same -> new ArrayList<>())
             .add(fault.row());
       }
@@ -78,7 +79,8 @@ final class Compilation {
       CarryOver.Completed<R> table, Same same, List<RowKey> rows) {
     Family<R> family = table.families().get(same.family());
     if (family == null) {
-      return new JsonFault(table.own().firstFile(), "/rows", same.found(), same.allowed());
+      return new JsonFault(
+          same.code(), table.own().firstFile(), "/rows", same.found(), same.allowed());
     }
     JsonCursor at = family.place().at();
     String others = rows.size() > 1 ? " and " + (rows.size() - 1) + " more" : "";
@@ -87,6 +89,7 @@ final class Compilation {
             ? ""
             : ", carried over into " + table.own().edition();
     return new JsonFault(
+        same.code(),
         at.source(),
         family.place().pointerTo(same.field()),
         same.found() + " (row " + rows.get(0) + others + into + ")",

@@ -13,6 +13,7 @@ import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.HandlingDuty;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.measure.Quantity;
+import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.codec.EffectJson;
 import org.ensemblerules.tables.json.JsonCursor;
@@ -21,6 +22,10 @@ import org.ensemblerules.tables.json.ValueReaders;
 
 /** Readers of the table of defects and of the extents that its rows are for. */
 final class DefectReaders {
+  /** The tables whose rows are read here. */
+  static final List<TableType<?>> TYPES =
+      List.of(new TableType<>(TableKinds.DEFECTS, DefectReaders::defects));
+
   private DefectReaders() {}
 
   static Optional<List<DefectRow>> defects(FamilyHead head, ObjectCursor row) {

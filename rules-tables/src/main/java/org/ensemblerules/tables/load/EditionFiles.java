@@ -3,10 +3,13 @@ package org.ensemblerules.tables.load;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
+import org.ensemblerules.ruleset.TableKind;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.TableRevision;
@@ -15,8 +18,10 @@ import org.ensemblerules.tables.TableRevision;
 final class EditionFiles {
   private final SetFiles files;
   private final List<TableRevision> revisions;
-  private final Map<TableType<?>, Map<EditionId, List<TableFile>>> byTable = new LinkedHashMap<>();
+  private final Map<TableKind<?, ?>, Map<EditionId, List<TableFile>>> byTable =
+      new LinkedHashMap<>();
   private final Set<EditionId> incomplete = new HashSet<>();
+  private final Map<EditionId, EditionFolder.Whole> whole = new LinkedHashMap<>();
 
   /** Makes an empty collection that adds the heads of files to a list. */
   EditionFiles(SetFiles files, List<TableRevision> revisions) {
@@ -24,9 +29,19 @@ final class EditionFiles {
     this.revisions = revisions;
   }
 
-  /** Opens the files of an edition. */
-  void open(EditionFolder folder) {
+  /** Opens those files of an edition that are wanted. */
+  void open(EditionFolder folder, Predicate<EditionFolder.Listed> wanted) {
+    folder
+        .whole()
+        .ifPresent(
+            all -> {
+              revisions.add(all.revision());
+              whole.put(folder.edition(), all);
+            });
     for (EditionFolder.Listed listed : folder.files()) {
+      if (!wanted.test(listed)) {
+        continue;
+      }
       Optional<TableFile> read =
           files.open(listed.path(), listed.at()).flatMap(at -> TableFile.read(at, folder, listed));
       if (read.isEmpty()) {
@@ -39,31 +54,63 @@ final class EditionFiles {
   private void add(TableFile file) {
     file.revision().ifPresent(revisions::add);
     byTable
-        .computeIfAbsent(file.type(), type -> new LinkedHashMap<>())
+        .computeIfAbsent(file.type().kind(), kind -> new LinkedHashMap<>())
         .computeIfAbsent(file.edition(), edition -> new ArrayList<>())
         .add(file);
   }
 
   /** Tells whether any edition has a table. */
-  boolean has(TableType<?> type) {
-    return byTable.containsKey(type);
+  boolean has(TableKind<?, ?> kind) {
+    return byTable.containsKey(kind);
   }
 
   /** Tells whether an edition surely lacks a table: none of its files is it, or could be. */
-  boolean lack(TableType<?> type, EditionId edition) {
-    return !byTable.getOrDefault(type, Map.of()).containsKey(edition)
-        && !incomplete.contains(edition);
+  boolean lack(TableKind<?, ?> kind, EditionId edition) {
+    return !holds(kind, edition) && !incomplete.contains(edition);
   }
 
-  /** Reads the rows of a table of all editions. */
+  /** Tells whether an edition has a table, be it one that it carries over with all others. */
+  private boolean holds(TableKind<?, ?> kind, EditionId edition) {
+    Map<EditionId, List<TableFile>> own = byTable.getOrDefault(kind, Map.of());
+    Set<EditionId> passed = new HashSet<>();
+    Optional<EditionId> at = Optional.of(edition);
+    while (at.isPresent() && passed.add(at.get())) {
+      if (own.containsKey(at.get())) {
+        return true;
+      }
+      at = Optional.ofNullable(whole.get(at.get())).map(all -> all.from().edition());
+    }
+    return false;
+  }
+
+  /** The editions that an edition names to carry tables over from, in its opened files. */
+  Set<EditionId> bases(EditionId edition) {
+    Set<EditionId> bases = new LinkedHashSet<>();
+    Optional.ofNullable(whole.get(edition)).ifPresent(all -> bases.add(all.from().edition()));
+    byTable
+        .values()
+        .forEach(
+            editions ->
+                editions.getOrDefault(edition, List.of()).stream()
+                    .flatMap(file -> file.carriesOver().stream())
+                    .forEach(from -> bases.add(from.edition())));
+    return bases;
+  }
+
+  /** Reads the rows of a table of all editions whose files are open. */
   <R extends Row> List<EditionTable<R>> tables(TableType<R> type, BasisReader bases) {
     List<EditionTable<R>> tables = new ArrayList<>();
-    byTable
-        .getOrDefault(type, Map.of())
-        .forEach(
-            (edition, list) ->
-                tables.add(
-                    EditionTable.read(type, edition, list, bases, !incomplete.contains(edition))));
+    Map<EditionId, List<TableFile>> own = byTable.getOrDefault(type.kind(), Map.of());
+    own.forEach(
+        (edition, list) ->
+            tables.add(
+                EditionTable.read(type, edition, list, bases, !incomplete.contains(edition))));
+    whole.forEach(
+        (edition, all) -> {
+          if (!own.containsKey(edition) && holds(type.kind(), edition)) {
+            tables.add(EditionTable.carriedOver(type, edition, all, !incomplete.contains(edition)));
+          }
+        });
     return tables;
   }
 }

@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.FaultCode;
+import org.ensemblerules.tables.TableRevision;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
 import org.ensemblerules.tables.json.ValueReaders;
@@ -16,13 +18,25 @@ import org.ensemblerules.tables.json.ValueReaders;
  *
  * @param edition the edition
  * @param editionAt where its name stands, for faults
+ * @param whole the edition that it carries over whole; empty if it carries over table by table
  * @param files the files, in the order listed
  */
-record EditionFolder(EditionId edition, JsonCursor editionAt, List<Listed> files) {
+record EditionFolder(
+    EditionId edition, JsonCursor editionAt, Optional<Whole> whole, List<Listed> files) {
   static final String FILE = "edition.json";
+  private static final String WHOLE = "edition";
 
   /** A file, and where it is listed. */
   record Listed(Subject subject, String path, JsonCursor at) {}
+
+  /**
+   * What an edition says once of every table that it has no file of.
+   *
+   * @param from the edition that they are carried over from
+   * @param unconfirmed whether they are marked as such, since its own text was not seen
+   * @param revision the head, as shown
+   */
+  record Whole(TableFile.CarriesOver from, boolean unconfirmed, TableRevision revision) {}
 
   private record Name(EditionId edition, JsonCursor at) {}
 
@@ -32,10 +46,38 @@ record EditionFolder(EditionId edition, JsonCursor editionAt, List<Listed> files
     Optional<Name> name =
         object.required(
             "edition", place -> ValueReaders.editionId(place).map(id -> new Name(id, place)));
+    Optional<Whole> whole =
+        object.optional("carriesOver", place -> name.flatMap(own -> whole(place, own.edition())));
     List<Listed> files = new ArrayList<>();
     object.required("tables", place -> list(folder, place, files));
     object.make(() -> files);
-    return name.map(found -> new EditionFolder(found.edition(), found.at(), files));
+    return name.map(found -> new EditionFolder(found.edition(), found.at(), whole, files));
+  }
+
+  private static Optional<Whole> whole(JsonCursor at, EditionId edition) {
+    ObjectCursor object = at.object();
+    Optional<TableFile.CarriesOver> from =
+        object.required(
+            "edition",
+            place -> ValueReaders.editionId(place).map(id -> new TableFile.CarriesOver(id, place)));
+    boolean unconfirmed = object.optional("unconfirmed", JsonCursor::bool).orElse(false);
+    Optional<Integer> revision =
+        object.required("revision", place -> place.integer(1, Integer.MAX_VALUE));
+    Optional<String> about = object.required("about", JsonCursor::text);
+    Optional<List<String>> gaps =
+        object.required("knownGaps", place -> place.list(JsonCursor::text));
+    return object.make(
+        () ->
+            new Whole(
+                from.orElseThrow(),
+                unconfirmed,
+                new TableRevision(
+                    at.source(),
+                    WHOLE,
+                    Optional.of(edition),
+                    revision.orElseThrow(),
+                    about.orElseThrow(),
+                    gaps.orElseThrow())));
   }
 
   private static Optional<List<Listed>> list(String folder, JsonCursor at, List<Listed> files) {
@@ -46,7 +88,7 @@ record EditionFolder(EditionId edition, JsonCursor editionAt, List<Listed> files
           tables.optional(subject.name(), EditionFolder::entries).orElse(List.of())) {
         Optional<String> file = SetFiles.fileName(place);
         if (file.isPresent() && !seen.add(file.get())) {
-          place.fault(file.get() + " again", "each file once");
+          place.fault(FaultCode.DUPLICATE, file.get() + " again", "each file once");
         } else {
           file.ifPresent(name -> files.add(new Listed(subject, folder + "/" + name, place)));
         }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.json.Faults;
 import org.ensemblerules.tables.json.JsonCursor;
@@ -51,6 +52,21 @@ final class EditionTable<R extends Row> {
     return table;
   }
 
+  /**
+   * Makes a table without files, which an edition carries over with all others.
+   *
+   * @param complete whether all files of the edition could be told, so that none of this table is
+   *     missing
+   */
+  static <R extends Row> EditionTable<R> carriedOver(
+      TableType<R> type, EditionId edition, EditionFolder.Whole whole, boolean complete) {
+    EditionTable<R> table = new EditionTable<>(type, edition, whole.revision().file());
+    table.sound = complete;
+    table.carriesOver = Optional.of(whole.from());
+    table.unconfirmed = whole.unconfirmed();
+    return table;
+  }
+
   private void add(TableFile file, BasisReader bases) {
     sound &= file.revision().isPresent();
     if (carriesOver.isPresent()) {
@@ -92,6 +108,7 @@ final class EditionTable<R extends Row> {
       family
           .place()
           .fault(
+              FaultCode.DUPLICATE,
               "key",
               "a second family " + family.key(),
               "each key once; the first is " + at.source() + "#" + at.pointer());

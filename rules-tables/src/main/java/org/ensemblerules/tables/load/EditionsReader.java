@@ -12,6 +12,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.tables.TableRevision;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.NearestName;
@@ -79,13 +80,21 @@ final class EditionsReader {
     for (Read each : read) {
       Edition edition = each.edition();
       if (ids.putIfAbsent(edition.id(), edition) != null) {
-        each.row().fault("id", "a second edition " + edition.id(), "each edition once");
+        each.row()
+            .fault(
+                FaultCode.DUPLICATE, "id", "a second edition " + edition.id(), "each edition once");
       }
       if (!orders.add(edition.order())) {
-        each.row().fault("order", "a second edition at " + edition.order(), "each place once");
+        each.row()
+            .fault(
+                FaultCode.DUPLICATE,
+                "order",
+                "a second edition at " + edition.order(),
+                "each place once");
       }
       if (!keys.add(edition.key().value())) {
-        each.row().fault("key", "a second row " + edition.key(), "each key once");
+        each.row()
+            .fault(FaultCode.DUPLICATE, "key", "a second row " + edition.key(), "each key once");
       }
     }
     List<String> names = ids.keySet().stream().map(EditionId::value).sorted().toList();

@@ -13,11 +13,19 @@ import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.ruleset.CautionRow;
+import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
 
 /** Readers of the tables that say who carries effects out and with what caution. */
 final class EffectReaders {
+  /** The tables whose rows are read here. */
+  static final List<TableType<?>> TYPES =
+      List.of(
+          new TableType<>(TableKinds.CHECKS, EffectReaders::checks),
+          new TableType<>(TableKinds.PERMISSIONS, EffectReaders::permissions),
+          new TableType<>(TableKinds.CAUTIONS, EffectReaders::cautions));
+
   private EffectReaders() {}
 
   static Optional<List<CheckRow>> checks(FamilyHead head, ObjectCursor row) {

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Provenance;
 import org.ensemblerules.source.RowKey;
@@ -45,7 +46,7 @@ record FamilyHead(
     return new FamilyHead(
         origin,
         row.required("key", FamilyHead::key),
-        row.required("basis", bases::read),
+        row.required(FaultCode.NO_BASIS, "basis", bases::read),
         own,
         row.optional("note", JsonCursor::text));
   }

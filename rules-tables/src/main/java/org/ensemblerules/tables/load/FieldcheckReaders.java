@@ -10,6 +10,7 @@ import org.ensemblerules.fieldcheck.ConditionRow;
 import org.ensemblerules.fieldcheck.Expected;
 import org.ensemblerules.fieldcheck.StrongerRow;
 import org.ensemblerules.measure.Limit;
+import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
 
@@ -20,6 +21,13 @@ final class FieldcheckReaders {
     WITHIN,
     COUNT_AT_LEAST
   }
+
+  /** The tables whose rows are read here. */
+  static final List<TableType<?>> TYPES =
+      List.of(
+          new TableType<>(TableKinds.STRONGER_CHECKS, FieldcheckReaders::strongerChecks),
+          new TableType<>(TableKinds.CONDITIONS, FieldcheckReaders::conditions),
+          new TableType<>(TableKinds.CHECK_LIMITS, FieldcheckReaders::checkLimits));
 
   private FieldcheckReaders() {}
 

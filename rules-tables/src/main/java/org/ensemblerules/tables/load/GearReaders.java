@@ -10,12 +10,19 @@ import org.ensemblerules.gear.Presence;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.retirement.AgeLimit;
 import org.ensemblerules.retirement.AgeLimitRow;
+import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
 import org.ensemblerules.tables.json.ValueReaders;
 
 /** Readers of the tables that say what elements are and how old they may become. */
 final class GearReaders {
+  /** The tables whose rows are read here. */
+  static final List<TableType<?>> TYPES =
+      List.of(
+          new TableType<>(TableKinds.ANATOMY, GearReaders::anatomy),
+          new TableType<>(TableKinds.AGE_LIMITS, GearReaders::ageLimits));
+
   private GearReaders() {}
 
   static Optional<List<AnatomyRow>> anatomy(FamilyHead head, ObjectCursor row) {

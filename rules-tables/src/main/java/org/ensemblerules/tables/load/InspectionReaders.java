@@ -11,12 +11,19 @@ import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.IntervalRow;
+import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
 import org.ensemblerules.tables.json.ValueReaders;
 
 /** Readers of the tables that say what is inspected and how often. */
 final class InspectionReaders {
+  /** The tables whose rows are read here. */
+  static final List<TableType<?>> TYPES =
+      List.of(
+          new TableType<>(TableKinds.CRITERIA, InspectionReaders::criteria),
+          new TableType<>(TableKinds.INTERVALS, InspectionReaders::intervals));
+
   private InspectionReaders() {}
 
   static Optional<List<CriterionRow>> criteria(FamilyHead head, ObjectCursor row) {

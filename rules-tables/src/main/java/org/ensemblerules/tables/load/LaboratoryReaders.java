@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
+import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.strength.Direction;
 import org.ensemblerules.strength.DiscardRow;
 import org.ensemblerules.strength.DiscardRule;
@@ -29,6 +30,14 @@ final class LaboratoryReaders {
     JAW_BREAK_BELOW_OTHERS,
     JAW_BREAK_BELOW_NORMAL
   }
+
+  /** The tables whose rows are read here. */
+  static final List<TableType<?>> TYPES =
+      List.of(
+          new TableType<>(TableKinds.METHODS, LaboratoryReaders::methods),
+          new TableType<>(TableKinds.DISCARDS, LaboratoryReaders::discards),
+          new TableType<>(TableKinds.HYDROSTATIC, LaboratoryReaders::hydrostatic),
+          new TableType<>(TableKinds.SMALL_SAMPLES, LaboratoryReaders::smallSamples));
 
   private LaboratoryReaders() {}
 

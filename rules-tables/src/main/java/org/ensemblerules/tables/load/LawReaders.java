@@ -11,6 +11,7 @@ import org.ensemblerules.record.SaleParty;
 import org.ensemblerules.ruleset.AdoptionKind;
 import org.ensemblerules.ruleset.AdoptionRow;
 import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
@@ -24,6 +25,12 @@ final class LawReaders {
     FIXED_LABEL,
     SALE_BAN
   }
+
+  /** The tables whose rows are read here. */
+  static final List<TableType<?>> TYPES =
+      List.of(
+          new TableType<>(TableKinds.PFAS_LAWS, LawReaders::pfasLaws),
+          new TableType<>(TableKinds.ADOPTIONS, LawReaders::adoptions));
 
   private LawReaders() {}
 

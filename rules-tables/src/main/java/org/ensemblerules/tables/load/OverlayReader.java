@@ -22,6 +22,7 @@ import org.ensemblerules.ruleset.OverlayKind;
 import org.ensemblerules.ruleset.OverlayRows;
 import org.ensemblerules.schedule.TaskRow;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.Source;
@@ -201,7 +202,13 @@ public final class OverlayReader {
       family
           .key()
           .filter(key -> families.putIfAbsent(key, row) != null)
-          .ifPresent(key -> row.fault("key", "a second family " + key, "each key once in a file"));
+          .ifPresent(
+              key ->
+                  row.fault(
+                      FaultCode.DUPLICATE,
+                      "key",
+                      "a second family " + key,
+                      "each key once in a file"));
       read.ifPresent(rows::addAll);
     }
     return Optional.of(true);

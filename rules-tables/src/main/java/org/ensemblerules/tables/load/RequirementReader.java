@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.measure.Limit;
+import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.strength.Construction;
 import org.ensemblerules.strength.Direction;
 import org.ensemblerules.strength.Property;
@@ -24,6 +25,12 @@ final class RequirementReader {
     HIGHEST_PEAK,
     MEAN_OF_HIGHEST_PEAKS
   }
+
+  /** The tables whose rows are read here. */
+  static final List<TableType<?>> TYPES =
+      List.of(
+          new TableType<>(
+              TableKinds.REQUIREMENTS, RequirementReader::requirements, RequirementRow::of));
 
   private RequirementReader() {}
 

@@ -12,11 +12,16 @@ import org.ensemblerules.care.Exposure;
 import org.ensemblerules.care.RouteStep;
 import org.ensemblerules.effect.HandlingDuty;
 import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
 
 /** Readers of the table that says what is done to gear after what it met. */
 final class RouteReaders {
+  /** The tables whose rows are read here. */
+  static final List<TableType<?>> TYPES =
+      List.of(new TableType<>(TableKinds.CARE_ROUTES, RouteReaders::careRoutes));
+
   private RouteReaders() {}
 
   static Optional<List<CareRouteRow>> careRoutes(FamilyHead head, ObjectCursor row) {

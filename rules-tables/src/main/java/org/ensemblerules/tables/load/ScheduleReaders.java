@@ -8,6 +8,7 @@ import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.schedule.DoneBy;
 import org.ensemblerules.schedule.Start;
 import org.ensemblerules.schedule.TaskKey;
@@ -32,6 +33,10 @@ final class ScheduleReaders {
     BY_INTERVAL,
     AFTER
   }
+
+  /** The tables whose rows are read here. */
+  static final List<TableType<?>> TYPES =
+      List.of(new TableType<>(TableKinds.TASKS, ScheduleReaders::tasks));
 
   private ScheduleReaders() {}
 

@@ -3,6 +3,7 @@ package org.ensemblerules.tables.load;
 import java.io.IOException;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.JsonFault;
 import org.ensemblerules.tables.TableFiles;
@@ -31,12 +32,19 @@ final class SetFiles {
   /** Opens a file that every set has. */
   Optional<JsonCursor> open(String path) {
     return open(
-        path, () -> faults.add(new JsonFault(path, "", "no such file", "a file of this name")));
+        path,
+        () ->
+            faults.add(
+                new JsonFault(FaultCode.MISSING, path, "", "no such file", "a file of this name")));
   }
 
   /** Opens a file that another file names; if it is missing, the fault lies there. */
   Optional<JsonCursor> open(String path, JsonCursor namedAt) {
-    return open(path, () -> namedAt.fault("no file " + path, "the name of a file that is there"));
+    return open(
+        path,
+        () ->
+            namedAt.fault(
+                FaultCode.MISSING, "no file " + path, "the name of a file that is there"));
   }
 
   private Optional<JsonCursor> open(String path, Runnable missing) {
@@ -47,7 +55,13 @@ final class SetFiles {
       }
       return bytes.flatMap(text -> READER.open(path, text, faults));
     } catch (IOException e) {
-      faults.add(new JsonFault(path, "", "a failure to read: " + e, "a file that can be read"));
+      faults.add(
+          new JsonFault(
+              FaultCode.UNREADABLE,
+              path,
+              "",
+              "a failure to read: " + e,
+              "a file that can be read"));
       return Optional.empty();
     }
   }

@@ -3,6 +3,7 @@ package org.ensemblerules.tables.load;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.Source;
 import org.ensemblerules.source.SourceId;
 import org.ensemblerules.source.SourceKind;
@@ -30,7 +31,13 @@ final class SourcesReader {
       ObjectCursor row = place.object();
       source(row)
           .filter(source -> sources.putIfAbsent(source.id(), source) != null)
-          .ifPresent(again -> row.fault("id", "a second source " + again.id(), "each source once"));
+          .ifPresent(
+              again ->
+                  row.fault(
+                      FaultCode.DUPLICATE,
+                      "id",
+                      "a second source " + again.id(),
+                      "each source once"));
     }
     return file.make(() -> new Sources(sources, head.revision(TABLE, Optional.empty())));
   }

@@ -6,56 +6,32 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.function.BiFunction;
-import java.util.function.Function;
-import org.ensemblerules.care.CareLimitTable;
-import org.ensemblerules.care.CareRouteTable;
-import org.ensemblerules.care.CleaningResultTable;
-import org.ensemblerules.defect.DefectTable;
-import org.ensemblerules.effect.CheckTable;
-import org.ensemblerules.effect.PermissionTable;
-import org.ensemblerules.fieldcheck.CheckLimitTable;
-import org.ensemblerules.fieldcheck.ConditionTable;
-import org.ensemblerules.fieldcheck.StrongerTable;
-import org.ensemblerules.gear.AnatomyTable;
-import org.ensemblerules.inspection.CriteriaTable;
-import org.ensemblerules.inspection.IntervalTable;
-import org.ensemblerules.record.PfasLawTable;
-import org.ensemblerules.record.RecordItemTable;
-import org.ensemblerules.repair.RepairLimitTable;
-import org.ensemblerules.retirement.AgeLimitTable;
-import org.ensemblerules.retirement.CustodyTable;
-import org.ensemblerules.retirement.DisposalTable;
-import org.ensemblerules.ruleset.AdoptionTable;
-import org.ensemblerules.ruleset.CautionTable;
-import org.ensemblerules.schedule.TaskTable;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.ensemblerules.ruleset.HeldBy;
+import org.ensemblerules.ruleset.TableKind;
+import org.ensemblerules.ruleset.TableMap;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.Row;
-import org.ensemblerules.source.TableResult;
-import org.ensemblerules.strength.HydrostaticTable;
-import org.ensemblerules.strength.MethodTable;
-import org.ensemblerules.strength.RequirementRow;
-import org.ensemblerules.strength.RequirementTable;
-import org.ensemblerules.strength.SmallSampleTable;
 import org.ensemblerules.tables.EditionTables;
 import org.ensemblerules.tables.JsonFault;
 import org.ensemblerules.tables.LoadedTables;
 import org.ensemblerules.tables.json.Faults;
 
 /**
- * Reads, completes and compiles the tables of all editions, each table after those that it is
- * compiled by: the trade's anatomy and test methods, and the same edition's stronger checks.
+ * Reads, completes and compiles the tables of all editions, each table after the one that it is
+ * compiled by: one of the trade's, or one of the same edition.
  */
 final class TableCompiler {
-  /** The compiled tables of a type, by edition. */
-  private record Compiled<T>(TableType<?> type, Map<EditionId, T> tables) {}
-
   private final EditionFiles files;
   private final BasisReader bases;
   private final Faults faults;
-  private final Map<EditionId, EditionTables.Builder> editions = new LinkedHashMap<>();
+  private final Predicate<EditionId> wanted;
+  private final Map<EditionId, TableMap> editions = new LinkedHashMap<>();
 
-  TableCompiler(EditionFiles files, BasisReader bases, Faults faults) {
+  TableCompiler(EditionFiles files, BasisReader bases, Faults faults, Predicate<EditionId> wanted) {
+    this.wanted = wanted;
     this.files = files;
     this.bases = bases;
     this.faults = faults;
@@ -63,148 +39,77 @@ final class TableCompiler {
 
   /** Compiles the tables of editions. */
   List<EditionTables> compile(Collection<EditionId> all) {
-    all.forEach(edition -> editions.put(edition, EditionTables.builder(edition)));
-    inspectionAndAge();
-    care();
-    strength();
-    record();
-    return editions.values().stream().map(EditionTables.Builder::build).toList();
+    all.forEach(edition -> editions.put(edition, TableMap.none()));
+    TableTypes.all().forEach(type -> compile(type));
+    return editions.entrySet().stream()
+        .map(each -> EditionTables.of(each.getKey(), each.getValue()))
+        .toList();
   }
 
-  private void inspectionAndAge() {
-    Compiled<AnatomyTable> anatomy = run(TableType.ANATOMY, AnatomyTable.class, AnatomyTable::of);
-    onTrade(anatomy, TableType.CRITERIA, CriteriaTable.class, CriteriaTable::of);
-    onTrade(anatomy, TableType.DEFECTS, DefectTable.class, DefectTable::of);
-    onTrade(anatomy, TableType.REPAIR_LIMITS, RepairLimitTable.class, RepairLimitTable::of);
-    run(TableType.INTERVALS, IntervalTable.class, IntervalTable::of);
-    run(TableType.CHECKS, CheckTable.class, CheckTable::of);
-    Compiled<StrongerTable> stronger =
-        run(TableType.STRONGER_CHECKS, StrongerTable.class, StrongerTable::of);
-    besides(stronger, TableType.CONDITIONS, ConditionTable.class, ConditionTable::of);
-    run(TableType.CHECK_LIMITS, CheckLimitTable.class, CheckLimitTable::of);
-    run(TableType.PERMISSIONS, PermissionTable.class, PermissionTable::of);
-    run(TableType.AGE_LIMITS, AgeLimitTable.class, AgeLimitTable::of);
-    run(TableType.CAUTIONS, CautionTable.class, CautionTable::of);
+  private <R extends Row> void compile(TableType<R> type) {
+    boolean byEdition = type.kind().heldBy() == HeldBy.EDITIONS;
+    compile(
+        type,
+        type.kind(),
+        CarryOver.complete(files.tables(type, bases)).stream()
+            .filter(table -> !byEdition || wanted.test(table.own().edition()))
+            .toList());
   }
 
-  private void care() {
-    run(TableType.CARE_LIMITS, CareLimitTable.class, CareLimitTable::of);
-    run(TableType.CLEANING_RESULTS, CleaningResultTable.class, CleaningResultTable::of);
-    run(TableType.CARE_ROUTES, CareRouteTable.class, CareRouteTable::of);
-    run(TableType.TASKS, TaskTable.class, TaskTable::of);
+  private <R extends Row, T> void compile(
+      TableType<R> type, TableKind<R, T> kind, Collection<CarryOver.Completed<R>> tables) {
+    Optional<TableKind<?, ?>> base = kind.base();
+    Compilation.run(
+        base.isPresent() ? withBase(tables, type, base.get()) : tables,
+        (edition, rows) ->
+            kind.compile(
+                rows.stream().map(row -> type.heldBy().apply(row, edition)).toList(),
+                base.map(by -> knownWith(edition, by)).orElse(known(edition))),
+        (edition, table) -> editions.put(edition, known(edition).with(kind, table)),
+        faults);
   }
 
-  private void record() {
-    run(TableType.RECORD_ITEMS, RecordItemTable.class, RecordItemTable::of);
-    run(TableType.DISPOSAL_ROUTES, DisposalTable.class, DisposalTable::of);
-    run(TableType.CUSTODY_STEPS, CustodyTable.class, CustodyTable::of);
-    run(TableType.PFAS_LAWS, PfasLawTable.class, PfasLawTable::of);
-    run(TableType.ADOPTIONS, AdoptionTable.class, AdoptionTable::of);
+  private TableMap known(EditionId edition) {
+    return Objects.requireNonNull(editions.get(edition), "its folder was read");
   }
 
-  private void strength() {
-    Compiled<MethodTable> methods =
-        run(TableType.METHODS, MethodTable.class, rows -> MethodTable.of(rows, List.of()));
-    // Takes the place of the methods without rules for discarding.
-    onTrade(
-        methods,
-        TableType.DISCARDS,
-        MethodTable.class,
-        (rows, known) -> MethodTable.of(known.rows(), rows));
-    run(TableType.HYDROSTATIC, HydrostaticTable.class, HydrostaticTable::of);
-    run(TableType.SMALL_SAMPLES, SmallSampleTable.class, SmallSampleTable::of);
-    onTrade(
-        methods,
-        TableType.REQUIREMENTS,
-        RequirementTable.class,
-        (edition, rows, known) -> RequirementTable.of(ofProduct(edition, rows), known));
+  private <B> TableMap knownWith(EditionId edition, TableKind<?, B> base) {
+    return known(edition).with(base, known(holder(base, edition)).of(base));
   }
 
-  private static List<RequirementRow> ofProduct(EditionId edition, List<RequirementRow> rows) {
-    return rows.stream().map(row -> row.of(edition)).toList();
+  private static EditionId holder(TableKind<?, ?> base, EditionId edition) {
+    return base.heldBy() == HeldBy.TRADE ? LoadedTables.TRADE : edition;
   }
 
-  private <R extends Row, T> Compiled<T> run(
-      TableType<R> type, Class<T> kind, Function<List<R>, TableResult<T>> compiler) {
-    return run(type, completed(type), kind, (edition, rows) -> compiler.apply(rows));
-  }
-
-  private interface ByEdition<R, B, T> {
-    TableResult<T> compile(EditionId edition, List<R> rows, B base);
-  }
-
-  private <R extends Row, B, T> void onTrade(
-      Compiled<B> base,
-      TableType<R> type,
-      Class<T> kind,
-      BiFunction<List<R>, B, TableResult<T>> compiler) {
-    onTrade(base, type, kind, (edition, rows, found) -> compiler.apply(rows, found));
-  }
-
-  /** Compiles tables by one that the trade has. */
-  private <R extends Row, B, T> void onTrade(
-      Compiled<B> base, TableType<R> type, Class<T> kind, ByEdition<R, B, T> compiler) {
-    Collection<CarryOver.Completed<R>> tables = completed(type);
-    B found = base.tables().get(LoadedTables.TRADE);
-    if (found != null) {
-      run(type, tables, kind, (edition, rows) -> compiler.compile(edition, rows, found));
-    } else if (!tables.isEmpty() && !files.has(base.type())) {
+  /** The tables whose base is there; what surely lacks it is a fault. */
+  private <R extends Row> List<CarryOver.Completed<R>> withBase(
+      Collection<CarryOver.Completed<R>> tables, TableType<R> type, TableKind<?, ?> base) {
+    boolean ofTrade = base.heldBy() == HeldBy.TRADE;
+    if (ofTrade && !tables.isEmpty() && !files.has(base)) {
       faults.add(
           new JsonFault(
+              FaultCode.MISSING,
               TableSetReader.INDEX,
               "/folders",
-              "no table " + base.type() + " for the table " + type,
-              "a folder of edition " + LoadedTables.TRADE + " with a table " + base.type()));
+              "no table " + base + " for the table " + type,
+              "a folder of edition " + LoadedTables.TRADE + " with a table " + base));
     }
-  }
-
-  /** Compiles tables, each by another of the same edition. */
-  private <R extends Row, B, T> void besides(
-      Compiled<B> base,
-      TableType<R> type,
-      Class<T> kind,
-      BiFunction<List<R>, B, TableResult<T>> compiler) {
-    List<CarryOver.Completed<R>> tables = new ArrayList<>();
-    for (CarryOver.Completed<R> table : completed(type)) {
+    List<CarryOver.Completed<R>> sound = new ArrayList<>();
+    for (CarryOver.Completed<R> table : tables) {
       EditionId edition = table.own().edition();
-      if (base.tables().containsKey(edition)) {
-        tables.add(table);
-      } else if (files.lack(base.type(), edition)) {
+      TableMap held = editions.getOrDefault(holder(base, edition), TableMap.none());
+      if (held.find(base).isPresent()) {
+        sound.add(table);
+      } else if (!ofTrade && files.lack(base, edition)) {
         faults.add(
             new JsonFault(
+                FaultCode.MISSING,
                 table.own().firstFile(),
                 "/table",
-                type + " of " + edition + " without " + base.type(),
-                "a table " + base.type() + " of the same edition"));
+                type + " of " + edition + " without " + base,
+                "a table " + base + " of the same edition"));
       }
     }
-    run(
-        type,
-        tables,
-        kind,
-        (edition, rows) ->
-            compiler.apply(
-                rows, Objects.requireNonNull(base.tables().get(edition), "looked up before")));
-  }
-
-  private <R extends Row, T> Compiled<T> run(
-      TableType<R> type,
-      Collection<CarryOver.Completed<R>> tables,
-      Class<T> kind,
-      BiFunction<EditionId, List<R>, TableResult<T>> compiler) {
-    Map<EditionId, T> compiled = new LinkedHashMap<>();
-    Compilation.run(
-        tables,
-        compiler,
-        (edition, table) -> {
-          compiled.put(edition, table);
-          Objects.requireNonNull(editions.get(edition), "its folder was read").with(kind, table);
-        },
-        faults);
-    return new Compiled<>(type, compiled);
-  }
-
-  private <R extends Row> Collection<CarryOver.Completed<R>> completed(TableType<R> type) {
-    return CarryOver.complete(files.tables(type, bases));
+    return sound;
   }
 }

@@ -82,7 +82,7 @@ record TableFile(
 
   private static Optional<TableType<?>> table(
       JsonCursor at, EditionFolder folder, EditionFolder.Listed listed) {
-    Optional<TableType<?>> type = at.named(TableType.named());
+    Optional<TableType<?>> type = at.named(TableTypes.named());
     if (type.isPresent() && type.get().subject() != listed.subject()) {
       listed
           .at()
@@ -101,7 +101,7 @@ record TableFile(
   }
 
   private static String namesOf(EditionFolder.Listed listed) {
-    return TableType.named().values().stream()
+    return TableTypes.named().values().stream()
         .filter(type -> type.subject() == listed.subject())
         .map(TableType::name)
         .collect(Collectors.joining(", "));

@@ -1,13 +1,22 @@
 package org.ensemblerules.tables.load;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
+import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.FaultCode;
+import org.ensemblerules.source.Source;
+import org.ensemblerules.source.SourceId;
 import org.ensemblerules.tables.EditionTables;
 import org.ensemblerules.tables.Loaded;
 import org.ensemblerules.tables.LoadedTables;
@@ -28,17 +37,66 @@ public final class TableSetReader {
   private final SetFiles files;
   private final List<TableRevision> revisions = new ArrayList<>();
 
-  private TableSetReader(TableFiles files) {
+  private final Predicate<EditionId> wanted;
+
+  private TableSetReader(TableFiles files, Predicate<EditionId> wanted) {
     this.files = new SetFiles(files, faults);
+    this.wanted = wanted;
   }
 
   /** Reads a set. */
   public static Loaded<LoadedTables> read(TableFiles files) {
-    return new TableSetReader(files).read();
+    return new TableSetReader(files, edition -> true).read();
   }
 
-  private Loaded<LoadedTables> read() {
-    List<JsonCursor> folders = files.open(INDEX).map(TableSetReader::index).orElse(List.of());
+  /**
+   * Reads of a set what the rules of some editions need. Whatever all rules share is read too: the
+   * trade's tables, public law, and what products must meet.
+   */
+  public static Loaded<LoadedTables> read(TableFiles files, Set<EditionId> editions) {
+    return new TableSetReader(files, Set.copyOf(editions)::contains).read();
+  }
+
+  /** Lists the editions that a set has tables of a subject for, without reading the tables. */
+  public static Loaded<List<Edition>> editions(TableFiles files, Subject subject) {
+    TableSetReader reader = new TableSetReader(files, edition -> false);
+    Outline outline = reader.outline();
+    return reader.faults.outcome(
+        outline.editions().map(EditionsReader.Editions::list).orElse(List.of()).stream()
+            .filter(edition -> outline.lists(edition.id(), subject))
+            .sorted()
+            .toList());
+  }
+
+  /** Lists the sources of a set, without reading the tables. */
+  public static Loaded<Map<SourceId, Source>> sources(TableFiles files) {
+    TableSetReader reader = new TableSetReader(files, edition -> false);
+    Outline outline = reader.outline();
+    return reader.faults.outcome(
+        outline.sources().map(SourcesReader.Sources::byId).orElse(Map.of()));
+  }
+
+  /** What a set has, its tables not read yet. */
+  private record Outline(
+      Optional<SourcesReader.Sources> sources,
+      Optional<EditionsReader.Editions> editions,
+      BasisReader bases,
+      Map<EditionId, EditionFolder> folders) {
+    boolean lists(EditionId edition, Subject subject) {
+      Set<EditionId> passed = new HashSet<>();
+      Optional<EditionFolder> at = Optional.ofNullable(folders.get(edition));
+      while (at.isPresent() && passed.add(at.get().edition())) {
+        if (at.get().files().stream().anyMatch(file -> file.subject() == subject)) {
+          return true;
+        }
+        at = at.get().whole().map(whole -> folders.get(whole.from().edition()));
+      }
+      return false;
+    }
+  }
+
+  private Outline outline() {
+    List<JsonCursor> listed = files.open(INDEX).map(TableSetReader::index).orElse(List.of());
     Optional<SourcesReader.Sources> sources =
         files.open(SourcesReader.FILE).flatMap(SourcesReader::read);
     BasisReader bases = new BasisReader(sources.map(SourcesReader.Sources::byId));
@@ -46,25 +104,88 @@ public final class TableSetReader {
         files.open(EditionsReader.FILE).flatMap(at -> EditionsReader.read(at, bases));
     sources.ifPresent(read -> revisions.add(read.revision()));
     editions.ifPresent(read -> revisions.add(read.revision()));
-
-    EditionFiles listed = new EditionFiles(files, revisions);
-    Map<EditionId, String> seen = new LinkedHashMap<>();
-    for (JsonCursor place : folders) {
+    Map<EditionId, EditionFolder> folders = new LinkedHashMap<>();
+    for (JsonCursor place : listed) {
       SetFiles.folderName(place)
           .flatMap(name -> folder(name, place))
-          .filter(folder -> isNew(folder, seen))
-          .ifPresent(
-              folder -> {
-                editions.ifPresent(read -> checkListed(folder, read));
-                listed.open(folder);
-              });
+          .filter(folder -> isNew(folder, folders))
+          .ifPresent(folder -> editions.ifPresent(read -> checkListed(folder, read)));
     }
-    List<EditionTables> tables = new TableCompiler(listed, bases, faults).compile(seen.keySet());
+    folders.values().forEach(folder -> checkWhole(folder, folders));
+    return new Outline(sources, editions, bases, folders);
+  }
+
+  private Loaded<LoadedTables> read() {
+    Outline outline = outline();
+    EditionFiles listed = new EditionFiles(files, revisions);
+    open(outline.folders(), listed);
+    List<EditionTables> tables =
+        new TableCompiler(listed, outline.bases(), faults, wanted)
+            .compile(outline.folders().keySet());
     return faults.outcome(
         faults.count() > 0
             ? null
             : new LoadedTables(
-                sources.orElseThrow().byId(), editions.orElseThrow().list(), tables, revisions));
+                outline.sources().orElseThrow().byId(),
+                outline.editions().orElseThrow().list(),
+                tables,
+                revisions));
+  }
+
+  /** Opens what is wanted, and what that carries over, and so on. */
+  private void open(Map<EditionId, EditionFolder> folders, EditionFiles listed) {
+    Set<EditionId> opened = new HashSet<>();
+    // In the order of the index, as long as nothing is left out.
+    folders.values().stream()
+        .filter(folder -> isShared(folder) || wanted.test(folder.edition()))
+        .forEach(
+            folder -> {
+              listed.open(folder, file -> true);
+              opened.add(folder.edition());
+            });
+    Deque<EditionId> next = new ArrayDeque<>(opened);
+    while (!next.isEmpty()) {
+      for (EditionId base : listed.bases(next.remove())) {
+        EditionFolder folder = folders.get(base);
+        if (folder != null && opened.add(base)) {
+          listed.open(folder, file -> true);
+          next.add(base);
+        }
+      }
+    }
+  }
+
+  private static boolean isShared(EditionFolder folder) {
+    return folder.edition().equals(LoadedTables.TRADE)
+        || folder.edition().equals(LoadedTables.LAW)
+        || folder.files().stream().anyMatch(file -> file.subject() == Subject.PRODUCT);
+  }
+
+  /** What is carried over whole must be there, and must not lead back. */
+  private static void checkWhole(EditionFolder folder, Map<EditionId, EditionFolder> folders) {
+    Set<EditionId> passed = new HashSet<>();
+    Optional<EditionFolder> at = Optional.of(folder);
+    while (at.isPresent()) {
+      Optional<TableFile.CarriesOver> from = at.get().whole().map(EditionFolder.Whole::from);
+      if (!passed.add(at.get().edition())) {
+        if (at.get() == folder) {
+          folder
+              .whole()
+              .ifPresent(whole -> whole.from().at().mismatch("a chain of editions that ends"));
+        }
+        return;
+      }
+      EditionFolder here = at.get();
+      at = from.map(base -> folders.get(base.edition()));
+      if (from.isPresent() && at.isEmpty() && here == folder) {
+        from.get()
+            .at()
+            .mismatch(
+                NearestName.allowed(
+                    from.get().edition().value(),
+                    folders.keySet().stream().map(EditionId::value).sorted().toList()));
+      }
+    }
   }
 
   private static List<JsonCursor> index(JsonCursor at) {
@@ -81,13 +202,14 @@ public final class TableSetReader {
         .flatMap(at -> EditionFolder.read(name, at));
   }
 
-  private static boolean isNew(EditionFolder folder, Map<EditionId, String> seen) {
+  private static boolean isNew(EditionFolder folder, Map<EditionId, EditionFolder> seen) {
     JsonCursor at = folder.editionAt();
-    String first = seen.putIfAbsent(folder.edition(), at.source());
+    EditionFolder first = seen.putIfAbsent(folder.edition(), folder);
     if (first != null) {
       at.fault(
+          FaultCode.DUPLICATE,
           "a second folder of edition " + folder.edition(),
-          "one folder for each edition; the first is that of " + first);
+          "one folder for each edition; the first is that of " + first.editionAt().source());
     }
     return first == null;
   }

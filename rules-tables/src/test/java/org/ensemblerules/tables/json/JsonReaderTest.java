@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.JsonFault;
 import org.ensemblerules.tables.Loaded;
@@ -136,7 +137,8 @@ class JsonReaderTest {
     assertThat(READER.open("text", "\"ä\"".getBytes(StandardCharsets.ISO_8859_1), faults))
         .isEmpty();
     assertThat(faults.list())
-        .containsExactly(new JsonFault("text", "", "bytes that are no UTF-8", "UTF-8"));
+        .containsExactly(
+            new JsonFault(FaultCode.UNREADABLE, "text", "", "bytes that are no UTF-8", "UTF-8"));
   }
 
   @Test

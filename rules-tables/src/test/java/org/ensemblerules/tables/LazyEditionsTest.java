@@ -1,0 +1,98 @@
+package org.ensemblerules.tables;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.HashSet;
+import java.util.Optional;
+import java.util.Set;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.source.Edition;
+import org.ensemblerules.source.EditionId;
+import org.junit.jupiter.api.Test;
+
+/** Only what is asked for is loaded, and it is the same as if all had been. */
+class LazyEditionsTest {
+  private static final EditionId EDITION_2008 = new EditionId("NFPA_1851_2008");
+
+  @Test
+  void theRulesOfAnEditionAreTheSameWhetherAllWasLoadedOrNot() {
+    LoadedTables all = ShippedTables.load().orElseThrow();
+    assertThat(ShippedRules.editions()).isEqualTo(all.editions(Subject.INSPECTION)).hasSize(4);
+    for (Edition edition : ShippedRules.editions()) {
+      RuleSet eager = RuleSets.compose(all, edition.id()).orElseThrow();
+      RuleSet lazy = ShippedRules.of(edition.id()).orElseThrow();
+      assertThat(lazy.identity()).isEqualTo(eager.identity());
+      assertThat(lazy.editions()).isEqualTo(eager.editions());
+      assertThat(lazy.tables().rows()).hasSameSizeAs(eager.tables().rows());
+      assertThat(ShippedRules.of(edition.id())).containsSame(lazy);
+    }
+    assertThat(ShippedRules.sources()).isEqualTo(all.sources());
+    assertThat(ShippedRules.of(new EditionId("NO_SUCH_EDITION"))).isEmpty();
+  }
+
+  @Test
+  void filesOfOtherEditionsAreNotRead() {
+    Set<String> read = new HashSet<>();
+    TableFiles shipped = ShippedTables.files();
+    TableFiles watched =
+        path -> {
+          read.add(path);
+          return shipped.read(path);
+        };
+    LoadedTables tables = TableLoader.load(watched, Set.of(EDITION_2008)).orElseThrow();
+    assertThat(tables.editions(Subject.INSPECTION))
+        .extracting(Edition::id)
+        .containsExactly(EDITION_2008);
+    assertThat(RuleSets.compose(tables, EDITION_2008)).isInstanceOf(Loaded.Ok.class);
+    assertThat(read)
+        .contains("nfpa-1850-2026/edition.json", "trade/hydrostatic.json")
+        .noneMatch(path -> path.matches("nfpa-(1851-20[12]|1850-)[^/]*/.*-changes.json"));
+  }
+
+  @Test
+  void anEditionThatCarriesAnotherOverWholeHasAllItsTables() {
+    RuleSet before = ShippedRules.standard();
+    RuleSet after = ShippedRules.of(new EditionId("NFPA_1850_2026")).orElseThrow();
+    assertThat(after.tables().rows()).hasSameSizeAs(before.tables().rows());
+    assertThat(after.identity().revisions())
+        .containsEntry("nfpa-1850-2026/edition.json", 1)
+        .containsEntry("nfpa-1850-2026/cautions-changes.json", 1)
+        .containsKey("nfpa-1851-2020/defects-changes.json");
+  }
+
+  private static Loaded<LoadedTables> withWhole(String edition, String from) {
+    TableFiles shipped = ShippedTables.files();
+    return TableLoader.load(
+        path ->
+            path.equals(edition)
+                ? shipped
+                    .read(path)
+                    .map(
+                        bytes ->
+                            new String(bytes, java.nio.charset.StandardCharsets.UTF_8)
+                                .replace("\"NFPA_1851_2020\",\n    \"unc", from)
+                                .getBytes(java.nio.charset.StandardCharsets.UTF_8))
+                : shipped.read(path));
+  }
+
+  @Test
+  void whatIsCarriedOverWholeMustBeThereAndMustEnd() {
+    String file = "nfpa-1850-2026/edition.json";
+    for (String from : Set.of("NFPA_1851_2021", "NFPA_1850_2026")) {
+      Loaded<LoadedTables> loaded = withWhole(file, "\"" + from + "\",\n    \"unc");
+      assertThat(loaded)
+          .as(from)
+          .isInstanceOfSatisfying(
+              Loaded.Refused.class,
+              refused ->
+                  assertThat(refused.faults().toString())
+                      .contains(file + "#/carriesOver/edition: found \"" + from + "\"")
+                      .contains(
+                          from.endsWith("1")
+                              ? "nearest NFPA_1851_20"
+                              : "a chain of editions that ends"));
+    }
+    assertThat(Optional.of(withWhole("none", ""))).get().isInstanceOf(Loaded.Ok.class);
+  }
+}
