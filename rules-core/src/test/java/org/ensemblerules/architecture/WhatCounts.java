@@ -51,6 +51,7 @@ final class WhatCounts {
                   Set<String> callers = methods.get(access.getName());
                   if (callers != null
                       && access.getTargetOwner().isEquivalentTo(owner)
+                      && !type.isEquivalentTo(owner)
                       && !type.getName().equals(JUDGE)
                       && !callers.contains(type.getName())) {
                     faults.add(access.getDescription());
