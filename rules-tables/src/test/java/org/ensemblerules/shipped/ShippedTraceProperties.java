@@ -21,6 +21,7 @@ import org.ensemblerules.ruleset.TableMap;
 import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.schedule.TaskTable;
 import org.ensemblerules.source.CitedRow;
+import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.testkit.ShippedArbitraries;
 import org.ensemblerules.testkit.ShippedCase;
@@ -69,7 +70,7 @@ class ShippedTraceProperties {
     return RuleSet.of(rules.editions(), Tables.builder(some).build(), Map.of());
   }
 
-  private static <R extends Row, T> TableMap with(
+  private static <R extends ComparableRow<R>, T> TableMap with(
       TableMap some, TableKind<R, T> kind, Tables all, Predicate<Row> taken) {
     List<R> rows = all.rows(kind).stream().filter(taken).toList();
     return some.with(kind, kind.compile(rows, some).orElseThrow());

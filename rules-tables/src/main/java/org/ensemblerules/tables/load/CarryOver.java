@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.json.NearestName;
@@ -17,7 +18,7 @@ import org.ensemblerules.tables.json.NearestName;
  *
  * @param <R> the rows
  */
-final class CarryOver<R extends Row> {
+final class CarryOver<R extends ComparableRow<R>> {
   /**
    * A completed table.
    *
@@ -26,7 +27,7 @@ final class CarryOver<R extends Row> {
    * @param families all families by key, those of the base first
    * @param sound whether no file that it draws on had a fault
    */
-  record Completed<R extends Row>(
+  record Completed<R extends ComparableRow<R>>(
       EditionTable<R> own,
       Optional<Completed<R>> base,
       Map<String, Family<R>> families,
@@ -44,7 +45,7 @@ final class CarryOver<R extends Row> {
   }
 
   /** Completes tables of one type, of which each edition has at most one. */
-  static <R extends Row> Collection<Completed<R>> complete(Collection<EditionTable<R>> tables) {
+  static <R extends ComparableRow<R>> Collection<Completed<R>> complete(Collection<EditionTable<R>> tables) {
     CarryOver<R> carryOver = new CarryOver<>(tables);
     carryOver.tables.values().forEach(carryOver::complete);
     return carryOver.done.values();

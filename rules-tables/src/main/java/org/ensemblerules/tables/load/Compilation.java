@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.BiFunction;
+import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.Row;
@@ -40,7 +41,7 @@ final class Compilation {
    * @param taker takes each sound table
    * @param faults takes the faults
    */
-  static <R extends Row, T> void run(
+  static <R extends ComparableRow<R>, T> void run(
       Collection<CarryOver.Completed<R>> completed,
       BiFunction<EditionId, List<R>, TableResult<T>> compiler,
       BiConsumer<EditionId, T> taker,
@@ -58,7 +59,7 @@ final class Compilation {
     }
   }
 
-  private <R extends Row> void report(CarryOver.Completed<R> table, List<TableFault> found) {
+  private <R extends ComparableRow<R>> void report(CarryOver.Completed<R> table, List<TableFault> found) {
     known.put(table.own().edition(), new HashSet<>(found));
     Set<TableFault> ofBase =
         table.base().map(base -> known.get(base.own().edition())).orElse(Set.of());
@@ -75,7 +76,7 @@ final class Compilation {
     rows.forEach((same, keys) -> faults.add(fault(table, same, keys)));
   }
 
-  private static <R extends Row> JsonFault fault(
+  private static <R extends ComparableRow<R>> JsonFault fault(
       CarryOver.Completed<R> table, Same same, List<RowKey> rows) {
     Family<R> family = table.families().get(same.family());
     if (family == null) {

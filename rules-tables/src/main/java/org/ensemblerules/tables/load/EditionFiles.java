@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import org.ensemblerules.ruleset.TableKind;
+import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.TableRevision;
@@ -98,7 +99,7 @@ final class EditionFiles {
   }
 
   /** Reads the rows of a table of all editions whose files are open. */
-  <R extends Row> List<EditionTable<R>> tables(TableType<R> type, BasisReader bases) {
+  <R extends ComparableRow<R>> List<EditionTable<R>> tables(TableType<R> type, BasisReader bases) {
     List<EditionTable<R>> tables = new ArrayList<>();
     Map<EditionId, List<TableFile>> own = byTable.getOrDefault(type.kind(), Map.of());
     own.forEach(

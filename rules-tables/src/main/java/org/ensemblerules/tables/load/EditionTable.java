@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.Row;
@@ -17,7 +18,7 @@ import org.ensemblerules.tables.json.ObjectCursor;
  *
  * @param <R> its rows
  */
-final class EditionTable<R extends Row> {
+final class EditionTable<R extends ComparableRow<R>> {
   private final TableType<R> type;
   private final EditionId edition;
   private final String firstFile;
@@ -40,7 +41,7 @@ final class EditionTable<R extends Row> {
    * @param complete whether all files of the edition could be told, so that none of this table is
    *     missing
    */
-  static <R extends Row> EditionTable<R> read(
+  static <R extends ComparableRow<R>> EditionTable<R> read(
       TableType<R> type,
       EditionId edition,
       List<TableFile> files,
@@ -58,7 +59,7 @@ final class EditionTable<R extends Row> {
    * @param complete whether all files of the edition could be told, so that none of this table is
    *     missing
    */
-  static <R extends Row> EditionTable<R> carriedOver(
+  static <R extends ComparableRow<R>> EditionTable<R> carriedOver(
       TableType<R> type, EditionId edition, EditionFolder.Whole whole, boolean complete) {
     EditionTable<R> table = new EditionTable<>(type, edition, whole.revision().file());
     table.sound = complete;

@@ -2,6 +2,7 @@ package org.ensemblerules.tables.load;
 
 import java.util.List;
 import java.util.function.Function;
+import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.json.ObjectCursor;
@@ -15,7 +16,7 @@ import org.ensemblerules.tables.json.ObjectCursor;
  * @param rows its rows
  * @param unconfirmed reads the same rows for an edition whose own text was not seen
  */
-record Family<R extends Row>(
+record Family<R extends ComparableRow<R>>(
     String key,
     EditionId origin,
     ObjectCursor place,

@@ -2,6 +2,7 @@ package org.ensemblerules.tables.load;
 
 import java.util.List;
 import java.util.Optional;
+import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.json.ObjectCursor;
 
@@ -11,7 +12,7 @@ import org.ensemblerules.tables.json.ObjectCursor;
  * @param <R> the rows
  */
 @FunctionalInterface
-interface FamilyReader<R extends Row> {
+interface FamilyReader<R extends ComparableRow<R>> {
   /**
    * Reads a family.
    *

@@ -21,6 +21,7 @@ import org.ensemblerules.ruleset.Overlay;
 import org.ensemblerules.ruleset.OverlayKind;
 import org.ensemblerules.ruleset.OverlayRows;
 import org.ensemblerules.schedule.TaskRow;
+import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.InvalidValueException;
@@ -44,7 +45,7 @@ public final class OverlayReader {
   private static final EditionId UNNAMED = new EditionId("UNNAMED");
 
   /** A table of an overlay, and how its families are read. */
-  private record Table<R extends Row>(String name, FamilyReader<R> reader) {}
+  private record Table<R extends ComparableRow<R>>(String name, FamilyReader<R> reader) {}
 
   private static final List<Table<?>> TABLES =
       List.of(
@@ -183,7 +184,7 @@ public final class OverlayReader {
     return Optional.of(true);
   }
 
-  private <R extends Row> Optional<Boolean> families(
+  private <R extends ComparableRow<R>> Optional<Boolean> families(
       JsonCursor at,
       Optional<EditionId> id,
       FileHead head,

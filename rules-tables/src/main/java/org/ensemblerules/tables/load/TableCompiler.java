@@ -11,6 +11,7 @@ import java.util.function.Predicate;
 import org.ensemblerules.ruleset.HeldBy;
 import org.ensemblerules.ruleset.TableKind;
 import org.ensemblerules.ruleset.TableMap;
+import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.Row;
@@ -46,7 +47,7 @@ final class TableCompiler {
         .toList();
   }
 
-  private <R extends Row> void compile(TableType<R> type) {
+  private <R extends ComparableRow<R>> void compile(TableType<R> type) {
     boolean byEdition = type.kind().heldBy() == HeldBy.EDITIONS;
     compile(
         type,
@@ -56,7 +57,7 @@ final class TableCompiler {
             .toList());
   }
 
-  private <R extends Row, T> void compile(
+  private <R extends ComparableRow<R>, T> void compile(
       TableType<R> type, TableKind<R, T> kind, Collection<CarryOver.Completed<R>> tables) {
     Optional<TableKind<?, ?>> base = kind.base();
     Compilation.run(
@@ -82,7 +83,7 @@ final class TableCompiler {
   }
 
   /** The tables whose base is there; what surely lacks it is a fault. */
-  private <R extends Row> List<CarryOver.Completed<R>> withBase(
+  private <R extends ComparableRow<R>> List<CarryOver.Completed<R>> withBase(
       Collection<CarryOver.Completed<R>> tables, TableType<R> type, TableKind<?, ?> base) {
     boolean ofTrade = base.heldBy() == HeldBy.TRADE;
     if (ofTrade && !tables.isEmpty() && !files.has(base)) {

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.ruleset.TableKind;
+import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.LoadedTables;
@@ -16,7 +17,7 @@ import org.ensemblerules.tables.LoadedTables;
  * @param heldBy makes a row that of an edition, which may have carried it over
  * @param <R> its rows
  */
-record TableType<R extends Row>(
+record TableType<R extends ComparableRow<R>>(
     TableKind<R, ?> kind, FamilyReader<R> reader, BiFunction<R, EditionId, R> heldBy) {
   /** A table whose rows are the same in every edition that carries them over. */
   TableType(TableKind<R, ?> kind, FamilyReader<R> reader) {
