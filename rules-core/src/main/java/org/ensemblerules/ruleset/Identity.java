@@ -14,9 +14,9 @@ import org.ensemblerules.source.InvalidValueException;
  * @param editions the edition chosen for each subject; not null
  * @param overlays the overlays laid over them, in the order of their names; not null
  * @param revisions the revision of each table file, by its name; not null
- * @param form the {@linkplain CanonicalRules#FORM form} of the text that the fingerprint is of, 1 or
- *     more; where a stored identity does not name it, it is 1. Fingerprints of two forms say nothing
- *     about whether the rules differ
+ * @param form the {@linkplain CanonicalRules#FORM form} of the text that the fingerprint is of, 1
+ *     or more; where a stored identity does not name it, it is 1. Fingerprints of two forms say
+ *     nothing about whether the rules differ
  * @param fingerprint {@link CanonicalRules#sha256 SHA-256} of all rows in canonical form, 64
  *     hexadecimal digits; not null
  */
