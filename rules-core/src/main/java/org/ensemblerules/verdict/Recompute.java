@@ -135,9 +135,8 @@ public sealed interface Recompute {
    *
    * @param then the earlier; not null
    * @param now the later; not null
-   * @return the differences: editions by subject, then overlays, then revisions by table, then
-   *     the form of the fingerprint, or else the fingerprint;
-   *     empty if they are equal; never null
+   * @return the differences: editions by subject, then overlays, then revisions by table, then the
+   *     form of the fingerprint, or else the fingerprint; empty if they are equal; never null
    */
   static List<Mismatch> mismatches(Identity then, Identity now) {
     ImmutableList.Builder<Mismatch> all = ImmutableList.builder();

@@ -36,8 +36,7 @@ final class ReturnPath {
       Effect look = new Effect.Evaluate(Check.ROUTINE_INSPECTION, Scope.ELEMENT);
       steps.add(
           step(
-              file,
-              new Action(look, Site.of(Part.WHOLE_ELEMENT), Doers.of(file, look), Set.of())));
+              file, new Action(look, Site.of(Part.WHOLE_ELEMENT), Doers.of(file, look), Set.of())));
     }
     return new WayBack.Steps(steps);
   }

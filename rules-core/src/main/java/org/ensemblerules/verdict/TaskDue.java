@@ -34,7 +34,6 @@ public record TaskDue(
   }
 
   static TaskDue of(Due due) {
-    return new TaskDue(
-        due.task(), due.layer(), due.by(), due.reason(), due.row().map(Row::cited));
+    return new TaskDue(due.task(), due.layer(), due.by(), due.reason(), due.row().map(Row::cited));
   }
 }

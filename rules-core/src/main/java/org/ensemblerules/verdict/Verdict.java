@@ -54,8 +54,8 @@ public final class Verdict {
   }
 
   /**
-   * Starts a verdict that says nothing yet. {@link Assess} computes verdicts; this puts one together
-   * again that was stored.
+   * Starts a verdict that says nothing yet. {@link Assess} computes verdicts; this puts one
+   * together again that was stored.
    *
    * @param element the element judged; not null
    * @param asOf the day it was judged for; not null

@@ -7,13 +7,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.ensemblerules.audit.OtherRules;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.ruleset.Identity;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.InvalidValueException;
-import org.ensemblerules.audit.OtherRules;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
@@ -80,9 +80,7 @@ class RecomputeTest {
   void anAssessmentOfAnotherElementIsRefused() {
     GearCase helmet = FitGear.fit(ElementKind.HELMET);
     assertThatThrownBy(
-            () ->
-                Recompute.recompute(
-                    FrozenRules.rules(), helmet.assessment(), CASE.verdict()))
+            () -> Recompute.recompute(FrozenRules.rules(), helmet.assessment(), CASE.verdict()))
         .isInstanceOf(InvalidValueException.class)
         .hasMessageContaining("allowed: the element of the verdict, " + CASE.verdict().element());
   }
@@ -92,8 +90,7 @@ class RecomputeTest {
   void aFingerprintOfTheFirstFormIsNamedWithTheReason() {
     Identity now = FrozenRules.rules().identity();
     for (String fingerprint : List.of(now.fingerprint(), "0".repeat(64))) {
-      Identity then =
-          new Identity(now.editions(), now.overlays(), now.revisions(), 1, fingerprint);
+      Identity then = new Identity(now.editions(), now.overlays(), now.revisions(), 1, fingerprint);
       Recompute again = recompute(FrozenRules.rules(), by(then));
       assertThat(again)
           .isEqualTo(new Recompute.RulesDiffer(List.of(new Mismatch.OtherForm(1, now.form()))));
@@ -150,7 +147,8 @@ class RecomputeTest {
   void aRevisionAloneIsNoMismatch() {
     Identity now = FrozenRules.rules().identity();
     Identity then =
-        new Identity(now.editions(), List.of(), Map.of("defects", 7), now.form(), now.fingerprint());
+        new Identity(
+            now.editions(), List.of(), Map.of("defects", 7), now.form(), now.fingerprint());
     assertThat(recompute(FrozenRules.rules(), by(then))).isInstanceOf(Recompute.Same.class);
     assertThat(Recompute.mismatches(now, now)).isEmpty();
   }

@@ -140,7 +140,8 @@ class VerdictDetailsTest {
         .doesNotContain(empty.toString())
         .doesNotHaveDuplicates();
     assertThat(empty)
-        .hasToString("Assessment[" + element + ", History of 0 events[], inspections=[], findings=[]]");
+        .hasToString(
+            "Assessment[" + element + ", History of 0 events[], inspections=[], findings=[]]");
     assertThat(others.get(3).toString()).endsWith(", findings=[" + CHARRED + "]]");
   }
 }

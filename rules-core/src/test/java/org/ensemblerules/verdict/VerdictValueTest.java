@@ -25,8 +25,7 @@ import org.junit.jupiter.api.Test;
 /** Verdicts differ in each of their parts, and the parts of one agree with each other. */
 class VerdictValueTest {
   private static final GearCase CASE =
-      FitGear.fit(ElementKind.COAT)
-          .with(Verdicts.finding("TRIM@OUTER_SHELL", DefectKind.ASBESTOS));
+      FitGear.fit(ElementKind.COAT).with(Verdicts.finding("TRIM@OUTER_SHELL", DefectKind.ASBESTOS));
   private static final Verdict SAID = CASE.verdict();
 
   private static Verdict.Builder said(NamedElement element, Identity identity) {
@@ -141,10 +140,7 @@ class VerdictValueTest {
             all.actions(
                 List.of(
                     new Action(
-                        first.effect(),
-                        first.target(),
-                        first.by(),
-                        Set.of(Check.WATER_ENTRY)))));
+                        first.effect(), first.target(), first.by(), Set.of(Check.WATER_ENTRY)))));
     refused("Verdict.wayBack", all -> all.wayBack(new WayBack.NotNeeded()));
     refused("Verdict.wayBack", all -> all.wayBack(new WayBack.None("tired of it")));
     Step other =

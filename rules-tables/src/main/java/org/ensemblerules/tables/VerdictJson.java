@@ -10,8 +10,8 @@ import org.ensemblerules.tables.json.JsonReader;
 import org.ensemblerules.verdict.Verdict;
 
 /**
- * Writes and reads verdicts as JSON, in the form of {@code verdict.schema.json} of this package's {@code
- * schema} folder. Safe for use by many threads.
+ * Writes and reads verdicts as JSON, in the form of {@code verdict.schema.json} of this package's
+ * {@code schema} folder. Safe for use by many threads.
  */
 public final class VerdictJson {
   private static final int LONGEST = 16 * 1024 * 1024;

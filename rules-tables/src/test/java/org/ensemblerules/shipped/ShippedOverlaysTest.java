@@ -34,8 +34,8 @@ import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Basis;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.CitedRow;
+import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.Seen;
@@ -161,7 +161,8 @@ class ShippedOverlaysTest {
     assertThat(Assess.service(base, lookedOver(base, used, day), day)).isEqualTo(Service.IN);
     Verdict verdict = Assess.assess(rules, lookedOver(rules, used, day), day);
     assertThat(verdict.service()).isEqualTo(Service.OUT);
-    assertThat(verdict.reasons().stream().flatMap(reason -> reason.row().stream()).map(CitedRow::key))
+    assertThat(
+            verdict.reasons().stream().flatMap(reason -> reason.row().stream()).map(CitedRow::key))
         .anyMatch(key -> key.value().startsWith("michigan-cleaning-after-use"));
     List<Event> cleaned =
         List.of(

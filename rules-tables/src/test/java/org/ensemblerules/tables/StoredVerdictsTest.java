@@ -14,9 +14,9 @@ import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Mismatch;
 import org.ensemblerules.verdict.Recompute;
 import org.ensemblerules.verdict.Verdict;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.api.Test;
 
 /**
  * Verdicts that were stored are read back and computed again. {@code first-form.json} was written
@@ -48,7 +48,8 @@ class StoredVerdictsTest {
     assertThat(VerdictJson.write(old)).isEqualTo(OLD);
     assertThat(TableSchemas.objections("verdict", OLD)).isEmpty();
     assertThat(old.element()).hasToString("3-02-SHROUD SHROUD PROXIMITY");
-    assertThat(old.toString()).startsWith("Verdict[3-02-SHROUD SHROUD PROXIMITY as of 2026-11-25: OUT");
+    assertThat(old.toString())
+        .startsWith("Verdict[3-02-SHROUD SHROUD PROXIMITY as of 2026-11-25: OUT");
   }
 
   @Test
@@ -110,7 +111,11 @@ class StoredVerdictsTest {
       })
   void whatDoesNotFollowIsRefused(String from, String to, String pointer) {
     assertThat(OLD).contains(from);
-    Loaded<Verdict> read = VerdictJson.read("stored.jsonl:1", OLD.replaceFirst(java.util.regex.Pattern.quote(from), java.util.regex.Matcher.quoteReplacement(to)));
+    Loaded<Verdict> read =
+        VerdictJson.read(
+            "stored.jsonl:1",
+            OLD.replaceFirst(
+                java.util.regex.Pattern.quote(from), java.util.regex.Matcher.quoteReplacement(to)));
     assertThat(read).isInstanceOf(Loaded.Refused.class);
     assertThat(((Loaded.Refused<Verdict>) read).faults())
         .allSatisfy(fault -> assertThat(fault.source()).isEqualTo("stored.jsonl:1"))
@@ -125,7 +130,8 @@ class StoredVerdictsTest {
         OLD.replaceFirst("\"actions\":\\[.*?\\],\"handling\"", "\"actions\":[],\"handling\"")
             .replaceFirst("\"service\":\"OUT\"", "\"service\":\"IN\"")
             .replaceFirst("\"headline\":\"REPAIR\"", "\"headline\":\"SERVICEABLE\"")
-            .replaceFirst("\"wayBack\":\\{.*?\\},\"ages\"", "\"wayBack\":{\"kind\":\"NOT_NEEDED\"},\"ages\"");
+            .replaceFirst(
+                "\"wayBack\":\\{.*?\\},\"ages\"", "\"wayBack\":{\"kind\":\"NOT_NEEDED\"},\"ages\"");
     assertThat(spoiled).contains("\"service\":\"IN\"", "\"actions\":[]", "NOT_NEEDED");
     Loaded<Verdict> read = VerdictJson.read(spoiled);
     assertThat(((Loaded.Refused<Verdict>) read).faults())
@@ -139,7 +145,8 @@ class StoredVerdictsTest {
   @Test
   void allFaultsAreToldAtOnce() {
     String spoiled =
-        OLD.replace("\"kind\":\"RULE\"", "\"kind\":\"RULES\"").replace("\"open\":false", "\"open\":0");
+        OLD.replace("\"kind\":\"RULE\"", "\"kind\":\"RULES\"")
+            .replace("\"open\":false", "\"open\":0");
     List<JsonFault> faults = ((Loaded.Refused<Verdict>) VerdictJson.read(spoiled)).faults();
     assertThat(faults).hasSizeGreaterThan(3);
     assertThat(faults.stream().map(JsonFault::pointer))

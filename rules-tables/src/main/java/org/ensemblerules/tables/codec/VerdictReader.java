@@ -142,16 +142,16 @@ public final class VerdictReader {
     Optional<Reason> reason =
         object.make(
             () ->
-            new Reason(
-                kind.orElseThrow(),
-                row,
-                site.orElseThrow(),
-                finding,
-                seen.orElseThrow(),
-                effect.orElseThrow(),
-                handling.orElse(EnumSet.noneOf(HandlingDuty.class)),
-                afterwards.orElse(EnumSet.noneOf(Check.class)),
-                attempts.orElse(List.of())));
+                new Reason(
+                    kind.orElseThrow(),
+                    row,
+                    site.orElseThrow(),
+                    finding,
+                    seen.orElseThrow(),
+                    effect.orElseThrow(),
+                    handling.orElse(EnumSet.noneOf(HandlingDuty.class)),
+                    afterwards.orElse(EnumSet.noneOf(Check.class)),
+                    attempts.orElse(List.of())));
     return reason.flatMap(
         made -> {
           Derived.optionalText(object, "caution", made.caution());

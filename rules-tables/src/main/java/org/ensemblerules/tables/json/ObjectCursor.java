@@ -44,7 +44,9 @@ public final class ObjectCursor {
     return node.has(name);
   }
 
-  /** Returns the names of the fields given, where any name may stand; empty if this is no object. */
+  /**
+   * Returns the names of the fields given, where any name may stand; empty if this is no object.
+   */
   public List<String> names() {
     List<String> names = new ArrayList<>();
     node.fieldNames().forEachRemaining(names::add);

@@ -73,7 +73,7 @@ public final class CareText {
   }
 
   private static String who(List<PermissionRow> by) {
-    return by.isEmpty() ? "nobody is named" : PlainWords.who(by.stream().map(PermissionRow::doer).toList());
+    return by.isEmpty() ? "nobody is named" : PlainWords.permitted(by);
   }
 
   private static void label(TextPage page, String label, String text) {

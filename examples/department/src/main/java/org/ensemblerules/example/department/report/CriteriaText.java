@@ -41,7 +41,8 @@ public final class CriteriaText {
             + ", by "
             + rules.identity().editions().get(Subject.INSPECTION));
     page.wrapped(
-        "Who may    ", PlainWords.who(rules.tables().permissions().permitted(inspection.task())));
+        "Who may    ",
+        PlainWords.permitted(rules.tables().permissions().permitted(inspection.task())));
     Set<Equipment> atHand = EnumSet.noneOf(Equipment.class);
     rows.forEach(row -> atHand.addAll(row.atHand()));
     page.wrapped("At hand    ", atHand.isEmpty() ? "nothing" : PlainWords.list(atHand));

@@ -17,6 +17,7 @@ import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.CredentialScope;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.EntityKind;
+import org.ensemblerules.effect.PermissionRow;
 import org.ensemblerules.effect.PermittedDoer;
 import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.effect.Scope;
@@ -120,6 +121,11 @@ final class PlainWords {
 
   private static String of(Scope scope) {
     return scope == Scope.ELEMENT ? "whole element" : scope.name().toLowerCase(Locale.ROOT);
+  }
+
+  /** Whom rows permit to do something, and with which training. */
+  static String permitted(Collection<PermissionRow> rows) {
+    return who(rows.stream().map(PermissionRow::doer).toList());
   }
 
   /** Who may do something, and with which training. */

@@ -65,7 +65,7 @@ public final class RepairText {
         "  " + number + ". ",
         PlainWords.sentence(order.text()) + (cited.isEmpty() ? "" : " " + rows.cite(cited)));
     if (!order.by().isEmpty()) {
-      page.wrapped("       who        ", PlainWords.who(order.by()));
+      page.wrapped("       who        ", PlainWords.permitted(order.by()));
     }
     page.wrapped("       asked      ", PlainWords.sentence(order.may().text()));
     order.before().forEach(check -> check(page, "       before     ", check));
@@ -78,7 +78,7 @@ public final class RepairText {
         PlainWords.of(check.check())
             + ": "
             + PlainWords.sentence(check.shown())
-            + (check.by().isEmpty() ? "" : " By: " + PlainWords.who(check.by())));
+            + (check.by().isEmpty() ? "" : " By: " + PlainWords.permitted(check.by())));
   }
 
   private static void label(TextPage page, String label, String text) {
