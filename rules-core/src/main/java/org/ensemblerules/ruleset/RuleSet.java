@@ -73,6 +73,8 @@ public final class RuleSet {
             tables.permissions(),
             tables.criteria(),
             validity);
+    this.careRoutes =
+        CareRoutes.of(tables.care().routes(), tables.permissions(), Optional.of(tables.checks()));
     this.schedule =
         new Schedule(
             new ScheduleTables(
@@ -84,10 +86,9 @@ public final class RuleSet {
                 tables.permissions(),
                 new Cleanings(
                     tables.permissions(),
-                    (element, cleaned) -> validity.whyNoCleaning(cleaned, element).isEmpty()),
+                    (element, cleaned) -> validity.whyNoCleaning(cleaned, element).isEmpty(),
+                    careRoutes::callsForWash),
                 openFindings));
-    this.careRoutes =
-        CareRoutes.of(tables.care().routes(), tables.permissions(), Optional.of(tables.checks()));
     this.repairOrders =
         RepairOrders.of(
             new RepairTables(

@@ -1,6 +1,7 @@
 package org.ensemblerules.schedule;
 
 import java.util.Objects;
+import org.ensemblerules.care.Exposure;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.PermissionTable;
 import org.ensemblerules.effect.Task;
@@ -25,18 +26,55 @@ public final class Cleanings {
     boolean kept(Element element, Event.Cleaned cleaned);
   }
 
+  /** Whether an ordinary wash follows an exposure. */
+  @FunctionalInterface
+  public interface Washes {
+    /**
+     * Tells whether an ordinary wash is among what is done after an exposure.
+     *
+     * @param element what met it; not null
+     * @param exposure what it met; not null
+     * @return false only if other care is laid down, and no such wash with it
+     */
+    boolean follow(Element element, Exposure exposure);
+  }
+
   private final PermissionTable permissions;
   private final Limits limits;
+  private final Washes washes;
+
+  /**
+   * Makes the decision, where an ordinary wash follows whatever was met.
+   *
+   * @param permissions who may clean; not null
+   * @param limits whether a wash kept its limits; not null
+   */
+  public Cleanings(PermissionTable permissions, Limits limits) {
+    this(permissions, limits, (element, exposure) -> true);
+  }
 
   /**
    * Makes the decision.
    *
    * @param permissions who may clean; not null
    * @param limits whether a wash kept its limits; not null
+   * @param washes whether an ordinary wash follows an exposure; not null
    */
-  public Cleanings(PermissionTable permissions, Limits limits) {
+  public Cleanings(PermissionTable permissions, Limits limits, Washes washes) {
     this.permissions = Objects.requireNonNull(permissions, "permissions");
     this.limits = Objects.requireNonNull(limits, "limits");
+    this.washes = Objects.requireNonNull(washes, "washes");
+  }
+
+  /**
+   * Tells whether what an element met calls for an ordinary wash.
+   *
+   * @param element what met it; not null
+   * @param exposure what it met; not null
+   * @return false if it is cared for in another way
+   */
+  public boolean follow(Element element, Exposure exposure) {
+    return washes.follow(element, exposure);
   }
 
   /**

@@ -1,16 +1,19 @@
 package org.ensemblerules.verdict;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ensemblerules.care.CareAction;
 import org.ensemblerules.care.CareRoute;
 import org.ensemblerules.care.CareRouteRow;
 import org.ensemblerules.care.CareStanding;
 import org.ensemblerules.care.CareStep;
+import org.ensemblerules.care.Exposure;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Effect;
@@ -32,21 +35,48 @@ final class CareQuestion {
   private CareQuestion() {}
 
   static void ask(CaseFile file, Consumer<Reason> reasons) {
-    for (Event.Exposed met : file.history().events(Event.Exposed.class)) {
-      if (!met.when().date().earliest().map(day -> day.isAfter(file.asOf())).orElse(false)) {
-        CareRoute route = file.rules().careRoutes().route(file.element(), Set.of(met.to()));
-        if (route instanceof CareRoute.Steps steps) {
-          steps.steps().forEach(step -> ask(file, met, step, reasons));
-        } else if (!passed(file, met, Check.EXPERT_EVALUATION)) {
-          reasons.accept(
-              reason(
-                  ReasonKind.NO_RULE,
-                  Optional.empty(),
-                  text(met) + ", and no row says what is done then",
-                  new Effect.Evaluate(Check.EXPERT_EVALUATION, Scope.ELEMENT)));
-        }
-      }
+    mayHaveMet(file).forEach(met -> ask(file, met, reasons));
+  }
+
+  private static void ask(CaseFile file, Event.Exposed met, Consumer<Reason> reasons) {
+    CareRoute route = file.rules().careRoutes().route(file.element(), Set.of(met.to()));
+    if (route instanceof CareRoute.Steps steps) {
+      steps.steps().forEach(step -> ask(file, met, step, reasons));
+    } else if (!passed(file, met, Check.EXPERT_EVALUATION)) {
+      reasons.accept(
+          reason(
+              ReasonKind.NO_RULE,
+              Optional.empty(),
+              text(met) + ", and no row says what is done then",
+              new Effect.Evaluate(Check.EXPERT_EVALUATION, Scope.ELEMENT)));
     }
+  }
+
+  private static Stream<Event.Exposed> mayHaveMet(CaseFile file) {
+    return file.history().events(Event.Exposed.class).stream()
+        .filter(
+            met ->
+                !met.when().date().earliest().map(day -> day.isAfter(file.asOf())).orElse(false));
+  }
+
+  /** What it met, and what is done then is not all done. */
+  static Set<Exposure> outstanding(CaseFile file) {
+    return mayHaveMet(file)
+        .filter(
+            met -> {
+              List<Reason> reasons = new ArrayList<>();
+              ask(file, met, reasons::add);
+              return !reasons.isEmpty();
+            })
+        .map(Event.Exposed::to)
+        .collect(Collectors.toSet());
+  }
+
+  /** Whether it met something after which it does not return: nobody wears or looks over it. */
+  static boolean neverReturns(CaseFile file) {
+    return mayHaveMet(file)
+        .map(met -> file.rules().careRoutes().route(file.element(), Set.of(met.to())))
+        .anyMatch(route -> route instanceof CareRoute.Steps steps && !steps.mayReturn());
   }
 
   private static void ask(
