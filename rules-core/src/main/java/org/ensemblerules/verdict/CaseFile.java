@@ -22,6 +22,7 @@ final class CaseFile {
   private final Assessment assessment;
   private final LocalDate asOf;
   private final Labelled labelled;
+  private final List<Finding> notFitted;
   private final List<Finding> findings;
   private final History history;
   private final List<Event.Inspected> counting;
@@ -32,17 +33,19 @@ final class CaseFile {
     this.assessment = assessment;
     this.asOf = asOf;
     this.labelled = new Labelled(assessment.element(), rules.tables().anatomy());
+    this.history = assessment.serviceRecord().history();
+    this.notFitted = NotFitted.findings(assessment.element(), history, rules.tables());
     this.findings =
         Stream.of(
                 assessment.history().events(Event.Found.class).stream().map(Event.Found::finding),
                 assessment.findings().stream(),
                 labelled.findings().stream(),
+                notFitted.stream(),
                 rules.validity().findings(assessment.element(), assessment.history()).stream())
             .flatMap(stream -> stream)
             .distinct()
             .sorted(Comparator.comparing(Finding::id).thenComparing(Finding::toString))
             .collect(ImmutableList.toImmutableList());
-    this.history = assessment.serviceRecord().history();
     this.counting =
         history.events(Event.Inspected.class).stream()
             .filter(done -> counts(done.inspection()))
@@ -72,6 +75,11 @@ final class CaseFile {
 
   Labelled labelled() {
     return labelled;
+  }
+
+  /** Parts that an inspection says are not fitted, though they must be. */
+  List<Finding> notFitted() {
+    return notFitted;
   }
 
   /** Every finding: on record, made now, and those that labels, checks and washes show. */

@@ -47,7 +47,9 @@ final class RouteOrder {
     }
     Map<CareAction, CareStanding> standing = new EnumMap<>(CareAction.class);
     if (file.rules().careRoutes().route(file.element(), met) instanceof CareRoute.Steps steps) {
-      steps.steps().forEach(step -> standing.merge(step.action(), step.standing(), RouteOrder::max));
+      steps
+          .steps()
+          .forEach(step -> standing.merge(step.action(), step.standing(), RouteOrder::max));
     } else {
       standing.put(CareAction.FIND_OUT, CareStanding.IN_TURN);
     }
@@ -76,7 +78,9 @@ final class RouteOrder {
       // Whoever says what it is must have it in hand.
       case IDENTIFICATION -> shut ? JUDGED : 3;
       case EXPERT_EVALUATION ->
-          shut && evaluate.scope() == Scope.ELEMENT ? ROUTE + CareAction.FIND_OUT.ordinal() : JUDGED;
+          shut && evaluate.scope() == Scope.ELEMENT
+              ? ROUTE + CareAction.FIND_OUT.ordinal()
+              : JUDGED;
       case CONTAMINATION_CLEARANCE -> ROUTE + CareAction.SHOW_FREE.ordinal();
       case CLEANLINESS -> ROUTE + CareAction.SHOW_CLEAN.ordinal();
       case ROUTINE_INSPECTION, ADVANCED_INSPECTION, LINER_INSPECTION -> LAST;
