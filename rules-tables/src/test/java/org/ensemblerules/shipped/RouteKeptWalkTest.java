@@ -72,6 +72,10 @@ class RouteKeptWalkTest {
     for (Kind kind : ShippedGear.kinds(rules)) {
       ShippedCase fit = ShippedCase.fit(rules, kind);
       for (Set<Exposure> met : Sets.powerSet(EnumSet.allOf(Exposure.class))) {
+        // Every set under the default edition; under the others those that two exposures make.
+        if (met.size() > 2 && !edition.equals(ShippedEditions.EDITION_2020)) {
+          continue;
+        }
         for (Optional<DefectKind> found : met.size() <= 2 ? FOUND : FOUND.subList(0, 1)) {
           judge(given(fit, met, found), met, found, wrong);
           combinations++;
