@@ -6,7 +6,10 @@ import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Task;
 import org.jspecify.annotations.Nullable;
 
-/** What a care route can ask for, in the order in which it is done. */
+/**
+ * What a care route can ask for, in the order in which it is done; what waits for the finding out
+ * comes after it.
+ */
 public enum CareAction {
   /** Exposure reduction of the gear at the scene; not yet clean. */
   EXPOSURE_REDUCTION(

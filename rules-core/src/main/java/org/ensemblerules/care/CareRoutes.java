@@ -27,6 +27,15 @@ import org.ensemblerules.source.InvalidValueException;
  * barred.
  */
 public final class CareRoutes {
+  /** What waits for whoever finds out what it met comes after that. */
+  private static final Comparator<CareStep> IN_ORDER =
+      Comparator.<CareStep>comparingInt(
+              step ->
+                  step.standing() == CareStanding.IF_ALLOWED
+                      ? Math.max(step.action().ordinal(), CareAction.FIND_OUT.ordinal())
+                      : step.action().ordinal())
+          .thenComparing(step -> step.standing() == CareStanding.IF_ALLOWED);
+
   private final CareRouteTable table;
   private final PermissionTable permissions;
   private final Optional<CheckTable> checks;
@@ -86,7 +95,24 @@ public final class CareRoutes {
     for (CareAction action : CareAction.values()) {
       steps.addAll(steps(action, standing(action, rows, handling), rows));
     }
-    return new CareRoute.Steps(steps, handling);
+    return new CareRoute.Steps(steps.stream().sorted(IN_ORDER).toList(), handling);
+  }
+
+  /**
+   * Tells whether an ordinary wash is among what is done after an exposure. Where a route has none,
+   * as for asbestos or chemicals, no other rule adds one.
+   *
+   * @param element the element; not null
+   * @param exposure what it met; not null
+   * @return false if a route says what is done and an advanced cleaning is no part of it
+   */
+  public boolean callsForWash(Element element, Exposure exposure) {
+    return !(route(element, Set.of(exposure)) instanceof CareRoute.Steps route)
+        || route.steps().stream()
+            .anyMatch(
+                step ->
+                    step.action() == CareAction.ADVANCED_CLEANING
+                        && step.standing() != CareStanding.BARRED);
   }
 
   private static CareStanding standing(

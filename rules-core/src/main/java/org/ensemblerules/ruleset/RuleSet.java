@@ -75,12 +75,16 @@ public final class RuleSet {
             tables.permissions(),
             tables.criteria(),
             validity);
+    this.careRoutes =
+        CareRoutes.of(tables.care().routes(), tables.permissions(), Optional.of(tables.checks()));
     this.schedule =
         new Schedule(
             new ScheduleTables(
-                tables.tasks(), tables.intervals(), tables.ageLimits(), evidenceTables));
-    this.careRoutes =
-        CareRoutes.of(tables.care().routes(), tables.permissions(), Optional.of(tables.checks()));
+                tables.tasks(),
+                tables.intervals(),
+                tables.ageLimits(),
+                careRoutes,
+                evidenceTables));
     this.repairOrders =
         RepairOrders.of(
             new RepairTables(

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.ensemblerules.care.Exposure;
+import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.Label;
@@ -131,7 +132,7 @@ final class Facts {
   }
 
   /** What called for a task, or may have by the day; undated ones last. */
-  List<Occurrence> occurrences(Trigger trigger) {
+  List<Occurrence> occurrences(Trigger trigger, DoneBy doneBy) {
     Stream<Occurrence> all =
         switch (trigger) {
           case ISSUE ->
@@ -145,7 +146,7 @@ final class Facts {
                   .map(event -> new Occurrence(event.when(), "used"));
           case PRODUCTS_OF_COMBUSTION ->
               exposed(EnumSet.of(Exposure.PRODUCTS_OF_COMBUSTION, Exposure.UNKNOWN));
-          case EXPOSURE -> exposed(EnumSet.allOf(Exposure.class));
+          case EXPOSURE -> exposed(exposures(doneBy));
           case ROUTINE_FOUND -> found(InspectionKind.ROUTINE, keys(InspectionKind.ROUTINE, false));
           case LINER_SUSPECTED ->
               Stream.concat(
@@ -162,10 +163,23 @@ final class Facts {
         .toList();
   }
 
+  /** What calls for a task; for a cleaning, only what is cared for in no other way. */
+  private Set<Exposure> exposures(DoneBy doneBy) {
+    boolean cleaning = doneBy instanceof DoneBy.Cleaned || doneBy instanceof DoneBy.CleanedAs;
+    Set<Exposure> exposures = EnumSet.allOf(Exposure.class);
+    exposures.removeIf(each -> cleaning && !tables.care().callsForWash(element(), each));
+    return exposures;
+  }
+
   private Stream<Occurrence> exposed(Set<Exposure> kinds) {
     return history().events(Event.Exposed.class).stream()
         .filter(event -> kinds.contains(event.to()))
         .map(event -> new Occurrence(event.when(), "exposed to " + event.to()));
+  }
+
+  /** What is cleaned off says nothing against the liner that it is on. */
+  private static boolean isContamination(DefectKind defect) {
+    return Exposure.of(defect).isPresent() || defect == DefectKind.CONTAMINATION_NOT_REMOVABLE;
   }
 
   private Set<RowKey> keys(InspectionKind kind, boolean ofTheLiner) {
@@ -174,7 +188,7 @@ final class Facts {
         tables.evidence().criteria().required(kind, element().kind(), element().use())) {
       boolean liner =
           row.sites().stream().anyMatch(site -> site.layer().map(LINER::contains).orElse(false));
-      if (!ofTheLiner || liner) {
+      if (!ofTheLiner || (liner && !row.lookFor().stream().allMatch(Facts::isContamination))) {
         keys.add(row.key());
       }
     }

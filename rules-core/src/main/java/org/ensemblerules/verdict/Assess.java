@@ -21,6 +21,7 @@ public final class Assess {
           RecordQuestion::ask,
           RetiredLayerQuestion::ask,
           LabelQuestion::ask,
+          NotFitted::ask,
           AgeQuestion::ask,
           InspectionQuestion::ask,
           CurrencyQuestion::ask,

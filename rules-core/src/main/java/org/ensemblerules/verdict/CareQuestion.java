@@ -1,5 +1,6 @@
 package org.ensemblerules.verdict;
 
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -8,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ensemblerules.care.CareAction;
 import org.ensemblerules.care.CareRoute;
@@ -43,17 +45,11 @@ final class CareQuestion {
 
   static void ask(CaseFile file, Consumer<Reason> reasons) {
     CareQuestion question = new CareQuestion(file, reasons);
-    for (Event.Exposed met : file.history().events(Event.Exposed.class)) {
-      if (met.when().date().possiblyBy(file.asOf())) {
-        question.ask(met);
-      }
-    }
+    mayHaveMet(file).forEach(question::ask);
   }
 
   private void ask(Event.Exposed met) {
-    CareRoute route =
-        routes.computeIfAbsent(
-            met.to(), to -> file.rules().careRoutes().route(file.element(), Set.of(to)));
+    CareRoute route = route(met.to());
     if (route instanceof CareRoute.Steps steps) {
       steps.steps().forEach(step -> ask(met, step));
     } else if (!file.evidence().passedAfter(Check.EXPERT_EVALUATION, met.when())) {
@@ -65,6 +61,38 @@ final class CareQuestion {
               text(met) + ", and no row says what is done then" + notCounting(met, effect),
               effect));
     }
+  }
+
+  private CareRoute route(Exposure to) {
+    return routes.computeIfAbsent(
+        to, exposure -> file.rules().careRoutes().route(file.element(), Set.of(exposure)));
+  }
+
+  private static Stream<Event.Exposed> mayHaveMet(CaseFile file) {
+    return file.history().events(Event.Exposed.class).stream()
+        .filter(met -> met.when().date().possiblyBy(file.asOf()));
+  }
+
+  /** What it met, and what is done then is not all done. */
+  static Set<Exposure> outstanding(CaseFile file) {
+    return mayHaveMet(file)
+        .filter(
+            met -> {
+              List<Reason> reasons = new ArrayList<>();
+              new CareQuestion(file, reasons::add).ask(met);
+              return !reasons.isEmpty();
+            })
+        .map(Event.Exposed::to)
+        .collect(Collectors.toSet());
+  }
+
+  /** Whether it met something after which it does not return: nobody wears or looks over it. */
+  static boolean neverReturns(CaseFile file) {
+    return mayHaveMet(file)
+        .map(Event.Exposed::to)
+        .distinct()
+        .map(to -> file.rules().careRoutes().route(file.element(), Set.of(to)))
+        .anyMatch(route -> route instanceof CareRoute.Steps steps && !steps.mayReturn());
   }
 
   private void ask(Event.Exposed met, CareStep step) {

@@ -21,6 +21,7 @@ final class CaseFile {
   private final Assessment assessment;
   private final Labelled labelled;
   private final Evidence evidence;
+  private final List<Finding> notFitted;
   private final List<Finding> findings;
   private final List<Due> due;
 
@@ -37,11 +38,14 @@ final class CaseFile {
     this.assessment = assessment;
     this.evidence = evidence;
     this.labelled = new Labelled(assessment.element(), rules.tables().anatomy());
+    this.notFitted =
+        NotFitted.findings(assessment.element(), evidence.history(), rules.tables());
     this.findings =
         Stream.of(
                 assessment.history().events(Event.Found.class).stream().map(Event.Found::finding),
                 assessment.findings().stream(),
                 labelled.findings().stream(),
+                notFitted.stream(),
                 evidence.shown().stream())
             .flatMap(stream -> stream)
             .distinct()
@@ -77,6 +81,11 @@ final class CaseFile {
   /** What of the history counts, and for what does not, why not. */
   Evidence evidence() {
     return evidence;
+  }
+
+  /** Parts that an inspection says are not fitted, though they must be. */
+  List<Finding> notFitted() {
+    return notFitted;
   }
 
   /** Every finding: on record, made now, and those that labels, checks and washes show. */

@@ -27,7 +27,9 @@ final class CurrencyQuestion {
   static void ask(CaseFile file, Consumer<Reason> reasons) {
     current(file, InspectionKind.ADVANCED, true, reasons);
     current(file, InspectionKind.COMPLETE_LINER, false, reasons);
-    usedSince(file, reasons);
+    if (!CareQuestion.neverReturns(file)) {
+      usedSince(file, reasons);
+    }
   }
 
   private static void current(

@@ -27,16 +27,19 @@ final class ReturnPath {
     if (everyLayerRetires(file, actions)) {
       return new WayBack.None("every labelled layer leaves service for good");
     }
+    RouteOrder order = RouteOrder.of(file);
     List<Step> steps =
         actions.stream()
-            .sorted(Comparator.comparingInt(action -> rank(action.effect())))
-            .map(action -> step(file, action))
+            .sorted(Comparator.comparingInt(action -> order.rank(action.effect())))
+            .map(action -> step(file, order, action))
             .collect(Collectors.toCollection(ArrayList::new));
-    if (actions.stream().noneMatch(action -> rank(action.effect()) == LAST)) {
+    if (actions.stream().noneMatch(action -> order.isLast(action.effect()))) {
       Effect look = new Effect.Evaluate(Check.ROUTINE_INSPECTION, Scope.ELEMENT);
       steps.add(
           step(
-              file, new Action(look, Site.of(Part.WHOLE_ELEMENT), Doers.of(file, look), Set.of())));
+              file,
+              order,
+              new Action(look, Site.of(Part.WHOLE_ELEMENT), Doers.of(file, look), Set.of())));
     }
     return new WayBack.Steps(steps);
   }
@@ -58,31 +61,13 @@ final class ReturnPath {
     return !layers.isEmpty() && retired.containsAll(layers);
   }
 
-  private static final int LAST = 8;
-
-  /** What must come before what: released, known, clean, judged, mended, looked at. */
-  private static int rank(Effect effect) {
-    if (effect instanceof Effect.Evaluate evaluate) {
-      return switch (evaluate.check()) {
-        case INCIDENT_RELEASE -> 1;
-        case RECORD_CORRECTION -> 2;
-        case IDENTIFICATION -> 3;
-        case ROUTINE_INSPECTION, ADVANCED_INSPECTION, LINER_INSPECTION -> LAST;
-        default -> 5;
-      };
-    }
-    if (effect instanceof Effect.Clean) {
-      return 4;
-    }
-    return effect instanceof Effect.Retire ? 6 : 7;
-  }
-
-  private static Step step(CaseFile file, Action action) {
+  private static Step step(CaseFile file, RouteOrder order, Action action) {
     List<String> shown = new ArrayList<>();
+    order.onlyIf(action.effect()).ifPresent(shown::add);
     if (action.effect() instanceof Effect.Evaluate evaluate) {
       CheckRow row = file.tables().checks().row(evaluate.check());
       shown.add(row.shown());
-      if (!row.passCloses() && rank(action.effect()) != LAST) {
+      if (!row.passCloses() && !order.isLast(action.effect())) {
         shown.add(
             "Passing it settles only the check: record the finding again with what it showed, or"
                 + " pass "

@@ -23,8 +23,11 @@ final class TaskQuestion {
   private TaskQuestion() {}
 
   static void ask(CaseFile file, Consumer<Reason> reasons) {
+    boolean neverReturns = CareQuestion.neverReturns(file);
     for (Due due : file.dueWhateverEnded()) {
-      if (due.row().orElse(null) instanceof TaskRow row && isDue(row.timing(), due, file.asOf())) {
+      if (due.row().orElse(null) instanceof TaskRow row
+          && isDue(row.timing(), due, file.asOf())
+          && !(neverReturns && row.timing() instanceof Timing.After)) {
         reasons.accept(
             new Reason(
                 ReasonKind.TASK_DUE,

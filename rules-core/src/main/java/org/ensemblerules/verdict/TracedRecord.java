@@ -46,6 +46,7 @@ final class TracedRecord {
       }
     }
     for (Finding finding : file.findings()) {
+      Exposure.of(finding.defect()).ifPresent(met::add);
       for (Site site :
           file.tables()
               .anatomy()

@@ -115,6 +115,7 @@ record Kept(Element element, List<Event> events, Set<LocalDate> dutyPeriods) {
         TaskTable.of(rows).orElseThrow(),
         frozen.intervals(),
         frozen.ageLimits(),
+        FrozenRules.rules().careRoutes(),
         FrozenRules.rules().evidenceTables());
   }
 

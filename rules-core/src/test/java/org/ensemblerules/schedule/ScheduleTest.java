@@ -115,6 +115,7 @@ class ScheduleTest {
                 tables.tasks(),
                 IntervalTable.of(List.of()).orElseThrow(),
                 tables.ageLimits(),
+                tables.care(),
                 tables.evidence()));
     Due due = only(schedule, HELMET);
     assertThat(due.by()).isEmpty();

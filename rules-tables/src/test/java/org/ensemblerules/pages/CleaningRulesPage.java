@@ -137,6 +137,7 @@ final class CleaningRulesPage {
             TaskTable.of(List.of(row)).orElseThrow(),
             rules.tables().intervals(),
             rules.tables().ageLimits(),
+            rules.careRoutes(),
             rules.evidenceTables()));
   }
 

@@ -35,7 +35,11 @@ final class GearPages {
                       .distinct()
                       .collect(Collectors.joining(", ")),
                   Words.of(rows.stream().map(AnatomyRow::use).distinct().toList()),
-                  Words.of(rows.get(0).presence()),
+                  Words.of(rows.get(0).presence())
+                      + rows.get(0)
+                          .requiredSince()
+                          .map(since -> ", required since " + since)
+                          .orElse(""),
                   Words.basis(rows.get(0).provenance())));
         }
       }

@@ -69,7 +69,11 @@ class ShippedTasksTest {
     RuleSet rules = ShippedEditions.rules(edition);
     return new Schedule(
         new ScheduleTables(
-            tasks, rules.tables().intervals(), rules.tables().ageLimits(), rules.evidenceTables()));
+            tasks,
+            rules.tables().intervals(),
+            rules.tables().ageLimits(),
+            rules.careRoutes(),
+            rules.evidenceTables()));
   }
 
   private static Schedule schedule(EditionId edition) {

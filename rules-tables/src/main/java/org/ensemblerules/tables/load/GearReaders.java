@@ -6,7 +6,9 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.ensemblerules.gear.AnatomyRow;
 import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Presence;
+import org.ensemblerules.gear.RequiredSince;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.retirement.AgeLimit;
 import org.ensemblerules.retirement.AgeLimitRow;
@@ -29,6 +31,7 @@ final class GearReaders {
     Combinations gear = Combinations.read(row);
     Optional<List<Site>> sites = row.required("sites", at -> at.distinct(ValueReaders::site));
     Optional<Presence> presence = row.required("presence", at -> at.enumOf(Presence.class));
+    Optional<RequiredSince> since = row.optional("requiredSince", GearReaders::requiredSince);
     return row.make(
         () ->
             gear.rows(
@@ -41,7 +44,16 @@ final class GearReaders {
                                     element,
                                     use,
                                     site,
-                                    presence.orElseThrow()))));
+                                    presence.orElseThrow(),
+                                    since))));
+  }
+
+  private static Optional<RequiredSince> requiredSince(JsonCursor at) {
+    ObjectCursor since = at.object();
+    Optional<String> standard = since.required("standard", JsonCursor::text);
+    Optional<Integer> year =
+        since.required("year", value -> value.integer(MarkedDate.FIRST_YEAR, MarkedDate.LAST_YEAR));
+    return since.make(() -> new RequiredSince(standard.orElseThrow(), year.orElseThrow()));
   }
 
   static Optional<List<AgeLimitRow>> ageLimits(FamilyHead head, ObjectCursor row) {

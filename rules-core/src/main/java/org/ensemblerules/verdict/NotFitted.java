@@ -1,0 +1,127 @@
+package org.ensemblerules.verdict;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.ensemblerules.defect.DefectKind;
+import org.ensemblerules.defect.Extent;
+import org.ensemblerules.defect.Finding;
+import org.ensemblerules.defect.FindingId;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.Scope;
+import org.ensemblerules.gear.AnatomyRow;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.Part;
+import org.ensemblerules.gear.RequiredSince;
+import org.ensemblerules.gear.Site;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.History;
+import org.ensemblerules.history.When;
+import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.Outcome;
+import org.ensemblerules.ruleset.Tables;
+
+/**
+ * Parts that an inspection says are not fitted, though every such element made to the edition that
+ * the label claims has them. What the label does not show to be older is held to have them.
+ */
+final class NotFitted {
+  private NotFitted() {}
+
+  /** Such a part is found missing; the last inspection that says so stands for those before it. */
+  static List<Finding> findings(Element element, History history, Tables tables) {
+    return tables.anatomy().of(element.kind(), element.use()).stream()
+        .filter(part -> lacking(part, element))
+        .flatMap(part -> lastWithout(part.site(), element, history, tables).stream())
+        .toList();
+  }
+
+  private static boolean lacking(AnatomyRow part, Element element) {
+    return part.requiredSince()
+        .filter(since -> !since.isAfter(claimed(element, part.site())))
+        .isPresent();
+  }
+
+  private static Optional<Finding> lastWithout(
+      Site site, Element element, History history, Tables tables) {
+    return history.events(Event.Inspected.class).stream()
+        .filter(event -> saysNotFitted(event.inspection(), site, element, tables))
+        .map(Event.Inspected::when)
+        .max(When.LAST_CERTAIN)
+        .map(
+            when ->
+                new Finding(
+                    new FindingId("not-fitted:" + when.date() + ":" + site),
+                    site,
+                    "",
+                    DefectKind.MISSING,
+                    new Extent.NotMeasured(),
+                    when.date()));
+  }
+
+  private static boolean saysNotFitted(
+      Inspection inspection, Site site, Element element, Tables tables) {
+    return tables.criteria().required(inspection.kind(), element.kind(), element.use()).stream()
+        .filter(row -> row.sites().contains(site))
+        .anyMatch(
+            row ->
+                inspection.outcomes().stream()
+                    .anyMatch(
+                        outcome ->
+                            outcome.criterion().equals(row.key())
+                                && outcome.outcome() == Outcome.NOT_FITTED));
+  }
+
+  /** Of what the label does not say for certain, the smallest step is to read the label. */
+  static void ask(CaseFile file, Consumer<Reason> reasons) {
+    for (Finding finding : file.notFitted()) {
+      Optional<RequiredSince> since =
+          file.tables()
+              .anatomy()
+              .at(file.element().kind(), file.element().use(), finding.site())
+              .flatMap(AnatomyRow::requiredSince)
+              .filter(each -> !each.isMetBy(claimed(file.element(), finding.site())))
+              .filter(each -> !FindingQuestion.open(file, finding).isEmpty());
+      since.ifPresent(each -> reasons.accept(unclear(file.element(), finding.site(), each)));
+    }
+  }
+
+  private static Reason unclear(Element element, Site site, RequiredSince since) {
+    Optional<LayerKind> layer = labelled(element, site);
+    return new Reason(
+        ReasonKind.LABEL_UNKNOWN,
+        Optional.empty(),
+        new Site(Part.LABEL, layer),
+        Optional.empty(),
+        layer.map(kind -> kind + ": ").orElse("")
+            + "claimedEdition does not say whether it is older than "
+            + since
+            + ", which has every "
+            + element.kind()
+            + " carry a "
+            + site,
+        new Effect.Evaluate(Check.IDENTIFICATION, layer.isPresent() ? Scope.LAYER : Scope.ELEMENT),
+        List.of());
+  }
+
+  private static Optional<String> claimed(Element element, Site site) {
+    Optional<LayerKind> layer = labelled(element, site);
+    Optional<Label> label =
+        layer.isPresent() ? layer.map(element.layerLabels()::get) : element.label();
+    return label.flatMap(Label::claimedEdition);
+  }
+
+  /** The layer whose label speaks for a part: its own, else the shell of what has layers. */
+  private static Optional<LayerKind> labelled(Element element, Site site) {
+    return site.layer()
+        .flatMap(element::labelledLayer)
+        .or(
+            () ->
+                element.layerLabels().containsKey(LayerKind.OUTER_SHELL)
+                    ? Optional.of(LayerKind.OUTER_SHELL)
+                    : Optional.empty());
+  }
+}
