@@ -68,7 +68,7 @@ class ElementTest {
   void elementsAreEqualOnlyInAllTheirParts() {
     Element element = coat().build();
     assertThat(coat().build()).isEqualTo(element).hasSameHashCodeAs(element);
-    assertThat(element).hasToString("Element[C1, COAT, STRUCTURAL]");
+    assertThat(element).asString().startsWith("Element[C1 COAT STRUCTURAL");
     List<Element> others =
         List.of(
             Element.builder(new ElementId("C2"), ElementKind.COAT, Use.STRUCTURAL).build(),

@@ -48,7 +48,7 @@ class HistoryTest {
         .hasSameHashCodeAs(History.of(inOrder))
         .isNotEqualTo(History.empty());
     assertThat(History.of(inOrder).events(Event.Returned.class)).hasSize(1);
-    assertThat(History.of(inOrder).toString()).startsWith("History[Used[");
+    assertThat(History.of(inOrder).toString()).startsWith("History of 9 events[Used[");
   }
 
   @Test

@@ -147,7 +147,8 @@ class CoverageTest {
     assertThat(plain.build()).isEqualTo(builder(WHOLE.kind(), Occasion.PERIODIC, "2024").build());
     assertThat(plain.build())
         .hasSameHashCodeAs(builder(WHOLE.kind(), Occasion.PERIODIC, "2024").build())
-        .hasToString("Inspection[ADVANCED, 2024, Verified provider]");
+        .asString()
+        .startsWith("Inspection[ADVANCED, 2024, Doer[name=Verified provider,");
     List<Inspection> others =
         List.of(
             builder(InspectionKind.ROUTINE, Occasion.PERIODIC, "2024").build(),

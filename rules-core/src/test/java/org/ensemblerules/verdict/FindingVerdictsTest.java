@@ -193,8 +193,9 @@ class FindingVerdictsTest {
   void headlines(String site, DefectKind defect, Headline headline) {
     Verdict verdict = COAT.with(finding(site, defect)).verdict();
     assertThat(verdict.headline()).isEqualTo(headline);
-    assertThat(verdict)
-        .hasToString("Verdict[COAT 1, 2024-06-15, " + verdict.service() + ", " + headline + "]");
+    assertThat(verdict.toString())
+        .startsWith("Verdict[COAT 1 COAT STRUCTURAL as of 2024-06-15: " + verdict.service())
+        .contains(", " + headline + ";");
   }
 
   @Test
