@@ -3,6 +3,7 @@ package org.ensemblerules.strength;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
+import org.ensemblerules.measure.NumberSize;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Provenance;
 import org.ensemblerules.source.Row;
@@ -29,7 +30,8 @@ public record SmallSampleRow(
   /**
    * Checks the values.
    *
-   * @throws InvalidValueException if one is out of range
+   * @throws InvalidValueException if one is out of range, or of another size than {@link
+   *     NumberSize} allows
    */
   public SmallSampleRow {
     Objects.requireNonNull(provenance, "provenance");
@@ -40,6 +42,7 @@ public record SmallSampleRow(
         rank >= 2 && rank <= n, "SmallSampleRow.rank", rank, "2 to n, here " + n);
     InvalidValueException.require(
         exponent.signum() > 0, "SmallSampleRow.exponent", exponent, "above zero");
+    NumberSize.require("SmallSampleRow.exponent", exponent);
   }
 
   @Override

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.ensemblerules.measure.NumberSize;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Provenance;
 import org.ensemblerules.source.Row;
@@ -20,17 +21,20 @@ public record UsedGearRow(Provenance provenance, Optional<BigDecimal> percent) i
   /**
    * Checks the share.
    *
-   * @throws InvalidValueException if the share is out of range
+   * @throws InvalidValueException if the share is out of range, or of another size than {@link
+   *     NumberSize} allows
    */
   public UsedGearRow {
     Objects.requireNonNull(provenance, "provenance");
     percent.ifPresent(
-        share ->
-            InvalidValueException.require(
-                share.signum() > 0 && share.compareTo(new BigDecimal(100)) <= 0,
-                "UsedGearRow.percent",
-                share,
-                "above 0, up to 100"));
+        share -> {
+          InvalidValueException.require(
+              share.signum() > 0 && share.compareTo(new BigDecimal(100)) <= 0,
+              "UsedGearRow.percent",
+              share,
+              "above 0, up to 100");
+          NumberSize.require("UsedGearRow.percent", share);
+        });
   }
 
   /**

@@ -10,60 +10,88 @@ import java.util.NoSuchElementException;
 import java.util.Objects;
 import java.util.Spliterator;
 import java.util.Spliterators;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.ensemblerules.source.InvalidValueException;
-import org.ensemblerules.tables.codec.AssessmentTree;
-import org.ensemblerules.tables.json.JsonReader;
 import org.ensemblerules.tables.lines.ByteLines;
 import org.ensemblerules.tables.lines.CharacterLines;
 import org.ensemblerules.tables.lines.LineSource;
 import org.ensemblerules.tables.lines.RawLine;
-import org.ensemblerules.verdict.Assessment;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Reads assessments from JSON Lines: one assessment on each line, in memory that does not grow with
- * the number of lines. A bad line is handed over with its faults and its text, and reading goes on.
- * Lines end with a line feed, or a carriage return and a line feed; blank lines are passed over,
- * and so is a byte order mark.
+ * Reads JSON Lines: one value on each line, in memory that does not grow with the number of lines.
+ * A bad line is handed over with its faults and its text, and reading goes on. Lines end with a
+ * line feed, or a carriage return and a line feed; blank lines are passed over, and so is a byte
+ * order mark.
+ *
+ * <p>Nothing that a line holds ends the reading of those after it. Whatever goes wrong in reading
+ * it, or in answering it by {@link #map}, is a fault of that line; what should not have gone wrong
+ * is named as a defect of this library. Only an {@link Error}, such as too little memory, and a
+ * failure to read ({@link UncheckedIOException}, so that it is never taken for the end) get
+ * through.
  *
  * <pre>{@code
- * try (AssessmentLines lines = AssessmentLines.of("turnouts.jsonl", stream)) {
- *   while (lines.hasNext()) {
- *     AssessmentLines.Outcome outcome = lines.next();
- *     if (outcome instanceof AssessmentLines.Line line) {
- *       judge(line.assessment());
- *     } else if (outcome instanceof AssessmentLines.BadLine bad) {
+ * try (JsonLines<String> answers =
+ *     JsonLines.of("turnouts.jsonl", stream, AssessmentJson::read)
+ *         .map(gear -> VerdictJson.write(Assess.assess(rules, gear, asOf)))) {
+ *   while (answers.hasNext()) {
+ *     JsonLines.Outcome<String> outcome = answers.next();
+ *     if (outcome instanceof JsonLines.Line<String> line) {
+ *       write(line.value());
+ *     } else if (outcome instanceof JsonLines.BadLine<String> bad) {
  *       report(bad.faults());
  *     }
  *   }
  * }
  * }</pre>
  *
- * <p>For use by one thread at a time. A failure to read throws {@link UncheckedIOException}, so
- * that it is never taken for the end.
+ * <p>For use by one thread at a time.
+ *
+ * @param <T> what a line says
  */
-public final class AssessmentLines implements Iterator<AssessmentLines.Outcome>, AutoCloseable {
+public final class JsonLines<T> implements Iterator<JsonLines.Outcome<T>>, AutoCloseable {
   /** The length that a line may have unless another is chosen: 1,048,576 bytes or characters. */
   public static final int USUAL_LONGEST = 1024 * 1024;
 
-  /** The largest length that can be chosen: 67,108,864 bytes or characters. */
-  public static final int LARGEST_LONGEST = 64 * 1024 * 1024;
+  /** The largest length that can be chosen: 16,777,216 bytes or characters. */
+  public static final int LARGEST_LONGEST = 16 * 1024 * 1024;
 
   private final String sourceName;
   private final LineSource lines;
-  private final JsonReader reader;
+  private final Reading<T> reading;
   private @Nullable RawLine ahead;
 
-  private AssessmentLines(String sourceName, LineSource lines, int longest) {
+  private JsonLines(String sourceName, LineSource lines, Reading<T> reading) {
     this.sourceName = Objects.requireNonNull(sourceName, "sourceName");
     this.lines = lines;
-    this.reader = AssessmentTree.reader(longest);
+    this.reading = Objects.requireNonNull(reading, "reading");
   }
 
-  /** What came of one line. */
-  public sealed interface Outcome {
+  /**
+   * How a line is read, as by {@link AssessmentJson#read(String, String)}.
+   *
+   * @param <T> what it says
+   */
+  @FunctionalInterface
+  public interface Reading<T> {
+    /**
+     * Reads a line.
+     *
+     * @param sourceName the name and number of the line, for faults; not null
+     * @param json the line without its end; not null
+     * @return what it says, or every fault; never null
+     */
+    Loaded<T> read(String sourceName, String json);
+  }
+
+  /**
+   * What came of one line.
+   *
+   * @param <T> what a line says
+   */
+  public sealed interface Outcome<T> {
     /**
      * Returns which line it is.
      *
@@ -73,15 +101,16 @@ public final class AssessmentLines implements Iterator<AssessmentLines.Outcome>,
   }
 
   /**
-   * A line with an assessment.
+   * A good line.
    *
    * @param number which line, from 1, blank lines counted
-   * @param assessment what it says; not null
+   * @param value what it says; not null
+   * @param <T> its type
    */
-  public record Line(long number, Assessment assessment) implements Outcome {
+  public record Line<T>(long number, T value) implements Outcome<T> {
     /** Checks for null. */
     public Line {
-      Objects.requireNonNull(assessment, "assessment");
+      Objects.requireNonNull(value, "value");
     }
   }
 
@@ -93,9 +122,10 @@ public final class AssessmentLines implements Iterator<AssessmentLines.Outcome>,
    * @param text the line as it stands, without its end; of a line that is too long only its
    *     beginning; bytes that are no UTF-8 stand one for one as the characters 0 to 255; not null
    * @param whole whether the text is the whole line
+   * @param <T> what a line says
    */
-  public record BadLine(long number, List<JsonFault> faults, String text, boolean whole)
-      implements Outcome {
+  public record BadLine<T>(long number, List<JsonFault> faults, String text, boolean whole)
+      implements Outcome<T> {
     /**
      * Copies the faults.
      *
@@ -113,10 +143,12 @@ public final class AssessmentLines implements Iterator<AssessmentLines.Outcome>,
    *
    * @param sourceName the name of the file or stream, for faults; not null
    * @param stream the bytes; closed with the lines; not null
+   * @param reading how a line is read; not null
+   * @param <T> what a line says
    * @return the lines; never null
    */
-  public static AssessmentLines of(String sourceName, InputStream stream) {
-    return of(sourceName, stream, USUAL_LONGEST);
+  public static <T> JsonLines<T> of(String sourceName, InputStream stream, Reading<T> reading) {
+    return of(sourceName, stream, reading, USUAL_LONGEST);
   }
 
   /**
@@ -124,12 +156,15 @@ public final class AssessmentLines implements Iterator<AssessmentLines.Outcome>,
    *
    * @param sourceName the name of the file or stream, for faults; not null
    * @param stream the bytes; closed with the lines; not null
+   * @param reading how a line is read; not null
    * @param longest how many bytes a line may have, 1 to {@link #LARGEST_LONGEST}
+   * @param <T> what a line says
    * @return the lines; never null
    * @throws InvalidValueException if the length is out of range
    */
-  public static AssessmentLines of(String sourceName, InputStream stream, int longest) {
-    return new AssessmentLines(sourceName, new ByteLines(stream, requireLongest(longest)), longest);
+  public static <T> JsonLines<T> of(
+      String sourceName, InputStream stream, Reading<T> reading, int longest) {
+    return new JsonLines<>(sourceName, new ByteLines(stream, requireLongest(longest)), reading);
   }
 
   /**
@@ -137,10 +172,12 @@ public final class AssessmentLines implements Iterator<AssessmentLines.Outcome>,
    *
    * @param sourceName the name of the file or stream, for faults; not null
    * @param characters the characters; closed with the lines; not null
+   * @param reading how a line is read; not null
+   * @param <T> what a line says
    * @return the lines; never null
    */
-  public static AssessmentLines of(String sourceName, Reader characters) {
-    return of(sourceName, characters, USUAL_LONGEST);
+  public static <T> JsonLines<T> of(String sourceName, Reader characters, Reading<T> reading) {
+    return of(sourceName, characters, reading, USUAL_LONGEST);
   }
 
   /**
@@ -148,22 +185,47 @@ public final class AssessmentLines implements Iterator<AssessmentLines.Outcome>,
    *
    * @param sourceName the name of the file or stream, for faults; not null
    * @param characters the characters; closed with the lines; not null
+   * @param reading how a line is read; not null
    * @param longest how many characters a line may have, 1 to {@link #LARGEST_LONGEST}
+   * @param <T> what a line says
    * @return the lines; never null
    * @throws InvalidValueException if the length is out of range
    */
-  public static AssessmentLines of(String sourceName, Reader characters, int longest) {
-    return new AssessmentLines(
-        sourceName, new CharacterLines(characters, requireLongest(longest)), longest);
+  public static <T> JsonLines<T> of(
+      String sourceName, Reader characters, Reading<T> reading, int longest) {
+    return new JsonLines<>(
+        sourceName, new CharacterLines(characters, requireLongest(longest)), reading);
   }
 
   private static int requireLongest(int longest) {
     InvalidValueException.require(
         longest >= 1 && longest <= LARGEST_LONGEST,
-        "AssessmentLines.longest",
+        "JsonLines.longest",
         longest,
         "1 to " + LARGEST_LONGEST);
     return longest;
+  }
+
+  /**
+   * Answers each good line as it is read. To be asked for before the first line is read; closing
+   * what it returns closes these lines.
+   *
+   * @param answer what to make of what a line says; what it throws is a fault of that line; not
+   *     null
+   * @param <R> what is made of it
+   * @return the answers, with the faults of bad lines as they are; never null
+   */
+  public <R> JsonLines<R> map(Function<? super T, ? extends R> answer) {
+    Objects.requireNonNull(answer, "answer");
+    return new JsonLines<>(
+        sourceName,
+        lines,
+        (source, json) -> {
+          Loaded<T> loaded = reading.read(source, json);
+          return loaded instanceof Loaded.Ok<T> ok
+              ? new Loaded.Ok<>(answer.apply(ok.value()))
+              : new Loaded.Refused<>(((Loaded.Refused<T>) loaded).faults());
+        });
   }
 
   /**
@@ -198,7 +260,7 @@ public final class AssessmentLines implements Iterator<AssessmentLines.Outcome>,
    * @throws UncheckedIOException if reading fails
    */
   @Override
-  public Outcome next() {
+  public Outcome<T> next() {
     if (!hasNext()) {
       throw new NoSuchElementException(sourceName);
     }
@@ -208,14 +270,20 @@ public final class AssessmentLines implements Iterator<AssessmentLines.Outcome>,
     if (line.problem().isPresent()) {
       RawLine.Problem problem = line.problem().get();
       JsonFault fault = new JsonFault(source, "", problem.found(), problem.allowed());
-      return new BadLine(line.number(), List.of(fault), line.text(), line.whole());
+      return new BadLine<>(line.number(), List.of(fault), line.text(), line.whole());
     }
-    Loaded<Assessment> loaded = reader.read(source, line.text(), AssessmentTree::read);
-    if (loaded instanceof Loaded.Ok<Assessment> ok) {
-      return new Line(line.number(), ok.value());
+    Loaded<T> loaded = read(source, line.text());
+    return loaded instanceof Loaded.Ok<T> ok
+        ? new Line<>(line.number(), ok.value())
+        : new BadLine<>(line.number(), ((Loaded.Refused<T>) loaded).faults(), line.text(), true);
+  }
+
+  private Loaded<T> read(String source, String json) {
+    try {
+      return reading.read(source, json);
+    } catch (RuntimeException e) {
+      return new Loaded.Refused<>(List.of(JsonFault.defect(source, e)));
     }
-    return new BadLine(
-        line.number(), ((Loaded.Refused<Assessment>) loaded).faults(), line.text(), true);
   }
 
   /**
@@ -223,7 +291,7 @@ public final class AssessmentLines implements Iterator<AssessmentLines.Outcome>,
    *
    * @return the lines in their order; closing it closes these lines; never null
    */
-  public Stream<Outcome> stream() {
+  public Stream<Outcome<T>> stream() {
     return StreamSupport.stream(
             Spliterators.spliteratorUnknownSize(this, Spliterator.ORDERED | Spliterator.NONNULL),
             false)

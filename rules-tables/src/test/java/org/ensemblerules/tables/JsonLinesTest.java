@@ -18,14 +18,15 @@ import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.stream.Stream;
 import org.ensemblerules.source.InvalidValueException;
-import org.ensemblerules.tables.AssessmentLines.BadLine;
-import org.ensemblerules.tables.AssessmentLines.Line;
-import org.ensemblerules.tables.AssessmentLines.Outcome;
+import org.ensemblerules.tables.JsonLines.BadLine;
+import org.ensemblerules.tables.JsonLines.Line;
+import org.ensemblerules.tables.JsonLines.Outcome;
+import org.ensemblerules.verdict.Assessment;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class AssessmentLinesTest {
+class JsonLinesTest {
   private static String coat(String id) {
     return "{\"element\":{\"id\":\"" + id + "\",\"kind\":\"COAT\",\"use\":\"STRUCTURAL\"}}";
   }
@@ -34,39 +35,41 @@ class AssessmentLinesTest {
     return new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8));
   }
 
-  private static List<Outcome> all(AssessmentLines lines) {
-    try (Stream<Outcome> stream = lines.stream()) {
+  private static List<Outcome<Assessment>> all(JsonLines<Assessment> lines) {
+    try (Stream<Outcome<Assessment>> stream = lines.stream()) {
       return stream.toList();
     }
   }
 
   /** The same text as bytes and as characters must give the same. */
-  private static List<Outcome> read(String text, int longest) {
-    List<Outcome> fromBytes = all(AssessmentLines.of("gear.jsonl", bytes(text), longest));
-    List<Outcome> fromCharacters =
-        all(AssessmentLines.of("gear.jsonl", new StringReader(text), longest));
+  private static List<Outcome<Assessment>> read(String text, int longest) {
+    List<Outcome<Assessment>> fromBytes =
+        all(JsonLines.of("gear.jsonl", bytes(text), AssessmentJson::read, longest));
+    List<Outcome<Assessment>> fromCharacters =
+        all(JsonLines.of("gear.jsonl", new StringReader(text), AssessmentJson::read, longest));
     assertThat(fromCharacters.toString().replace("characters", "bytes"))
         .isEqualTo(fromBytes.toString());
     return fromBytes;
   }
 
-  private static Line line(long number, String id) {
-    return new Line(number, AssessmentJson.read(coat(id)).orElseThrow());
+  private static Line<Assessment> line(long number, String id) {
+    return new Line<>(number, AssessmentJson.read(coat(id)).orElseThrow());
   }
 
-  private static BadLine bad(Outcome outcome) {
+  private static BadLine<Assessment> bad(Outcome<Assessment> outcome) {
     assertThat(outcome).isInstanceOf(BadLine.class);
-    return (BadLine) outcome;
+    return (BadLine<Assessment>) outcome;
   }
 
   @Test
   void badLinesAreHandedOverAndReadingGoesOn() {
-    List<Outcome> outcomes = read(coat("A") + "\n{\"element\":7}\n" + coat("B") + "\n", 1000);
+    List<Outcome<Assessment>> outcomes =
+        read(coat("A") + "\n{\"element\":7}\n" + coat("B") + "\n", 1000);
 
     assertThat(outcomes)
         .containsExactly(
             line(1, "A"),
-            new BadLine(
+            new BadLine<>(
                 2,
                 List.of(new JsonFault("gear.jsonl:2", "/element", "7", "an object")),
                 "{\"element\":7}",
@@ -138,7 +141,7 @@ class AssessmentLinesTest {
     assertThat(read(coat + "\r\n" + coat("B") + " \n" + coat, coat.length()))
         .containsExactly(
             line(1, "A"),
-            new BadLine(
+            new BadLine<>(
                 2,
                 List.of(
                     new JsonFault(
@@ -159,10 +162,10 @@ class AssessmentLinesTest {
             new SequenceInputStream(bytes(coat("A") + "\n"), new ByteArrayInputStream(latin)),
             bytes("\n" + coat("\u00E9") + "\n"));
 
-    assertThat(all(AssessmentLines.of("gear.jsonl", stream)))
+    assertThat(all(JsonLines.of("gear.jsonl", stream, AssessmentJson::read)))
         .containsExactly(
             line(1, "A"),
-            new BadLine(
+            new BadLine<>(
                 2,
                 List.of(new JsonFault("gear.jsonl:2", "", "bytes that are no UTF-8", "UTF-8")),
                 coat("J\u00FCrgen"),
@@ -178,7 +181,8 @@ class AssessmentLinesTest {
     }
     InputStream oneByOne = LineStreams.byteByByte(bytes(text.toString()));
 
-    List<Outcome> slowly = all(AssessmentLines.of("gear.jsonl", oneByOne));
+    List<Outcome<Assessment>> slowly =
+        all(JsonLines.of("gear.jsonl", oneByOne, AssessmentJson::read));
 
     assertThat(slowly).hasSize(700).hasOnlyElementsOfType(Line.class);
     assertThat(read(text.toString(), 1000)).isEqualTo(slowly);
@@ -191,14 +195,15 @@ class AssessmentLinesTest {
     ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
     long before = threads.getCurrentThreadAllocatedBytes();
 
-    AssessmentLines lines =
-        AssessmentLines.of(
+    JsonLines<Assessment> lines =
+        JsonLines.of(
             "gear.jsonl",
             new SequenceInputStream(
-                LineStreams.repeated((byte) '[', length), bytes("\n" + coat("A"))));
-    BadLine endless = bad(lines.next());
+                LineStreams.repeated((byte) '[', length), bytes("\n" + coat("A"))),
+            AssessmentJson::read);
+    BadLine<Assessment> endless = bad(lines.next());
 
-    assertThat(endless.text()).hasSize(AssessmentLines.USUAL_LONGEST);
+    assertThat(endless.text()).hasSize(JsonLines.USUAL_LONGEST);
     assertThat(endless.whole()).isFalse();
     assertThat(endless.faults())
         .containsExactly(
@@ -214,7 +219,7 @@ class AssessmentLinesTest {
     byte[] line = (coat("A") + "\n").getBytes(StandardCharsets.UTF_8);
     LineStreams.Endless endless = new LineStreams.Endless(line);
 
-    AssessmentLines lines = AssessmentLines.of("gear.jsonl", endless);
+    JsonLines<Assessment> lines = JsonLines.of("gear.jsonl", endless, AssessmentJson::read);
     for (int i = 1; i <= most; i++) {
       assertThat(lines.next().number()).isEqualTo(i);
     }
@@ -228,7 +233,7 @@ class AssessmentLinesTest {
         new SequenceInputStream(
             bytes(coat("A") + "\n" + coat("B").substring(0, 20)),
             LineStreams.broken("the disk is gone"));
-    AssessmentLines lines = AssessmentLines.of("gear.jsonl", broken);
+    JsonLines<Assessment> lines = JsonLines.of("gear.jsonl", broken, AssessmentJson::read);
 
     assertThat(lines.next()).isEqualTo(line(1, "A"));
     assertThatThrownBy(lines::hasNext)
@@ -255,15 +260,15 @@ class AssessmentLinesTest {
           }
         };
 
-    all(AssessmentLines.of("gear.jsonl", stream));
-    AssessmentLines.of("gear.jsonl", reader).close();
+    all(JsonLines.of("gear.jsonl", stream, AssessmentJson::read));
+    JsonLines.of("gear.jsonl", reader, AssessmentJson::read).close();
 
     assertThat(closed).containsExactly("stream", "reader");
   }
 
   @Test
   void afterTheLastLineThereIsNone() {
-    AssessmentLines lines = AssessmentLines.of("gear.jsonl", bytes("\n"));
+    JsonLines<Assessment> lines = JsonLines.of("gear.jsonl", bytes("\n"), AssessmentJson::read);
 
     assertThat(lines.hasNext()).isFalse();
     assertThatThrownBy(lines::next)
@@ -272,10 +277,54 @@ class AssessmentLinesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(ints = {Integer.MIN_VALUE, 0, AssessmentLines.LARGEST_LONGEST + 1})
+  @ValueSource(ints = {Integer.MIN_VALUE, 0, JsonLines.LARGEST_LONGEST + 1})
   void aLimitOutOfRangeIsMisuse(int longest) {
-    assertThatThrownBy(() -> AssessmentLines.of("gear.jsonl", bytes(""), longest))
+    assertThatThrownBy(() -> JsonLines.of("gear.jsonl", bytes(""), AssessmentJson::read, longest))
         .isInstanceOf(InvalidValueException.class)
-        .hasMessage("AssessmentLines.longest: given " + longest + ", allowed: 1 to 67108864");
+        .hasMessage("JsonLines.longest: given " + longest + ", allowed: 1 to 16777216");
+  }
+
+  /** What goes wrong with one line is a fault of that line, even if nobody foresaw it. */
+  @Test
+  void whatNobodyForesawIsAFaultOfItsLine() {
+    JsonLines<String> lines =
+        JsonLines.of("gear.jsonl", bytes(coat("A") + "\n7\n" + coat("B")), AssessmentJson::read)
+            .map(
+                gear -> {
+                  if (gear.element().id().value().equals("A")) {
+                    throw new ArithmeticException("Overflow\nsecond line");
+                  }
+                  return gear.element().id().value();
+                });
+
+    Outcome<String> first = lines.next();
+    assertThat(first.number()).isEqualTo(1);
+    assertThat(((BadLine<String>) first).text()).isEqualTo(coat("A"));
+    assertThat(((BadLine<String>) first).faults())
+        .singleElement()
+        .satisfies(
+            fault ->
+                assertThat(fault.toString())
+                    .startsWith(
+                        "gear.jsonl:1#: found a defect of this library:"
+                            + " java.lang.ArithmeticException: Overflow\\u000asecond line at ")
+                    .contains("JsonLinesTest")
+                    .doesNotContain("\n"));
+    assertThat(((BadLine<String>) lines.next()).faults())
+        .containsExactly(new JsonFault("gear.jsonl:2", "", "7", "an object"));
+    assertThat(lines.next()).isEqualTo(new Line<>(3, "B"));
+    assertThat(lines.hasNext()).isFalse();
+  }
+
+  @Test
+  void tooLittleMemoryIsNoFaultOfALine() {
+    JsonLines<String> lines =
+        JsonLines.of("gear.jsonl", bytes(coat("A")), AssessmentJson::read)
+            .map(
+                gear -> {
+                  throw new OutOfMemoryError("as if");
+                });
+
+    assertThatThrownBy(lines::next).isInstanceOf(OutOfMemoryError.class);
   }
 }
