@@ -47,6 +47,9 @@ public final class Printable {
    * @return false for what {@link #of} escapes
    */
   public static boolean isPrintable(int character) {
+    if (character < 0x7f) {
+      return character >= 0x20;
+    }
     return switch (Character.getType(character)) {
       case Character.CONTROL,
           Character.FORMAT,

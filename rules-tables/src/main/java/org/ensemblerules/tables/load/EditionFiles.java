@@ -17,6 +17,7 @@ final class EditionFiles {
   private final List<TableRevision> revisions;
   private final Map<TableType<?>, Map<EditionId, List<TableFile>>> byTable = new LinkedHashMap<>();
   private final Set<EditionId> incomplete = new HashSet<>();
+  private final RowCount count = new RowCount();
 
   /** Makes an empty collection that adds the heads of files to a list. */
   EditionFiles(SetFiles files, List<TableRevision> revisions) {
@@ -63,7 +64,13 @@ final class EditionFiles {
         .forEach(
             (edition, list) ->
                 tables.add(
-                    EditionTable.read(type, edition, list, bases, !incomplete.contains(edition))));
+                    EditionTable.read(
+                        type, edition, list, bases, !incomplete.contains(edition), count)));
     return tables;
+  }
+
+  /** Returns what counts the rows of the whole set. */
+  RowCount count() {
+    return count;
   }
 }

@@ -20,16 +20,19 @@ final class EditionTable<R extends Row> {
   private final TableType<R> type;
   private final EditionId edition;
   private final String firstFile;
+  private final RowCount count;
   private final Map<String, Family<R>> families = new LinkedHashMap<>();
   private final List<TableFile.Removal> removes = new ArrayList<>();
   private Optional<TableFile.CarriesOver> carriesOver = Optional.empty();
   private boolean unconfirmed;
   private boolean sound = true;
 
-  private EditionTable(TableType<R> type, EditionId edition, String firstFile) {
+  private EditionTable(
+      TableType<R> type, EditionId edition, String firstFile, RowCount count) {
     this.type = type;
     this.edition = edition;
     this.firstFile = firstFile;
+    this.count = count;
   }
 
   /**
@@ -38,14 +41,16 @@ final class EditionTable<R extends Row> {
    * @param files its files, at least one
    * @param complete whether all files of the edition could be told, so that none of this table is
    *     missing
+   * @param count counts the rows of the whole set
    */
   static <R extends Row> EditionTable<R> read(
       TableType<R> type,
       EditionId edition,
       List<TableFile> files,
       BasisReader bases,
-      boolean complete) {
-    EditionTable<R> table = new EditionTable<>(type, edition, files.get(0).head().file());
+      boolean complete,
+      RowCount count) {
+    EditionTable<R> table = new EditionTable<>(type, edition, files.get(0).head().file(), count);
     table.sound = complete;
     files.forEach(file -> table.add(file, bases));
     return table;
@@ -68,6 +73,10 @@ final class EditionTable<R extends Row> {
       ObjectCursor row = place.object();
       FamilyHead head = FamilyHead.read(row, Optional.of(edition), file.head(), bases);
       List<R> rows = type.reader().read(head, row).orElse(List.of());
+      if (!count.takes(rows.size(), place)) {
+        sound = false;
+        return;
+      }
       head.key()
           .ifPresent(
               key ->

@@ -205,6 +205,6 @@ final class TableCompiler {
   }
 
   private <R extends Row> Collection<CarryOver.Completed<R>> completed(TableType<R> type) {
-    return CarryOver.complete(files.tables(type, bases));
+    return CarryOver.complete(files.tables(type, bases), files.count());
   }
 }
