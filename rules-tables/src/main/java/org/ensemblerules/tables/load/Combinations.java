@@ -13,7 +13,7 @@ import org.ensemblerules.tables.json.ObjectCursor;
 /** The elements and uses that a family is for. */
 record Combinations(Optional<Set<ElementKind>> elements, Optional<Set<Use>> uses) {
   /** How many rows one entry may stand for; more are not even made. */
-  private static final int MOST_ROWS = 20_000;
+  private static final int MOST_ROWS = 100_000;
 
   static Combinations read(ObjectCursor row) {
     return new Combinations(
@@ -32,8 +32,8 @@ record Combinations(Optional<Set<ElementKind>> elements, Optional<Set<Use>> uses
     InvalidValueException.require(
         rows.size() <= MOST_ROWS,
         "rows",
-        "an entry that stands for more than " + MOST_ROWS + " rows",
-        "at most " + MOST_ROWS + " rows");
+        "for more than " + MOST_ROWS + " combinations",
+        "at most " + MOST_ROWS + " in one entry");
     return rows;
   }
 }

@@ -83,17 +83,18 @@ final class ExplainCommand implements Callable<Integer> {
   }
 
   /** Every line of the element is told, since nobody knows which is meant; so is a bad one. */
-  private int inFile(String name, RuleSet rules, LocalDate day) throws IOException {
+  private int inFile(String given, RuleSet rules, LocalDate day) throws IOException {
+    String name = Input.name(given);
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
     int found = 0;
     int badOfIt = 0;
     int badOthers = 0;
     try (JsonLines<Optional<Verdict>> lines =
-        Input.open(name, in, AssessmentJson::read)
+        Input.open(given, in, AssessmentJson::read)
             .map(
-                given ->
-                    Optional.of(given)
+                read ->
+                    Optional.of(read)
                         .filter(one -> id.equals(id(one)))
                         .map(one -> Assess.assess(rules, one, day)))) {
       while (lines.hasNext()) {

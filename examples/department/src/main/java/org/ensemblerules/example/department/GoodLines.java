@@ -25,13 +25,13 @@ final class GoodLines<T> implements Iterator<T> {
   /**
    * Reads on lines.
    *
-   * @param name the name of the file
+   * @param name the file, as the command line names it
    * @param lines its lines
    * @param id the id of the element that a line is about
    * @param spec the command, for where it prints to
    */
   GoodLines(String name, JsonLines<T> lines, Function<T, String> id, CommandSpec spec) {
-    this.name = name;
+    this.name = Input.name(name);
     this.lines = lines;
     this.id = id;
     this.out = spec.commandLine().getOut();
@@ -64,7 +64,7 @@ final class GoodLines<T> implements Iterator<T> {
               name
                   + ":"
                   + line.number()
-                  + ": element "
+                  + ": id "
                   + element
                   + " again; an earlier line has that id too, and each is answered by itself");
         }

@@ -26,10 +26,13 @@ final class Input {
   /** Opens a file, or the standard input, line by line. */
   static <T> JsonLines<T> open(
       String file, InputStream standardInput, JsonLines.Reading<T> reading) throws IOException {
-    if (file.equals(STANDARD_INPUT)) {
-      return JsonLines.of("standard input", standardInput, reading);
-    }
-    return JsonLines.of(file, stream(file), reading);
+    return JsonLines.of(
+        name(file), file.equals(STANDARD_INPUT) ? standardInput : stream(file), reading);
+  }
+
+  /** What a file is called in what is said of it. */
+  static String name(String file) {
+    return file.equals(STANDARD_INPUT) ? "standard input" : file;
   }
 
   private static InputStream stream(String file) throws IOException {
