@@ -75,8 +75,7 @@ class ReadersFuzzTest {
 
   @FuzzTest
   void records(byte[] data) {
-    lines(
-        data, RecordFileJson::read, RecordFileJson::write, given -> RULES.check(given, DAY));
+    lines(data, RecordFileJson::read, RecordFileJson::write, given -> RULES.check(given, DAY));
   }
 
   @FuzzTest
@@ -91,9 +90,7 @@ class ReadersFuzzTest {
   @FuzzTest
   void repair(byte[] data) {
     lines(
-        data,
-        RepairJson::read,
-        asked -> RepairJson.write(asked, asked.plan(RULES.repairOrders())));
+        data, RepairJson::read, asked -> RepairJson.write(asked, asked.plan(RULES.repairOrders())));
   }
 
   @FuzzTest

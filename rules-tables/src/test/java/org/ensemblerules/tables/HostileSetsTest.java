@@ -107,7 +107,9 @@ class HostileSetsTest {
                 TableLoader.load(
                     with(
                         "trade/edition.json",
-                        "{\"edition\": \"TRADE\", \"tables\": {\"CARE\": [\"" + name + ".json\"]}}"))))
+                        "{\"edition\": \"TRADE\", \"tables\": {\"CARE\": [\""
+                            + name
+                            + ".json\"]}}"))))
         .anyMatch(fault -> fault.contains("found \"a-a-") && fault.contains("at most 100"));
   }
 
@@ -142,7 +144,8 @@ class HostileSetsTest {
     String sites =
         Stream.of(Part.values())
             .flatMap(
-                part -> Stream.of(LayerKind.values()).map(layer -> "\"" + part + "@" + layer + "\""))
+                part ->
+                    Stream.of(LayerKind.values()).map(layer -> "\"" + part + "@" + layer + "\""))
             .collect(Collectors.joining(","));
     return "{\"key\": \""
         + key

@@ -25,10 +25,11 @@ record Combinations(Optional<Set<ElementKind>> elements, Optional<Set<Use>> uses
   <R> List<R> rows(BiFunction<ElementKind, Use, Stream<R>> expansion) {
     List<R> rows =
         elements.orElseThrow().stream()
-        .flatMap(
-            element -> uses.orElseThrow().stream().flatMap(use -> expansion.apply(element, use)))
-        .limit(MOST_ROWS + 1L)
-        .toList();
+            .flatMap(
+                element ->
+                    uses.orElseThrow().stream().flatMap(use -> expansion.apply(element, use)))
+            .limit(MOST_ROWS + 1L)
+            .toList();
     InvalidValueException.require(
         rows.size() <= MOST_ROWS,
         "rows",

@@ -27,8 +27,7 @@ final class EditionTable<R extends Row> {
   private boolean unconfirmed;
   private boolean sound = true;
 
-  private EditionTable(
-      TableType<R> type, EditionId edition, String firstFile, RowCount count) {
+  private EditionTable(TableType<R> type, EditionId edition, String firstFile, RowCount count) {
     this.type = type;
     this.edition = edition;
     this.firstFile = firstFile;

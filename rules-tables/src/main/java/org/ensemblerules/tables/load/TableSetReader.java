@@ -71,8 +71,7 @@ public final class TableSetReader {
 
   private static List<JsonCursor> index(JsonCursor at) {
     ObjectCursor index = at.object();
-    List<JsonCursor> folders =
-        index.required("folders", TableSetReader::folders).orElse(List.of());
+    List<JsonCursor> folders = index.required("folders", TableSetReader::folders).orElse(List.of());
     index.make(() -> folders);
     return folders;
   }

@@ -46,8 +46,7 @@ final class DemoCommand implements Callable<Integer> {
               Optional.of(element.story()),
               Assess.assess(rules, element.assessment(), options.asOf())));
     }
-    write(
-        options.out(), judged.stream().map(one -> VerdictJson.write(one.verdict())).toList());
+    write(options.out(), judged.stream().map(one -> VerdictJson.write(one.verdict())).toList());
     if (options.department().isPresent()) {
       write(
           options.department().get(),

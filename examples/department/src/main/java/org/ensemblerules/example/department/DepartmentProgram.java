@@ -10,11 +10,11 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Objects;
 import org.ensemblerules.source.Printable;
+import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.TypeConversionException;
-import picocli.CommandLine;
 
 /**
  * The program, apart from the process it runs in: it reads and writes through what it is given, so

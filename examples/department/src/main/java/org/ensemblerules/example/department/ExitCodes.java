@@ -31,7 +31,8 @@ final class ExitCodes {
     meanings.put(" " + ALL_READ, "everything was read and judged");
     meanings.put(
         " " + BAD_LINES,
-        "some lines were bad; the verdicts of the others were written; or the tables are not sound");
+        "some lines were bad; the verdicts of the others were written; or the tables are not"
+            + " sound");
     meanings.put(
         " " + USAGE,
         "the command line is wrong, or names an edition, element or inspection that does not"

@@ -109,7 +109,12 @@ final class ExplainCommand implements Callable<Integer> {
             badOfIt++;
             refused.faults().forEach(err::println);
             err.println(
-                name + ":" + refused.number() + ": this line names " + id + " and is bad; it was"
+                name
+                    + ":"
+                    + refused.number()
+                    + ": this line names "
+                    + id
+                    + " and is bad; it was"
                     + " not judged");
           } else {
             badOthers++;
@@ -121,7 +126,12 @@ final class ExplainCommand implements Callable<Integer> {
       err.println(name + ": " + found + " elements have the id " + id + "; each is told");
     }
     if (badOthers > 0) {
-      err.println(name + ": " + badOthers + (badOthers == 1 ? " other line is" : " other lines are") + " bad");
+      err.println(
+          name
+              + ": "
+              + badOthers
+              + (badOthers == 1 ? " other line is" : " other lines are")
+              + " bad");
     }
     if (found == 0 && badOfIt == 0) {
       throw unknown(name);

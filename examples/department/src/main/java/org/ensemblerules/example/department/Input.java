@@ -24,8 +24,8 @@ final class Input {
   private Input() {}
 
   /** Opens a file, or the standard input, line by line. */
-  static <T> JsonLines<T> open(
-      String file, InputStream standardInput, JsonLines.Reading<T> reading) throws IOException {
+  static <T> JsonLines<T> open(String file, InputStream standardInput, JsonLines.Reading<T> reading)
+      throws IOException {
     return JsonLines.of(
         name(file), file.equals(STANDARD_INPUT) ? standardInput : stream(file), reading);
   }

@@ -51,7 +51,10 @@ final class OutFile implements Closeable {
         try {
           Writer writer =
               Files.newBufferedWriter(
-                  beside, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+                  beside,
+                  StandardCharsets.UTF_8,
+                  StandardOpenOption.CREATE_NEW,
+                  StandardOpenOption.WRITE);
           // For a run that is ended from outside.
           beside.toFile().deleteOnExit();
           return new OutFile(path, writer, Optional.of(new Move(beside, target)));
@@ -120,7 +123,8 @@ final class OutFile implements Closeable {
   }
 
   private static void put(Move move) throws IOException {
-    if (Files.exists(move.to()) && Files.getFileStore(move.to()).supportsFileAttributeView("posix")) {
+    if (Files.exists(move.to())
+        && Files.getFileStore(move.to()).supportsFileAttributeView("posix")) {
       Files.setPosixFilePermissions(move.from(), Files.getPosixFilePermissions(move.to()));
     }
     try {

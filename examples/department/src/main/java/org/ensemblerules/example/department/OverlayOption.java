@@ -58,7 +58,9 @@ final class OverlayOption {
               .filter(file -> file.overlay().id().value().equals(name))
               .findFirst();
       Loaded<OverlayFile> read =
-          shipped.isPresent() ? new Loaded.Ok<>(shipped.get()) : OverlayJson.read(name, Input.text(name, MOST_BYTES));
+          shipped.isPresent()
+              ? new Loaded.Ok<>(shipped.get())
+              : OverlayJson.read(name, Input.text(name, MOST_BYTES));
       take(read, faults).ifPresent(files::add);
     }
     if (!faults.isEmpty()) {
@@ -76,8 +78,7 @@ final class OverlayOption {
     for (String name : overlays) {
       if (Input.isAlso(name, written)) {
         throw new ParameterException(
-            spec.commandLine(),
-            option + ": found the overlay " + name + ", allowed: another file");
+            spec.commandLine(), option + ": found the overlay " + name + ", allowed: another file");
       }
     }
   }

@@ -35,8 +35,7 @@ final class RequestFile {
       throws IOException {
     try (JsonLines<Answer> lines =
         open(sample, in, reading).map(asked -> new Answer(id.apply(asked), text.apply(asked)))) {
-      GoodLines<Answer> answers =
-          new GoodLines<>(file.orElse(sample), lines, Answer::id, spec);
+      GoodLines<Answer> answers = new GoodLines<>(file.orElse(sample), lines, Answer::id, spec);
       answers.forEachRemaining(answer -> spec.commandLine().getOut().print(answer.text()));
       return answers.bad();
     }

@@ -49,8 +49,7 @@ class HostileLinesTest {
       return AssessmentJson.write(
           DemoDepartment.elements(ShippedRules.standard()).get(0).assessment());
     }
-    try (InputStream sample =
-        DepartmentProgram.class.getResourceAsStream(SAMPLES.get(command))) {
+    try (InputStream sample = DepartmentProgram.class.getResourceAsStream(SAMPLES.get(command))) {
       return new String(sample.readAllBytes(), StandardCharsets.UTF_8)
           .lines()
           .filter(line -> !line.isBlank())
@@ -149,14 +148,14 @@ class HostileLinesTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"1e-999999999", "1e999999999", "1e-21", "1234567890123456789012345678901"})
+  @ValueSource(
+      strings = {"1e-999999999", "1e999999999", "1e-21", "1234567890123456789012345678901"})
   void aNumberWithoutBoundsIsAFaultInItsPlace(String number) {
     String good = good("judge");
     numbered(new BigDecimal(number))
         .forEach(
             (pointer, line) -> {
-              ProgramRun run =
-                  within(() -> run("judge", utf8(good), utf8(line), utf8(good)));
+              ProgramRun run = within(() -> run("judge", utf8(good), utf8(line), utf8(good)));
               assertThat(run.code()).as(pointer).isEqualTo(1);
               assertThat(run.err()).as(pointer).contains("standard input:2#" + pointer + ": found");
               assertThat(run.err()).as(pointer).contains("allowed").doesNotContain("\tat ");
@@ -177,8 +176,7 @@ class HostileLinesTest {
         .put("against", "DEPRECIATED_VALUE")
         .put("mostPercent", "50");
     ((ObjectNode) asked.get("cost")).put(field, "1e-999999999");
-    ProgramRun run =
-        within(() -> run("repair", utf8(good("repair")), utf8(asked.toString())));
+    ProgramRun run = within(() -> run("repair", utf8(good("repair")), utf8(asked.toString())));
 
     assertThat(run.code()).isEqualTo(1);
     assertThat(run.err()).contains("standard input:2#/cost/" + field + ": found");
@@ -237,7 +235,13 @@ class HostileLinesTest {
 
     ProgramRun told =
         ProgramRun.withInput(
-            line.toString(), "explain", "A\u202eTAOC\u2028B", "--from", "-", "--as-of", "2026-11-25");
+            line.toString(),
+            "explain",
+            "A\u202eTAOC\u2028B",
+            "--from",
+            "-",
+            "--as-of",
+            "2026-11-25");
     assertThat(told.code()).isZero();
     assertThat(told.out()).contains("A\\u202eTAOC\\u2028B").doesNotContain("\u202e", "\u2028");
   }
@@ -249,7 +253,9 @@ class HostileLinesTest {
     ProgramRun run = run(command, good, good);
 
     assertThat(run.code()).isZero();
-    assertThat(run.err()).contains("standard input:2: ").contains(" again; an earlier line has that id too");
+    assertThat(run.err())
+        .contains("standard input:2: ")
+        .contains(" again; an earlier line has that id too");
     assertThat(answers(command, run)).isGreaterThanOrEqualTo(1);
   }
 

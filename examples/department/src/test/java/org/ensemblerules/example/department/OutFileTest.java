@@ -31,8 +31,7 @@ class OutFileTest {
 
   private void assertNothingIsLeft(String... names) throws IOException {
     try (Stream<Path> files = Files.list(folder)) {
-      assertThat(files.map(path -> path.getFileName().toString()))
-          .containsExactlyInAnyOrder(names);
+      assertThat(files.map(path -> path.getFileName().toString())).containsExactlyInAnyOrder(names);
     }
   }
 
@@ -51,7 +50,12 @@ class OutFileTest {
     assertRefused(ProgramRun.of("assess", input.toString(), "--out", link.toString()), "--out");
     assertRefused(
         ProgramRun.of(
-            "assess", input.toString(), "--overlay", overlay.toString(), "--out", overlay.toString()),
+            "assess",
+            input.toString(),
+            "--overlay",
+            overlay.toString(),
+            "--out",
+            overlay.toString()),
         "--out");
     for (String command : new String[] {"demo", ""}) {
       assertRefused(
@@ -61,8 +65,7 @@ class OutFileTest {
       assertRefused(
           run(command, "--out", out, "--write", folder.resolve("./new.jsonl").toString()),
           "--write");
-      assertRefused(
-          run(command, "--out", link.toString(), "--write", input.toString()), "--write");
+      assertRefused(run(command, "--out", link.toString(), "--write", input.toString()), "--write");
     }
     assertThat(input).hasContent(COAT);
     assertThat(overlay).hasContent("{}");
@@ -101,8 +104,7 @@ class OutFileTest {
     Path link = Files.createSymbolicLink(folder.resolve("link.jsonl"), old);
     boolean posix = Files.getFileStore(old).supportsFileAttributeView("posix");
     if (posix) {
-      Files.setPosixFilePermissions(
-          old, PosixFilePermissions.fromString("rw-rw----"));
+      Files.setPosixFilePermissions(old, PosixFilePermissions.fromString("rw-rw----"));
     }
     ProgramRun run = ProgramRun.withInput(COAT, "assess", "-", "--out", link.toString());
 
@@ -110,9 +112,7 @@ class OutFileTest {
     assertThat(Files.isSymbolicLink(link)).isTrue();
     assertThat(Files.readString(old)).startsWith("{").endsWith("}\n");
     if (posix) {
-      assertThat(
-              PosixFilePermissions.toString(
-                  Files.getPosixFilePermissions(old)))
+      assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(old)))
           .isEqualTo("rw-rw----");
     }
     assertNothingIsLeft("verdicts.jsonl", "link.jsonl");

@@ -32,12 +32,7 @@ record ProgramRun(int code, String out, String err) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     int code =
-        new DepartmentProgram(
-                input,
-                new PrintWriter(out),
-                new PrintWriter(err),
-                TODAY)
-            .run(args);
+        new DepartmentProgram(input, new PrintWriter(out), new PrintWriter(err), TODAY).run(args);
     return new ProgramRun(code, out.toString(), err.toString());
   }
 
