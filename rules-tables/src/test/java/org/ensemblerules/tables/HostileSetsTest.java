@@ -182,4 +182,24 @@ class HostileSetsTest {
     assertThat(faults(OverlayJson.read("many.json", overlay)))
         .anyMatch(fault -> fault.contains("found rows for more than 100000 combinations"));
   }
+
+  /** Numbers that no exact arithmetic could hold, in the rows of an overlay. */
+  @Test
+  void aNumberOfARowHasTheLimitsOfEveryNumber() {
+    String basis = "\"basis\": {\"kind\": \"COMMON_PRACTICE\"}";
+    String overlay =
+        "{\"overlay\": \"NUMBERS\", \"kind\": \"LAW_OF_PLACE\", \"title\": \"t\","
+            + " \"reviewedThrough\": \"2027-01-01\", \"usedGear\": [{\"key\": \"used\","
+            + " \"policy\": \"SHARE_OF_NEW_VALUE\", \"percent\": 1e-999999999, "
+            + basis
+            + "}], \"retention\": [{\"key\": \"kept\", \"years\": 1e999999999, \"start\":"
+            + " \"DISPOSAL\", "
+            + basis
+            + "}]}";
+    assertThat(faults(OverlayJson.read("numbers.json", overlay)))
+        .contains(
+            "numbers.json#/usedGear/0/percent: found 1E-999999999, allowed: at most 30 digits,"
+                + " scale -9 to 20")
+        .anyMatch(fault -> fault.startsWith("numbers.json#/retention/0/years: found 1E+999999999"));
+  }
 }
