@@ -27,7 +27,7 @@ final class GoodLines<T> implements Iterator<T> {
    *
    * @param name the file, as the command line names it
    * @param lines its lines
-   * @param id the id of the element that a line is about
+   * @param id the id that should come once in the file; empty if it may come again
    * @param spec the command, for where it prints to
    */
   GoodLines(String name, JsonLines<T> lines, Function<T, String> id, CommandSpec spec) {
@@ -59,7 +59,7 @@ final class GoodLines<T> implements Iterator<T> {
       if (outcome instanceof JsonLines.Line<T> line) {
         ahead = Optional.of(line.value());
         String element = id.apply(line.value());
-        if (!seen.add(element)) {
+        if (!element.isEmpty() && !seen.add(element)) {
           err.println(
               name
                   + ":"

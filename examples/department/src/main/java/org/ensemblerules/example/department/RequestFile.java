@@ -46,6 +46,9 @@ final class RequestFile {
   /**
    * Answers each good line, ends with the cautions for all elements asked about, and returns the
    * exit code.
+   *
+   * @param once whether an element should come once, since a line is all there is of it; there may
+   *     be many questions about one
    */
   <T> int answer(
       String sample,
@@ -53,6 +56,7 @@ final class RequestFile {
       CommandSpec spec,
       RuleSet rules,
       JsonLines.Reading<T> reading,
+      boolean once,
       Function<T, Element> element,
       Function<T, String> text)
       throws IOException {
@@ -64,7 +68,7 @@ final class RequestFile {
             in,
             spec,
             reading,
-            asked -> element.apply(asked).id().value(),
+            asked -> once ? element.apply(asked).id().value() : "",
             asked -> {
               rows.addAll(cautions.with(element.apply(asked), Set.of()));
               return text.apply(asked);

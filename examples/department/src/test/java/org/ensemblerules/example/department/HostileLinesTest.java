@@ -15,6 +15,7 @@ import java.time.Duration;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.ensemblerules.example.department.demo.DemoDepartment;
@@ -253,9 +254,14 @@ class HostileLinesTest {
     ProgramRun run = run(command, good, good);
 
     assertThat(run.code()).isZero();
-    assertThat(run.err())
-        .contains("standard input:2: ")
-        .contains(" again; an earlier line has that id too");
+    if (Set.of("assess", "judge", "record").contains(command)) {
+      assertThat(run.err())
+          .contains("standard input:2: id ")
+          .contains(" again; an earlier line has that id too");
+    } else {
+      // There may be many questions about one element.
+      assertThat(run.err()).doesNotContain("again");
+    }
     assertThat(answers(command, run)).isGreaterThanOrEqualTo(1);
   }
 
