@@ -10,7 +10,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class PrintableTest {
   @ParameterizedTest
-  @ValueSource(strings = {"", "COAT", "J\u00FCrgen \u6D88\u9632 \uD83D\uDE92", "a \\ b \" c", "\u00A0"})
+  @ValueSource(
+      strings = {"", "COAT", "J\u00FCrgen \u6D88\u9632 \uD83D\uDE92", "a \\ b \" c", "\u00A0"})
   void whatPrintsAsItselfStays(String text) {
     assertThat(Printable.of(text)).isSameAs(text);
   }
@@ -26,7 +27,8 @@ class PrintableTest {
   })
   void whatDoesNotIsEscaped(String digits) {
     String text = "a" + (char) Integer.parseInt(digits, 16) + "b";
-    assertThat(Printable.of(text)).isEqualTo("a\\u" + "0".repeat(4 - digits.length()) + digits + "b");
+    assertThat(Printable.of(text))
+        .isEqualTo("a\\u" + "0".repeat(4 - digits.length()) + digits + "b");
   }
 
   @Test

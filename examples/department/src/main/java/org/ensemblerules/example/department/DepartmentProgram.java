@@ -9,6 +9,7 @@ import java.time.Clock;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Objects;
+import java.util.Optional;
 import org.ensemblerules.source.Printable;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
@@ -120,7 +121,7 @@ final class DepartmentProgram {
 
   private int misused(ParameterException misuse) {
     String command = misuse.getCommandLine().getCommandSpec().qualifiedName();
-    err.println(command + ": " + Printable.of(misuse.getMessage()));
+    err.println(command + ": " + Printable.of(String.valueOf(misuse.getMessage())));
     err.println("How to use it: " + command + " --help");
     return ExitCodes.USAGE;
   }
@@ -130,14 +131,16 @@ final class DepartmentProgram {
       return ExitCodes.FILE;
     }
     if (failure instanceof UncheckedIOException reading) {
+      String why = Optional.ofNullable(reading.getCause()).map(Throwable::getMessage).orElse("");
       err.println(
           command.qualifiedName()
               + ": cannot read "
-              + Printable.of(reading.getMessage() + ": " + reading.getCause().getMessage()));
+              + Printable.of(reading.getMessage() + ": " + why));
       return ExitCodes.FILE;
     }
     if (failure instanceof IOException) {
-      err.println(command.qualifiedName() + ": " + Printable.of(failure.getMessage()));
+      err.println(
+          command.qualifiedName() + ": " + Printable.of(String.valueOf(failure.getMessage())));
       return ExitCodes.FILE;
     }
     if (failure instanceof RefusedException) {
