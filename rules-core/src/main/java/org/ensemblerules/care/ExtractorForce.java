@@ -22,6 +22,9 @@ public record ExtractorForce(Quantity radius, Quantity speed) {
   // second squared, and of millimetres. Times pi squared it is the force of 1 mm at 1 r/min.
   private static final Rational PER_PI_SQUARED =
       Rational.of(1).dividedBy(Rational.of(900)).dividedBy(Rational.of(new BigDecimal("9806.65")));
+  // Far beyond any machine; within them the force can always be written as a quantity.
+  private static final Quantity LARGEST_RADIUS = Quantity.of("1000", Unit.METRE);
+  private static final Quantity FASTEST = Quantity.of("1000000", Unit.TURN_PER_MINUTE);
   private static final Rational LEAST = PER_PI_SQUARED.times(Pi.LOWER).times(Pi.LOWER);
   private static final Rational MOST = PER_PI_SQUARED.times(Pi.UPPER).times(Pi.UPPER);
 
@@ -34,10 +37,17 @@ public record ExtractorForce(Quantity radius, Quantity speed) {
   public ExtractorForce {
     requireLength("ExtractorForce.radius", radius);
     InvalidValueException.require(
+        radius.compareSize(LARGEST_RADIUS) <= 0,
+        "ExtractorForce.radius",
+        radius,
+        "at most " + LARGEST_RADIUS);
+    InvalidValueException.require(
         speed.unit().dimension() == Dimension.ROTATION && speed.value().signum() >= 0,
         "ExtractorForce.speed",
         speed,
         "zero or more, of dimension " + Dimension.ROTATION);
+    InvalidValueException.require(
+        speed.compareSize(FASTEST) <= 0, "ExtractorForce.speed", speed, "at most " + FASTEST);
   }
 
   private static void requireLength(String field, Quantity length) {

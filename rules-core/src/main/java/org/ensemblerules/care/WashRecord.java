@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.measure.Dimension;
+import org.ensemblerules.measure.NumberSize;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.source.InvalidValueException;
@@ -160,6 +161,7 @@ public final class WashRecord {
           "WashRecord." + WashMeasure.DETERGENT_PH,
           value,
           "0 to 14");
+      NumberSize.require("WashRecord." + WashMeasure.DETERGENT_PH, value);
       measures.put(WashMeasure.DETERGENT_PH, new Quantity(value, Unit.ONE));
       return this;
     }

@@ -14,10 +14,6 @@ import org.ensemblerules.source.InvalidValueException;
  * @param unit the unit; not null
  */
 public record Quantity(BigDecimal value, Unit unit) {
-  private static final int MOST_DIGITS = 30;
-  private static final int SMALLEST_SCALE = -9;
-  private static final int LARGEST_SCALE = 20;
-
   /**
    * Checks the size of the number.
    *
@@ -26,13 +22,7 @@ public record Quantity(BigDecimal value, Unit unit) {
   public Quantity {
     Objects.requireNonNull(value, "value");
     Objects.requireNonNull(unit, "unit");
-    InvalidValueException.require(
-        value.precision() <= MOST_DIGITS
-            && value.scale() >= SMALLEST_SCALE
-            && value.scale() <= LARGEST_SCALE,
-        "Quantity.value",
-        "a number of precision " + value.precision() + " and scale " + value.scale(),
-        "at most 30 digits, scale -9 to 20");
+    NumberSize.require("Quantity.value", value);
   }
 
   /**

@@ -17,6 +17,8 @@ public record Rational(BigInteger numerator, BigInteger denominator)
   /** Zero. */
   public static final Rational ZERO = new Rational(BigInteger.ZERO, BigInteger.ONE);
 
+  private static final int MOST_SCALE = 1000;
+
   /**
    * Reduces to lowest terms.
    *
@@ -37,10 +39,16 @@ public record Rational(BigInteger numerator, BigInteger denominator)
   /**
    * Makes an exact number of a decimal.
    *
-   * @param value the decimal; not null
+   * @param value the decimal, its scale from -1000 to 1000; not null
    * @return the same number; never null
+   * @throws InvalidValueException if the scale is out of range: every power of ten is written out
    */
   public static Rational of(BigDecimal value) {
+    InvalidValueException.require(
+        value.scale() >= -MOST_SCALE && value.scale() <= MOST_SCALE,
+        "Rational.value",
+        "a number of scale " + value.scale(),
+        "a scale from -" + MOST_SCALE + " to " + MOST_SCALE);
     BigInteger unscaled = value.unscaledValue();
     return value.scale() >= 0
         ? new Rational(unscaled, BigInteger.TEN.pow(value.scale()))

@@ -17,12 +17,14 @@ public record Rounding(BigDecimal interval, Ties ties) {
   /**
    * Checks the interval.
    *
-   * @throws InvalidValueException if the interval is not above zero
+   * @throws InvalidValueException if the interval is not above zero, or of another size than {@link
+   *     NumberSize} allows
    */
   public Rounding {
     Objects.requireNonNull(ties, "ties");
     InvalidValueException.require(
         interval.signum() > 0, "Rounding.interval", interval, "above zero");
+    NumberSize.require("Rounding.interval", interval);
   }
 
   /**

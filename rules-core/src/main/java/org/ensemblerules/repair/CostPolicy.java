@@ -2,6 +2,7 @@ package org.ensemblerules.repair;
 
 import java.math.BigDecimal;
 import java.util.Objects;
+import org.ensemblerules.measure.NumberSize;
 import org.ensemblerules.source.InvalidValueException;
 
 /**
@@ -26,7 +27,8 @@ public record CostPolicy(Against against, BigDecimal mostPercent) {
   /**
    * Checks the share.
    *
-   * @throws InvalidValueException if it is out of range
+   * @throws InvalidValueException if it is out of range, or of another size than {@link NumberSize}
+   *     allows
    */
   public CostPolicy {
     Objects.requireNonNull(against, "against");
@@ -36,5 +38,6 @@ public record CostPolicy(Against against, BigDecimal mostPercent) {
         "CostPolicy.mostPercent",
         mostPercent,
         "above 0, at most 1000");
+    NumberSize.require("CostPolicy.mostPercent", mostPercent);
   }
 }

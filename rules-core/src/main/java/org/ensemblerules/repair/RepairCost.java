@@ -3,6 +3,7 @@ package org.ensemblerules.repair;
 import java.math.BigDecimal;
 import java.util.Objects;
 import java.util.Optional;
+import org.ensemblerules.measure.NumberSize;
 import org.ensemblerules.source.InvalidValueException;
 
 /**
@@ -17,7 +18,8 @@ public record RepairCost(
   /**
    * Checks the amounts.
    *
-   * @throws InvalidValueException if an amount is out of range
+   * @throws InvalidValueException if an amount is out of range, or of another size than {@link
+   *     NumberSize} allows
    */
   public RepairCost {
     Objects.requireNonNull(repair, "repair");
@@ -31,6 +33,7 @@ public record RepairCost(
   private static void require(String field, BigDecimal amount, int leastSign) {
     InvalidValueException.require(
         amount.signum() >= leastSign, field, amount, leastSign == 0 ? "0 or more" : "above 0");
+    NumberSize.require(field, amount);
   }
 
   /** The value that a policy holds the cost against. */

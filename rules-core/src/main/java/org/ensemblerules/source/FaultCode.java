@@ -25,5 +25,7 @@ public enum FaultCode {
   /** Bands of one defect at one site that leave extents without an answer, or with two. */
   BANDS_DO_NOT_JOIN,
   /** What is milder than something that it may not loosen. */
-  LOOSER
+  LOOSER,
+  /** A failure of this library, where it should have said what is wrong. */
+  DEFECT
 }

@@ -17,14 +17,14 @@ public final class InvalidValueException extends IllegalArgumentException {
   private final String allowed;
 
   /**
-   * Creates the exception.
+   * Creates the exception. Its message stands on one line: what does not print is escaped.
    *
    * @param field the name of the field, as in {@code Quantity.value}; not null
    * @param given the value given; may be null
    * @param allowed what is allowed, in words; not null
    */
   public InvalidValueException(String field, @Nullable Object given, String allowed) {
-    super(field + ": given " + quoted(given) + ", allowed: " + allowed);
+    super(Printable.of(field + ": given " + quoted(given) + ", allowed: " + allowed));
     this.field = field;
     this.given = String.valueOf(given);
     this.allowed = allowed;

@@ -3,6 +3,7 @@ package org.ensemblerules.strength;
 import java.math.BigDecimal;
 import java.util.Objects;
 import org.ensemblerules.measure.ComparisonMethod;
+import org.ensemblerules.measure.NumberSize;
 import org.ensemblerules.source.InvalidValueException;
 
 /**
@@ -38,10 +39,12 @@ public sealed interface DecisionRule {
     /**
      * Checks the width.
      *
-     * @throws InvalidValueException if it is negative
+     * @throws InvalidValueException if it is negative, or of another size than {@link NumberSize}
+     *     allows
      */
     public GuardBand {
       InvalidValueException.require(r.signum() >= 0, "GuardBand.r", r, "zero or more");
+      NumberSize.require("GuardBand.r", r);
     }
 
     @Override
@@ -53,7 +56,8 @@ public sealed interface DecisionRule {
   /**
    * The probability that the true value conforms, for a normal error of measurement (JCGM 106).
    *
-   * @param leastPercent the least probability that passes, in percent, above 0, below 100; not null
+   * @param leastPercent the least probability that passes, in percent, from 0.0001 to 99.9999; not
+   *     null
    */
   record ConformanceProbability(BigDecimal leastPercent) implements DecisionRule {
     /**
@@ -75,7 +79,7 @@ public sealed interface DecisionRule {
    * The one-sided confidence bound of the mean must conform: the lower one for a minimum, the upper
    * one for a maximum.
    *
-   * @param confidencePercent the confidence in percent, above 0, below 100; not null
+   * @param confidencePercent the confidence in percent, from 0.0001 to 99.9999; not null
    */
   record ConfidenceBoundOfMean(BigDecimal confidencePercent) implements DecisionRule {
     /**

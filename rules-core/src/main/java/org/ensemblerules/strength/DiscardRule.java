@@ -3,6 +3,7 @@ package org.ensemblerules.strength;
 import java.math.BigDecimal;
 import java.util.Objects;
 import org.ensemblerules.measure.Dimension;
+import org.ensemblerules.measure.NumberSize;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.source.InvalidValueException;
 
@@ -56,6 +57,7 @@ public sealed interface DiscardRule {
           "DiscardRule.belowPercentOfOthers",
           belowPercentOfOthers,
           "above 0, up to 100");
+      NumberSize.require("DiscardRule.belowPercentOfOthers", belowPercentOfOthers);
     }
 
     @Override

@@ -1,10 +1,11 @@
 package org.ensemblerules.strength;
 
-import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiPredicate;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Rational;
 
@@ -25,11 +26,12 @@ final class Discards {
     }
     Map<Specimen, Rational> rest = new LinkedHashMap<>(tested);
     rest.keySet().removeAll(discarded.keySet());
+    Map<Specimen, DiscardRow> atJaw = new HashMap<>();
+    for (DiscardRow row : rules) {
+      lowAtJaw(rest, row.rule()).forEach(low -> atJaw.putIfAbsent(low, row));
+    }
     for (Specimen specimen : rest.keySet()) {
-      rules.stream()
-          .filter(row -> isLowAtJaw(specimen, row.rule(), rest))
-          .findFirst()
-          .ifPresent(row -> discarded.put(specimen, row));
+      Optional.ofNullable(atJaw.get(specimen)).ifPresent(row -> discarded.put(specimen, row));
     }
     return discarded;
   }
@@ -40,39 +42,38 @@ final class Discards {
         || (rule instanceof DiscardRule.RecordedFault && specimen.fault().isPresent());
   }
 
-  private static boolean isLowAtJaw(
-      Specimen specimen, DiscardRule rule, Map<Specimen, Rational> rest) {
-    Rational value = rest.getOrDefault(specimen, Rational.ZERO);
-    if (rule instanceof DiscardRule.JawBreakBelowOthers low
-        && brokeWithin(specimen, low.within())) {
-      List<Rational> others = new ArrayList<>();
-      rest.forEach(
-          (other, itsValue) -> {
-            if (!other.equals(specimen)) {
-              others.add(itsValue);
-            }
-          });
-      return !others.isEmpty()
-          && value.compareTo(
-                  Sample.of(others)
-                      .mean()
-                      .times(Rational.of(low.belowPercentOfOthers().movePointLeft(2))))
-              < 0;
+  /** What all have in common is worked out once, so that many specimens take no longer each. */
+  private static List<Specimen> lowAtJaw(Map<Specimen, Rational> rest, DiscardRule rule) {
+    if (rule instanceof DiscardRule.JawBreakBelowOthers low && rest.size() > 1) {
+      Rational sum = rest.values().stream().reduce(Rational.ZERO, Rational::plus);
+      Rational others = Rational.of(rest.size() - 1L);
+      Rational share = Rational.of(low.belowPercentOfOthers().movePointLeft(2));
+      return specimens(
+          rest,
+          (specimen, value) ->
+              brokeWithin(specimen, low.within())
+                  && value.compareTo(sum.minus(value).dividedBy(others).times(share)) < 0);
     }
-    if (rule instanceof DiscardRule.JawBreakBelowNormal low
-        && brokeWithin(specimen, low.within())) {
-      List<Rational> normal = new ArrayList<>();
-      rest.forEach(
-          (other, itsValue) -> {
-            if (!brokeWithin(other, low.within())) {
-              normal.add(itsValue);
-            }
-          });
-      Optional<Rational> lowest = normal.stream().min(Rational::compareTo);
-      return normal.size() >= low.normalBreaks()
-          && lowest.map(least -> value.compareTo(least) < 0).orElse(false);
+    if (rule instanceof DiscardRule.JawBreakBelowNormal low) {
+      List<Specimen> normal =
+          specimens(rest, (specimen, value) -> !brokeWithin(specimen, low.within()));
+      Optional<Rational> lowest = normal.stream().map(rest::get).min(Rational::compareTo);
+      return lowest.isEmpty() || normal.size() < low.normalBreaks()
+          ? List.of()
+          : specimens(
+              rest,
+              (specimen, value) ->
+                  brokeWithin(specimen, low.within()) && value.compareTo(lowest.get()) < 0);
     }
-    return false;
+    return List.of();
+  }
+
+  private static List<Specimen> specimens(
+      Map<Specimen, Rational> values, BiPredicate<Specimen, Rational> which) {
+    return values.entrySet().stream()
+        .filter(each -> which.test(each.getKey(), each.getValue()))
+        .map(Map.Entry::getKey)
+        .toList();
   }
 
   private static boolean brokeWithin(Specimen specimen, Quantity within) {

@@ -2,6 +2,7 @@ package org.ensemblerules.strength;
 
 import java.math.BigDecimal;
 import java.util.Objects;
+import org.ensemblerules.measure.NumberSize;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.source.InvalidValueException;
 
@@ -16,7 +17,8 @@ public record ExpandedUncertainty(Quantity expanded, BigDecimal coverageFactor) 
   /**
    * Checks the coverage factor.
    *
-   * @throws InvalidValueException if it is not above zero
+   * @throws InvalidValueException if it is not above zero, or of another size than {@link
+   *     NumberSize} allows
    */
   public ExpandedUncertainty {
     Objects.requireNonNull(expanded, "expanded");
@@ -25,6 +27,7 @@ public record ExpandedUncertainty(Quantity expanded, BigDecimal coverageFactor) 
         "ExpandedUncertainty.coverageFactor",
         coverageFactor,
         "above zero");
+    NumberSize.require("ExpandedUncertainty.coverageFactor", coverageFactor);
   }
 
   @Override

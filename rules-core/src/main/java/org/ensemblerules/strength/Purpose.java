@@ -4,6 +4,7 @@ import com.google.common.collect.Maps;
 import java.math.BigDecimal;
 import java.util.Map;
 import java.util.Objects;
+import org.ensemblerules.measure.NumberSize;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.InvalidValueException;
@@ -52,7 +53,8 @@ public sealed interface Purpose {
    * Used gear must keep a share of the value it had when new.
    *
    * @param policy the overlay or edition that says so; not null
-   * @param percent the share in percent, above 0, up to 100; not null
+   * @param percent the share in percent, above 0, up to 100, of the size of {@link NumberSize}; not
+   *     null
    * @param whenNew the value when new in each direction; not null
    */
   record AtLeastShareOfNewValue(
@@ -70,6 +72,7 @@ public sealed interface Purpose {
           "Purpose.percent",
           percent,
           "above 0, up to 100");
+      NumberSize.require("Purpose.percent", percent);
       whenNew = Maps.immutableEnumMap(whenNew);
     }
 

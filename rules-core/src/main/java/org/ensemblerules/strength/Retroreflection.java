@@ -3,6 +3,7 @@ package org.ensemblerules.strength;
 import java.math.BigDecimal;
 import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.ExactQuantity;
+import org.ensemblerules.measure.NumberSize;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Rational;
 import org.ensemblerules.measure.Unit;
@@ -29,6 +30,8 @@ public final class Retroreflection {
         receiver.signum() >= 0, "Retroreflection.receiver", receiver, "zero or more");
     InvalidValueException.require(
         source.signum() > 0, "Retroreflection.source", source, "above zero");
+    NumberSize.require("Retroreflection.receiver", receiver);
+    NumberSize.require("Retroreflection.source", source);
     require("Retroreflection.distance", distance, Dimension.LENGTH);
     require("Retroreflection.area", area, Dimension.AREA);
     Rational metres = distance.in(Unit.METRE).value();

@@ -1,21 +1,25 @@
 package org.ensemblerules.strength;
 
 import java.math.BigDecimal;
+import org.ensemblerules.measure.NumberSize;
 import org.ensemblerules.source.InvalidValueException;
 
 /** Probabilities and shares that are given in percent. */
 final class Shares {
-  private static final BigDecimal HUNDRED = new BigDecimal(100);
+  // Closer to nothing or all, double precision can no longer tell the quantiles.
+  private static final BigDecimal LEAST = new BigDecimal("0.0001");
+  private static final BigDecimal MOST = new BigDecimal("99.9999");
 
   private Shares() {}
 
-  /** Refuses what is no share between nothing and all. */
+  /** Refuses what is no share between nothing and all, or is not told from one of them. */
   static void requirePercent(String field, BigDecimal percent) {
     InvalidValueException.require(
-        percent.signum() > 0 && percent.compareTo(HUNDRED) < 0,
+        percent.compareTo(LEAST) >= 0 && percent.compareTo(MOST) <= 0,
         field,
         percent,
-        "above 0, below 100");
+        "from " + LEAST + " to " + MOST);
+    NumberSize.require(field, percent);
   }
 
   /** The probability, between 0 and 1. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.ComparedFields;
+import org.ensemblerules.measure.NumberSize;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Provenance;
 
@@ -30,7 +31,8 @@ public record SmallSampleRow(
   /**
    * Checks the values.
    *
-   * @throws InvalidValueException if one is out of range
+   * @throws InvalidValueException if one is out of range, or of another size than {@link
+   *     NumberSize} allows
    */
   public SmallSampleRow {
     Objects.requireNonNull(provenance, "provenance");
@@ -41,6 +43,7 @@ public record SmallSampleRow(
         rank >= 2 && rank <= n, "SmallSampleRow.rank", rank, "2 to n, here " + n);
     InvalidValueException.require(
         exponent.signum() > 0, "SmallSampleRow.exponent", exponent, "above zero");
+    NumberSize.require("SmallSampleRow.exponent", exponent);
   }
 
   @Override

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.ComparedFields;
 import org.ensemblerules.source.Comparison;
+import org.ensemblerules.measure.NumberSize;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Provenance;
 
@@ -23,17 +24,20 @@ public record UsedGearRow(Provenance provenance, Optional<BigDecimal> percent)
   /**
    * Checks the share.
    *
-   * @throws InvalidValueException if the share is out of range
+   * @throws InvalidValueException if the share is out of range, or of another size than {@link
+   *     NumberSize} allows
    */
   public UsedGearRow {
     Objects.requireNonNull(provenance, "provenance");
     percent.ifPresent(
-        share ->
-            InvalidValueException.require(
-                share.signum() > 0 && share.compareTo(new BigDecimal(100)) <= 0,
-                "UsedGearRow.percent",
-                share,
-                "above 0, up to 100"));
+        share -> {
+          InvalidValueException.require(
+              share.signum() > 0 && share.compareTo(new BigDecimal(100)) <= 0,
+              "UsedGearRow.percent",
+              share,
+              "above 0, up to 100");
+          NumberSize.require("UsedGearRow.percent", share);
+        });
   }
 
   /**

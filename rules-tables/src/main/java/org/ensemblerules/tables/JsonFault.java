@@ -2,6 +2,7 @@ package org.ensemblerules.tables;
 
 import java.util.Objects;
 import org.ensemblerules.source.FaultCode;
+import org.ensemblerules.source.Printable;
 
 /**
  * What is wrong with a JSON text, and where.
@@ -14,6 +15,8 @@ import org.ensemblerules.source.FaultCode;
  */
 public record JsonFault(
     FaultCode code, String source, String pointer, String found, String allowed) {
+  private static final int LONGEST_DEFECT = 300;
+
   /** Checks for nulls. */
   public JsonFault {
     Objects.requireNonNull(code, "code");
@@ -36,13 +39,35 @@ public record JsonFault(
   }
 
   /**
-   * Returns the fault on one line.
+   * Makes the fault of a text that could not be read or answered because this library failed, where
+   * it should have said what is wrong.
+   *
+   * @param source the name of the text; not null
+   * @param failure what was thrown; not null
+   * @return the fault, which names it and where it was thrown; never null
+   */
+  public static JsonFault defect(String source, RuntimeException failure) {
+    StackTraceElement[] trace = failure.getStackTrace();
+    String what = failure.toString();
+    return new JsonFault(
+        FaultCode.DEFECT,
+        source,
+        "",
+        "a defect of this library: "
+            + what.substring(0, Math.min(what.length(), LONGEST_DEFECT))
+            + (trace.length == 0 ? "" : " at " + trace[0]),
+        "a report of it to those who make the library, with this text");
+  }
+
+  /**
+   * Returns the fault on one line; what could break the line, move the cursor or turn the order of
+   * the text around is escaped.
    *
    * @return the text, as in {@code checks.json#/rows/0/check: found "SEAM_PUL", allowed: ...};
    *     never null
    */
   @Override
   public String toString() {
-    return source + "#" + pointer + ": found " + found + ", allowed: " + allowed;
+    return Printable.of(source + "#" + pointer + ": found " + found + ", allowed: " + allowed);
   }
 }

@@ -128,7 +128,7 @@ public final class SetAudit {
       case OVERLAP -> FlawKind.OVERLAP;
       case BANDS_DO_NOT_JOIN -> FlawKind.BANDS_DO_NOT_JOIN;
       case DUPLICATE -> FlawKind.DUPLICATE;
-      case NOT_ALLOWED, UNREADABLE, MISSING, UNKNOWN_FIELD, LOOSER -> FlawKind.UNREADABLE;
+      case NOT_ALLOWED, UNREADABLE, MISSING, UNKNOWN_FIELD, LOOSER, DEFECT -> FlawKind.UNREADABLE;
     };
   }
 

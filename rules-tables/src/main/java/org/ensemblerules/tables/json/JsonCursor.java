@@ -14,6 +14,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import org.ensemblerules.source.FaultCode;
+import org.ensemblerules.measure.NumberSize;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.JsonFault;
 
@@ -26,6 +27,9 @@ public final class JsonCursor {
   // As JSON writes numbers; BigDecimal itself would take digits of any script.
   private static final Pattern DECIMAL =
       Pattern.compile("-?(0|[1-9][0-9]*)(\\.[0-9]+)?([eE][+-]?[0-9]{1,9})?");
+
+  // Longer ones are refused by their size anyway; to work them out takes time.
+  private static final int LONGEST_DECIMAL = 100;
 
   private final JsonNode node;
   private final String pointer;
@@ -132,19 +136,21 @@ public final class JsonCursor {
         "a whole number from " + least + (most == Integer.MAX_VALUE ? " on" : " to " + most));
   }
 
-  /** Reads a number with the digits it was given in. */
-  public Optional<BigDecimal> decimal() {
-    return node.isNumber() ? Optional.of(node.decimalValue()) : mismatch("a number");
-  }
-
   /** Reads a number given as such or as text, with the digits it was given in. */
   public Optional<BigDecimal> decimalOrText() {
-    if (node.isTextual() && DECIMAL.matcher(node.textValue()).matches()) {
-      return Optional.of(new BigDecimal(node.textValue()));
+    if (node.isTextual()
+        && node.textValue().length() <= LONGEST_DECIMAL
+        && DECIMAL.matcher(node.textValue()).matches()) {
+      return sized(new BigDecimal(node.textValue()));
     }
     return node.isNumber()
-        ? Optional.of(node.decimalValue())
+        ? sized(node.decimalValue())
         : mismatch("a number, or a text that is one");
+  }
+
+  /** No reader sees a number that would be written out at any length. */
+  private Optional<BigDecimal> sized(BigDecimal number) {
+    return make(() -> NumberSize.require("number", number));
   }
 
   /** Reads a name of an enumeration. */

@@ -8,12 +8,13 @@ import com.fasterxml.jackson.core.io.SerializedString;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.UncheckedIOException;
+import org.ensemblerules.source.Printable;
 import org.jspecify.annotations.Nullable;
 
 /** Writes a tree on one line, its fields in the order they stand in. */
 public final class JsonLine {
   private static final JsonMapper MAPPER =
-      new JsonMapper(new JsonFactoryBuilder().characterEscapes(new LineEnds()).build());
+      new JsonMapper(new JsonFactoryBuilder().characterEscapes(new Unprintable()).build());
 
   private JsonLine() {}
 
@@ -26,8 +27,11 @@ public final class JsonLine {
     }
   }
 
-  /** JSON lets two of Unicode's line ends stand as they are; some readers would end the line. */
-  private static final class LineEnds extends CharacterEscapes {
+  /**
+   * JSON lets line ends of Unicode and controls of direction stand as they are; some readers would
+   * end the line, and a person would see another text.
+   */
+  private static final class Unprintable extends CharacterEscapes {
     private static final long serialVersionUID = 1L;
 
     @Override
@@ -37,11 +41,10 @@ public final class JsonLine {
 
     @Override
     public @Nullable SerializableString getEscapeSequence(int character) {
-      return switch (character) {
-        case '\u2028' -> new SerializedString("\\u2028");
-        case '\u2029' -> new SerializedString("\\u2029");
-        default -> null;
-      };
+      // Half of a pair is written as it is: the whole was well formed.
+      return Character.getType(character) == Character.SURROGATE || Printable.isPrintable(character)
+          ? null
+          : new SerializedString(Printable.of(Character.toString(character)));
     }
   }
 }

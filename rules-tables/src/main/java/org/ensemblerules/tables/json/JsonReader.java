@@ -122,7 +122,7 @@ public final class JsonReader {
       if (first == null) {
         return refuse(source, "", "nothing", ONE_VALUE, faults);
       }
-      node = new TreeReader(parser, source, limits.depth(), faults).value(first, "", 1);
+      node = new TreeReader(parser, source, limits.depth(), faults).value(first);
     } catch (TooDeepException e) {
       return refuse(
           source, e.pointer(), "a deeper level", atMost(limits.depth(), "levels"), faults);

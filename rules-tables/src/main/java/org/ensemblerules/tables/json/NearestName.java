@@ -25,8 +25,13 @@ public final class NearestName {
     String nearest = null;
     int least = Integer.MAX_VALUE;
     for (String name : allowed) {
+      int longer = Math.max(given.length(), name.length());
+      // They differ at least by what one is longer; the rest is worked out only if that is near.
+      if (Math.abs(given.length() - name.length()) * 2 > longer) {
+        continue;
+      }
       int distance = distance(fold(given), fold(name));
-      if (distance * 2 <= Math.max(given.length(), name.length()) && distance < least) {
+      if (distance * 2 <= longer && distance < least) {
         least = distance;
         nearest = name;
       }

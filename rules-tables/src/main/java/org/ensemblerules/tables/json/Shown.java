@@ -1,6 +1,7 @@
 package org.ensemblerules.tables.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import org.ensemblerules.source.Printable;
 import org.jspecify.annotations.Nullable;
 
 /** How faults show what was found: on one line, quoted, and never at full length. */
@@ -11,25 +12,12 @@ final class Shown {
 
   /** Shows a text in quotes; control characters are escaped and the end of a long one left out. */
   static String text(String text) {
-    StringBuilder shown = new StringBuilder("\"");
-    int end = Math.min(text.length(), LONGEST);
-    for (int i = 0; i < end; i++) {
-      char c = text.charAt(i);
-      if (c == '"' || c == '\\') {
-        shown.append('\\').append(c);
-      } else if (Character.isISOControl(c)
-          || Character.isSurrogate(c)
-          || c == '\u2028'
-          || c == '\u2029') {
-        shown.append(escaped(c));
-      } else {
-        shown.append(c);
-      }
-    }
-    shown.append('"');
-    return text.length() > LONGEST
-        ? shown + "... (" + text.length() + " characters)"
-        : shown.toString();
+    String beginning =
+        text.substring(0, Math.min(text.length(), LONGEST))
+            .replace("\\", "\\\\")
+            .replace("\"", "\\\"");
+    String shown = "\"" + Printable.of(beginning) + "\"";
+    return text.length() > LONGEST ? shown + "... (" + text.length() + " characters)" : shown;
   }
 
   /**
@@ -45,13 +33,8 @@ final class Shown {
 
   /** Puts a message of the parser on one line of ordinary length. */
   static String line(String message) {
-    String line = message.replaceAll("\\p{Cntrl}+", " ");
+    String line = Printable.of(message.replaceAll("\\p{Cntrl}+", " "));
     return line.length() > 4 * LONGEST ? line.substring(0, 4 * LONGEST) + "..." : line;
-  }
-
-  private static String escaped(char c) {
-    String digits = Integer.toHexString(c);
-    return "\\u" + "0".repeat(4 - digits.length()) + digits;
   }
 
   /** Shows a value of any kind. */

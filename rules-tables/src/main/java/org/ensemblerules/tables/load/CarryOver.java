@@ -32,6 +32,10 @@ final class CarryOver<R extends ComparableRow<R>> {
       Optional<Completed<R>> base,
       Map<String, Family<R>> families,
       boolean sound) {
+    int size() {
+      return families.values().stream().mapToInt(family -> family.rows().size()).sum();
+    }
+
     List<R> rows() {
       return families.values().stream().flatMap(family -> family.rows().stream()).toList();
     }
@@ -39,14 +43,17 @@ final class CarryOver<R extends ComparableRow<R>> {
 
   private final Map<EditionId, EditionTable<R>> tables = new LinkedHashMap<>();
   private final Map<EditionId, Completed<R>> done = new LinkedHashMap<>();
+  private final RowCount count;
 
-  private CarryOver(Collection<EditionTable<R>> tables) {
+  private CarryOver(Collection<EditionTable<R>> tables, RowCount count) {
+    this.count = count;
     tables.forEach(table -> this.tables.put(table.edition(), table));
   }
 
   /** Completes tables of one type, of which each edition has at most one. */
-  static <R extends ComparableRow<R>> Collection<Completed<R>> complete(Collection<EditionTable<R>> tables) {
-    CarryOver<R> carryOver = new CarryOver<>(tables);
+  static <R extends ComparableRow<R>> Collection<Completed<R>> complete(
+      Collection<EditionTable<R>> tables, RowCount count) {
+    CarryOver<R> carryOver = new CarryOver<>(tables, count);
     carryOver.tables.values().forEach(carryOver::complete);
     return carryOver.done.values();
   }
@@ -56,15 +63,18 @@ final class CarryOver<R extends ComparableRow<R>> {
     if (known != null) {
       return known;
     }
-    boolean lost = table.carriesOver().filter(from -> endsNowhere(table, from)).isPresent();
+    Optional<TableFile.CarriesOver> from =
+        table.carriesOver().filter(named -> !endsNowhere(table, named));
     Optional<Completed<R>> base =
-        (lost ? Optional.<TableFile.CarriesOver>empty() : table.carriesOver())
-            .map(from -> tables.get(from.edition()))
-            .map(this::complete);
+        from.map(named -> tables.get(named.edition()))
+            .map(this::complete)
+            .filter(carried -> count.takes(carried.size(), from.orElseThrow().at()));
+    boolean lost = table.carriesOver().isPresent() && base.isEmpty();
     Map<String, Family<R>> families = new LinkedHashMap<>();
     base.ifPresent(
-        from ->
-            from.families()
+        carried ->
+            carried
+                .families()
                 .forEach(
                     (key, family) ->
                         families.put(

@@ -23,6 +23,7 @@ final class EditionFiles {
       new LinkedHashMap<>();
   private final Set<EditionId> incomplete = new HashSet<>();
   private final Map<EditionId, EditionFolder.Whole> whole = new LinkedHashMap<>();
+  private final RowCount count = new RowCount();
 
   /** Makes an empty collection that adds the heads of files to a list. */
   EditionFiles(SetFiles files, List<TableRevision> revisions) {
@@ -105,13 +106,19 @@ final class EditionFiles {
     own.forEach(
         (edition, list) ->
             tables.add(
-                EditionTable.read(type, edition, list, bases, !incomplete.contains(edition))));
+                EditionTable.read(type, edition, list, bases, !incomplete.contains(edition), count)));
     whole.forEach(
         (edition, all) -> {
           if (!own.containsKey(edition) && holds(type.kind(), edition)) {
-            tables.add(EditionTable.carriedOver(type, edition, all, !incomplete.contains(edition)));
+            tables.add(EditionTable.carriedOver(
+                    type, edition, all, !incomplete.contains(edition), count));
           }
         });
     return tables;
+  }
+
+  /** Returns what counts the rows of the whole set. */
+  RowCount count() {
+    return count;
   }
 }

@@ -22,16 +22,18 @@ final class EditionTable<R extends ComparableRow<R>> {
   private final TableType<R> type;
   private final EditionId edition;
   private final String firstFile;
+  private final RowCount count;
   private final Map<String, Family<R>> families = new LinkedHashMap<>();
   private final List<TableFile.Removal> removes = new ArrayList<>();
   private Optional<TableFile.CarriesOver> carriesOver = Optional.empty();
   private boolean unconfirmed;
   private boolean sound = true;
 
-  private EditionTable(TableType<R> type, EditionId edition, String firstFile) {
+  private EditionTable(TableType<R> type, EditionId edition, String firstFile, RowCount count) {
     this.type = type;
     this.edition = edition;
     this.firstFile = firstFile;
+    this.count = count;
   }
 
   /**
@@ -40,14 +42,16 @@ final class EditionTable<R extends ComparableRow<R>> {
    * @param files its files, at least one
    * @param complete whether all files of the edition could be told, so that none of this table is
    *     missing
+   * @param count counts the rows of the whole set
    */
   static <R extends ComparableRow<R>> EditionTable<R> read(
       TableType<R> type,
       EditionId edition,
       List<TableFile> files,
       BasisReader bases,
-      boolean complete) {
-    EditionTable<R> table = new EditionTable<>(type, edition, files.get(0).head().file());
+      boolean complete,
+      RowCount count) {
+    EditionTable<R> table = new EditionTable<>(type, edition, files.get(0).head().file(), count);
     table.sound = complete;
     files.forEach(file -> table.add(file, bases));
     return table;
@@ -58,10 +62,15 @@ final class EditionTable<R extends ComparableRow<R>> {
    *
    * @param complete whether all files of the edition could be told, so that none of this table is
    *     missing
+   * @param count counts the rows of the whole set
    */
   static <R extends ComparableRow<R>> EditionTable<R> carriedOver(
-      TableType<R> type, EditionId edition, EditionFolder.Whole whole, boolean complete) {
-    EditionTable<R> table = new EditionTable<>(type, edition, whole.revision().file());
+      TableType<R> type,
+      EditionId edition,
+      EditionFolder.Whole whole,
+      boolean complete,
+      RowCount count) {
+    EditionTable<R> table = new EditionTable<>(type, edition, whole.revision().file(), count);
     table.sound = complete;
     table.carriesOver = Optional.of(whole.from());
     table.unconfirmed = whole.unconfirmed();
@@ -85,6 +94,10 @@ final class EditionTable<R extends ComparableRow<R>> {
       ObjectCursor row = place.object();
       FamilyHead head = FamilyHead.read(row, Optional.of(edition), file.head(), bases);
       List<R> rows = type.reader().read(head, row).orElse(List.of());
+      if (!count.takes(rows.size(), place)) {
+        sound = false;
+        return;
+      }
       head.key()
           .ifPresent(
               key ->

@@ -93,11 +93,11 @@ final class LaboratoryReaders {
   }
 
   static Optional<List<SmallSampleRow>> smallSamples(FamilyHead head, ObjectCursor row) {
-    Optional<BigDecimal> coverage = row.required("coveragePercent", LaboratoryReaders::decimal);
-    Optional<BigDecimal> confidence = row.required("confidencePercent", LaboratoryReaders::decimal);
+    Optional<BigDecimal> coverage = row.required("coveragePercent", JsonCursor::decimalOrText);
+    Optional<BigDecimal> confidence = row.required("confidencePercent", JsonCursor::decimalOrText);
     Optional<Integer> n = row.required("n", LaboratoryReaders::count);
     Optional<Integer> rank = row.required("rank", LaboratoryReaders::count);
-    Optional<BigDecimal> exponent = row.required("exponent", LaboratoryReaders::decimal);
+    Optional<BigDecimal> exponent = row.required("exponent", JsonCursor::decimalOrText);
     return row.make(
         () ->
             List.of(
@@ -123,7 +123,7 @@ final class LaboratoryReaders {
       case JAW_BREAK_BELOW_OTHERS -> {
         Optional<Quantity> within = rule.required("within", ValueReaders::quantity);
         Optional<BigDecimal> share =
-            rule.required("belowPercentOfOthers", LaboratoryReaders::decimal);
+            rule.required("belowPercentOfOthers", JsonCursor::decimalOrText);
         yield rule.make(
             () -> new DiscardRule.JawBreakBelowOthers(within.orElseThrow(), share.orElseThrow()));
       }
@@ -153,11 +153,5 @@ final class LaboratoryReaders {
 
   private static Optional<Integer> countOrNone(JsonCursor at) {
     return at.integer(0, Integer.MAX_VALUE);
-  }
-
-  /** Reads a plain number of the digits and size that quantities have. */
-  private static Optional<BigDecimal> decimal(JsonCursor at) {
-    return at.decimalOrText()
-        .flatMap(value -> at.make(() -> new Quantity(value, Unit.ONE).value()));
   }
 }

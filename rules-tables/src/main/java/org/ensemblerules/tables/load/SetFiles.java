@@ -1,6 +1,7 @@
 package org.ensemblerules.tables.load;
 
 import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.ensemblerules.source.FaultCode;
@@ -16,13 +17,17 @@ import org.ensemblerules.tables.json.UnknownFields;
 /** Opens the files of a set. */
 final class SetFiles {
   private static final JsonReader READER =
-      new JsonReader(JsonLimits.ofDocument(4_000_000), UnknownFields.REFUSED);
+      new JsonReader(JsonLimits.ofDocument(TableFiles.MOST_BYTES), UnknownFields.REFUSED);
   // No path leaves its set by such names.
   private static final Pattern FOLDER = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
   private static final Pattern FILE = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*\\.json");
 
+  private static final int LONGEST_NAME = 100;
+  private static final int MOST_FILES = 2_000;
+
   private final TableFiles files;
   private final Faults faults;
+  private int opened;
 
   SetFiles(TableFiles files, Faults faults) {
     this.files = files;
@@ -48,12 +53,29 @@ final class SetFiles {
   }
 
   private Optional<JsonCursor> open(String path, Runnable missing) {
+    opened++;
+    if (opened > MOST_FILES) {
+      if (opened == MOST_FILES + 1) {
+        faults.add(
+            new JsonFault(
+                path, "", "a file after " + MOST_FILES + " others", "no more in one set"));
+      }
+      return Optional.empty();
+    }
     try {
       Optional<byte[]> bytes = files.read(path);
       if (bytes.isEmpty()) {
         missing.run();
       }
       return bytes.flatMap(text -> READER.open(path, text, faults));
+    } catch (FileSystemException e) {
+      faults.add(
+          new JsonFault(
+              path,
+              "",
+              e.getReason() == null ? e.getClass().getSimpleName() : e.getReason(),
+              "a file in the folder of the set, of at most " + TableFiles.MOST_BYTES + " bytes"));
+      return Optional.empty();
     } catch (IOException e) {
       faults.add(
           new JsonFault(
@@ -77,7 +99,12 @@ final class SetFiles {
   private static Optional<String> name(JsonCursor at, Pattern form, String allowed) {
     return at.parsed(
         text -> {
-          InvalidValueException.require(form.matcher(text).matches(), "name", text, allowed);
+          // The length first: the form of a very long name would take the whole stack.
+          InvalidValueException.require(
+              text.length() <= LONGEST_NAME && form.matcher(text).matches(),
+              "name",
+              text,
+              allowed + ", at most " + LONGEST_NAME + " characters");
           return text;
         });
   }

@@ -52,7 +52,7 @@ final class TableCompiler {
     compile(
         type,
         type.kind(),
-        CarryOver.complete(files.tables(type, bases)).stream()
+        CarryOver.complete(files.tables(type, bases), files.count()).stream()
             .filter(table -> !byEdition || wanted.test(table.own().edition()))
             .toList());
   }

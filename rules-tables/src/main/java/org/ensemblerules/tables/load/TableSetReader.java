@@ -33,6 +33,8 @@ import org.ensemblerules.tables.json.ObjectCursor;
 public final class TableSetReader {
   static final String INDEX = "index.json";
 
+  private static final int MOST_FOLDERS = 200;
+
   private final Faults faults = new Faults();
   private final SetFiles files;
   private final List<TableRevision> revisions = new ArrayList<>();
@@ -190,10 +192,16 @@ public final class TableSetReader {
 
   private static List<JsonCursor> index(JsonCursor at) {
     ObjectCursor index = at.object();
-    List<JsonCursor> folders =
-        index.required("folders", list -> Optional.of(list.entries())).orElse(List.of());
+    List<JsonCursor> folders = index.required("folders", TableSetReader::folders).orElse(List.of());
     index.make(() -> folders);
     return folders;
+  }
+
+  private static Optional<List<JsonCursor>> folders(JsonCursor at) {
+    List<JsonCursor> folders = at.entries();
+    return folders.size() > MOST_FOLDERS
+        ? at.fault(folders.size() + " folders", "at most " + MOST_FOLDERS)
+        : Optional.of(folders);
   }
 
   private Optional<EditionFolder> folder(String name, JsonCursor namedAt) {

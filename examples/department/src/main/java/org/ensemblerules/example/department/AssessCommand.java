@@ -1,6 +1,5 @@
 package org.ensemblerules.example.department;
 
-import java.io.Closeable;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
@@ -10,9 +9,11 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.tables.AssessmentLines;
+import org.ensemblerules.tables.AssessmentJson;
+import org.ensemblerules.tables.JsonLines;
 import org.ensemblerules.tables.VerdictJson;
 import org.ensemblerules.verdict.Assess;
+import org.ensemblerules.verdict.Assessment;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -58,75 +59,52 @@ final class AssessCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
+    refuseToOverwriteInput();
     LocalDate day = asOf.orElseGet(() -> LocalDate.now(clock));
     RuleSet rules = overlayOption.over(rulesOption.rules(spec), day);
-    refuseToOverwriteInput();
     PrintWriter err = spec.commandLine().getErr();
     if (asOf.isEmpty()) {
       err.println("Judged for today, " + day + ".");
     }
-    long bad = 0;
-    try (AssessmentLines lines = AssessmentSource.open(file, in);
-        Verdicts verdicts = verdicts()) {
-      while (lines.hasNext()) {
-        AssessmentLines.Outcome outcome = lines.next();
-        if (outcome instanceof AssessmentLines.Line line) {
-          verdicts.add(VerdictJson.write(Assess.assess(rules, line.assessment(), day)));
-        } else if (outcome instanceof AssessmentLines.BadLine refused) {
-          bad++;
-          refused.faults().forEach(err::println);
-        }
+    try (JsonLines<Answer> lines =
+        Input.open(file, in, AssessmentJson::read).map(given -> Answer.of(rules, given, day))) {
+      GoodLines<Answer> answers = new GoodLines<>(file, lines, Answer::id, spec);
+      if (output.isPresent()) {
+        write(answers, output.get());
+      } else {
+        PrintWriter out = spec.commandLine().getOut();
+        answers.forEachRemaining(answer -> out.print(answer.verdict() + "\n"));
       }
+      if (answers.bad() > 0) {
+        err.println(answers.bad() + (answers.bad() == 1 ? " line was bad." : " lines were bad."));
+      }
+      return answers.bad() == 0 ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES;
     }
-    if (bad > 0) {
-      err.println(bad + (bad == 1 ? " line was bad." : " lines were bad."));
+  }
+
+  private record Answer(String id, String verdict) {
+    static Answer of(RuleSet rules, Assessment given, LocalDate day) {
+      return new Answer(
+          given.element().id().value(), VerdictJson.write(Assess.assess(rules, given, day)));
     }
-    return bad == 0 ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES;
+  }
+
+  private static void write(GoodLines<Answer> answers, Path path) throws IOException {
+    try (OutFile written = OutFile.create(path)) {
+      while (answers.hasNext()) {
+        written.line(answers.next().verdict());
+      }
+      written.finish();
+    }
   }
 
   private void refuseToOverwriteInput() throws IOException {
-    if (output.isPresent() && AssessmentSource.isAlso(file, output.get())) {
-      throw new ParameterException(
-          spec.commandLine(), "--out: found the file that is read, allowed: another file");
+    if (output.isPresent()) {
+      if (Input.isAlso(file, output.get())) {
+        throw new ParameterException(
+            spec.commandLine(), "--out: found the file that is read, allowed: another file");
+      }
+      overlayOption.refuseToOverwrite(spec, "--out", output.get());
     }
-  }
-
-  /** Where verdicts go. */
-  private interface Verdicts extends Closeable {
-    void add(String verdict) throws IOException;
-  }
-
-  private Verdicts verdicts() throws IOException {
-    return output.isPresent() ? toFile(LineFile.create(output.get())) : toStandardOutput();
-  }
-
-  private static Verdicts toFile(LineFile file) {
-    return new Verdicts() {
-      @Override
-      public void add(String verdict) throws IOException {
-        file.line(verdict);
-      }
-
-      @Override
-      public void close() throws IOException {
-        file.close();
-      }
-    };
-  }
-
-  private Verdicts toStandardOutput() {
-    PrintWriter out = spec.commandLine().getOut();
-    return new Verdicts() {
-      @Override
-      public void add(String verdict) {
-        out.print(verdict);
-        out.print('\n');
-      }
-
-      @Override
-      public void close() {
-        out.flush();
-      }
-    };
   }
 }

@@ -40,6 +40,7 @@ final class CareCommand implements Callable<Integer> {
         spec,
         rules,
         CareJson::read,
+        false,
         CareJson.Request::element,
         request ->
             CareText.of(request, rules.careRoutes().route(request.element(), request.exposures())));

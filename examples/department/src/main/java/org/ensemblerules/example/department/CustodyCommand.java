@@ -53,6 +53,7 @@ final class CustodyCommand implements Callable<Integer> {
         spec,
         rules,
         CustodyJson::read,
+        false,
         CustodyJson.Request::element,
         request ->
             CustodyText.of(

@@ -1,6 +1,7 @@
 package org.ensemblerules.example.department;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +17,7 @@ import org.ensemblerules.verdict.Assess;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** The main job: from the inspections of all gear to explained verdicts. */
@@ -32,6 +34,7 @@ final class DemoCommand implements Callable<Integer> {
   }
 
   static int run(DemoOptions options, CommandSpec spec) throws IOException {
+    refuseToOverwrite(options, spec);
     RuleSet edition = options.rules().rules(spec);
     RuleSet rules = options.overlay().over(edition, options.asOf());
     // What the department did is the same whatever stands beside the edition.
@@ -43,22 +46,38 @@ final class DemoCommand implements Callable<Integer> {
               Optional.of(element.story()),
               Assess.assess(rules, element.assessment(), options.asOf())));
     }
-    try (LineFile file = LineFile.create(options.out())) {
-      for (Judged one : judged) {
-        file.line(VerdictJson.write(one.verdict()));
-      }
-    }
+    write(options.out(), judged.stream().map(one -> VerdictJson.write(one.verdict())).toList());
     if (options.department().isPresent()) {
-      try (LineFile file = LineFile.create(options.department().get())) {
-        for (DemoElement element : elements) {
-          file.line(AssessmentJson.write(element.assessment()));
-        }
-      }
+      write(
+          options.department().get(),
+          elements.stream().map(DemoElement::assessment).map(AssessmentJson::write).toList());
     }
     spec.commandLine()
         .getOut()
         .print(DepartmentReport.of(DemoDepartment.NAME, options.asOf(), rules.identity(), judged));
     spec.commandLine().getOut().println(judged.size() + " verdicts are in " + options.out() + ".");
     return ExitCodes.ALL_READ;
+  }
+
+  private static void write(Path path, List<String> lines) throws IOException {
+    try (OutFile file = OutFile.create(path)) {
+      for (String line : lines) {
+        file.line(line);
+      }
+      file.finish();
+    }
+  }
+
+  private static void refuseToOverwrite(DemoOptions options, CommandSpec spec) throws IOException {
+    options.overlay().refuseToOverwrite(spec, "--out", options.out());
+    if (options.department().isPresent()) {
+      Path department = options.department().get();
+      options.overlay().refuseToOverwrite(spec, "--write", department);
+      if (Input.isSame(options.out(), department)) {
+        throw new ParameterException(
+            spec.commandLine(),
+            "--write: found the file that --out names too, allowed: another file");
+      }
+    }
   }
 }

@@ -4,10 +4,13 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.time.Clock;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Objects;
+import java.util.Optional;
+import org.ensemblerules.source.Printable;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -20,26 +23,47 @@ import picocli.CommandLine.TypeConversionException;
  */
 final class DepartmentProgram {
   private final InputStream in;
+  private final PrintedText printed;
   private final PrintWriter out;
   private final PrintWriter err;
   private final Clock clock;
 
-  DepartmentProgram(InputStream in, PrintWriter out, PrintWriter err, Clock clock) {
+  DepartmentProgram(InputStream in, Writer out, Writer err, Clock clock) {
     this.in = Objects.requireNonNull(in, "in");
-    this.out = Objects.requireNonNull(out, "out");
-    this.err = Objects.requireNonNull(err, "err");
+    this.printed = new PrintedText(Objects.requireNonNull(out, "out"));
+    this.out = new PrintWriter(printed);
+    this.err = new PrintWriter(new PrintedText(Objects.requireNonNull(err, "err")), true);
     this.clock = Objects.requireNonNull(clock, "clock");
   }
 
   /** Runs a command line and returns its exit code. */
   int run(String... args) {
-    int code = execute(args);
+    int code = executed(args);
     // A writer keeps quiet about a full disk or a closed pipe.
     boolean written = !out.checkError();
-    if (!written) {
-      err.println("department: the standard output cannot be written");
+    if (!written && !printed.isReaderGone()) {
+      err.println(
+          "department: cannot write the standard output"
+              + printed.failure().map(failure -> ": " + failure.getMessage()).orElse(""));
     }
-    return written ? code : ExitCodes.FILE;
+    err.flush();
+    return written || code == ExitCodes.FAULT ? code : ExitCodes.FILE;
+  }
+
+  /** Whatever happens, no exit code says that all is well, or that only some lines were bad. */
+  private int executed(String... args) {
+    try {
+      return execute(args);
+    } catch (OutOfMemoryError e) {
+      err.println(
+          "department: out of memory; what was not answered so far is not answered. java -Xmx gives"
+              + " it more.");
+    } catch (StackOverflowError e) {
+      err.println("department: out of stack; what was not answered so far is not answered");
+    } catch (Error e) {
+      faulty("department", e);
+    }
+    return ExitCodes.FAULT;
   }
 
   private int execute(String... args) {
@@ -49,7 +73,7 @@ final class DepartmentProgram {
             .addSubcommand(new AssessCommand(in, clock))
             .addSubcommand(new RecomputeCommand(in))
             .addSubcommand(new CriteriaCommand())
-            .addSubcommand(new ExplainCommand(clock))
+            .addSubcommand(new ExplainCommand(in, clock))
             .addSubcommand(new JudgeCommand(in))
             .addSubcommand(new DueCommand(in, clock))
             .addSubcommand(new CareCommand(in))
@@ -65,6 +89,8 @@ final class DepartmentProgram {
     return program
         .registerConverter(LocalDate.class, DepartmentProgram::day)
         .setCaseInsensitiveEnumValuesAllowed(true)
+        .setExpandAtFiles(false)
+        .setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF))
         .setOut(out)
         .setErr(err)
         .setParameterExceptionHandler((misuse, given) -> misused(misuse))
@@ -96,14 +122,26 @@ final class DepartmentProgram {
 
   private int misused(ParameterException misuse) {
     String command = misuse.getCommandLine().getCommandSpec().qualifiedName();
-    err.println(command + ": " + misuse.getMessage());
+    err.println(command + ": " + Printable.of(String.valueOf(misuse.getMessage())));
     err.println("How to use it: " + command + " --help");
     return ExitCodes.USAGE;
   }
 
   private int failed(Exception failure, CommandSpec command) {
-    if (failure instanceof IOException || failure instanceof UncheckedIOException) {
-      err.println(command.qualifiedName() + ": " + failure.getMessage());
+    if (failure instanceof OutputEndedException) {
+      return ExitCodes.FILE;
+    }
+    if (failure instanceof UncheckedIOException reading) {
+      String why = Optional.ofNullable(reading.getCause()).map(Throwable::getMessage).orElse("");
+      err.println(
+          command.qualifiedName()
+              + ": cannot read "
+              + Printable.of(reading.getMessage() + ": " + why));
+      return ExitCodes.FILE;
+    }
+    if (failure instanceof IOException) {
+      err.println(
+          command.qualifiedName() + ": " + Printable.of(String.valueOf(failure.getMessage())));
       return ExitCodes.FILE;
     }
     if (failure instanceof RefusedException) {
@@ -111,8 +149,12 @@ final class DepartmentProgram {
       err.println(command.qualifiedName() + ": refused; nothing was judged");
       return ExitCodes.USAGE;
     }
-    err.println(command.qualifiedName() + ": a fault of the program itself");
-    failure.printStackTrace(err);
+    faulty(command.qualifiedName(), failure);
     return ExitCodes.FAULT;
+  }
+
+  private void faulty(String command, Throwable failure) {
+    err.println(command + ": a fault of the program itself");
+    failure.printStackTrace(err);
   }
 }

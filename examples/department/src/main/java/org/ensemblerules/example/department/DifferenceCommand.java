@@ -12,7 +12,8 @@ import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.example.department.report.DifferenceText;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.EditionId;
-import org.ensemblerules.tables.AssessmentLines;
+import org.ensemblerules.tables.AssessmentJson;
+import org.ensemblerules.tables.JsonLines;
 import org.ensemblerules.verdict.Assessment;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -78,8 +79,9 @@ final class DifferenceCommand implements Callable<Integer> {
     String text;
     int bad = 0;
     if (file.isPresent()) {
-      try (AssessmentLines lines = AssessmentSource.open(file.get(), in)) {
-        GoodLines good = new GoodLines(lines, spec.commandLine().getErr());
+      try (JsonLines<Assessment> lines = Input.open(file.get(), in, AssessmentJson::read)) {
+        GoodLines<Assessment> good =
+            new GoodLines<>(file.get(), lines, given -> given.element().id().value(), spec);
         text = text(now, then, () -> good, day);
         bad = good.bad();
       }

@@ -40,6 +40,7 @@ final class DisposalCommand implements Callable<Integer> {
         spec,
         rules,
         DisposalJson::read,
+        false,
         DisposalJson.Request::element,
         request ->
             DisposalText.of(

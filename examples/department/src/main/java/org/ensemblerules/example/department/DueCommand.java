@@ -16,7 +16,8 @@ import org.ensemblerules.example.department.report.MorningList;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.schedule.ServiceRecord;
 import org.ensemblerules.source.InvalidValueException;
-import org.ensemblerules.tables.AssessmentLines;
+import org.ensemblerules.tables.AssessmentJson;
+import org.ensemblerules.tables.JsonLines;
 import org.ensemblerules.verdict.Assessment;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -98,7 +99,9 @@ final class DueCommand implements Callable<Integer> {
     int bad = read(edition, records);
     PrintWriter out = spec.commandLine().getOut();
     if (element.isPresent()) {
-      out.print(calendar(rules, chosen(records, element.get()), day));
+      for (ServiceRecord record : chosen(records, element.get())) {
+        out.print(calendar(rules, record, day));
+      }
     } else {
       if (within < 0) {
         throw new ParameterException(
@@ -118,18 +121,19 @@ final class DueCommand implements Callable<Integer> {
     }
   }
 
-  private ServiceRecord chosen(List<ServiceRecord> records, String id) {
-    return records.stream()
-        .filter(record -> record.element().id().value().equals(id))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new ParameterException(
-                    spec.commandLine(),
-                    "--element: found "
-                        + id
-                        + ", allowed: the name of an element in "
-                        + file.orElse("the invented department, as in 1-03-COAT")));
+  /** Of two elements of one id each has its calendar: nobody knows which is meant. */
+  private List<ServiceRecord> chosen(List<ServiceRecord> records, String id) {
+    List<ServiceRecord> chosen =
+        records.stream().filter(record -> record.element().id().value().equals(id)).toList();
+    if (chosen.isEmpty()) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--element: found "
+              + id
+              + ", allowed: the name of an element in "
+              + file.orElse("the invented department, as in 1-03-COAT"));
+    }
+    return chosen;
   }
 
   private int read(RuleSet rules, List<ServiceRecord> records) throws IOException {
@@ -140,18 +144,12 @@ final class DueCommand implements Callable<Integer> {
           .forEach(records::add);
       return 0;
     }
-    int bad = 0;
-    try (AssessmentLines lines = AssessmentSource.open(file.get(), in)) {
-      while (lines.hasNext()) {
-        AssessmentLines.Outcome outcome = lines.next();
-        if (outcome instanceof AssessmentLines.Line line) {
-          records.add(line.assessment().serviceRecord());
-        } else if (outcome instanceof AssessmentLines.BadLine refused) {
-          bad++;
-          refused.faults().forEach(spec.commandLine().getErr()::println);
-        }
-      }
+    try (JsonLines<ServiceRecord> lines =
+        Input.open(file.get(), in, AssessmentJson::read).map(Assessment::serviceRecord)) {
+      GoodLines<ServiceRecord> good =
+          new GoodLines<>(file.get(), lines, record -> record.element().id().value(), spec);
+      good.forEachRemaining(records::add);
+      return good.bad();
     }
-    return bad;
   }
 }

@@ -17,10 +17,10 @@ final class ExitCodes {
    */
   static final int USAGE = 2;
 
-  /** A file cannot be read or written. */
+  /** A file cannot be read or written, or what is printed cannot, as when its reader goes away. */
   static final int FILE = 3;
 
-  /** A fault of the program itself. */
+  /** A fault of the program itself, or too little memory. */
   static final int FAULT = 4;
 
   private ExitCodes() {}
@@ -31,13 +31,16 @@ final class ExitCodes {
     meanings.put(" " + ALL_READ, "everything was read and judged");
     meanings.put(
         " " + BAD_LINES,
-        "some lines were bad; the verdicts of the others were written; or the tables are not sound");
+        "some lines were bad; the verdicts of the others were written; or the tables are not"
+            + " sound");
     meanings.put(
         " " + USAGE,
         "the command line is wrong, or names an edition, element or inspection that does not"
             + " exist, or an overlay that is refused");
-    meanings.put(" " + FILE, "a file cannot be read or written");
-    meanings.put(" " + FAULT, "a fault of the program itself");
+    meanings.put(
+        " " + FILE,
+        "a file cannot be read or written, or what is printed cannot; its reader may have gone");
+    meanings.put(" " + FAULT, "a fault of the program itself, or too little memory");
     return meanings;
   }
 }

@@ -2,6 +2,7 @@ package org.ensemblerules.example.department;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.PrintWriter;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Optional;
@@ -11,9 +12,11 @@ import org.ensemblerules.example.department.demo.DemoElement;
 import org.ensemblerules.example.department.report.DepartmentReport;
 import org.ensemblerules.example.department.report.Judged;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.tables.AssessmentLines;
+import org.ensemblerules.tables.AssessmentJson;
+import org.ensemblerules.tables.JsonLines;
 import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
+import org.ensemblerules.verdict.Verdict;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -28,6 +31,7 @@ import picocli.CommandLine.Spec;
     description =
         "Prints the full verdict of one element, of the invented department or of a file.")
 final class ExplainCommand implements Callable<Integer> {
+  private final InputStream in;
   private final Clock clock;
 
   @Mixin private final RulesOption rulesOption = new RulesOption();
@@ -40,7 +44,9 @@ final class ExplainCommand implements Callable<Integer> {
   @Option(
       names = "--from",
       paramLabel = "FILE",
-      description = "JSON Lines file with the element. Default: the invented department.")
+      description =
+          "JSON Lines file with the element, or - for the standard input. Default: the invented"
+              + " department.")
   private Optional<String> file = Optional.empty();
 
   @Option(
@@ -49,7 +55,8 @@ final class ExplainCommand implements Callable<Integer> {
       description = "Day to judge for. Default: today for a file, 2026-11-25 otherwise.")
   private Optional<LocalDate> asOf = Optional.empty();
 
-  ExplainCommand(Clock clock) {
+  ExplainCommand(InputStream in, Clock clock) {
+    this.in = in;
     this.clock = clock;
   }
 
@@ -57,41 +64,87 @@ final class ExplainCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     LocalDate day =
         asOf.orElseGet(() -> file.isPresent() ? LocalDate.now(clock) : DemoDepartment.AS_OF);
-    RuleSet rules = overlayOption.over(rulesOption.rules(spec), day);
+    RuleSet edition = rulesOption.rules(spec);
+    RuleSet rules = overlayOption.over(edition, day);
+    return file.isPresent() ? inFile(file.get(), rules, day) : inDepartment(edition, rules, day);
+  }
+
+  private int inDepartment(RuleSet edition, RuleSet rules, LocalDate day) {
     DemoElement element =
-        (file.isPresent() ? inFile(file.get()) : inDepartment(rulesOption.rules(spec)))
-            .orElseThrow(
-                () ->
-                    new ParameterException(
-                        spec.commandLine(),
-                        "ID: found "
-                            + id
-                            + ", allowed: the name of an element in "
-                            + file.orElse("the invented department, as in 1-03-COAT")));
-    Optional<String> story = Optional.of(element.story()).filter(text -> !text.isEmpty());
-    Judged judged = new Judged(story, Assess.assess(rules, element.assessment(), day));
-    spec.commandLine().getOut().print(DepartmentReport.of(judged));
+        DemoDepartment.elements(edition).stream()
+            .filter(one -> id.equals(id(one.assessment())))
+            .findFirst()
+            .orElseThrow(() -> unknown("the invented department, as in 1-03-COAT"));
+    Verdict verdict = Assess.assess(rules, element.assessment(), day);
+    spec.commandLine()
+        .getOut()
+        .print(DepartmentReport.of(new Judged(Optional.of(element.story()), verdict)));
     return ExitCodes.ALL_READ;
   }
 
-  private Optional<DemoElement> inDepartment(RuleSet rules) {
-    return DemoDepartment.elements(rules).stream()
-        .filter(element -> named(element.assessment()))
-        .findFirst();
-  }
-
-  private Optional<DemoElement> inFile(String path) throws IOException {
-    try (AssessmentLines lines = AssessmentSource.open(path, InputStream.nullInputStream())) {
-      return lines.stream()
-          .filter(AssessmentLines.Line.class::isInstance)
-          .map(line -> ((AssessmentLines.Line) line).assessment())
-          .filter(this::named)
-          .map(assessment -> new DemoElement("", assessment))
-          .findFirst();
+  /** Every line of the element is told, since nobody knows which is meant; so is a bad one. */
+  private int inFile(String given, RuleSet rules, LocalDate day) throws IOException {
+    String name = Input.name(given);
+    PrintWriter out = spec.commandLine().getOut();
+    PrintWriter err = spec.commandLine().getErr();
+    int found = 0;
+    int badOfIt = 0;
+    int badOthers = 0;
+    try (JsonLines<Optional<Verdict>> lines =
+        Input.open(given, in, AssessmentJson::read)
+            .map(
+                read ->
+                    Optional.of(read)
+                        .filter(one -> id.equals(id(one)))
+                        .map(one -> Assess.assess(rules, one, day)))) {
+      while (lines.hasNext()) {
+        JsonLines.Outcome<Optional<Verdict>> outcome = lines.next();
+        if (outcome instanceof JsonLines.Line<Optional<Verdict>> line) {
+          if (line.value().isPresent()) {
+            found++;
+            out.print(DepartmentReport.of(new Judged(Optional.empty(), line.value().get())));
+          }
+        } else if (outcome instanceof JsonLines.BadLine<Optional<Verdict>> refused) {
+          if (refused.text().contains('"' + id + '"')) {
+            badOfIt++;
+            refused.faults().forEach(err::println);
+            err.println(
+                name
+                    + ":"
+                    + refused.number()
+                    + ": this line names "
+                    + id
+                    + " and is bad; it was"
+                    + " not judged");
+          } else {
+            badOthers++;
+          }
+        }
+      }
     }
+    if (found > 1) {
+      err.println(name + ": " + found + " elements have the id " + id + "; each is told");
+    }
+    if (badOthers > 0) {
+      err.println(
+          name
+              + ": "
+              + badOthers
+              + (badOthers == 1 ? " other line is" : " other lines are")
+              + " bad");
+    }
+    if (found == 0 && badOfIt == 0) {
+      throw unknown(name);
+    }
+    return badOfIt + badOthers == 0 ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES;
   }
 
-  private boolean named(Assessment assessment) {
-    return assessment.element().id().value().equals(id);
+  private ParameterException unknown(String where) {
+    return new ParameterException(
+        spec.commandLine(), "ID: found " + id + ", allowed: the name of an element in " + where);
+  }
+
+  private static String id(Assessment assessment) {
+    return assessment.element().id().value();
   }
 }

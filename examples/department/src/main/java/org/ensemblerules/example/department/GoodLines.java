@@ -4,19 +4,38 @@ import java.io.PrintWriter;
 import java.util.Iterator;
 import java.util.NoSuchElementException;
 import java.util.Optional;
-import org.ensemblerules.tables.AssessmentLines;
-import org.ensemblerules.verdict.Assessment;
+import java.util.function.Function;
+import org.ensemblerules.tables.JsonLines;
+import picocli.CommandLine.Model.CommandSpec;
 
-/** The assessments of a file; a bad line is named, counted and passed over. */
-final class GoodLines implements Iterator<Assessment> {
-  private final AssessmentLines lines;
+/**
+ * What the good lines of a file say. A bad line is named, counted and passed over; so is the id of
+ * an element that an earlier line had, but that line counts.
+ */
+final class GoodLines<T> implements Iterator<T> {
+  private final String name;
+  private final JsonLines<T> lines;
+  private final Function<T, String> id;
+  private final PrintWriter out;
   private final PrintWriter err;
-  private Optional<Assessment> ahead = Optional.empty();
+  private final SeenIds seen = new SeenIds();
+  private Optional<T> ahead = Optional.empty();
   private int bad;
 
-  GoodLines(AssessmentLines lines, PrintWriter err) {
+  /**
+   * Reads on lines.
+   *
+   * @param name the file, as the command line names it
+   * @param lines its lines
+   * @param id the id that should come once in the file; empty if it may come again
+   * @param spec the command, for where it prints to
+   */
+  GoodLines(String name, JsonLines<T> lines, Function<T, String> id, CommandSpec spec) {
+    this.name = Input.name(name);
     this.lines = lines;
-    this.err = err;
+    this.id = id;
+    this.out = spec.commandLine().getOut();
+    this.err = spec.commandLine().getErr();
   }
 
   /** How many lines were bad so far. */
@@ -24,13 +43,32 @@ final class GoodLines implements Iterator<Assessment> {
     return bad;
   }
 
+  /**
+   * Reads on to the next good line.
+   *
+   * @throws OutputEndedException if nothing that is printed arrives any more
+   */
   @Override
   public boolean hasNext() {
+    // Also sends what was printed so far, so that a reader has each answer at once.
+    if (out.checkError()) {
+      throw new OutputEndedException();
+    }
     while (ahead.isEmpty() && lines.hasNext()) {
-      AssessmentLines.Outcome outcome = lines.next();
-      if (outcome instanceof AssessmentLines.Line line) {
-        ahead = Optional.of(line.assessment());
-      } else if (outcome instanceof AssessmentLines.BadLine refused) {
+      JsonLines.Outcome<T> outcome = lines.next();
+      if (outcome instanceof JsonLines.Line<T> line) {
+        ahead = Optional.of(line.value());
+        String element = id.apply(line.value());
+        if (!element.isEmpty() && !seen.add(element)) {
+          err.println(
+              name
+                  + ":"
+                  + line.number()
+                  + ": id "
+                  + element
+                  + " again; an earlier line has that id too, and each is answered by itself");
+        }
+      } else if (outcome instanceof JsonLines.BadLine<T> refused) {
         bad++;
         refused.faults().forEach(err::println);
       }
@@ -39,11 +77,11 @@ final class GoodLines implements Iterator<Assessment> {
   }
 
   @Override
-  public Assessment next() {
+  public T next() {
     if (!hasNext()) {
       throw new NoSuchElementException("no line is left");
     }
-    Assessment next = ahead.orElseThrow();
+    T next = ahead.orElseThrow();
     ahead = Optional.empty();
     return next;
   }

@@ -47,12 +47,14 @@ final class JudgeCommand implements Callable<Integer> {
         file.each(
             SAMPLE,
             in,
-            spec.commandLine().getErr(),
+            spec,
             TestCaseJson::read,
+            TestCase::id,
             given -> {
               StrengthResult result = judge(rules, given);
-              out.print(StrengthText.of(given, result));
+              String text = StrengthText.of(given, result);
               outcomes.merge(name(result), 1, Integer::sum);
+              return text;
             });
     out.println(outcomes + (bad == 0 ? "" : ", bad lines: " + bad));
     out.println("Requirements are for new material. Manufacturer, authority and law prevail.");

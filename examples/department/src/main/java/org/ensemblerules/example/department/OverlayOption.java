@@ -1,10 +1,6 @@
 package org.ensemblerules.example.department;
 
 import java.io.IOException;
-import java.nio.charset.MalformedInputException;
-import java.nio.file.FileSystemException;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -16,12 +12,14 @@ import org.ensemblerules.tables.Loaded;
 import org.ensemblerules.tables.OverlayFile;
 import org.ensemblerules.tables.OverlayJson;
 import org.ensemblerules.tables.ShippedOverlays;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 
 /** What stands beside the edition to judge by. */
 final class OverlayOption {
   // No file of an overlay is longer; a larger one is not even read.
-  private static final long MOST_BYTES = 4_000_000;
+  private static final int MOST_BYTES = 4_000_000;
 
   @Option(
       names = "--overlay",
@@ -60,13 +58,29 @@ final class OverlayOption {
               .filter(file -> file.overlay().id().value().equals(name))
               .findFirst();
       Loaded<OverlayFile> read =
-          shipped.isPresent() ? new Loaded.Ok<>(shipped.get()) : OverlayJson.read(name, text(name));
+          shipped.isPresent()
+              ? new Loaded.Ok<>(shipped.get())
+              : OverlayJson.read(name, Input.text(name, MOST_BYTES));
       take(read, faults).ifPresent(files::add);
     }
     if (!faults.isEmpty()) {
       throw refused(faults);
     }
     return files;
+  }
+
+  /**
+   * Refuses to write over an overlay.
+   *
+   * @throws ParameterException if a file to write is one of them
+   */
+  void refuseToOverwrite(CommandSpec spec, String option, Path written) throws IOException {
+    for (String name : overlays) {
+      if (Input.isAlso(name, written)) {
+        throw new ParameterException(
+            spec.commandLine(), option + ": found the overlay " + name + ", allowed: another file");
+      }
+    }
   }
 
   private static RefusedException refused(List<JsonFault> faults) {
@@ -79,23 +93,5 @@ final class OverlayOption {
     }
     faults.addAll(((Loaded.Refused<T>) loaded).faults());
     return Optional.empty();
-  }
-
-  private static String text(String name) throws IOException {
-    try {
-      Path path = Path.of(name);
-      if (Files.size(path) > MOST_BYTES) {
-        throw new RefusedException(
-            List.of(
-                name + "#: found " + Files.size(path) + " bytes, allowed: at most " + MOST_BYTES));
-      }
-      return Files.readString(path);
-    } catch (InvalidPathException e) {
-      throw new IOException("cannot read " + name + ": " + e.getReason(), e);
-    } catch (MalformedInputException e) {
-      throw new IOException("cannot read " + name + ": not in UTF-8", e);
-    } catch (FileSystemException e) {
-      throw new IOException("cannot read " + name + ": " + Failures.why(e), e);
-    }
   }
 }

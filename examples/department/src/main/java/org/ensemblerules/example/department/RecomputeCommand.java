@@ -11,7 +11,8 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.ensemblerules.gear.NamedElement;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.tables.AssessmentLines;
+import org.ensemblerules.tables.AssessmentJson;
+import org.ensemblerules.tables.JsonLines;
 import org.ensemblerules.tables.VerdictJson;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Recompute;
@@ -55,28 +56,25 @@ final class RecomputeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    PrintWriter err = spec.commandLine().getErr();
-    Map<NamedElement, Assessment> judged = judged(err);
+    Map<NamedElement, Assessment> judged = judged();
     Map<LocalDate, RuleSet> rules = new HashMap<>();
     PrintWriter out = spec.commandLine().getOut();
-    int bad =
-        RequestFile.named(file)
-            .<Verdict>each(
-                file,
-                in,
-                err,
-                VerdictJson::read,
+    try (JsonLines<String> lines =
+        Input.open(file, in, VerdictJson::read)
+            .map(
                 then ->
-                    out.println(
-                        then.element()
-                            + " as of "
-                            + then.asOf()
-                            + ": "
-                            + outcome(
-                                rules.computeIfAbsent(then.asOf(), this::rules),
-                                Optional.ofNullable(judged.get(then.element())),
-                                then)));
-    return bad == 0 ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES;
+                    then.element()
+                        + " as of "
+                        + then.asOf()
+                        + ": "
+                        + outcome(
+                            rules.computeIfAbsent(then.asOf(), this::rules),
+                            Optional.ofNullable(judged.get(then.element())),
+                            then))) {
+      GoodLines<String> answers = new GoodLines<>(file, lines, answer -> "", spec);
+      answers.forEachRemaining(out::println);
+      return answers.bad() == 0 ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES;
+    }
   }
 
   private static String outcome(RuleSet rules, Optional<Assessment> judged, Verdict then) {
@@ -94,17 +92,11 @@ final class RecomputeCommand implements Callable<Integer> {
     }
   }
 
-  private Map<NamedElement, Assessment> judged(PrintWriter err) throws IOException {
+  private Map<NamedElement, Assessment> judged() throws IOException {
     Map<NamedElement, Assessment> judged = new HashMap<>();
-    try (AssessmentLines lines = AssessmentSource.open(assessments, in)) {
-      while (lines.hasNext()) {
-        AssessmentLines.Outcome outcome = lines.next();
-        if (outcome instanceof AssessmentLines.Line line) {
-          judged.put(line.assessment().element().named(), line.assessment());
-        } else if (outcome instanceof AssessmentLines.BadLine refused) {
-          refused.faults().forEach(err::println);
-        }
-      }
+    try (JsonLines<Assessment> lines = Input.open(assessments, in, AssessmentJson::read)) {
+      new GoodLines<>(assessments, lines, given -> given.element().id().value(), spec)
+          .forEachRemaining(given -> judged.putIfAbsent(given.element().named(), given));
     }
     return judged;
   }

@@ -65,6 +65,7 @@ final class RecordCommand implements Callable<Integer> {
         spec,
         rules,
         RecordFileJson::read,
+        true,
         RecordFile::element,
         one ->
             RecordText.of(one, rules.check(one, day), rules.tables().records().pfasLaws(), policy));

@@ -40,6 +40,7 @@ final class RepairCommand implements Callable<Integer> {
         spec,
         rules,
         RepairJson::read,
+        false,
         RepairJson.Request::element,
         request -> RepairText.of(request, request.plan(rules.repairOrders())));
   }

@@ -135,7 +135,8 @@ class DailyCommandsTest {
     ProgramRun run = ProgramRun.withInput(bad + "\n\n" + lines.get(1) + "\n", command, "-");
     assertThat(run.code()).isEqualTo(ExitCodes.BAD_LINES);
     assertThat(run.err())
-        .contains("-:1#/" + place + ": found \"" + wrong + "\", allowed: nearest " + found);
+        .contains(
+            "standard input:1#/" + place + ": found \"" + wrong + "\", allowed: nearest " + found);
     assertThat(run.out()).contains("ROWS AND THEIR BASIS").contains("CAUTIONS");
     assertThat(ProgramRun.of(command, "nowhere.jsonl").code()).isEqualTo(ExitCodes.FILE);
   }

@@ -56,8 +56,8 @@ class JudgeCommandTest {
     ProgramRun run = ProgramRun.withInput(bad + "\n\n" + lines.get(1) + "\n", "judge", "-");
     assertThat(run.code()).isEqualTo(ExitCodes.BAD_LINES);
     assertThat(run.err())
-        .contains("-:1#/report/element: found \"COTA\", allowed: nearest COAT")
-        .contains("-:1#/report/specimens/0/meanOfHighestPeaks");
+        .contains("standard input:1#/report/element: found \"COTA\", allowed: nearest COAT")
+        .contains("standard input:1#/report/specimens/0/meanOfHighestPeaks");
     assertThat(run.out()).contains("tear-new-pounds  PASS", "{PASS=1}, bad lines: 1");
   }
 

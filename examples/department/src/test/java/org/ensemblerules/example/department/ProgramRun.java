@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.ByteArrayInputStream;
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
@@ -24,15 +25,14 @@ record ProgramRun(int code, String out, String err) {
   }
 
   static ProgramRun withInput(String input, String... args) {
+    return withInput(new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)), args);
+  }
+
+  static ProgramRun withInput(InputStream input, String... args) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     int code =
-        new DepartmentProgram(
-                new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8)),
-                new PrintWriter(out),
-                new PrintWriter(err),
-                TODAY)
-            .run(args);
+        new DepartmentProgram(input, new PrintWriter(out), new PrintWriter(err), TODAY).run(args);
     return new ProgramRun(code, out.toString(), err.toString());
   }
 
