@@ -3,9 +3,9 @@ package org.ensemblerules.strength;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
+import org.ensemblerules.measure.NumberSize;
 import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.ComparedFields;
-import org.ensemblerules.measure.NumberSize;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Provenance;
 

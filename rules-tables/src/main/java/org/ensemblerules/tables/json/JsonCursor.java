@@ -13,8 +13,8 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
-import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.measure.NumberSize;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.JsonFault;
 

@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.EditionId;
-import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.json.NearestName;
 
 /**

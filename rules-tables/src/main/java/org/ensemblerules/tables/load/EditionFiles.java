@@ -12,7 +12,6 @@ import java.util.function.Predicate;
 import org.ensemblerules.ruleset.TableKind;
 import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.EditionId;
-import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.TableRevision;
 
 /** The table files of all editions, by table and edition. */
@@ -106,12 +105,13 @@ final class EditionFiles {
     own.forEach(
         (edition, list) ->
             tables.add(
-                EditionTable.read(type, edition, list, bases, !incomplete.contains(edition), count)));
+                EditionTable.read(
+                    type, edition, list, bases, !incomplete.contains(edition), count)));
     whole.forEach(
         (edition, all) -> {
           if (!own.containsKey(edition) && holds(type.kind(), edition)) {
-            tables.add(EditionTable.carriedOver(
-                    type, edition, all, !incomplete.contains(edition), count));
+            tables.add(
+                EditionTable.carriedOver(type, edition, all, !incomplete.contains(edition), count));
           }
         });
     return tables;

@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
-import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.strength.Direction;
 import org.ensemblerules.strength.DiscardRow;
