@@ -32,7 +32,7 @@ class PrintedNumbersTest {
   void theTwoNumbersOfARowAgreeButForThoseKnown() throws IOException {
     for (TableRevision file : ShippedTables.load().orElseThrow().revisions()) {
       JsonNode text = MAPPER.readTree(ShippedTables.files().read(file.file()).orElseThrow());
-      for (JsonNode row : text.get("rows")) {
+      for (JsonNode row : text.path("rows")) {
         for (JsonNode printed : row.findParents("alsoPrinted")) {
           String place = file.file().split("/", 2)[0] + " " + row.path("key").asText();
           agree.merge(place, limit(printed).printedNumbersAgree(), Boolean::logicalAnd);
