@@ -138,7 +138,9 @@ final class WashLimitRefusals {
   private void nothingLeft(CareLimitRow row, CareLimitRow other) {
     fault(
         row,
-        row.demand().allowed() + ", which no wash keeps with " + by(other.demand().allowed(), other),
+        row.demand().allowed()
+            + ", which no wash keeps with "
+            + by(other.demand().allowed(), other),
         "a limit that leaves some value that keeps both",
         Optional.empty());
   }
@@ -149,7 +151,6 @@ final class WashLimitRefusals {
 
   private void fault(Row row, String found, String allowed, Optional<Row> loosens) {
     faults.accept(
-        new OverlayFault(
-            overlay.id(), Optional.of(row.key()), "demand", found, allowed, loosens));
+        new OverlayFault(overlay.id(), Optional.of(row.key()), "demand", found, allowed, loosens));
   }
 }
