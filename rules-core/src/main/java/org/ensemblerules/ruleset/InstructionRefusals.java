@@ -10,7 +10,6 @@ import org.ensemblerules.care.ModelCareLimitRow;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.effect.Effect;
-import org.ensemblerules.source.Comparison;
 
 /**
  * Refuses limits of a manufacturer's instructions by which gear would stay that a row retires. What
@@ -32,19 +31,12 @@ final class InstructionRefusals {
 
   void refuse() {
     for (ModelCareLimitRow row : overlay.rows().modelCareLimits()) {
-      row.replaces()
-          .flatMap(
-              key ->
-                  base.care().limits().rows().stream()
-                      .filter(under -> under.key().equals(key))
-                      .findFirst())
-          .ifPresent(under -> check(row, under));
+      WashLimitRefusals.replaced(row, base).ifPresent(under -> check(row, under));
     }
   }
 
   private void check(ModelCareLimitRow row, CareLimitRow under) {
-    if (row.limit().demand() instanceof CareDemand.Within loose
-        && row.limit().compareStrictness(under) == Comparison.MILDER) {
+    if (row.limit().demand() instanceof CareDemand.Within loose) {
       loose
           .measure()
           .finding(loose.limit().bound())

@@ -41,6 +41,7 @@ final class Overlaying {
     for (Overlay overlay : layers.all()) {
       new RowRefusals(overlay, base, layers.below(overlay), overlaying.faults::add).refuse();
       new InstructionRefusals(overlay, base, layers.all(), overlaying.faults::add).refuse();
+      new WashLimitRefusals(overlay, base, overlaying.faults::add).refuse();
     }
     Optional<Tables> tables = overlaying.tables();
     if (overlaying.faults.isEmpty()) {

@@ -12,6 +12,8 @@ import org.ensemblerules.care.CareRouteTable;
 import org.ensemblerules.care.CleaningResultRow;
 import org.ensemblerules.care.CleaningResultTable;
 import org.ensemblerules.care.ModelCareLimitRow;
+import org.ensemblerules.care.WashBoundRow;
+import org.ensemblerules.care.WashBoundTable;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.defect.DefectTable;
 import org.ensemblerules.effect.CheckRow;
@@ -211,6 +213,13 @@ public final class TableKinds {
           .readWhen(
               (row, file) -> file.isOf(row.limit().element(), row.limit().use()) && file.washed());
 
+  /** How far limits of washes can go, whoever sets them. */
+  public static final TableKind<WashBoundRow, WashBoundTable> WASH_BOUNDS =
+      TableKind.named("wash-bounds", Subject.CARE, HeldBy.TRADE)
+          .rows(WashBoundRow.class, WashBoundTable::rows)
+          .by(WashBoundTable::of)
+          .notForVerdicts();
+
   /** What a cleaning must achieve. */
   public static final TableKind<CleaningResultRow, CleaningResultTable> CLEANING_RESULTS =
       editions("cleaning-results", Subject.CARE)
@@ -304,6 +313,7 @@ public final class TableKinds {
           CHECK_LIMITS,
           CARE_LIMITS,
           MODEL_CARE_LIMITS,
+          WASH_BOUNDS,
           CLEANING_RESULTS,
           CARE_ROUTES,
           REPAIR_LIMITS,

@@ -15,6 +15,7 @@ import org.ensemblerules.care.CareLimitRow;
 import org.ensemblerules.care.Exposure;
 import org.ensemblerules.care.ModelCareLimitRow;
 import org.ensemblerules.care.WashAnswer;
+import org.ensemblerules.care.WashBoundRow;
 import org.ensemblerules.care.WashMeasure;
 import org.ensemblerules.care.WashPractice;
 import org.ensemblerules.care.WashRecord;
@@ -38,6 +39,7 @@ import org.ensemblerules.history.When;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.testkit.FitGear;
@@ -432,6 +434,47 @@ class ManufacturersInstructionsTest {
     Overlay stricter =
         layer.instructions(Layering.inPlace(MODEL_A, layer.water(ElementKind.COAT, "30")));
     assertThat(over(retires, stricter)).isNotNull();
+  }
+
+  @Test
+  void noMakerLoosensBeyondTheLoosest() {
+    Overlay hot =
+        layer.instructions(Layering.inPlace(MODEL_A, layer.water(ElementKind.COAT, "60.1")));
+    OverlayResult result = FrozenRules.rules().with(List.of(hot), FitGear.AS_OF);
+    assertThat(((OverlayResult.Refused) result).faults())
+        .singleElement()
+        .satisfies(
+            fault -> {
+              assertThat(fault.code()).isEqualTo(FaultCode.LOOSER);
+              assertThat(fault.field()).isEqualTo("demand");
+              assertThat(fault.found())
+                  .isEqualTo(
+                      "at most 60.1 degC, beyond at most 60 degC by row"
+                          + " frozen/bound/LOOSEST/MAXIMUM of FROZEN_2020");
+              assertThat(fault.allowed())
+                  .isEqualTo("at most 60 degC at the loosest, whatever a manufacturer says");
+              assertThat(fault.loosens().orElseThrow()).isInstanceOf(WashBoundRow.class);
+            });
+  }
+
+  @Test
+  void aLeastAndAMostOfOneOverlayMayStandTogetherIfSomethingIsBetween() {
+    CareLimitRow fifty = layer.water(ElementKind.COAT, "50");
+    CareLimitRow least =
+        layer.careLimit(
+            ElementKind.COAT,
+            new CareDemand.Within(
+                WashMeasure.WATER_TEMPERATURE, Limit.atLeast("45", Unit.DEGREE_CELSIUS)));
+    assertThat(
+            over(
+                layer.instructions(
+                    Layering.inPlace(MODEL_A, fifty), Layering.beside(MODEL_A, least))))
+        .isNotNull();
+    assertThat(refused(layer.instructions(Layering.beside(MODEL_A, least))))
+        .containsExactly(
+            "MAKER, row maker/2, demand: found at least 45 degC, which no wash keeps with at most"
+                + " 40 degC by row frozen/care/COAT/WATER_TEMPERATURE of FROZEN_2020, allowed: a"
+                + " limit that leaves some value that keeps both");
   }
 
   @Test

@@ -7,6 +7,8 @@ import java.util.Set;
 import org.ensemblerules.care.CareDemand;
 import org.ensemblerules.care.CareLimitRow;
 import org.ensemblerules.care.CareLimitTable;
+import org.ensemblerules.care.WashBoundRow;
+import org.ensemblerules.care.WashBoundTable;
 import org.ensemblerules.care.WashMeasure;
 import org.ensemblerules.care.WashPractice;
 import org.ensemblerules.defect.DefectKind;
@@ -108,6 +110,23 @@ public final class FrozenMeasures {
                             .stream())
                 .toList())
         .orElseThrow();
+  }
+
+  /** How warm any maker may have the water, and what temperatures there are. */
+  static WashBoundTable washBounds() {
+    return WashBoundTable.of(
+            List.of(
+                washBound(WashBoundRow.Reach.LOOSEST, Limit.atMost("60", Unit.DEGREE_CELSIUS)),
+                washBound(WashBoundRow.Reach.POSSIBLE, Limit.atLeast("0", Unit.KELVIN))))
+        .orElseThrow();
+  }
+
+  private static WashBoundRow washBound(WashBoundRow.Reach reach, Limit limit) {
+    return new WashBoundRow(
+        FrozenProvenance.of("bound", reach, limit.bound()),
+        WashMeasure.WATER_TEMPERATURE,
+        reach,
+        limit);
   }
 
   private static CareLimitRow care(ElementKind kind, CareDemand demand) {

@@ -16,6 +16,7 @@ import org.ensemblerules.ruleset.CareTables;
 import org.ensemblerules.ruleset.CautionTable;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
@@ -62,6 +63,7 @@ public final class FrozenRules {
         .conditions(FrozenMeasures.conditions())
         .checkLimits(FrozenMeasures.checkLimits())
         .care(CareTables.none(anatomy).with(FrozenMeasures.careLimits()).with(FrozenCare.routes()))
+        .with(TableKinds.WASH_BOUNDS, FrozenMeasures.washBounds())
         .tasks(FrozenCare.tasks())
         .strength(FrozenMeasures.strength())
         .build();

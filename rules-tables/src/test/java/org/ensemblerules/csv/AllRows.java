@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import org.ensemblerules.measure.Quantity;
+import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.Provenance;
 import org.ensemblerules.source.Row;
@@ -52,6 +53,7 @@ public final class AllRows {
         ((Optional<?>) invoke(table, edition)).ifPresent(each -> addTo(rows, each));
       }
     }
+    TableKinds.all().forEach(kind -> edition.find(kind).ifPresent(each -> addTo(rows, each)));
     return List.copyOf(rows);
   }
 

@@ -16,6 +16,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.ensemblerules.effect.CheckTable;
 import org.ensemblerules.ruleset.Overlay;
+import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.Row;
@@ -90,6 +91,7 @@ final class CsvFiles {
             edition.strongerChecks().map(table -> table.rows()),
             edition.checkLimits().map(table -> table.rows()),
             edition.careLimits().map(table -> table.rows()),
+            edition.find(TableKinds.WASH_BOUNDS).map(table -> table.rows()),
             edition.cleaningResults().map(table -> table.rows()),
             edition.strengthRequirements().map(table -> table.rows()),
             edition.strengthMethods().map(table -> table.rows()),

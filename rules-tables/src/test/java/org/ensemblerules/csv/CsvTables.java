@@ -18,6 +18,7 @@ import org.ensemblerules.care.CareLimitRow;
 import org.ensemblerules.care.CareRouteRow;
 import org.ensemblerules.care.CleaningDemand;
 import org.ensemblerules.care.CleaningResultRow;
+import org.ensemblerules.care.WashBoundRow;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.effect.CheckRow;
 import org.ensemblerules.effect.ForbidRow;
@@ -204,6 +205,11 @@ public final class CsvTables {
                       row.demand() instanceof CareDemand.Within within
                           ? Optional.of(within.limit())
                           : Optional.empty())),
+          CsvTable.of(
+              WashBoundRow.class,
+              "wash-bounds",
+              canonical("measure", "reach", "limit"),
+              limit("", row -> Optional.of(row.limit()))),
           CsvTable.of(
               CleaningResultRow.class,
               "cleaning-results",

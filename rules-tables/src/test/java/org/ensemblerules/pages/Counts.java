@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.ensemblerules.effect.CheckTable;
+import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.EditionTables;
 import org.ensemblerules.tables.LoadedTables;
@@ -57,6 +58,9 @@ final class Counts {
     tables.put("stronger checks", each -> each.strongerChecks().map(table -> table.rows()));
     tables.put("limits of checks", each -> each.checkLimits().map(table -> table.rows()));
     tables.put("care limits", each -> each.careLimits().map(table -> table.rows()));
+    tables.put(
+        "how far limits of washes can go",
+        each -> each.find(TableKinds.WASH_BOUNDS).map(table -> table.rows()));
     tables.put("cleaning results", each -> each.cleaningResults().map(table -> table.rows()));
     tables.put("strength", each -> each.strengthRequirements().map(table -> table.rows()));
     tables.put("test methods", each -> each.strengthMethods().map(table -> table.rows()));
@@ -100,7 +104,8 @@ final class Counts {
                 "[sources.md](sources.md): documents cited, and where they were seen"))
         .paragraph(
             "No verdict rests on the tables of limits of repair, cleaning results, records,"
-                + " disposal, custody and laws; functions of their own answer from them.")
+                + " disposal, custody and laws; functions of their own answer from them. How far"
+                + " limits of washes can go decides only which overlays are refused.")
         .paragraph(
             "A row is one combination of element, use, part and the like. A family is what stands"
                 + " in a file: one entry for all combinations that say the same.")

@@ -53,7 +53,8 @@ final class TableSchemas {
         "strength-requirements",
         "stronger-checks",
         "tasks",
-        "vocabulary");
+        "vocabulary",
+        "wash-bounds");
   }
 
   static JsonNode text(String name) {

@@ -11,6 +11,7 @@ import org.ensemblerules.care.CleaningDemand;
 import org.ensemblerules.care.CleaningResultRow;
 import org.ensemblerules.care.Contaminant;
 import org.ensemblerules.care.ModelCareLimitRow;
+import org.ensemblerules.care.WashBoundRow;
 import org.ensemblerules.care.WashMeasure;
 import org.ensemblerules.care.WashPractice;
 import org.ensemblerules.gear.GearModel;
@@ -37,6 +38,7 @@ final class CareReaders {
   static final List<TableType<?>> TYPES =
       List.of(
           new TableType<>(TableKinds.CARE_LIMITS, CareReaders::careLimits),
+          new TableType<>(TableKinds.WASH_BOUNDS, CareReaders::washBounds),
           new TableType<>(TableKinds.CLEANING_RESULTS, CareReaders::cleaningResults));
 
   private CareReaders() {}
@@ -97,6 +99,21 @@ final class CareReaders {
   /** The key of another family's row for the same combination. */
   private static RowKey sameOf(String family, FamilyHead head, CareLimitRow limit) {
     return new RowKey(family + limit.key().value().substring(head.key().orElseThrow().length()));
+  }
+
+  static Optional<List<WashBoundRow>> washBounds(FamilyHead head, ObjectCursor row) {
+    Optional<WashMeasure> measure = row.required("measure", at -> at.enumOf(WashMeasure.class));
+    Optional<WashBoundRow.Reach> reach =
+        row.required("reach", at -> at.enumOf(WashBoundRow.Reach.class));
+    Optional<Limit> limit = row.required("limit", LimitReader::limit);
+    return row.make(
+        () ->
+            List.of(
+                new WashBoundRow(
+                    head.provenance(),
+                    measure.orElseThrow(),
+                    reach.orElseThrow(),
+                    limit.orElseThrow())));
   }
 
   static Optional<List<CleaningResultRow>> cleaningResults(FamilyHead head, ObjectCursor row) {
