@@ -247,7 +247,7 @@ class InvalidValuesTest {
     assertThat(thrown.allowed()).isEqualTo(allowed);
     assertThat(thrown)
         .hasMessageStartingWith(field + ": given ")
-        .hasMessageContaining(given)
+        .hasMessageContaining(given.replace("\n", "\\u000a"))
         .hasMessageEndingWith(", allowed: " + allowed);
   }
 

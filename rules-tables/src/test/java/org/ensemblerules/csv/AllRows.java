@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiConsumer;
+import org.ensemblerules.gear.RequiredSince;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.source.EditionId;
@@ -81,7 +82,10 @@ public final class AllRows {
       taker.accept(number.toPlainString(), Optional.empty());
     } else if (value instanceof Optional<?> optional) {
       optional.ifPresent(each -> numbers(each, taker));
-    } else if (value instanceof Record record && !(value instanceof Provenance)) {
+    } else if (value instanceof Record record
+        && !(value instanceof Provenance)
+        // Its year stands in one text with its standard.
+        && !(value instanceof RequiredSince)) {
       for (RecordComponent component : record.getClass().getRecordComponents()) {
         numbers(invoke(component.getAccessor(), record), taker);
       }

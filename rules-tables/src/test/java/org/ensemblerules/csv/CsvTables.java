@@ -66,7 +66,10 @@ public final class CsvTables {
   /** The tables of editions and overlays by their rows, in the order of the pages. */
   static final List<CsvTable<?>> ALL =
       List.of(
-          CsvTable.of(AnatomyRow.class, "anatomy", canonical("element", "use", "site", "presence")),
+          CsvTable.of(
+              AnatomyRow.class,
+              "anatomy",
+              canonical("element", "use", "site", "presence", "requiredSince")),
           CsvTable.of(
               CriterionRow.class,
               "criteria",

@@ -35,6 +35,7 @@ import org.ensemblerules.testkit.ShippedGear.Kind;
 import org.ensemblerules.verdict.Step;
 import org.ensemblerules.verdict.Verdict;
 import org.ensemblerules.verdict.WayBack;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -64,6 +65,7 @@ class RouteKeptWalkTest {
   }
 
   @ParameterizedTest
+  @Tag("slow")
   @MethodSource("editions")
   void noStepIsBarredNorOutOfTurn(EditionId edition, TestReporter report) {
     RuleSet rules = ShippedEditions.rules(edition);

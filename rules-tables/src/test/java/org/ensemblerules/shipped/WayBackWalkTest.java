@@ -42,6 +42,7 @@ import org.ensemblerules.verdict.Service;
 import org.ensemblerules.verdict.Step;
 import org.ensemblerules.verdict.Verdict;
 import org.ensemblerules.verdict.WayBack;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -87,6 +88,7 @@ class WayBackWalkTest {
   }
 
   @ParameterizedTest
+  @Tag("slow")
   @MethodSource("editions")
   void theWayBackEnds(EditionId edition, TestReporter report) {
     RuleSet rules = ShippedEditions.rules(edition);
