@@ -154,6 +154,7 @@ class IntegrityTest {
         .isSubsetOf(
             "NFPA",
             "ASTM",
+            "ISO",
             "US",
             "D-rings",
             "CBRN",

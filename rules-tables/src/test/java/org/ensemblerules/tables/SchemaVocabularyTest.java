@@ -15,6 +15,7 @@ import org.ensemblerules.care.CareManner;
 import org.ensemblerules.care.CareStanding;
 import org.ensemblerules.care.Contaminant;
 import org.ensemblerules.care.Exposure;
+import org.ensemblerules.care.WashBoundRow;
 import org.ensemblerules.care.WashMeasure;
 import org.ensemblerules.care.WashPractice;
 import org.ensemblerules.defect.DefectKind;
@@ -96,6 +97,7 @@ class SchemaVocabularyTest {
             Bound.class,
             Condition.class,
             WashMeasure.class,
+            WashBoundRow.Reach.class,
             WashPractice.class,
             Contaminant.class,
             Exposure.class,

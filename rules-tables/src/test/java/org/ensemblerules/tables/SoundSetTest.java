@@ -90,7 +90,8 @@ class SoundSetTest {
         .extracting(Edition::id)
         .containsExactly(FIRST, SECOND, THIRD);
     assertThat(set.editions(Subject.AGE)).extracting(Edition::id).containsExactly(FIRST, SECOND);
-    assertThat(set.tables(LoadedTables.TRADE).subjects()).containsExactly(Subject.PRODUCT);
+    assertThat(set.tables(LoadedTables.TRADE).subjects())
+        .containsExactly(Subject.PRODUCT, Subject.CARE);
   }
 
   @Test
@@ -287,7 +288,7 @@ class SoundSetTest {
     assertThat(set.revisions())
         .extracting(TableRevision::file)
         .startsWith("sources.json", "editions.json", "trade/anatomy-coat.json")
-        .hasSize(36);
+        .hasSize(37);
     assertThat(set.revisions())
         .filteredOn(revision -> revision.table().equals("defects"))
         .allSatisfy(
