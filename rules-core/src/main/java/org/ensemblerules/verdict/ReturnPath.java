@@ -63,6 +63,9 @@ final class ReturnPath {
 
   private static Step step(CaseFile file, RouteOrder order, Action action) {
     List<String> shown = new ArrayList<>();
+    if (order.isLast(action.effect())) {
+      AwayQuestion.first(file).ifPresent(shown::add);
+    }
     order.onlyIf(action.effect()).ifPresent(shown::add);
     if (action.effect() instanceof Effect.Evaluate evaluate) {
       CheckRow row = file.tables().checks().row(evaluate.check());
