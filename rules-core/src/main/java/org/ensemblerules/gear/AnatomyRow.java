@@ -2,9 +2,9 @@ package org.ensemblerules.gear;
 
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.ComparedFields;
+import java.util.Optional;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Provenance;
 

@@ -7,6 +7,7 @@ import java.util.function.BiFunction;
 import java.util.function.BiPredicate;
 import java.util.function.Function;
 import org.ensemblerules.source.ComparableRow;
+import org.ensemblerules.source.Row;
 import org.ensemblerules.source.TableResult;
 
 /**
@@ -27,8 +28,7 @@ public final class TableKind<R extends ComparableRow<R>, T> {
   }
 
   /** A kind of which it is not said yet how its rows are compiled. */
-  record Holding<R extends ComparableRow<R>, T>(
-      Named named, Class<R> type, Function<T, List<R>> rows) {
+  record Holding<R extends ComparableRow<R>, T>(Named named, Class<R> type, Function<T, List<R>> rows) {
     Compiled<R, T> by(Function<List<R>, TableResult<T>> compiler) {
       return new Compiled<>(
           this, Optional.empty(), Optional.empty(), (all, tables) -> compiler.apply(all), false);

@@ -13,8 +13,8 @@ import org.ensemblerules.inspection.IntervalTable;
 import org.ensemblerules.record.RetentionRow;
 import org.ensemblerules.retirement.AgeLimitTable;
 import org.ensemblerules.schedule.TaskTable;
-import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.strength.StrengthTables;
 import org.ensemblerules.strength.UsedGearRow;
@@ -471,8 +471,7 @@ public final class Tables {
           all.with(TableKinds.STRONGER_CHECKS, all.of(TableKinds.CONDITIONS).stronger()));
     }
 
-    private static <R extends ComparableRow<R>, T> TableMap withEmpty(
-        TableMap tables, TableKind<R, T> kind) {
+    private static <R extends ComparableRow<R>, T> TableMap withEmpty(TableMap tables, TableKind<R, T> kind) {
       return tables.with(kind, kind.compile(List.of(), tables).orElseThrow());
     }
   }

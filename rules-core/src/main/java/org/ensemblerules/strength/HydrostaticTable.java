@@ -13,8 +13,9 @@ import org.ensemblerules.measure.Bound;
 import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
-import org.ensemblerules.source.Cells;
 import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.source.TableFault;
+import org.ensemblerules.source.Cells;
 import org.ensemblerules.source.TableResult;
 
 /** What moisture barriers must hold at fixed pressure. */

@@ -38,7 +38,8 @@ final class CaseFile {
     this.assessment = assessment;
     this.evidence = evidence;
     this.labelled = new Labelled(assessment.element(), rules.tables().anatomy());
-    this.notFitted = NotFitted.findings(assessment.element(), evidence.history(), rules.tables());
+    this.notFitted =
+        NotFitted.findings(assessment.element(), evidence.history(), rules.tables());
     this.findings =
         Stream.of(
                 assessment.history().events(Event.Found.class).stream().map(Event.Found::finding),

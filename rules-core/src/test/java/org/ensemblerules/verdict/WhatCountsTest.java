@@ -33,6 +33,7 @@ import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.schedule.DoneBy;
+import org.ensemblerules.schedule.Due;
 import org.ensemblerules.schedule.Start;
 import org.ensemblerules.schedule.TaskKey;
 import org.ensemblerules.schedule.TaskRow;

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.json.NearestName;
 
 /**
@@ -44,8 +45,7 @@ final class CarryOver<R extends ComparableRow<R>> {
   }
 
   /** Completes tables of one type, of which each edition has at most one. */
-  static <R extends ComparableRow<R>> Collection<Completed<R>> complete(
-      Collection<EditionTable<R>> tables) {
+  static <R extends ComparableRow<R>> Collection<Completed<R>> complete(Collection<EditionTable<R>> tables) {
     CarryOver<R> carryOver = new CarryOver<>(tables);
     carryOver.tables.values().forEach(carryOver::complete);
     return carryOver.done.values();

@@ -12,6 +12,7 @@ import java.util.function.BiFunction;
 import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.FaultCode;
+import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.TableResult;
@@ -58,8 +59,7 @@ final class Compilation {
     }
   }
 
-  private <R extends ComparableRow<R>> void report(
-      CarryOver.Completed<R> table, List<TableFault> found) {
+  private <R extends ComparableRow<R>> void report(CarryOver.Completed<R> table, List<TableFault> found) {
     known.put(table.own().edition(), new HashSet<>(found));
     Set<TableFault> ofBase =
         table.base().map(base -> known.get(base.own().edition())).orElse(Set.of());

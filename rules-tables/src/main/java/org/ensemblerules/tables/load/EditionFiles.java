@@ -12,6 +12,7 @@ import java.util.function.Predicate;
 import org.ensemblerules.ruleset.TableKind;
 import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.TableRevision;
 
 /** The table files of all editions, by table and edition. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Function;
 import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.json.ObjectCursor;
 
 /**

@@ -3,6 +3,7 @@ package org.ensemblerules.tables.load;
 import java.util.List;
 import java.util.Optional;
 import org.ensemblerules.source.ComparableRow;
+import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.json.ObjectCursor;
 
 /**

@@ -14,6 +14,7 @@ import org.ensemblerules.ruleset.TableMap;
 import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.FaultCode;
+import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.EditionTables;
 import org.ensemblerules.tables.JsonFault;
 import org.ensemblerules.tables.LoadedTables;

@@ -6,6 +6,7 @@ import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.ruleset.TableKind;
 import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.LoadedTables;
 
 /**

@@ -10,9 +10,9 @@ import org.ensemblerules.ruleset.HeldBy;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.TableKind;
 import org.ensemblerules.ruleset.TableKinds;
-import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.LoadedTables;
 import org.ensemblerules.tables.ShippedRules;
@@ -55,14 +55,12 @@ class EveryTableIsLoadedTest {
     }
   }
 
-  private static <R extends ComparableRow<R>> Stream<R> rows(
-      Stream<?> tables, TableKind<R, ?> kind) {
+  private static <R extends ComparableRow<R>> Stream<R> rows(Stream<?> tables, TableKind<R, ?> kind) {
     return tables.flatMap(table -> held(table, kind));
   }
 
   @SuppressWarnings("unchecked") // found under this kind
-  private static <R extends ComparableRow<R>, T> Stream<R> held(
-      Object table, TableKind<R, T> kind) {
+  private static <R extends ComparableRow<R>, T> Stream<R> held(Object table, TableKind<R, T> kind) {
     return kind.rows((T) table).stream();
   }
 }
