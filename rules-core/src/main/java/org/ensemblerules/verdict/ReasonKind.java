@@ -6,6 +6,8 @@ public enum ReasonKind {
   RULE,
   /** The extent of a finding must be measured before a row can be chosen. */
   MUST_MEASURE,
+  /** What a finding calls for was done, and a check that must follow is missing. */
+  FOLLOW_UP_MISSING,
   /** No row covers a finding. */
   NO_RULE,
   /** A finding names a part that such an element does not have. */
