@@ -1,17 +1,30 @@
 package org.ensemblerules.history;
 
+import java.util.List;
 import java.util.Optional;
+import org.ensemblerules.effect.Check;
 import org.ensemblerules.gear.MarkedDate;
 
 /**
  * Something done for findings, held against what they call for.
  *
- * @param date when it was done
+ * @param when when it was done
  * @param what what was done, when and by whom, in words
  * @param never why it settles none of them, whenever they were found
  * @param otherwise why it settles none of them, even if it came after they were found
+ * @param missing the checks that alone are missing for it to settle them; empty if it settles them
+ *     or anything else speaks against it
  */
-record Attempt(MarkedDate date, String what, Optional<String> never, Optional<String> otherwise) {
+record Attempt(
+    When when,
+    String what,
+    Optional<String> never,
+    Optional<String> otherwise,
+    List<Check> missing) {
+
+  MarkedDate date() {
+    return when.date();
+  }
 
   /** Whether it settles whatever was certainly not found after it. */
   boolean settles() {
@@ -24,7 +37,7 @@ record Attempt(MarkedDate date, String what, Optional<String> never, Optional<St
         never
             .or(
                 () ->
-                    date.certainlyNotBefore(seen)
+                    date().certainlyNotBefore(seen)
                         ? otherwise
                         : Optional.of("not certainly after the finding of " + seen))
             .orElseThrow();

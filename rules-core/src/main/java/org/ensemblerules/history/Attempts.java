@@ -31,6 +31,13 @@ final class Attempts {
     return settlesUpTo.map(seen::certainlyBy).orElse(false);
   }
 
+  /** Of those that only wait for a check, the one that waits for fewest, the newest of these. */
+  Optional<Attempt> waiting(MarkedDate seen) {
+    return all.stream()
+        .filter(each -> !each.missing().isEmpty() && each.date().certainlyNotBefore(seen))
+        .reduce((one, next) -> next.missing().size() <= one.missing().size() ? next : one);
+  }
+
   /** Why none settles what was seen on a date: the newest in words, in the order of the history. */
   List<String> text(MarkedDate seen) {
     List<String> text = new ArrayList<>();

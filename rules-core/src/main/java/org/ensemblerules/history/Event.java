@@ -332,11 +332,12 @@ public sealed interface Event {
   }
 
   /**
-   * It went to others to keep.
+   * It went to others, came back from them, or was lost, stolen or found again.
    *
    * @param when when; not null
    * @param transfer how; not null
-   * @param to to whom or where, 1 to 200 characters; not null
+   * @param to to whom or where it went; of what was lost, stolen or found again, where; 1 to 200
+   *     characters; not null
    */
   record Moved(When when, Transfer transfer, String to) implements Event {
     /**

@@ -19,6 +19,9 @@ import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.inspection.Occasion;
 
 /**
  * What of a history counts by a day, and for what does not, why not: inspections, cleanings,
@@ -292,6 +295,50 @@ public final class Evidence {
         .filter(out -> out.when().date().possiblyBy(asOf))
         .filter(out -> !back.map(when -> when.certainlyAfter(out.when())).orElse(false))
         .collect(ImmutableList.toImmutableList());
+  }
+
+  /**
+   * Lists what took the element out of the department's hands and is not certainly over: loans,
+   * jobs at a provider, losses and thefts.
+   *
+   * @return the transfers by which it went, or may have by the day, in the order of the history
+   */
+  public List<Event.Moved> away() {
+    return history.events(Event.Moved.class).stream()
+        .filter(gone -> gone.when().date().possiblyBy(asOf))
+        .filter(
+            gone -> gone.transfer().endedBy().filter(ends -> !endedAfter(ends, gone)).isPresent())
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  private boolean endedAfter(Transfer ends, Event.Moved gone) {
+    return history.events(Event.Moved.class).stream()
+        .filter(back -> back.transfer() == ends && back.when().date().certainlyBy(asOf))
+        .anyMatch(back -> back.when().certainlyAfter(gone.when()));
+  }
+
+  /**
+   * Lists with what the element came back from others' hands and was not looked at since. After a
+   * loan, a loss, a theft or from another department only an advanced inspection that counts is
+   * such a look; from a provider any inspection is. It came certainly later, or on the same day and
+   * says that the return was its occasion.
+   *
+   * @return the transfers by which it came, or may have by the day, in the order of the history
+   */
+  public List<Event.Moved> notLookedAtSinceBack() {
+    return history.events(Event.Moved.class).stream()
+        .filter(back -> back.transfer().comesBack() && back.when().date().possiblyBy(asOf))
+        .filter(
+            back -> counting(Event.Inspected.class).stream().noneMatch(done -> isLook(done, back)))
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  private static boolean isLook(Event.Inspected done, Event.Moved back) {
+    Inspection made = done.inspection();
+    return (made.kind() == InspectionKind.ADVANCED || !back.transfer().cameUnseen())
+        && (done.when().certainlyAfter(back.when())
+            || (made.occasion() == Occasion.AFTER_RETURN
+                && made.on().certainlyNotBefore(back.when().date())));
   }
 
   /**

@@ -49,7 +49,7 @@ final class Held {
     String what = what("passed " + done.check(), done, done.by());
     return Optional.of(
         very && !row.passCloses()
-            ? never(done, what, "passing it settles only the check itself")
+            ? alone(done, what)
             : attempt(done, what, settles(row, asked.effect())));
   }
 
@@ -58,7 +58,19 @@ final class Held {
   }
 
   private static Attempt never(Event event, String what, String why) {
-    return new Attempt(event.when().date(), what, Optional.of(why), Optional.empty());
+    return new Attempt(event.when(), what, Optional.of(why), Optional.empty(), List.of());
+  }
+
+  /** A check whose pass leaves the word to an expert: once it counts, he alone is missing. */
+  private Attempt alone(Event event, String what) {
+    boolean counts =
+        evidence.counts(event) && !evidence.latest().failedSince(event.when(), asked.finding());
+    return new Attempt(
+        event.when(),
+        what,
+        Optional.of("passing it settles only the check itself"),
+        Optional.empty(),
+        counts ? List.of(Check.EXPERT_EVALUATION) : List.of());
   }
 
   private Attempt attempt(Event event, String what, boolean fits) {
@@ -69,8 +81,25 @@ final class Held {
         evidence.judgement(event).map(Judgement::objections).orElse(List.of());
     return text(objections, Objection.Code.NOT_BY_THEN::equals)
         .map(why -> never(event, what, why))
-        .orElseGet(
-            () -> new Attempt(event.when().date(), what, Optional.empty(), why(event, objections)));
+        .orElseGet(() -> inTime(event, what, objections));
+  }
+
+  private Attempt inTime(Event event, String what, List<Objection> objections) {
+    Optional<String> why = why(event, objections);
+    List<Check> missing =
+        why.isPresent()
+            ? List.of()
+            : asked.afterwards().stream().filter(check -> !followed(event, check)).toList();
+    return new Attempt(
+        event.when(),
+        what,
+        Optional.empty(),
+        why.or(
+            () ->
+                missing.stream()
+                    .findFirst()
+                    .map(check -> "no " + check + " passed certainly later")),
+        missing);
   }
 
   private Optional<String> why(Event event, List<Objection> objections) {
@@ -84,13 +113,7 @@ final class Held {
             () ->
                 evidence.latest().failedSince(event.when(), asked.finding())
                     ? Optional.of("a check failed since, or may have")
-                    : Optional.empty())
-        .or(
-            () ->
-                asked.afterwards().stream()
-                    .filter(check -> !followed(event, check))
-                    .findFirst()
-                    .map(check -> "no " + check + " passed certainly later"));
+                    : Optional.empty());
   }
 
   private boolean followed(Event event, Check check) {

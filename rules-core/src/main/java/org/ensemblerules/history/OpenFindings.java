@@ -56,7 +56,16 @@ final class OpenFindings {
         Attempts tried = attempts.computeIfAbsent(Asked.of(finding, demand), this::attempts);
         if (!tried.settle(finding.seen())) {
           List<String> text = tried.text(finding.seen()).stream().filter(said::add).toList();
-          open.add(new OpenFinding(finding, demand, closedBy(demand), text));
+          Optional<Attempt> waiting = tried.waiting(finding.seen());
+          List<Check> missing = waiting.map(Attempt::missing).orElse(List.of());
+          open.add(
+              new OpenFinding(
+                  finding,
+                  demand,
+                  waiting.map(Attempt::when),
+                  missing,
+                  closedBy(demand, missing),
+                  text));
         }
       }
     }
@@ -80,7 +89,10 @@ final class OpenFindings {
         .collect(ImmutableList.toImmutableList());
   }
 
-  private static List<String> closedBy(Demand demand) {
+  private static List<String> closedBy(Demand demand, List<Check> missing) {
+    if (!missing.isEmpty()) {
+      return missing.stream().map(check -> check + " passed certainly later").toList();
+    }
     if (demand.effect().isFinal()) {
       return List.of();
     }

@@ -1,5 +1,9 @@
 package org.ensemblerules.history;
 
+import com.google.common.collect.Sets;
+import java.util.Optional;
+import java.util.Set;
+
 /** The kinds of change in who keeps an element. */
 public enum Transfer {
   /** To another station of the same department. */
@@ -9,5 +13,51 @@ public enum Transfer {
   /** Lent. */
   LENT,
   /** Back from being lent. */
-  BACK_FROM_LOAN
+  BACK_FROM_LOAN,
+  /** To whoever cleans, repairs, inspects or tests it; expected back. */
+  TO_PROVIDER,
+  /** Back from whoever cleaned, repaired, inspected or tested it. */
+  BACK_FROM_PROVIDER,
+  /** Lost: nobody knows where it is. */
+  LOST,
+  /** Stolen. */
+  STOLEN,
+  /** Found again or recovered, after it was lost or stolen. */
+  FOUND_AGAIN;
+
+  private static final Set<Transfer> UNSEEN =
+      Sets.immutableEnumSet(TO_DEPARTMENT, BACK_FROM_LOAN, FOUND_AGAIN);
+
+  /**
+   * Returns what ends an absence that this begins.
+   *
+   * @return the transfer with which the element is back; empty if this begins no absence
+   */
+  public Optional<Transfer> endedBy() {
+    return switch (this) {
+      case LENT -> Optional.of(BACK_FROM_LOAN);
+      case TO_PROVIDER -> Optional.of(BACK_FROM_PROVIDER);
+      case LOST, STOLEN -> Optional.of(FOUND_AGAIN);
+      default -> Optional.empty();
+    };
+  }
+
+  /**
+   * Tells whether the element comes with this from where nobody of the department saw what happened
+   * to it.
+   *
+   * @return true if it does; of a provider it is known what he was asked to do
+   */
+  public boolean cameUnseen() {
+    return UNSEEN.contains(this);
+  }
+
+  /**
+   * Tells whether the element comes back with this from others' hands, whoever they are.
+   *
+   * @return true if it does
+   */
+  public boolean comesBack() {
+    return this == BACK_FROM_PROVIDER || cameUnseen();
+  }
 }

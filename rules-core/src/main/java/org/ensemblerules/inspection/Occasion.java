@@ -13,5 +13,7 @@ public enum Occasion {
   /** Something looked wrong. */
   SUSPICION,
   /** Gear held after an incident was released. */
-  AFTER_RELEASE
+  AFTER_RELEASE,
+  /** The element had come back from others' hands; the inspection came after that. */
+  AFTER_RETURN
 }

@@ -1,16 +1,23 @@
 package org.ensemblerules.record;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.Sets;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.Transfer;
 import org.ensemblerules.history.When;
 
 /** Who held an element before, and who holds it now. */
 public final class Holders {
+  /** Nobody who is known holds it, or the place says nothing of who does. */
+  private static final Set<Transfer> NOBODY =
+      Sets.immutableEnumSet(Transfer.LOST, Transfer.STOLEN, Transfer.FOUND_AGAIN);
+
   private Holders() {}
 
   /**
@@ -46,12 +53,15 @@ public final class Holders {
     if (event instanceof Event.Issued issued) {
       return Optional.of(issued.holder());
     }
-    return event instanceof Event.Moved moved ? Optional.of(moved.to()) : Optional.empty();
+    return event instanceof Event.Moved moved && !NOBODY.contains(moved.transfer())
+        ? Optional.of(moved.to())
+        : Optional.empty();
   }
 
   private static boolean ends(Event event) {
     return holder(event).isPresent()
         || event instanceof Event.Returned
+        || event instanceof Event.Moved
         || event instanceof Event.Retired
         || event instanceof Event.Disposed;
   }

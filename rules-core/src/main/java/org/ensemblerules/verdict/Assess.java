@@ -20,6 +20,7 @@ public final class Assess {
       List.of(
           RecordQuestion::ask,
           RetiredLayerQuestion::ask,
+          AwayQuestion::ask,
           LabelQuestion::ask,
           NotFitted::ask,
           AgeQuestion::ask,

@@ -39,7 +39,7 @@ final class Conclusion {
         .reasons(reasons)
         .actions(actions)
         .openFindings(openFindings(file))
-        .wayBack(ReturnPath.of(file, actions))
+        .wayBack(ReturnPath.of(file, actions, reasons))
         .ages(ages)
         .due(file.due().stream().map(TaskDue::of).toList())
         .cautions(cautions(file, actions, reasons, ages))

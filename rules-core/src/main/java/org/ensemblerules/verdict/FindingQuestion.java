@@ -2,9 +2,19 @@ package org.ensemblerules.verdict;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.defect.Demand;
 import org.ensemblerules.defect.Finding;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.HandlingDuty;
+import org.ensemblerules.effect.Scope;
+import org.ensemblerules.gear.Part;
+import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.OpenFinding;
 
 /** What do the findings call for that are still open? */
@@ -19,9 +29,56 @@ final class FindingQuestion {
           reasons.accept(reason(finding, demand, List.of()));
         }
       }
-      open(file, finding)
-          .forEach(open -> reasons.accept(reason(finding, open.demand(), open.attempts())));
+      for (OpenFinding open : open(file, finding)) {
+        if (open.missing().isEmpty()) {
+          reasons.accept(reason(finding, open.demand(), open.attempts()));
+        } else {
+          reasons.accept(followUp(open));
+          cleanedFirst(file, open).ifPresent(reasons);
+        }
+      }
     }
+  }
+
+  /** Only the checks are left to do, of which the first stands for all. */
+  private static Reason followUp(OpenFinding open) {
+    return new Reason(
+        ReasonKind.FOLLOW_UP_MISSING,
+        open.demand().row().map(DefectRow::cited),
+        open.demand().site(),
+        Optional.of(open.finding().id()),
+        open.finding().text() + "; done, and still to be passed: " + joined(open.missing()),
+        open.effect(),
+        Set.of(),
+        Set.copyOf(open.missing().subList(1, open.missing().size())),
+        open.attempts());
+  }
+
+  /** What was kept as it was found is as dirty as it was: it is cleaned before it is inspected. */
+  private static Optional<Reason> cleanedFirst(CaseFile file, OpenFinding open) {
+    Optional<DefectRow> kept =
+        open.demand().row().filter(row -> row.handling().contains(HandlingDuty.PRESERVE_AS_FOUND));
+    return kept.flatMap(row -> open.done())
+        .filter(done -> !file.evidence().cleanedAfter(CleaningKind.ADVANCED, Set.of(), done))
+        .map(
+            done ->
+                new Reason(
+                    ReasonKind.FOLLOW_UP_MISSING,
+                    kept.map(DefectRow::cited),
+                    Site.of(Part.WHOLE_ELEMENT),
+                    Optional.empty(),
+                    "kept as it was found, released "
+                        + done
+                        + " and not certainly cleaned since: "
+                        + open.finding().text(),
+                    new Effect.Clean(CleaningKind.ADVANCED, Scope.ELEMENT),
+                    Set.of(),
+                    Set.of(),
+                    List.of()));
+  }
+
+  private static String joined(List<Check> checks) {
+    return checks.stream().map(Check::name).collect(Collectors.joining(", "));
   }
 
   static List<OpenFinding> open(CaseFile file, Finding finding) {

@@ -92,9 +92,11 @@ public record Reason(
     return covering(kind, row).map(DefectRow::handling).orElse(Set.of());
   }
 
-  /** The row of a defect whose extent is known to lie in the row's band. */
+  /** The row of a defect whose extent is known to lie in its band, and that is still to be done. */
   private static Optional<DefectRow> covering(ReasonKind kind, Row row) {
-    return row instanceof DefectRow defect && kind != ReasonKind.MUST_MEASURE
+    return row instanceof DefectRow defect
+            && kind != ReasonKind.MUST_MEASURE
+            && kind != ReasonKind.FOLLOW_UP_MISSING
         ? Optional.of(defect)
         : Optional.empty();
   }

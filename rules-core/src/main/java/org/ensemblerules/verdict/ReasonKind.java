@@ -6,6 +6,8 @@ public enum ReasonKind {
   RULE,
   /** The extent of a finding must be measured before a row can be chosen. */
   MUST_MEASURE,
+  /** What a finding calls for was done, and a check that must follow is missing. */
+  FOLLOW_UP_MISSING,
   /** No row covers a finding. */
   NO_RULE,
   /** A finding names a part that such an element does not have. */
@@ -58,6 +60,12 @@ public enum ReasonKind {
   EDITION_NOT_IN_FORCE,
   /** The element was taken out of service, and the record does not say that it is back. */
   OUT_OF_SERVICE,
+  /**
+   * The element is in others' hands, lost or stolen, and the record does not say that it is back.
+   */
+  AWAY,
+  /** The element came back from others' hands, and was not looked at since as that calls for. */
+  BACK_UNSEEN,
   /** The element was altered, and it is not shown that the alteration is approved. */
   ALTERED,
   /** The element, or a layer that is still in it, was retired or disposed of before. */

@@ -17,21 +17,21 @@ import org.ensemblerules.gear.Site;
 final class ReturnPath {
   private ReturnPath() {}
 
-  static WayBack of(CaseFile file, List<Action> actions) {
+  static WayBack of(CaseFile file, List<Action> actions, List<Reason> reasons) {
     if (actions.isEmpty()) {
       return new WayBack.NotNeeded();
     }
     if (actions.stream().anyMatch(action -> action.effect().isFinal())) {
-      return new WayBack.None("the whole element leaves service for good");
+      return new WayBack.None("the whole element leaves service for good" + first(actions));
     }
     if (everyLayerRetires(file, actions)) {
-      return new WayBack.None("every labelled layer leaves service for good");
+      return new WayBack.None("every labelled layer leaves service for good" + first(actions));
     }
     RouteOrder order = RouteOrder.of(file);
     List<Step> steps =
         actions.stream()
             .sorted(Comparator.comparingInt(action -> order.rank(action.effect())))
-            .map(action -> step(file, order, action))
+            .map(action -> step(file, order, action, followsUp(action, reasons)))
             .collect(Collectors.toCollection(ArrayList::new));
     if (actions.stream().noneMatch(action -> order.isLast(action.effect()))) {
       Effect look = new Effect.Evaluate(Check.ROUTINE_INSPECTION, Scope.ELEMENT);
@@ -39,9 +39,21 @@ final class ReturnPath {
           step(
               file,
               order,
-              new Action(look, Site.of(Part.WHOLE_ELEMENT), Doers.of(file, look), Set.of())));
+              new Action(look, Site.of(Part.WHOLE_ELEMENT), Doers.of(file, look), Set.of()),
+              false));
     }
     return new WayBack.Steps(steps);
+  }
+
+  /** What is kept as it was found leaves only once it is released. */
+  private static String first(List<Action> actions) {
+    return actions.stream()
+            .anyMatch(
+                action ->
+                    action.effect() instanceof Effect.Evaluate evaluate
+                        && evaluate.check() == Check.INCIDENT_RELEASE)
+        ? ", after " + Check.INCIDENT_RELEASE
+        : "";
   }
 
   private static boolean everyLayerRetires(CaseFile file, List<Action> actions) {
@@ -61,18 +73,29 @@ final class ReturnPath {
     return !layers.isEmpty() && retired.containsAll(layers);
   }
 
-  private static Step step(CaseFile file, RouteOrder order, Action action) {
+  /** Whether a step is asked for only because what had to come before it is done. */
+  private static boolean followsUp(Action action, List<Reason> reasons) {
+    return reasons.stream()
+        .filter(reason -> reason.effect().equals(action.effect()))
+        .allMatch(reason -> reason.kind() == ReasonKind.FOLLOW_UP_MISSING);
+  }
+
+  private static Step step(CaseFile file, RouteOrder order, Action action, boolean followsUp) {
     List<String> shown = new ArrayList<>();
+    if (order.isLast(action.effect())) {
+      AwayQuestion.first(file).ifPresent(shown::add);
+    }
     order.onlyIf(action.effect()).ifPresent(shown::add);
     if (action.effect() instanceof Effect.Evaluate evaluate) {
       CheckRow row = file.tables().checks().row(evaluate.check());
       shown.add(row.shown());
-      if (!row.passCloses() && !order.isLast(action.effect())) {
+      if (!row.passCloses() && !followsUp && !order.isLast(action.effect())) {
         shown.add(
-            "Passing it settles only the check: record the finding again with what it showed, or"
-                + " pass "
-                + Check.EXPERT_EVALUATION
-                + ".");
+            evaluate.check() == Check.MEASURE_EXTENT
+                ? "Record the finding again with what was measured, or pass "
+                    + Check.EXPERT_EVALUATION
+                    + "."
+                : "Once it is passed, or instead of it, pass " + Check.EXPERT_EVALUATION + ".");
       }
     }
     if (action.effect() instanceof Effect.Retire) {

@@ -30,10 +30,6 @@ public record StillOpen(
 
   static StillOpen of(OpenFinding open) {
     return new StillOpen(
-        open.finding(),
-        open.demand().site(),
-        open.demand().effect(),
-        open.closedBy(),
-        open.attempts());
+        open.finding(), open.demand().site(), open.effect(), open.closedBy(), open.attempts());
   }
 }

@@ -1,0 +1,164 @@
+package org.ensemblerules.shipped;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.ensemblerules.defect.DefectKind;
+import org.ensemblerules.defect.DefectRow;
+import org.ensemblerules.defect.Extent;
+import org.ensemblerules.defect.Finding;
+import org.ensemblerules.defect.FindingId;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.effect.Doer;
+import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.EntityKind;
+import org.ensemblerules.effect.HandlingDuty;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.Part;
+import org.ensemblerules.gear.Site;
+import org.ensemblerules.gear.Use;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.When;
+import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.testkit.ShippedCase;
+import org.ensemblerules.testkit.ShippedExtents;
+import org.ensemblerules.testkit.ShippedGear;
+import org.ensemblerules.testkit.ShippedGear.Kind;
+import org.ensemblerules.testkit.ShippedWork;
+import org.ensemblerules.verdict.Reason;
+import org.ensemblerules.verdict.ReasonKind;
+import org.ensemblerules.verdict.Service;
+import org.ensemblerules.verdict.Verdict;
+import org.ensemblerules.verdict.WayBack;
+import org.junit.jupiter.api.Test;
+
+/** What is still asked for once the first step of the way back is done, by the shipped tables. */
+class FollowUpTest {
+  private static final RuleSet RULES = ShippedEditions.rules(ShippedEditions.EDITION_2020);
+  private static final Kind COAT = new Kind(ElementKind.COAT, Use.STRUCTURAL);
+  private static final FindingId ID = new FindingId("F1");
+
+  private static MarkedDate before(int days) {
+    return MarkedDate.of(ShippedGear.AS_OF.minusDays(days));
+  }
+
+  private static ShippedCase found(Kind kind, Site site, DefectKind defect, Extent extent) {
+    return ShippedCase.fit(RULES, kind)
+        .with(new Event.Found(new Finding(ID, site, "", defect, extent, before(20))));
+  }
+
+  private static ShippedCase hurt() {
+    return found(
+        COAT, Site.of(Part.WHOLE_ELEMENT), DefectKind.INJURY_TO_WEARER, new Extent.NotMeasured());
+  }
+
+  private static ShippedCase passed(ShippedCase given, Check check, int daysBefore) {
+    return given.with(ShippedWork.passed(RULES, When.on(before(daysBefore)), check, Set.of(ID)));
+  }
+
+  private static List<String> steps(ShippedCase given) {
+    return ((WayBack.Steps) given.verdict().wayBack())
+        .steps().stream().map(step -> step.effect().text()).toList();
+  }
+
+  @Test
+  void whatIsReleasedIsCleanedAndThenInspected() {
+    assertThat(hurt().verdict().handling()).contains(HandlingDuty.PRESERVE_AS_FOUND);
+    ShippedCase released = passed(hurt(), Check.INCIDENT_RELEASE, 10);
+    assertThat(released.verdict().handling()).isEmpty();
+    assertThat(steps(released))
+        .containsExactly("CLEAN ADVANCED on ELEMENT", "EVALUATE by ADVANCED_INSPECTION on ELEMENT");
+    ShippedCase cleaned =
+        released.with(
+            new Event.Cleaned(
+                When.on(before(9)),
+                CleaningKind.ADVANCED,
+                ShippedGear.trained(EntityKind.VERIFIED_INDEPENDENT_SERVICE_PROVIDER),
+                Set.of()));
+    assertThat(steps(cleaned)).containsExactly("EVALUATE by ADVANCED_INSPECTION on ELEMENT");
+    ShippedCase inspected =
+        cleaned.with(
+            new Event.Inspected(
+                ShippedGear.inspection(RULES, InspectionKind.ADVANCED, COAT, before(8)).build(),
+                0));
+    assertThat(inspected.verdict().service()).isEqualTo(Service.IN);
+  }
+
+  @Test
+  void whatIsPreservedAndOverAgeIsReleasedBeforeItLeaves() {
+    ShippedCase old = hurt().on(ShippedGear.MADE.plusYears(12));
+    Verdict verdict = old.verdict();
+    assertThat(verdict.actions())
+        .extracting(action -> action.effect().text())
+        .contains("EVALUATE by INCIDENT_RELEASE on ELEMENT");
+    assertThat(((WayBack.None) verdict.wayBack()).why()).endsWith(", after INCIDENT_RELEASE");
+    WayBack released =
+        passed(hurt(), Check.INCIDENT_RELEASE, 10).on(old.asOf()).verdict().wayBack();
+    assertThat(((WayBack.None) released).why()).doesNotContain("INCIDENT_RELEASE");
+  }
+
+  /** Of every row whose remedy a hand check follows: after the remedy only that is asked for. */
+  @Test
+  void onceTheRemedyIsDoneOnlyItsChecksAreAskedFor() {
+    List<Extent> extents = ShippedExtents.of(RULES.tables().defects());
+    int walked = 0;
+    for (DefectRow row : RULES.tables().defects().rows()) {
+      boolean remedy =
+          row.effect() instanceof Effect.Repair || row.effect() instanceof Effect.ReplacePart;
+      if (!remedy || row.afterwards().isEmpty()) {
+        continue;
+      }
+      Extent extent =
+          extents.stream().filter(each -> row.band().holds(each)).findFirst().orElseThrow();
+      ShippedCase given =
+          found(new Kind(row.element(), row.use()), row.site(), row.defect(), extent);
+      Doer maker = ShippedGear.trained(EntityKind.MANUFACTURER);
+      ShippedCase done =
+          given.with(ShippedWork.done(RULES, When.on(before(10)), row.effect(), maker, Set.of(ID)));
+      List<Reason> left =
+          done.verdict().reasons().stream()
+              .filter(reason -> reason.finding().equals(Optional.of(ID)))
+              .filter(
+                  reason -> reason.row().map(cited -> cited.key()).equals(Optional.of(row.key())))
+              .toList();
+      assertThat(left).as(row.key().toString()).hasSize(1);
+      assertThat(left.get(0).kind()).isEqualTo(ReasonKind.FOLLOW_UP_MISSING);
+      assertThat(((Effect.Evaluate) left.get(0).effect()).check()).isIn(row.afterwards());
+      walked++;
+    }
+    assertThat(walked).isGreaterThan(100);
+  }
+
+  @Test
+  void aBootThatPassesItsWaterCheckGoesToTheExpertAndNotToTheCheckAgain() {
+    DefectRow row =
+        RULES.tables().defects().rows().stream()
+            .filter(each -> each.element() == ElementKind.FOOTWEAR)
+            .filter(
+                each ->
+                    each.effect() instanceof Effect.Evaluate evaluate
+                        && evaluate.check() == Check.WATER_ENTRY)
+            .findFirst()
+            .orElseThrow();
+    Extent extent =
+        ShippedExtents.of(RULES.tables().defects()).stream()
+            .filter(each -> row.band().holds(each))
+            .findFirst()
+            .orElseThrow();
+    ShippedCase leaking =
+        found(new Kind(row.element(), row.use()), row.site(), row.defect(), extent);
+    assertThat(steps(leaking)).anyMatch(step -> step.contains("WATER_ENTRY"));
+    ShippedCase passed = passed(leaking, Check.WATER_ENTRY, 10);
+    assertThat(passed.verdict().service()).isEqualTo(Service.OUT);
+    assertThat(steps(passed))
+        .noneMatch(step -> step.contains("WATER_ENTRY"))
+        .anyMatch(step -> step.contains("EXPERT_EVALUATION"));
+    assertThat(passed(passed, Check.EXPERT_EVALUATION, 5).verdict().service())
+        .isEqualTo(Service.IN);
+  }
+}
