@@ -22,6 +22,8 @@ public enum VerdictPart {
   /** What whoever reads it must know. */
   CAUTIONS(Verdict::cautions);
 
+  // References to methods, which hold nothing.
+  @SuppressWarnings("ImmutableEnumChecker")
   private final Function<Verdict, Object> part;
 
   VerdictPart(Function<Verdict, Object> part) {
