@@ -170,7 +170,7 @@ public final class TableSetReader {
     while (at.isPresent()) {
       Optional<TableFile.CarriesOver> from = at.get().whole().map(EditionFolder.Whole::from);
       if (!passed.add(at.get().edition())) {
-        if (at.get() == folder) {
+        if (at.get().edition().equals(folder.edition())) {
           folder
               .whole()
               .ifPresent(whole -> whole.from().at().mismatch("a chain of editions that ends"));
@@ -179,7 +179,7 @@ public final class TableSetReader {
       }
       EditionFolder here = at.get();
       at = from.map(base -> folders.get(base.edition()));
-      if (from.isPresent() && at.isEmpty() && here == folder) {
+      if (from.isPresent() && at.isEmpty() && here.edition().equals(folder.edition())) {
         from.get()
             .at()
             .mismatch(
