@@ -157,7 +157,7 @@ class ManufacturersInstructionsProperties {
                         == Known.NO);
     Statistics.label("certainly another model")
         .collect(certainlyOther)
-        .coverage(coverage -> coverage.check(true).count(count -> count > 15));
+        .coverage(coverage -> coverage.check(true).count(count -> count > 3));
     if (certainlyOther) {
       assertThat(after.reasons()).isEqualTo(given.verdict().reasons());
       assertThat(after.due()).isEqualTo(given.verdict().due());
@@ -178,7 +178,7 @@ class ManufacturersInstructionsProperties {
     boolean milder = !noMilder(after, before);
     Statistics.label("milder")
         .collect(milder)
-        .coverage(coverage -> coverage.check(true).count(count -> count > 15));
+        .coverage(coverage -> coverage.check(true).count(count -> count > 3));
     if (milder || !dues(after).containsAll(dues(before))) {
       assertThat(after.reasons())
           .anySatisfy(
