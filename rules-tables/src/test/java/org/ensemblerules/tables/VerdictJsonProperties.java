@@ -106,10 +106,18 @@ class VerdictJsonProperties {
     }
   }
 
+  /** All objects but the one whose names are files, where any name may stand. */
   private static void collect(JsonNode node, List<ObjectNode> objects) {
     if (node instanceof ObjectNode object) {
       objects.add(object);
-      object.forEach(child -> collect(child, objects));
+      object
+          .fields()
+          .forEachRemaining(
+              field -> {
+                if (!field.getKey().equals("revisions")) {
+                  collect(field.getValue(), objects);
+                }
+              });
     } else if (node instanceof ArrayNode array) {
       array.forEach(child -> collect(child, objects));
     }

@@ -42,6 +42,10 @@ import org.ensemblerules.strength.TestReport;
 
 /** What was measured: conditions of checks, particulars of washes, test reports. */
 public final class ArbitrariesOfMeasures {
+  // More than these is refused, and is asked of the reader elsewhere.
+  private static final Quantity LARGEST_RADIUS = Quantity.of("1000", Unit.METRE);
+  private static final Quantity FASTEST = Quantity.of("1000000", Unit.TURN_PER_MINUTE);
+
   private ArbitrariesOfMeasures() {}
 
   private static Arbitrary<Quantity> quantities(Dimension dimension) {
@@ -49,6 +53,10 @@ public final class ArbitrariesOfMeasures {
             ArbitrariesOfTexts.positiveNumbers(),
             Arbitraries.of(Unit.class).filter(unit -> unit.dimension() == dimension))
         .as(Quantity::new);
+  }
+
+  private static boolean atMost(Quantity largest, Quantity given) {
+    return given.compareSize(largest) <= 0;
   }
 
   private static Arbitrary<BigDecimal> percents() {
@@ -105,7 +113,9 @@ public final class ArbitrariesOfMeasures {
             Arbitraries.just(new Extraction.NotStated()),
             Arbitraries.just(new Extraction.NotSpun()),
             quantities(Dimension.ACCELERATION_RATIO).map(Extraction.Stated::new),
-            Combinators.combine(quantities(Dimension.LENGTH), quantities(Dimension.ROTATION))
+            Combinators.combine(
+                    quantities(Dimension.LENGTH).filter(radius -> atMost(LARGEST_RADIUS, radius)),
+                    quantities(Dimension.ROTATION).filter(speed -> atMost(FASTEST, speed)))
                 .as(ExtractorForce::ofRadius)
                 .map(Extraction.Computed::new));
     return Combinators.combine(

@@ -5,6 +5,7 @@ import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.Grade;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.gear.Known;
+import org.ensemblerules.history.Transfer;
 
 /** What happened to the structural gloves. */
 final class GlovesStories {
@@ -64,6 +65,15 @@ final class GlovesStories {
         new Story(
             "Sent away in autumn, and back on the hook without a word in the book",
             gloves -> gloves.takenOut("2026-11-20", "sent away for repair")),
+        new Story(
+            "Lent to the neighbors for a long fire, and still with them",
+            gloves -> gloves.moved("2026-11-21", Transfer.LENT, "the next town")),
+        new Story(
+            "Lent to the neighbors, and back on the hook before anybody looked at them",
+            gloves -> {
+              gloves.moved("2026-11-14", Transfer.LENT, "the next town");
+              gloves.moved("2026-11-22", Transfer.BACK_FROM_LOAN, "the gear room");
+            }),
         new Story(
             "Reflective thumbs glued on at the station",
             gloves -> gloves.altered("2026-10-02", "reflective patches glued to both thumbs")));

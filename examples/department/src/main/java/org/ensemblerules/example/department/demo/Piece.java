@@ -30,6 +30,7 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.Transfer;
 import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.Equipment;
@@ -135,6 +136,10 @@ final class Piece {
 
   void met(String day, Exposure exposure) {
     happened(new Event.Exposed(When.on(MarkedDate.parse(day)), exposure));
+  }
+
+  void moved(String day, Transfer transfer, String to) {
+    happened(new Event.Moved(at(day), transfer, to));
   }
 
   void takenOut(String day, String why) {
