@@ -57,11 +57,10 @@ final class OriginAudit {
   }
 
   private static void cited(Row row, Set<SourceId> known, Flaws flaws) {
-    row.provenance()
-        .basis()
-        .cited()
+    Basis basis = row.provenance().basis();
+    Stream.concat(basis.cited().stream(), basis.pages().stream())
         .filter(source -> !known.contains(source))
-        .ifPresent(
+        .forEach(
             source ->
                 flaws.add(
                     FlawKind.DANGLING_SOURCE,

@@ -1,7 +1,10 @@
 package org.ensemblerules.source;
 
+import com.google.common.collect.ImmutableList;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Says who: on whose word a value of a table rests. */
 public sealed interface Basis {
@@ -12,17 +15,44 @@ public sealed interface Basis {
    * @param source the document; not null
    * @param clause its clause as printed where it was seen; empty if the clause was not seen
    * @param seen whether it was read there or seen restated; not null
+   * @param pages the pages on which it was seen restated, the best first; empty if it was read in
+   *     the document itself, or if no page is named; not null
    */
-  record Published(SourceId source, Optional<String> clause, Seen seen) implements Basis {
+  record Published(SourceId source, Optional<String> clause, Seen seen, List<SourceId> pages)
+      implements Basis {
     /**
-     * Checks the clause.
+     * Checks the clause and the pages.
      *
-     * @throws InvalidValueException if the clause is blank or longer than 80 characters
+     * @throws InvalidValueException if the clause is blank or longer than 80 characters, if a page
+     *     is named twice or is the document itself, or if pages are named of what was read
      */
     public Published {
       Objects.requireNonNull(source, "source");
       clause.ifPresent(text -> InvalidValueException.requireText("Basis.clause", text, 80));
       Objects.requireNonNull(seen, "seen");
+      pages = ImmutableList.copyOf(pages);
+      InvalidValueException.require(
+          seen == Seen.RESTATED || pages.isEmpty(),
+          "Basis.pages",
+          pages,
+          "none, since it was read in the document itself");
+      InvalidValueException.require(
+          pages.stream().distinct().count() == pages.size() && !pages.contains(source),
+          "Basis.pages",
+          pages,
+          "each page once, and none that is the document itself");
+    }
+
+    /**
+     * Of a document that was read, or of one restated on pages that are not named.
+     *
+     * @param source the document; not null
+     * @param clause its clause as printed where it was seen; empty if the clause was not seen
+     * @param seen whether it was read there or seen restated; not null
+     * @throws InvalidValueException if the clause is blank or longer than 80 characters
+     */
+    public Published(SourceId source, Optional<String> clause, Seen seen) {
+      this(source, clause, seen, List.of());
     }
 
     @Override
@@ -36,7 +66,12 @@ public sealed interface Basis {
           + seen
           + ", "
           + source
-          + clause.map(text -> ", " + text).orElse(", clause not seen");
+          + clause.map(text -> ", " + text).orElse(", clause not seen")
+          + (pages.isEmpty()
+              ? ""
+              : pages.stream()
+                  .map(SourceId::value)
+                  .collect(Collectors.joining(" and ", ", on page ", "")));
     }
   }
 
@@ -102,6 +137,11 @@ public sealed interface Basis {
     }
 
     @Override
+    public List<SourceId> pages() {
+      return there.pages();
+    }
+
+    @Override
     public String text() {
       return "CARRIED_OVER into " + into + " unconfirmed; " + there.text();
     }
@@ -113,6 +153,16 @@ public sealed interface Basis {
    * @return the source; empty if none is named
    */
   Optional<SourceId> cited();
+
+  /**
+   * Returns the pages on which the value was seen restated, the best first.
+   *
+   * @return the pages; empty if it was read in the source itself, if nothing was seen, or if no
+   *     page is named; never null
+   */
+  default List<SourceId> pages() {
+    return List.of();
+  }
 
   /**
    * Returns the basis on one line, as verdicts and pages show it.

@@ -9,5 +9,11 @@ public enum SourceKind {
   /** Guidance of a public body that is not law. */
   GUIDANCE,
   /** A study, thesis or data set. */
-  STUDY
+  STUDY,
+  /** A public body's own procedure, contract, record or report, such as a fire department's. */
+  PROCEDURE,
+  /** A trade magazine, an association of the fire service, or a publisher that sells no gear. */
+  PRESS,
+  /** A page of a maker, seller or provider: only its kind and date are named. */
+  COMMERCIAL
 }

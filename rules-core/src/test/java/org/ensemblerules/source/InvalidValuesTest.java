@@ -93,7 +93,9 @@ class InvalidValuesTest {
         title,
         Optional.of(issuer),
         Optional.of(date),
-        Optional.of(seenAt));
+        Optional.of(seenAt),
+        Optional.empty(),
+        Set.of());
   }
 
   private interface Maker {

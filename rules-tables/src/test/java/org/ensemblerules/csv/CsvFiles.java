@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -13,6 +14,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ensemblerules.effect.CheckTable;
 import org.ensemblerules.ruleset.Overlay;
@@ -21,6 +23,7 @@ import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.Source;
+import org.ensemblerules.source.SourceId;
 import org.ensemblerules.tables.EditionTables;
 import org.ensemblerules.tables.LoadedTables;
 import org.ensemblerules.tables.OverlayFile;
@@ -32,7 +35,7 @@ import org.ensemblerules.tables.OverlayFile;
 final class CsvFiles {
   static final String SOURCES = "sources.csv";
   static final List<String> SOURCE_COLUMNS =
-      List.of("id", "kind", "title", "issuer", "date", "seenAt");
+      List.of("id", "kind", "title", "issuer", "date", "seenAt", "seenOn", "restates");
 
   private CsvFiles() {}
 
@@ -113,7 +116,9 @@ final class CsvFiles {
               source.title(),
               source.issuer().orElse(""),
               source.date().orElse(""),
-              source.seenAt().orElse("")));
+              source.seenAt().orElse(""),
+              source.seenOn().map(LocalDate::toString).orElse(""),
+              source.restates().stream().map(SourceId::value).collect(Collectors.joining(", "))));
     }
     return Csv.of(records);
   }

@@ -176,7 +176,9 @@ class CsvFilesTest {
                         record.get("title"),
                         given(record, "issuer"),
                         given(record, "date"),
-                        given(record, "seenAt")))
+                        given(record, "seenAt"),
+                        given(record, "seenOn").map(LocalDate::parse),
+                        Set.copyOf(ids(record, "restates"))))
             .toList();
     assertThat(read).containsExactlyElementsOf(TABLES.sources().values());
   }
@@ -308,6 +310,13 @@ class CsvFilesTest {
         given(read, "note"));
   }
 
+  private static List<SourceId> ids(CSVRecord read, String column) {
+    return given(read, column).stream()
+        .flatMap(text -> Stream.of(text.split(", ", -1)))
+        .map(SourceId::new)
+        .toList();
+  }
+
   private static Basis basis(String kind, CSVRecord read) {
     Optional<SourceId> source = given(read, "source").map(SourceId::new);
     return switch (kind) {
@@ -315,7 +324,8 @@ class CsvFilesTest {
           new Basis.Published(
               source.orElseThrow(),
               given(read, "clause").filter(text -> !text.equals("not seen")),
-              Seen.valueOf(read.get("seen")));
+              Seen.valueOf(read.get("seen")),
+              ids(read, "pages"));
       case "MEMORY" -> new Basis.Memory(Confidence.valueOf(read.get("confidence")), source);
       case "COMMON_PRACTICE" -> new Basis.CommonPractice();
       default -> throw new IllegalStateException(kind);

@@ -3,9 +3,11 @@ package org.ensemblerules.csv;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Provenance;
 import org.ensemblerules.source.Row;
+import org.ensemblerules.source.SourceId;
 
 /** The columns that say on whose word a row stands, the same in every file. */
 final class Foundation {
@@ -47,6 +49,15 @@ final class Foundation {
                 there(from.basis()) instanceof Basis.Memory memory
                     ? Optional.of(memory.confidence())
                     : Optional.empty()),
+        of(
+            "pages",
+            from ->
+                from.basis().pages().isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(
+                        from.basis().pages().stream()
+                            .map(SourceId::value)
+                            .collect(Collectors.joining(", ")))),
         of("reviewedThrough", from -> Optional.of(from.reviewedThrough())),
         of("note", Provenance::note));
   }

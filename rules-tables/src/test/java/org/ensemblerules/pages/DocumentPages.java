@@ -38,22 +38,48 @@ final class DocumentPages {
   }
 
   static Page sources(LoadedTables tables) {
-    List<List<String>> lines = new ArrayList<>();
-    for (Source source : tables.sources().values()) {
-      lines.add(
-          List.of(
-              Words.code(source.id()),
-              Words.of(source.kind()),
-              source.title(),
-              source.issuer().orElse(""),
-              source.date().orElse(""),
-              source.seenAt().orElse("own text not seen")));
-    }
     return new Markdown("Sources")
         .paragraph(
             "The documents that rows cite, and where their text was seen. Of a document whose own"
                 + " text was not seen, rows say only what others restate or what is remembered.")
-        .table(List.of("Name", "Kind", "Title", "Issuer", "Date", "Seen at"), lines)
+        .table(
+            List.of("Name", "Kind", "Title", "Issuer", "Date", "Seen at", "Seen on"),
+            lines(tables, false))
+        .heading("Pages")
+        .paragraph(
+            "Where documents were seen restated. Such a row names its pages beside the document."
+                + " A page bears out only the documents it restates: one that names no edition"
+                + " leaves the edition open. Public bodies and publishers are named; of makers,"
+                + " sellers and providers only kind and date, and their addresses are kept back.")
+        .table(
+            List.of("Name", "Kind", "Title", "Issuer", "Date", "Seen at", "Seen on", "Restates"),
+            lines(tables, true))
         .page("sources.md");
+  }
+
+  private static List<List<String>> lines(LoadedTables tables, boolean pages) {
+    List<List<String>> lines = new ArrayList<>();
+    for (Source source : tables.sources().values()) {
+      if (source.restates().isEmpty() == pages) {
+        continue;
+      }
+      List<String> line =
+          new ArrayList<>(
+              List.of(
+                  Words.code(source.id()),
+                  Words.of(source.kind()),
+                  source.title(),
+                  source.issuer().orElse(""),
+                  source.date().orElse(pages ? "not shown" : ""),
+                  source
+                      .seenAt()
+                      .orElse(source.wasSeen() ? "address kept back" : "own text not seen"),
+                  source.seenOn().map(LocalDate::toString).orElse("")));
+      if (pages) {
+        line.add(source.restates().stream().map(Words::code).collect(Collectors.joining(", ")));
+      }
+      lines.add(line);
+    }
+    return lines;
   }
 }

@@ -66,7 +66,12 @@ final class Words {
       return published.seen()
           + " "
           + code(published.source())
-          + published.clause().map(clause -> " " + clause).orElse("");
+          + published.clause().map(clause -> " " + clause).orElse("")
+          + (published.pages().isEmpty()
+              ? ""
+              : published.pages().stream()
+                  .map(Words::code)
+                  .collect(Collectors.joining(", ", " on ", "")));
     } else if (basis instanceof Basis.Memory memory) {
       return "MEMORY "
           + memory.confidence()

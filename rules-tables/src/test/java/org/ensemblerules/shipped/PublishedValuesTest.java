@@ -135,7 +135,7 @@ class PublishedValuesTest {
         wrong.add(basis.source() + " was read nowhere");
       }
       String last = basis.clause().map(clause -> ", " + clause).orElse(", clause not seen");
-      if (!basis.text().endsWith(last)) {
+      if (!basis.text().replaceFirst(", on page .*", "").endsWith(last)) {
         wrong.add(basis.text());
       }
     }

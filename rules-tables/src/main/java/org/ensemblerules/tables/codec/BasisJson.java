@@ -1,6 +1,7 @@
 package org.ensemblerules.tables.codec;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.List;
 import java.util.Optional;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Confidence;
@@ -33,8 +34,12 @@ final class BasisJson {
         Optional<SourceId> source = basis.required("source", ValueReaders::sourceId);
         Optional<String> clause = basis.optional("clause", JsonCursor::text);
         Optional<Seen> seen = basis.required("seen", value -> value.enumOf(Seen.class));
+        Optional<List<SourceId>> pages =
+            basis.optional("pages", value -> value.distinct(ValueReaders::sourceId));
         yield basis.make(
-            () -> new Basis.Published(source.orElseThrow(), clause, seen.orElseThrow()));
+            () ->
+                new Basis.Published(
+                    source.orElseThrow(), clause, seen.orElseThrow(), pages.orElse(List.of())));
       }
       case COMMON_PRACTICE -> basis.make(Basis.CommonPractice::new);
       case MEMORY -> {
@@ -58,6 +63,7 @@ final class BasisJson {
           .put("source", published.source())
           .known("clause", published.clause())
           .put("seen", published.seen())
+          .some("pages", published.pages())
           .node();
     } else if (basis instanceof Basis.Memory memory) {
       return new Fields()

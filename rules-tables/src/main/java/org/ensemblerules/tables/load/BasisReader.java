@@ -49,7 +49,25 @@ record BasisReader(Optional<Map<SourceId, Source>> sources) {
     Optional<SourceId> source = basis.required("source", this::source);
     Optional<String> clause = basis.optional("clause", JsonCursor::text);
     Optional<Seen> seen = basis.required("seen", at -> seen(at, source));
-    return basis.make(() -> new Basis.Published(source.orElseThrow(), clause, seen.orElseThrow()));
+    Optional<List<SourceId>> pages =
+        basis.optional("pages", at -> at.distinct(page -> page(page, source)));
+    return basis.make(
+        () ->
+            new Basis.Published(
+                source.orElseThrow(), clause, seen.orElseThrow(), pages.orElse(List.of())));
+  }
+
+  /** A page can bear out only the documents that it restates, and only in the edition it names. */
+  private Optional<SourceId> page(JsonCursor at, Optional<SourceId> source) {
+    Optional<SourceId> page = source(at);
+    Optional<Source> named = sources.flatMap(known -> page.map(known::get));
+    if (named.filter(each -> !each.wasSeen()).isPresent()) {
+      return at.mismatch("a page that was seen, with its seenAt");
+    }
+    return named.isPresent()
+            && source.filter(cited -> !named.get().restates().contains(cited)).isPresent()
+        ? at.mismatch("a page that restates " + source.get() + ", and says so in its restates")
+        : page;
   }
 
   /** Only a source with an address can have been read: others are known from other pages. */

@@ -1,8 +1,11 @@
 package org.ensemblerules.tables.load;
 
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.Source;
 import org.ensemblerules.source.SourceId;
@@ -49,9 +52,19 @@ final class SourcesReader {
     Optional<String> issuer = row.optional("issuer", JsonCursor::text);
     Optional<String> date = row.optional("date", JsonCursor::text);
     Optional<String> seenAt = row.optional("seenAt", JsonCursor::text);
+    Optional<LocalDate> seenOn = row.optional("seenOn", ValueReaders::day);
+    Optional<List<SourceId>> restates =
+        row.optional("restates", at -> at.distinct(ValueReaders::sourceId));
     return row.make(
         () ->
             new Source(
-                id.orElseThrow(), kind.orElseThrow(), title.orElseThrow(), issuer, date, seenAt));
+                id.orElseThrow(),
+                kind.orElseThrow(),
+                title.orElseThrow(),
+                issuer,
+                date,
+                seenAt,
+                seenOn,
+                Set.copyOf(restates.orElse(List.of()))));
   }
 }
