@@ -27,12 +27,12 @@ final class EdgeExtents {
     extents.add(new Extent.NotMeasured());
     Arrays.stream(Grade.values()).map(Extent.Graded::new).forEach(extents::add);
     extents.add(new Extent.Count(1));
-    extents.add(new Extent.Length(Quantity.of("0.000001", Unit.MILLIMETRE)));
-    extents.add(new Extent.Area(Quantity.of("0.000001", Unit.SQUARE_MILLIMETRE)));
+    extents.add(new Extent.Length(Quantity.of("0.000001", Unit.MILLIMETER)));
+    extents.add(new Extent.Area(Quantity.of("0.000001", Unit.SQUARE_MILLIMETER)));
     bands.forEach(band -> edges(band).forEach(extents::add));
     extents.add(new Extent.Count(Integer.MAX_VALUE));
-    extents.add(new Extent.Length(Quantity.of("1000000", Unit.METRE)));
-    extents.add(new Extent.Area(Quantity.of("1000000", Unit.SQUARE_METRE)));
+    extents.add(new Extent.Length(Quantity.of("1000000", Unit.METER)));
+    extents.add(new Extent.Area(Quantity.of("1000000", Unit.SQUARE_METER)));
     return List.copyOf(extents);
   }
 

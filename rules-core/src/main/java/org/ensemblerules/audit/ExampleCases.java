@@ -25,10 +25,10 @@ import org.ensemblerules.ruleset.RuleSet;
 
 /**
  * Makes example cases from the rows for defects: for each row one that it decides, and for each of
- * its conditions a neighbour that differs in that one only and that the row does not decide. So
- * each condition of each row is shown to change the answer by itself (modified condition and
- * decision coverage, as RTCA DO-178C names it). What is expected is worked out from the rows, not
- * asked of the compiled table.
+ * its conditions a neighbor that differs in that one only and that the row does not decide. So each
+ * condition of each row is shown to change the answer by itself (modified condition and decision
+ * coverage, as RTCA DO-178C names it). What is expected is worked out from the rows, not asked of
+ * the compiled table.
  */
 public final class ExampleCases {
   private final AuditedRows rows;
@@ -43,8 +43,7 @@ public final class ExampleCases {
    * Makes the cases of a rule set.
    *
    * @param rules the rules; not null
-   * @return the cases, row by row in table order, the deciding one before its neighbours; never
-   *     null
+   * @return the cases, row by row in table order, the deciding one before its neighbors; never null
    */
   public static List<ExampleCase> of(RuleSet rules) {
     ExampleCases cases = new ExampleCases(Objects.requireNonNull(rules, "rules"));
@@ -71,7 +70,7 @@ public final class ExampleCases {
             asked -> {
               cases.add(new ExampleCase(row.key(), Optional.empty(), asked, answers(asked)));
               for (Condition condition : Condition.values()) {
-                neighbour(row, asked, condition, extents).ifPresent(cases::add);
+                neighbor(row, asked, condition, extents).ifPresent(cases::add);
               }
             });
     return cases;
@@ -82,7 +81,7 @@ public final class ExampleCases {
   }
 
   /** The first change of one condition that changes what is called for; else whose row decides. */
-  private Optional<ExampleCase> neighbour(
+  private Optional<ExampleCase> neighbor(
       DefectRow row, Question asked, Condition condition, List<Extent> extents) {
     List<ExampleCase> other =
         changed(asked, condition, extents)

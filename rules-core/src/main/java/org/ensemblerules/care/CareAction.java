@@ -25,14 +25,14 @@ public enum CareAction {
   TAKE_OUT_DRAG_RESCUE_DEVICE("take the drag rescue device out", Task.ADVANCED_CLEANING, null),
   /** Shell and liners taken apart. */
   TAKE_LAYERS_APART("take shell and liners apart", Task.ADVANCED_CLEANING, null),
-  /** Specialised cleaning of hazardous contamination. */
-  SPECIALISED_CLEANING("specialised cleaning", Task.of(CleaningKind.SPECIALISED), null),
+  /** Specialized cleaning of hazardous contamination. */
+  SPECIALIZED_CLEANING("specialized cleaning", Task.of(CleaningKind.SPECIALIZED), null),
   /** Shown to be free of what it met, before it meets a machine that other gear goes into. */
   SHOW_FREE("show it free of the contaminant", null, Check.CONTAMINATION_CLEARANCE),
-  /** Sanitising of soft goods. */
-  SANITISE("sanitise what is soft", Task.of(CleaningKind.SANITISING), null),
+  /** Sanitizing of soft goods. */
+  SANITIZE("sanitize what is soft", Task.of(CleaningKind.SANITIZING), null),
   /** Disinfecting of hard surfaces. */
-  DISINFECT("disinfect what is hard", Task.of(CleaningKind.SANITISING), null),
+  DISINFECT("disinfect what is hard", Task.of(CleaningKind.SANITIZING), null),
   /** Advanced cleaning, within the limits of a wash. */
   ADVANCED_CLEANING("advanced cleaning", Task.of(CleaningKind.ADVANCED), null),
   /** Looked at whether soil or contamination is still seen. */
@@ -88,7 +88,7 @@ public enum CareAction {
    */
   public boolean cleans() {
     return switch (this) {
-      case SPECIALISED_CLEANING, SANITISE, DISINFECT, ADVANCED_CLEANING -> true;
+      case SPECIALIZED_CLEANING, SANITIZE, DISINFECT, ADVANCED_CLEANING -> true;
       default -> false;
     };
   }

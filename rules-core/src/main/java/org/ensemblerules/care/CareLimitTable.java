@@ -182,7 +182,7 @@ public final class CareLimitTable {
 
   private static Optional<WashDeviation> deviation(CareLimitRow row, WashRecord wash) {
     if (row.demand() instanceof CareDemand.Forbidden forbidden) {
-      return switch (wash.practised(forbidden.practice())) {
+      return switch (wash.practiced(forbidden.practice())) {
         case NO -> Optional.empty();
         case UNKNOWN -> notStated(row);
         case YES ->

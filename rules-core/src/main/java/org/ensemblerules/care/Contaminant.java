@@ -6,6 +6,6 @@ public enum Contaminant {
   SEMIVOLATILE_ORGANICS,
   /** Heavy metals. */
   HEAVY_METALS,
-  /** Bacteria, for sanitising. */
+  /** Bacteria, for sanitizing. */
   BACTERIA
 }

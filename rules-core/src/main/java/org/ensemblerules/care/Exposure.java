@@ -13,7 +13,7 @@ public enum Exposure {
   BLOOD_OR_BODY_FLUIDS,
   /** Hazardous chemicals. */
   HAZARDOUS_CHEMICALS,
-  /** Asbestos fibres. */
+  /** Asbestos fibers. */
   ASBESTOS,
   /** A chemical, biological, radiological or nuclear agent of terrorism. */
   CBRN_AGENT,

@@ -18,12 +18,12 @@ import org.ensemblerules.source.InvalidValueException;
  * @param speed how fast it turns, zero or more; not null
  */
 public record ExtractorForce(Quantity radius, Quantity speed) {
-  // 1 / (30^2 x 9.806 65 x 1000): of radians per second from turns per minute, of metres per
-  // second squared, and of millimetres. Times pi squared it is the force of 1 mm at 1 r/min.
+  // 1 / (30^2 x 9.806 65 x 1000): of radians per second from turns per minute, of meters per
+  // second squared, and of millimeters. Times pi squared it is the force of 1 mm at 1 r/min.
   private static final Rational PER_PI_SQUARED =
       Rational.of(1).dividedBy(Rational.of(900)).dividedBy(Rational.of(new BigDecimal("9806.65")));
   // Far beyond any machine; within them the force can always be written as a quantity.
-  private static final Quantity LARGEST_RADIUS = Quantity.of("1000", Unit.METRE);
+  private static final Quantity LARGEST_RADIUS = Quantity.of("1000", Unit.METER);
   private static final Quantity FASTEST = Quantity.of("1000000", Unit.TURN_PER_MINUTE);
   private static final Rational LEAST = PER_PI_SQUARED.times(Pi.LOWER).times(Pi.LOWER);
   private static final Rational MOST = PER_PI_SQUARED.times(Pi.UPPER).times(Pi.UPPER);
@@ -133,7 +133,7 @@ public record ExtractorForce(Quantity radius, Quantity speed) {
 
   private Rational force(Rational constant) {
     Rational turns = speed.in(Unit.TURN_PER_MINUTE).value();
-    return constant.times(radius.in(Unit.MILLIMETRE).value()).times(turns).times(turns);
+    return constant.times(radius.in(Unit.MILLIMETER).value()).times(turns).times(turns);
   }
 
   private static Rational gravities(Quantity limit) {
@@ -155,7 +155,7 @@ public record ExtractorForce(Quantity radius, Quantity speed) {
    */
   public static Quantity largestWholeSpeed(Quantity limit, Quantity radius) {
     requireLength("radius", radius);
-    Rational square = gravities(limit).dividedBy(MOST.times(radius.in(Unit.MILLIMETRE).value()));
+    Rational square = gravities(limit).dividedBy(MOST.times(radius.in(Unit.MILLIMETER).value()));
     BigInteger turns = square.numerator().divide(square.denominator()).sqrt();
     return new Quantity(new BigDecimal(turns), Unit.TURN_PER_MINUTE);
   }

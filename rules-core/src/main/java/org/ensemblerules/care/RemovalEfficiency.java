@@ -21,7 +21,7 @@ public sealed interface RemovalEfficiency extends CleaningResult {
     /**
      * Checks the value.
      *
-     * @throws InvalidValueException if it is not in per cent, or above 100
+     * @throws InvalidValueException if it is not in percent, or above 100
      */
     public Removed {
       InvalidValueException.require(

@@ -72,7 +72,7 @@ public final class WashRecord {
    * @param practice what; not null
    * @return yes, no or unknown; never null
    */
-  public Known practised(WashPractice practice) {
+  public Known practiced(WashPractice practice) {
     return switch (practice) {
       case TOP_LOADER -> known(machine == MachineType.TOP_LOADING);
       case MACHINE_WASHING -> known(machine != MachineType.BY_HAND);

@@ -12,7 +12,7 @@ public enum DefectKind {
   HAZARDOUS_CHEMICALS,
   /** Fuel or oil. */
   FUEL_OR_OIL,
-  /** Asbestos fibres. */
+  /** Asbestos fibers. */
   ASBESTOS,
   /** A chemical, biological, radiological or nuclear terrorism agent, confirmed. */
   CBRN_AGENT,
@@ -60,7 +60,7 @@ public enum DefectKind {
   MELTING,
   /** Cloth or film that has become brittle. */
   EMBRITTLEMENT,
-  /** A change of colour. */
+  /** A change of color. */
   DISCOLORATION,
   /** A change of texture. */
   CHANGED_TEXTURE,

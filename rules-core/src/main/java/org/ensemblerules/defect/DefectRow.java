@@ -31,7 +31,7 @@ import org.ensemblerules.source.Provenance;
  * @param band the extents that the row is for; not null
  * @param effect what it calls for; not null
  * @param handling how the element must be handled until settled; not null
- * @param afterwards the checks that must be passed after the effect is carried out; not null
+ * @param afterward the checks that must be passed after the effect is carried out; not null
  * @param open whether practice is disputed, so that an overlay may decide; only an evaluation can
  *     be open
  * @param wording what the row says, in words, 1 to 500 characters; not null
@@ -45,7 +45,7 @@ public record DefectRow(
     Band band,
     Effect effect,
     Set<HandlingDuty> handling,
-    Set<Check> afterwards,
+    Set<Check> afterward,
     boolean open,
     String wording)
     implements ComparableRow<DefectRow> {
@@ -64,7 +64,7 @@ public record DefectRow(
     Objects.requireNonNull(band, "band");
     Objects.requireNonNull(effect, "effect");
     handling = Sets.immutableEnumSet(handling);
-    afterwards = Sets.immutableEnumSet(afterwards);
+    afterward = Sets.immutableEnumSet(afterward);
     InvalidValueException.requireText("DefectRow.wording", wording, 500);
     InvalidValueException.require(
         !open || effect.effectKind() == EffectKind.EVALUATE,
@@ -88,7 +88,7 @@ public record DefectRow(
         band.kind() + " " + band,
         effect.text(),
         handling.toString(),
-        afterwards.toString(),
+        afterward.toString(),
         Boolean.toString(open),
         wording);
   }
@@ -131,7 +131,7 @@ public record DefectRow(
 
   /**
    * Tells whether this row asks for as much as another for an extent that both hold. What is
-   * retired needs no check afterwards.
+   * retired needs no check afterward.
    *
    * @param other a row for the same defect and site; not null
    * @return true if effect, handling and checks are no less
@@ -139,12 +139,12 @@ public record DefectRow(
   public boolean asksForAsMuchAs(DefectRow other) {
     return effect.compareStrictness(other.effect).isAtLeastAsStrict()
         && handling.containsAll(other.handling)
-        && (effect instanceof Effect.Retire || afterwards.containsAll(other.afterwards));
+        && (effect instanceof Effect.Retire || afterward.containsAll(other.afterward));
   }
 
   /** A part retired may have a successor, of which the checks are still asked. */
   private boolean asksForAllOf(DefectRow other) {
-    return asksForAsMuchAs(other) && (effect.isFinal() || afterwards.containsAll(other.afterwards));
+    return asksForAsMuchAs(other) && (effect.isFinal() || afterward.containsAll(other.afterward));
   }
 
   /**

@@ -6,8 +6,8 @@ public enum CleaningKind {
   EXPOSURE_REDUCTION,
   /** Advanced cleaning: washed with layers apart, within the limits. */
   ADVANCED,
-  /** Specialised cleaning of hazardous contamination. */
-  SPECIALISED,
-  /** Sanitising of soft goods, disinfecting of hard surfaces, with advanced cleaning. */
-  SANITISING
+  /** Specialized cleaning of hazardous contamination. */
+  SPECIALIZED,
+  /** Sanitizing of soft goods, disinfecting of hard surfaces, with advanced cleaning. */
+  SANITIZING
 }

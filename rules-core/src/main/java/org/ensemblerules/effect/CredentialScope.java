@@ -4,8 +4,8 @@ package org.ensemblerules.effect;
 public enum CredentialScope {
   /** Cleaning. */
   CLEAN,
-  /** Sanitising and disinfecting. */
-  SANITISE,
+  /** Sanitizing and disinfecting. */
+  SANITIZE,
   /** Advanced inspection. */
   INSPECT,
   /** Complete liner inspection. */

@@ -4,7 +4,7 @@ package org.ensemblerules.effect;
 public enum Scope {
   /** The part named. */
   PART,
-  /** The labelled layer that the part belongs to; the element itself where it has no layers. */
+  /** The labeled layer that the part belongs to; the element itself where it has no layers. */
   LAYER,
   /** The whole element. */
   ELEMENT

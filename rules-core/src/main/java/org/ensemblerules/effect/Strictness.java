@@ -27,7 +27,7 @@ public enum Strictness {
    * same cleaning or evaluation, and a repair of no lower class, cover one on no more of the
    * element; replacing a part covers repairing it by no higher class. An evaluation is higher than
    * cleaning, repairing or replacing no more of the element without asking first, and a kind of
-   * cleaning than a lesser kind; sanitising compares with no other.
+   * cleaning than a lesser kind; sanitizing compares with no other.
    *
    * @param effect the effect; not null
    * @param other the other; not null
@@ -113,8 +113,8 @@ public enum Strictness {
       return false;
     }
     if (one instanceof Effect.Clean mine && other instanceof Effect.Clean theirs) {
-      return mine.kind() != CleaningKind.SANITISING
-          && theirs.kind() != CleaningKind.SANITISING
+      return mine.kind() != CleaningKind.SANITIZING
+          && theirs.kind() != CleaningKind.SANITIZING
           && mine.kind().compareTo(theirs.kind()) > 0;
     }
     boolean withoutAsking =

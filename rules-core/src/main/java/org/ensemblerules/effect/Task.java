@@ -12,10 +12,10 @@ public enum Task {
   EXPOSURE_REDUCTION,
   /** Advanced cleaning. */
   ADVANCED_CLEANING,
-  /** Specialised cleaning. */
-  SPECIALISED_CLEANING,
-  /** Sanitising or disinfecting. */
-  SANITISING,
+  /** Specialized cleaning. */
+  SPECIALIZED_CLEANING,
+  /** Sanitizing or disinfecting. */
+  SANITIZING,
   /** Basic repair. */
   BASIC_REPAIR,
   /** Advanced repair. */
@@ -41,8 +41,8 @@ public enum Task {
     return switch (kind) {
       case EXPOSURE_REDUCTION -> EXPOSURE_REDUCTION;
       case ADVANCED -> ADVANCED_CLEANING;
-      case SPECIALISED -> SPECIALISED_CLEANING;
-      case SANITISING -> SANITISING;
+      case SPECIALIZED -> SPECIALIZED_CLEANING;
+      case SANITIZING -> SANITIZING;
     };
   }
 

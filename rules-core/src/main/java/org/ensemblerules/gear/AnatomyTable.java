@@ -103,11 +103,11 @@ public final class AnatomyTable {
   }
 
   /**
-   * Lists where an element must carry labels, and where it carries others. Liners that are labelled
+   * Lists where an element must carry labels, and where it carries others. Liners that are labeled
    * apart need no label of the system that they are joined in.
    *
    * @param element the element; not null
-   * @return the labelled layers in order; empty in place of a layer stands for the element's own
+   * @return the labeled layers in order; empty in place of a layer stands for the element's own
    *     label; never null
    */
   public List<Optional<LayerKind>> labels(Element element) {
@@ -115,7 +115,7 @@ public final class AnatomyTable {
     for (AnatomyRow row : of(element.kind(), element.use())) {
       if (row.site().part() == Part.LABEL
           && row.presence() == Presence.REQUIRED
-          && !linersLabelledApart(element, row.site())) {
+          && !linersLabeledApart(element, row.site())) {
         sites.add(row.site());
       }
     }
@@ -124,7 +124,7 @@ public final class AnatomyTable {
     return sites.stream().map(Site::layer).collect(ImmutableList.toImmutableList());
   }
 
-  private static boolean linersLabelledApart(Element element, Site site) {
+  private static boolean linersLabeledApart(Element element, Site site) {
     return site.layer().equals(Optional.of(LayerKind.LINER_SYSTEM))
         && element.layerLabels().containsKey(LayerKind.MOISTURE_BARRIER)
         && element.layerLabels().containsKey(LayerKind.THERMAL_LINER);

@@ -7,7 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * One ensemble element. A garment with separable layers carries a label on each labelled layer; any
+ * One ensemble element. A garment with separable layers carries a label on each labeled layer; any
  * other element carries one label of its own. Layers are dated by their own labels only.
  */
 public final class Element {
@@ -122,17 +122,17 @@ public final class Element {
    * @return the label; empty if none is known
    */
   public Optional<Label> labelFor(Site site) {
-    return site.layer().flatMap(this::labelledLayer).map(layerLabels::get).or(() -> label);
+    return site.layer().flatMap(this::labeledLayer).map(layerLabels::get).or(() -> label);
   }
 
   /**
-   * Returns the labelled layer that a layer belongs to.
+   * Returns the labeled layer that a layer belongs to.
    *
    * @param layer the layer; not null
    * @return the layer itself if it has its own label, else the liner system it is joined in; empty
    *     if neither has a label
    */
-  public Optional<LayerKind> labelledLayer(LayerKind layer) {
+  public Optional<LayerKind> labeledLayer(LayerKind layer) {
     return layerLabels.containsKey(layer)
         ? Optional.of(layer)
         : layer.joinedIn().filter(layerLabels::containsKey);

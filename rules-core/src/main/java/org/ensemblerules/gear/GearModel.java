@@ -77,9 +77,9 @@ public record GearModel(String manufacturer, String model) {
 
   /** The labels that speak for a layer: its own, that of its system, else those of its parts. */
   private static Stream<Optional<Label>> labels(Element element, LayerKind layer) {
-    Optional<LayerKind> labelled = element.labelledLayer(layer);
-    if (labelled.isPresent()) {
-      return Stream.of(label(element, labelled));
+    Optional<LayerKind> labeled = element.labeledLayer(layer);
+    if (labeled.isPresent()) {
+      return Stream.of(label(element, labeled));
     }
     List<LayerKind> parts =
         Arrays.stream(LayerKind.values())

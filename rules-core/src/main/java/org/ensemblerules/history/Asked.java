@@ -9,16 +9,16 @@ import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
 
 /** What findings of one id call for, but for the day on which each was found. */
-record Asked(FindingId finding, Effect effect, Set<Check> afterwards) {
+record Asked(FindingId finding, Effect effect, Set<Check> afterward) {
   static Asked of(Finding finding, Demand demand) {
-    return new Asked(finding.id(), demand.effect(), afterwards(demand));
+    return new Asked(finding.id(), demand.effect(), afterward(demand));
   }
 
-  static Set<Check> afterwards(Demand demand) {
+  static Set<Check> afterward(Demand demand) {
     return demand
         .row()
         .filter(row -> demand.kind() == Demand.Kind.RULE)
-        .map(DefectRow::afterwards)
+        .map(DefectRow::afterward)
         .orElse(Set.of());
   }
 }

@@ -27,7 +27,7 @@ final class EventJudge implements Judging {
   }
 
   @Override
-  public Optional<Judgement> judge(Event event) {
+  public Optional<Judgment> judge(Event event) {
     if (event instanceof Event.Inspected done) {
       return Optional.of(inspection(done));
     }
@@ -40,10 +40,10 @@ final class EventJudge implements Judging {
     if (event instanceof Event.Repaired done) {
       List<Objection> objections = objections(done);
       permitted(done, done.by(), Task.of(done.repairClass()), objections);
-      return Optional.of(Judgement.of(done, objections));
+      return Optional.of(Judgment.of(done, objections));
     }
     return event instanceof Event.Returned || event instanceof Event.BackInService
-        ? Optional.of(Judgement.of(event, objections(event)))
+        ? Optional.of(Judgment.of(event, objections(event)))
         : Optional.empty();
   }
 
@@ -70,7 +70,7 @@ final class EventJudge implements Judging {
     }
   }
 
-  private Judgement inspection(Event.Inspected done) {
+  private Judgment inspection(Event.Inspected done) {
     Standing standing =
         Standing.of(done.inspection(), element, tables.criteria(), tables.permissions());
     List<Objection> objections = objections(done);
@@ -84,7 +84,7 @@ final class EventJudge implements Judging {
           new Objection(
               Objection.Code.CLEANLINESS_UNKNOWN, "it is not known that the element was clean"));
     }
-    return new Judgement(done, objections, Optional.of(standing), Optional.empty());
+    return new Judgment(done, objections, Optional.of(standing), Optional.empty());
   }
 
   private static void covered(Coverage coverage, List<Objection> objections) {
@@ -126,7 +126,7 @@ final class EventJudge implements Judging {
     }
   }
 
-  private Judgement cleaning(Event.Cleaned done) {
+  private Judgment cleaning(Event.Cleaned done) {
     WashAnswer wash = tables.validity().answer(done, element);
     List<Objection> objections = objections(done);
     permitted(done, done.by(), Task.of(done.kind()), objections);
@@ -137,14 +137,14 @@ final class EventJudge implements Judging {
               Objection.Code.EXPOSURE_REDUCED_ONLY,
               "exposure was only reduced, which is no cleaning"));
     }
-    return new Judgement(done, objections, Optional.empty(), Optional.of(wash));
+    return new Judgment(done, objections, Optional.empty(), Optional.of(wash));
   }
 
-  private Judgement check(Event.Checked done) {
+  private Judgment check(Event.Checked done) {
     List<Objection> objections = objections(done);
     if (done.result() == CheckResult.FAILED) {
       objections.add(new Objection(Objection.Code.FAILED, "it failed"));
-      return Judgement.of(done, objections);
+      return Judgment.of(done, objections);
     }
     permitted(done, done.by(), tables.checks().row(done.check()).task(), objections);
     if (done.result() == CheckResult.VOID) {
@@ -152,6 +152,6 @@ final class EventJudge implements Judging {
     } else {
       tables.validity().objection(done, element).ifPresent(objections::add);
     }
-    return Judgement.of(done, objections);
+    return Judgment.of(done, objections);
   }
 }

@@ -34,7 +34,7 @@ public final class Evidence {
   private final Element element;
   private final History history;
   private final LocalDate asOf;
-  private final ImmutableMap<Event, Judgement> judgements;
+  private final ImmutableMap<Event, Judgment> judgments;
   private final Latest latest = new Latest();
   private final Supplier<OpenFindings> open;
 
@@ -44,17 +44,17 @@ public final class Evidence {
     this.element = Objects.requireNonNull(element, "element");
     this.history = Objects.requireNonNull(history, "history");
     this.asOf = Objects.requireNonNull(asOf, "asOf");
-    ImmutableMap.Builder<Event, Judgement> judged = ImmutableMap.builder();
+    ImmutableMap.Builder<Event, Judgment> judged = ImmutableMap.builder();
     for (Event event : Lists.reverse(history.events())) {
       judging
           .judge(event)
           .ifPresent(
-              judgement -> {
-                judged.put(event, judgement);
-                latest.add(event, judgement.counts(), event.when().date().certainlyBy(asOf));
+              judgment -> {
+                judged.put(event, judgment);
+                latest.add(event, judgment.counts(), event.when().date().certainlyBy(asOf));
               });
     }
-    this.judgements = judged.buildOrThrow();
+    this.judgments = judged.buildOrThrow();
     this.open = Suppliers.memoize(() -> new OpenFindings(tables, this, judging));
   }
 
@@ -112,11 +112,11 @@ public final class Evidence {
    * Tells whether an event counts, and why not.
    *
    * @param event the event; not null
-   * @return its judgement; empty for an event that is not of this history, or that discharges
+   * @return its judgment; empty for an event that is not of this history, or that discharges
    *     nothing, as a use does
    */
-  public Optional<Judgement> judgement(Event event) {
-    return Optional.ofNullable(judgements.get(event));
+  public Optional<Judgment> judgment(Event event) {
+    return Optional.ofNullable(judgments.get(event));
   }
 
   /**
@@ -126,7 +126,7 @@ public final class Evidence {
    * @return true only if it was judged and nothing speaks against it
    */
   public boolean counts(Event event) {
-    return judgement(event).map(Judgement::counts).orElse(false);
+    return judgment(event).map(Judgment::counts).orElse(false);
   }
 
   /**
@@ -146,24 +146,24 @@ public final class Evidence {
    * Lists everything of a sort that was judged, whether or not it counts.
    *
    * @param sort which events; not null
-   * @return the judgements, the newest first; never null
+   * @return the judgments, the newest first; never null
    */
-  public List<Judgement> judgements(Predicate<Event> sort) {
-    return judgements.values().stream()
+  public List<Judgment> judgments(Predicate<Event> sort) {
+    return judgments.values().stream()
         .filter(each -> sort.test(each.event()))
         .collect(ImmutableList.toImmutableList());
   }
 
   /**
    * Lists what of a sort does not count and is newer than the last that does. What is certainly
-   * later than the day asked about is left out. {@link #judgements} lists the older ones as well.
+   * later than the day asked about is left out. {@link #judgments} lists the older ones as well.
    *
    * @param sort which events; not null
-   * @return the judgements, the newest first; never null
+   * @return the judgments, the newest first; never null
    */
-  public List<Judgement> notCounting(Predicate<Event> sort) {
-    ImmutableList.Builder<Judgement> found = ImmutableList.builder();
-    for (Judgement each : judgements.values()) {
+  public List<Judgment> notCounting(Predicate<Event> sort) {
+    ImmutableList.Builder<Judgment> found = ImmutableList.builder();
+    for (Judgment each : judgments.values()) {
       if (sort.test(each.event()) && each.event().when().date().possiblyBy(asOf)) {
         if (each.counts()) {
           break;
@@ -267,7 +267,7 @@ public final class Evidence {
   }
 
   private WashAnswer wash(Event.Cleaned done) {
-    return judgement(done).flatMap(Judgement::wash).orElseGet(WashAnswer.NoRule::new);
+    return judgment(done).flatMap(Judgment::wash).orElseGet(WashAnswer.NoRule::new);
   }
 
   /**

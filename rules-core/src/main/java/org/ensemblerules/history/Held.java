@@ -43,7 +43,7 @@ final class Held {
     CheckRow row = checks.row(done.check());
     boolean very =
         asked.effect() instanceof Effect.Evaluate evaluate && evaluate.check() == done.check();
-    if (!very && asked.afterwards().contains(done.check())) {
+    if (!very && asked.afterward().contains(done.check())) {
       return Optional.empty();
     }
     String what = what("passed " + done.check(), done, done.by());
@@ -78,7 +78,7 @@ final class Held {
       return never(event, what, "not what the finding calls for");
     }
     List<Objection> objections =
-        evidence.judgement(event).map(Judgement::objections).orElse(List.of());
+        evidence.judgment(event).map(Judgment::objections).orElse(List.of());
     return text(objections, Objection.Code.NOT_BY_THEN::equals)
         .map(why -> never(event, what, why))
         .orElseGet(() -> inTime(event, what, objections));
@@ -89,7 +89,7 @@ final class Held {
     List<Check> missing =
         why.isPresent()
             ? List.of()
-            : asked.afterwards().stream().filter(check -> !followed(event, check)).toList();
+            : asked.afterward().stream().filter(check -> !followed(event, check)).toList();
     return new Attempt(
         event.when(),
         what,

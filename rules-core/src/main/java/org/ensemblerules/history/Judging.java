@@ -10,7 +10,7 @@ interface Judging {
    * @return what speaks against it; empty for what discharges nothing, so that there is nothing to
    *     judge
    */
-  Optional<Judgement> judge(Event event);
+  Optional<Judgment> judge(Event event);
 
   /**
    * Holds an event against what findings call for.

@@ -98,7 +98,7 @@ final class OpenFindings {
     }
     List<String> steps = new ArrayList<>();
     steps.add(demand.effect().text());
-    Asked.afterwards(demand).forEach(check -> steps.add(check + " passed certainly later"));
+    Asked.afterward(demand).forEach(check -> steps.add(check + " passed certainly later"));
     return steps;
   }
 

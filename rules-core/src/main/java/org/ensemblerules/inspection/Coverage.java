@@ -72,7 +72,7 @@ public record Coverage(
       }
       boolean fitted =
           !table.mayBeNotFitted(row.key()).orElse(false)
-              || row.sites().stream().anyMatch(site -> isLabelled(site, element));
+              || row.sites().stream().anyMatch(site -> isLabeled(site, element));
       if (outcomes.size() > 1 || (fitted && outcomes.contains(Outcome.NOT_FITTED))) {
         contradictory.add(row);
       }
@@ -95,7 +95,7 @@ public record Coverage(
   }
 
   /** A layer that carries a label of its own is fitted. */
-  private static boolean isLabelled(Site site, Element element) {
+  private static boolean isLabeled(Site site, Element element) {
     return (site.part() == Part.FABRIC || site.part() == Part.LABEL)
         && site.layer().map(element.layerLabels()::containsKey).orElse(false);
   }

@@ -11,34 +11,34 @@ import java.util.Optional;
  * 0.453 592 37 kg and yard 0.9144 m (international yard and pound agreement); standard gravity
  * 9.806 65 m/s2, hence the pound-force 4.448 221 615 260 5 N; 0 °C is 273.15 K (40 CFR 1066.20(c));
  * thermochemical calorie 4.184 J. Columns of water are the conventional ones, 98.0665 Pa for one
- * centimetre, not those of water at some temperature.
+ * centimeter, not those of water at some temperature.
  */
 public enum Unit {
-  /** Millimetre. */
-  MILLIMETRE("mm", Dimension.LENGTH, 1, 1),
-  /** Centimetre. */
-  CENTIMETRE("cm", Dimension.LENGTH, 10, 1),
-  /** Metre. */
-  METRE("m", Dimension.LENGTH, 1000, 1),
+  /** Millimeter. */
+  MILLIMETER("mm", Dimension.LENGTH, 1, 1),
+  /** Centimeter. */
+  CENTIMETER("cm", Dimension.LENGTH, 10, 1),
+  /** Meter. */
+  METER("m", Dimension.LENGTH, 1000, 1),
   /** Inch. */
   INCH("in", Dimension.LENGTH, 254, 10),
   /** Foot. */
   FOOT("ft", Dimension.LENGTH, 3048, 10),
-  /** Square millimetre. */
-  SQUARE_MILLIMETRE("mm2", Dimension.AREA, 1, 1),
-  /** Square centimetre. */
-  SQUARE_CENTIMETRE("cm2", Dimension.AREA, 100, 1),
+  /** Square millimeter. */
+  SQUARE_MILLIMETER("mm2", Dimension.AREA, 1, 1),
+  /** Square centimeter. */
+  SQUARE_CENTIMETER("cm2", Dimension.AREA, 100, 1),
   /** Square inch. */
   SQUARE_INCH("in2", Dimension.AREA, 64516, 100),
-  /** Square metre. */
-  SQUARE_METRE("m2", Dimension.AREA, 1_000_000, 1),
+  /** Square meter. */
+  SQUARE_METER("m2", Dimension.AREA, 1_000_000, 1),
   /** Square foot. */
   SQUARE_FOOT("ft2", Dimension.AREA, 9_290_304, 100),
 
-  /** Millilitre. */
-  MILLILITRE("mL", Dimension.VOLUME, 1, 1),
-  /** Litre. */
-  LITRE("L", Dimension.VOLUME, 1000, 1),
+  /** Milliliter. */
+  MILLILITER("mL", Dimension.VOLUME, 1, 1),
+  /** Liter. */
+  LITER("L", Dimension.VOLUME, 1000, 1),
   /** Customary US cup: a sixteenth of the gallon of 231 cubic inches. */
   US_CUP("cup", Dimension.VOLUME, 2_365_882_365L, 10_000_000),
   /** US fluid ounce: an eighth of that cup. */
@@ -63,10 +63,10 @@ public enum Unit {
   BAR("bar", Dimension.PRESSURE, 100_000, 1),
   /** Pound-force per square inch. */
   POUND_FORCE_PER_SQUARE_INCH("psi", Dimension.PRESSURE, 44_482_216_152_605L, 6_451_600_000L),
-  /** Conventional millimetre of water. */
-  MILLIMETRE_OF_WATER("mmH2O", Dimension.PRESSURE, 980_665, 100_000),
-  /** Conventional centimetre of water. */
-  CENTIMETRE_OF_WATER("cmH2O", Dimension.PRESSURE, 980_665, 10_000),
+  /** Conventional millimeter of water. */
+  MILLIMETER_OF_WATER("mmH2O", Dimension.PRESSURE, 980_665, 100_000),
+  /** Conventional centimeter of water. */
+  CENTIMETER_OF_WATER("cmH2O", Dimension.PRESSURE, 980_665, 10_000),
   /** Conventional inch of water. */
   INCH_OF_WATER("inH2O", Dimension.PRESSURE, 24_908_891, 100_000),
 
@@ -86,40 +86,40 @@ public enum Unit {
   /** Hour. */
   HOUR("h", Dimension.TIME, 3600, 1),
 
-  /** Gram per square metre. */
-  GRAM_PER_SQUARE_METRE("g/m2", Dimension.MASS_PER_AREA, 1, 1),
-  /** Microgram per square centimetre. */
-  MICROGRAM_PER_SQUARE_CENTIMETRE("ug/cm2", Dimension.MASS_PER_AREA, 1, 100),
-  /** Nanogram per square centimetre. */
-  NANOGRAM_PER_SQUARE_CENTIMETRE("ng/cm2", Dimension.MASS_PER_AREA, 1, 100_000),
+  /** Gram per square meter. */
+  GRAM_PER_SQUARE_METER("g/m2", Dimension.MASS_PER_AREA, 1, 1),
+  /** Microgram per square centimeter. */
+  MICROGRAM_PER_SQUARE_CENTIMETER("ug/cm2", Dimension.MASS_PER_AREA, 1, 100),
+  /** Nanogram per square centimeter. */
+  NANOGRAM_PER_SQUARE_CENTIMETER("ng/cm2", Dimension.MASS_PER_AREA, 1, 100_000),
   /** Avoirdupois ounce per square yard. */
   OUNCE_PER_SQUARE_YARD("oz/yd2", Dimension.MASS_PER_AREA, 28_349_523_125L, 836_127_360),
 
-  /** Newton per metre. */
-  NEWTON_PER_METRE("N/m", Dimension.FORCE_PER_WIDTH, 1, 1),
-  /** Newton per centimetre. */
-  NEWTON_PER_CENTIMETRE("N/cm", Dimension.FORCE_PER_WIDTH, 100, 1),
-  /** Newton per millimetre. */
-  NEWTON_PER_MILLIMETRE("N/mm", Dimension.FORCE_PER_WIDTH, 1000, 1),
+  /** Newton per meter. */
+  NEWTON_PER_METER("N/m", Dimension.FORCE_PER_WIDTH, 1, 1),
+  /** Newton per centimeter. */
+  NEWTON_PER_CENTIMETER("N/cm", Dimension.FORCE_PER_WIDTH, 100, 1),
+  /** Newton per millimeter. */
+  NEWTON_PER_MILLIMETER("N/mm", Dimension.FORCE_PER_WIDTH, 1000, 1),
   /** Pound-force per inch. */
   POUND_FORCE_PER_INCH("lbf/in", Dimension.FORCE_PER_WIDTH, 44_482_216_152_605L, 254_000_000_000L),
 
-  /** Joule per square metre. */
-  JOULE_PER_SQUARE_METRE("J/m2", Dimension.HEAT_PER_AREA, 1, 1),
-  /** Kilojoule per square metre. */
-  KILOJOULE_PER_SQUARE_METRE("kJ/m2", Dimension.HEAT_PER_AREA, 1000, 1),
-  /** Thermochemical calorie per square centimetre. */
-  CALORIE_PER_SQUARE_CENTIMETRE("cal/cm2", Dimension.HEAT_PER_AREA, 41_840, 1),
+  /** Joule per square meter. */
+  JOULE_PER_SQUARE_METER("J/m2", Dimension.HEAT_PER_AREA, 1, 1),
+  /** Kilojoule per square meter. */
+  KILOJOULE_PER_SQUARE_METER("kJ/m2", Dimension.HEAT_PER_AREA, 1000, 1),
+  /** Thermochemical calorie per square centimeter. */
+  CALORIE_PER_SQUARE_CENTIMETER("cal/cm2", Dimension.HEAT_PER_AREA, 41_840, 1),
 
-  /** Watt per square metre. */
-  WATT_PER_SQUARE_METRE("W/m2", Dimension.HEAT_FLUX, 1, 1),
-  /** Kilowatt per square metre. */
-  KILOWATT_PER_SQUARE_METRE("kW/m2", Dimension.HEAT_FLUX, 1000, 1),
-  /** Thermochemical calorie per square centimetre and second. */
-  CALORIE_PER_SQUARE_CENTIMETRE_SECOND("cal/cm2/s", Dimension.HEAT_FLUX, 41_840, 1),
+  /** Watt per square meter. */
+  WATT_PER_SQUARE_METER("W/m2", Dimension.HEAT_FLUX, 1, 1),
+  /** Kilowatt per square meter. */
+  KILOWATT_PER_SQUARE_METER("kW/m2", Dimension.HEAT_FLUX, 1000, 1),
+  /** Thermochemical calorie per square centimeter and second. */
+  CALORIE_PER_SQUARE_CENTIMETER_SECOND("cal/cm2/s", Dimension.HEAT_FLUX, 41_840, 1),
 
-  /** Candela per lux and square metre. */
-  CANDELA_PER_LUX_SQUARE_METRE("cd/lx/m2", Dimension.RETROREFLECTION, 1, 1),
+  /** Candela per lux and square meter. */
+  CANDELA_PER_LUX_SQUARE_METER("cd/lx/m2", Dimension.RETROREFLECTION, 1, 1),
   /** Candela per foot-candle and square foot: the same size, as the square feet cancel. */
   CANDELA_PER_FOOTCANDLE_SQUARE_FOOT("cd/fc/ft2", Dimension.RETROREFLECTION, 1, 1),
 
@@ -138,12 +138,12 @@ public enum Unit {
   /** Millionth, as of milligrams in a kilogram. */
   PART_PER_MILLION("ppm", Dimension.RATIO, 1, 1_000_000),
 
-  /** Gram per litre. */
-  GRAM_PER_LITRE("g/L", Dimension.MASS_PER_VOLUME, 1, 1),
-  /** Milligram per litre. */
-  MILLIGRAM_PER_LITRE("mg/L", Dimension.MASS_PER_VOLUME, 1, 1000),
-  /** Microgram per litre. */
-  MICROGRAM_PER_LITRE("ug/L", Dimension.MASS_PER_VOLUME, 1, 1_000_000),
+  /** Gram per liter. */
+  GRAM_PER_LITER("g/L", Dimension.MASS_PER_VOLUME, 1, 1),
+  /** Milligram per liter. */
+  MILLIGRAM_PER_LITER("mg/L", Dimension.MASS_PER_VOLUME, 1, 1000),
+  /** Microgram per liter. */
+  MICROGRAM_PER_LITER("ug/L", Dimension.MASS_PER_VOLUME, 1, 1_000_000),
 
   /** Joule. */
   JOULE("J", Dimension.ENERGY, 1, 1),

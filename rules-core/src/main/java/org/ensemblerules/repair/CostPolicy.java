@@ -11,7 +11,7 @@ import org.ensemblerules.source.InvalidValueException;
  * rule calls for.
  *
  * @param against what the cost is held against; not null
- * @param mostPercent the largest share in per cent, above 0 and at most 1000; not null
+ * @param mostPercent the largest share in percent, above 0 and at most 1000; not null
  */
 public record CostPolicy(Against against, BigDecimal mostPercent) {
   private static final BigDecimal LARGEST = BigDecimal.valueOf(1000);

@@ -27,7 +27,7 @@ import org.ensemblerules.source.Provenance;
  * @param subject what it is about; not null
  * @param least the mildest level of the work, a repair, a replacement or NOT_REPAIRABLE; not null
  * @param before the checks that must be passed before; not null
- * @param afterwards the checks that must be passed after; not null
+ * @param afterward the checks that must be passed after; not null
  * @param wording what the row says, in words, 1 to 500 characters; not null
  */
 public record RepairLimitRow(
@@ -38,7 +38,7 @@ public record RepairLimitRow(
     RepairSubject subject,
     RepairLevel least,
     Set<Check> before,
-    Set<Check> afterwards,
+    Set<Check> afterward,
     String wording)
     implements ComparableRow<RepairLimitRow> {
   /**
@@ -54,7 +54,7 @@ public record RepairLimitRow(
     Objects.requireNonNull(subject, "subject");
     Objects.requireNonNull(least, "least");
     before = Sets.immutableEnumSet(Objects.requireNonNull(before, "before"));
-    afterwards = Sets.immutableEnumSet(Objects.requireNonNull(afterwards, "afterwards"));
+    afterward = Sets.immutableEnumSet(Objects.requireNonNull(afterward, "afterward"));
     InvalidValueException.requireText("RepairLimitRow.wording", wording, 500);
     InvalidValueException.require(
         least.repairClass().isPresent() || least == RepairLevel.NOT_REPAIRABLE,
@@ -77,7 +77,7 @@ public record RepairLimitRow(
         subject.text(),
         least.name(),
         before.toString(),
-        afterwards.toString(),
+        afterward.toString(),
         wording);
   }
 
@@ -96,7 +96,7 @@ public record RepairLimitRow(
     return ComparedFields.on(topic().equals(other.topic()))
         .with("least", Comparison.of(least.isAtLeast(other.least), other.least.isAtLeast(least)))
         .with("before", Comparison.moreAreStricter(before, other.before))
-        .with("afterwards", Comparison.moreAreStricter(afterwards, other.afterwards));
+        .with("afterward", Comparison.moreAreStricter(afterward, other.afterward));
   }
 
   @Override

@@ -26,7 +26,7 @@ public final class RepairLimitTable {
   }
 
   private record Cell(
-      Place place, RepairSubject subject, Set<Check> before, Set<Check> afterwards) {}
+      Place place, RepairSubject subject, Set<Check> before, Set<Check> afterward) {}
 
   private final ImmutableList<RepairLimitRow> rows;
   private final Map<Place, List<RepairLimitRow>> places;
@@ -49,7 +49,7 @@ public final class RepairLimitTable {
     List<TableFault> faults =
         Cells.of(
                 rows,
-                row -> new Cell(place(row), row.subject(), row.before(), row.afterwards()),
+                row -> new Cell(place(row), row.subject(), row.before(), row.afterward()),
                 "subject",
                 row -> row.subject().text() + " at " + place(row),
                 "each subject once per element, use, site and checks")

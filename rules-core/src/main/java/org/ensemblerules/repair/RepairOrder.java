@@ -23,7 +23,7 @@ import org.ensemblerules.gear.Site;
  * @param task the task that must be permitted; empty if there is nothing to do
  * @param by who may do it; not null
  * @param before the checks that must be passed before; not null
- * @param afterwards the checks that must be passed after; not null
+ * @param afterward the checks that must be passed after; not null
  * @param may whether the one who is to do it may; not null
  */
 public record RepairOrder(
@@ -37,7 +37,7 @@ public record RepairOrder(
     Optional<Task> task,
     List<PermissionRow> by,
     List<FollowUp> before,
-    List<FollowUp> afterwards,
+    List<FollowUp> afterward,
     MayDo may) {
   /** Checks for nulls and copies the lists. */
   public RepairOrder {
@@ -51,7 +51,7 @@ public record RepairOrder(
     Objects.requireNonNull(task, "task");
     by = List.copyOf(by);
     before = List.copyOf(before);
-    afterwards = List.copyOf(afterwards);
+    afterward = List.copyOf(afterward);
     Objects.requireNonNull(may, "may");
   }
 

@@ -167,10 +167,10 @@ public final class RepairOrders {
             : Optional.empty();
     Optional<Task> task = task(level, demand, decidedBy);
     Set<Check> before = EnumSet.noneOf(Check.class);
-    Set<Check> afterwards = EnumSet.noneOf(Check.class);
-    demand.flatMap(Demand::row).ifPresent(row -> afterwards.addAll(row.afterwards()));
+    Set<Check> afterward = EnumSet.noneOf(Check.class);
+    demand.flatMap(Demand::row).ifPresent(row -> afterward.addAll(row.afterward()));
     ruled.limits().forEach(row -> before.addAll(row.before()));
-    ruled.limits().forEach(row -> afterwards.addAll(row.afterwards()));
+    ruled.limits().forEach(row -> afterward.addAll(row.afterward()));
     return new RepairOrder(
         finding,
         ruled.site(),
@@ -182,7 +182,7 @@ public final class RepairOrders {
         task,
         task.map(tables.permissions()::permitted).orElse(List.of()),
         followUps(before),
-        followUps(afterwards),
+        followUps(afterward),
         may(level, task, asked));
   }
 

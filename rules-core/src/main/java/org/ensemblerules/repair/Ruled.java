@@ -96,7 +96,7 @@ record Ruled(
         .anyMatch(row -> row.handling().contains(HandlingDuty.PRESERVE_AS_FOUND));
   }
 
-  /** Whether two places may be of one labelled layer; without layers, the element is one. */
+  /** Whether two places may be of one labeled layer; without layers, the element is one. */
   private static boolean oneLayer(Site one, Site other) {
     if (one.layer().isEmpty() || other.layer().isEmpty()) {
       return one.layer().equals(other.layer());

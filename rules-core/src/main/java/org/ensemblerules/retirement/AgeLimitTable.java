@@ -68,7 +68,7 @@ public final class AgeLimitTable {
    *
    * @param element the kind of element; not null
    * @param use its use; not null
-   * @param layer the labelled layer; empty for an element with one label of its own
+   * @param layer the labeled layer; empty for an element with one label of its own
    * @param manufactured when it was made; not null
    * @return the answer of the table's own row, then those of the rows added beside it; never empty
    */
@@ -89,7 +89,7 @@ public final class AgeLimitTable {
    *
    * @param element the kind of element; not null
    * @param use its use; not null
-   * @param layer the labelled layer; empty for an element with one label of its own
+   * @param layer the labeled layer; empty for an element with one label of its own
    * @param manufactured when it was made; not null
    * @return the answer; never null
    */

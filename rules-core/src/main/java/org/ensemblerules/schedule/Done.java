@@ -50,18 +50,18 @@ final class Done {
         .min(LocalDate::compareTo);
   }
 
-  private static Optional<When> first(List<When> ordered, Predicate<When> fulfils) {
-    int index = indexOfFirst(ordered, fulfils);
+  private static Optional<When> first(List<When> ordered, Predicate<When> fulfills) {
+    int index = indexOfFirst(ordered, fulfills);
     return index < ordered.size() ? Optional.of(ordered.get(index)) : Optional.empty();
   }
 
-  /** Where the first stands that fulfils what all that come after it fulfil as well. */
-  static int indexOfFirst(List<When> ordered, Predicate<When> fulfils) {
+  /** Where the first stands that fulfills what all that come after it fulfill as well. */
+  static int indexOfFirst(List<When> ordered, Predicate<When> fulfills) {
     int low = 0;
     int high = ordered.size();
     while (low < high) {
       int middle = (low + high) >>> 1;
-      if (fulfils.test(ordered.get(middle))) {
+      if (fulfills.test(ordered.get(middle))) {
         high = middle;
       } else {
         low = middle + 1;

@@ -21,7 +21,7 @@ import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Evidence;
 import org.ensemblerules.history.History;
-import org.ensemblerules.history.Judgement;
+import org.ensemblerules.history.Judgment;
 import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
@@ -113,7 +113,7 @@ final class Facts {
 
   /** What of a sort does not count, newest first back to the last that does, unless before. */
   String notCounting(DoneBy doneBy, Optional<When> before) {
-    return Judgement.text(
+    return Judgment.text(
             evidence.notCounting(doneBy::asksFor).stream()
                 .filter(
                     each -> before.isEmpty() || !before.get().certainlyAfter(each.event().when()))

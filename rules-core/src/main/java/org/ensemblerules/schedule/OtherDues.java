@@ -15,7 +15,7 @@ import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.Judgement;
+import org.ensemblerules.history.Judgment;
 import org.ensemblerules.history.OpenFinding;
 import org.ensemblerules.history.When;
 import org.ensemblerules.retirement.AgeAnswer;
@@ -83,13 +83,13 @@ final class OtherDues {
     for (OpenFinding open : facts.evidence().openFindings()) {
       FindingId finding = open.finding().id();
       Optional<When> done = facts.evidence().workedOn(finding);
-      Set<Check> afterwards =
+      Set<Check> afterward =
           open.demand()
               .row()
               .filter(row -> open.demand().kind() == Demand.Kind.RULE)
-              .map(DefectRow::afterwards)
+              .map(DefectRow::afterward)
               .orElse(Set.of());
-      for (Check check : afterwards) {
+      for (Check check : afterward) {
         done.filter(when -> !facts.evidence().passedAfter(check, finding, when))
             .ifPresent(
                 when ->
@@ -108,7 +108,7 @@ final class OtherDues {
 
   private static Due check(OpenFinding open, Check check, When done, String since) {
     return new Due(
-        TaskKey.CHECK_AFTERWARDS,
+        TaskKey.CHECK_AFTERWARD,
         open.demand().row().map(row -> row),
         open.finding().site().layer(),
         done.date().latest(),
@@ -117,7 +117,7 @@ final class OtherDues {
 
   /** Of the checks made for the finding since, those that failed stand among what is open. */
   private String notCounting(FindingId finding, Check check, When done) {
-    return Judgement.text(
+    return Judgment.text(
             facts.history().answering(finding).stream()
                 .filter(
                     event ->
@@ -125,7 +125,7 @@ final class OtherDues {
                             && made.check() == check
                             && made.result() != CheckResult.FAILED)
                 .filter(event -> !done.certainlyAfter(event.when()))
-                .flatMap(event -> facts.evidence().judgement(event).stream())
+                .flatMap(event -> facts.evidence().judgment(event).stream())
                 .filter(each -> !each.counts())
                 .toList())
         .map(text -> "; " + text)

@@ -14,7 +14,7 @@ public record TaskKey(String value) implements Comparable<TaskKey> {
   public static final TaskKey LEAVE_SERVICE = new TaskKey("leave-service");
 
   /** To be checked after a repair or a cleaning that a finding called for. */
-  public static final TaskKey CHECK_AFTERWARDS = new TaskKey("check-afterwards");
+  public static final TaskKey CHECK_AFTERWARD = new TaskKey("check-afterward");
 
   private static final int LONGEST = 80;
 

@@ -19,7 +19,7 @@ public interface ComparableRow<R extends ComparableRow<R>> extends Row {
   List<String> topic();
 
   /**
-   * Returns what narrows the topic: rows that differ only in it speak of neighbouring cases.
+   * Returns what narrows the topic: rows that differ only in it speak of neighboring cases.
    *
    * @return the values; empty if nothing does; never null
    */

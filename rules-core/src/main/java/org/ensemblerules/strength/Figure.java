@@ -11,13 +11,13 @@ import org.ensemblerules.measure.Unit;
 import org.ensemblerules.source.InvalidValueException;
 
 /**
- * A number that a judgement used, by name.
+ * A number that a judgment used, by name.
  *
  * @param name what it is, as in {@code mean}; not null
  * @param value the number; not null
  * @param unit its unit; empty for a plain number
  * @param exact whether the value shown is the exact one; otherwise it is shown rounded, while the
- *     judgement used the full number
+ *     judgment used the full number
  */
 public record Figure(String name, BigDecimal value, Optional<Unit> unit, boolean exact) {
   private static final MathContext SHOWN = new MathContext(12, RoundingMode.HALF_EVEN);

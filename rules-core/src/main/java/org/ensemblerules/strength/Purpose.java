@@ -10,7 +10,7 @@ import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.InvalidValueException;
 
 /**
- * What a judgement is for. Product standards state requirements for new material and none for used
+ * What a judgment is for. Product standards state requirements for new material and none for used
  * gear; what is asked of used gear is a policy, and someone's to name.
  */
 public sealed interface Purpose {

@@ -34,14 +34,14 @@ public final class Retroreflection {
     NumberSize.require("Retroreflection.source", source);
     require("Retroreflection.distance", distance, Dimension.LENGTH);
     require("Retroreflection.area", area, Dimension.AREA);
-    Rational metres = distance.in(Unit.METRE).value();
-    Rational squareMetres = area.in(Unit.SQUARE_METRE).value();
+    Rational meters = distance.in(Unit.METER).value();
+    Rational squareMeters = area.in(Unit.SQUARE_METER).value();
     return new ExactQuantity(
         Rational.of(receiver)
-            .times(metres)
-            .times(metres)
-            .dividedBy(Rational.of(source).times(squareMetres)),
-        Unit.CANDELA_PER_LUX_SQUARE_METRE);
+            .times(meters)
+            .times(meters)
+            .dividedBy(Rational.of(source).times(squareMeters)),
+        Unit.CANDELA_PER_LUX_SQUARE_METER);
   }
 
   private static void require(String field, Quantity given, Dimension dimension) {

@@ -153,9 +153,9 @@ public final class Risk {
         within(acceptance.upper() + near, from, to));
   }
 
-  private static double inside(Interval interval, double centre, double spread) {
-    double low = (interval.lower() - centre) / spread;
-    double high = (interval.upper() - centre) / spread;
+  private static double inside(Interval interval, double center, double spread) {
+    double low = (interval.lower() - center) / spread;
+    double high = (interval.upper() - center) / spread;
     // The difference of the smaller tails keeps its digits.
     return low > 0
         ? Normal.above(low) - Normal.above(high)

@@ -1,8 +1,8 @@
 package org.ensemblerules.strength;
 
 /**
- * Ends a judgement from inside with a named reason. It never leaves the package: a judgement has
- * many places where it can end without a result, and one where that is reported.
+ * Ends a judgment from inside with a named reason. It never leaves the package: a judgment has many
+ * places where it can end without a result, and one where that is reported.
  */
 final class Stopped extends Exception {
   private static final long serialVersionUID = 1L;

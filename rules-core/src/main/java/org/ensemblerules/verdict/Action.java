@@ -14,17 +14,17 @@ import org.ensemblerules.gear.Site;
  * Something that must be done before the element may return, or that ends its service.
  *
  * @param effect what; never a note; not null
- * @param target on what: the part, the labelled layer as WHOLE_ELEMENT of it, or WHOLE_ELEMENT; not
+ * @param target on what: the part, the labeled layer as WHOLE_ELEMENT of it, or WHOLE_ELEMENT; not
  *     null
  * @param by who may do it, each with the credential needed; not null
- * @param afterwards the checks that must be passed afterwards; not null
+ * @param afterward the checks that must be passed afterward; not null
  */
-public record Action(Effect effect, Site target, List<PermittedDoer> by, Set<Check> afterwards) {
+public record Action(Effect effect, Site target, List<PermittedDoer> by, Set<Check> afterward) {
   /** Copies the collections. */
   public Action {
     Objects.requireNonNull(effect, "effect");
     Objects.requireNonNull(target, "target");
     by = ImmutableList.copyOf(by);
-    afterwards = Sets.immutableEnumSet(afterwards);
+    afterward = Sets.immutableEnumSet(afterward);
   }
 }

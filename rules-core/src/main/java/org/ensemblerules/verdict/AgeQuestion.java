@@ -23,9 +23,9 @@ final class AgeQuestion {
   static List<LayerAge> ages(CaseFile file) {
     Element element = file.element();
     ImmutableList.Builder<LayerAge> ages = ImmutableList.builder();
-    for (Optional<LayerKind> layer : file.labelled().layers()) {
+    for (Optional<LayerKind> layer : file.labeled().layers()) {
       MarkedDate made =
-          file.labelled().label(layer).map(Label::manufactured).orElse(MarkedDate.unknown());
+          file.labeled().label(layer).map(Label::manufactured).orElse(MarkedDate.unknown());
       file.tables()
           .ageLimits()
           .answers(element.kind(), element.use(), layer, made)

@@ -25,14 +25,14 @@ final class Agreement {
         "an action for each effect of a reason that keeps it out, and no other");
     for (Effect effect : effects) {
       InvalidValueException.require(
-          all(actions, action -> action.effect().equals(effect) ? action.afterwards() : Set.of())
+          all(actions, action -> action.effect().equals(effect) ? action.afterward() : Set.of())
               .equals(
                   all(
                       keepingOut,
-                      reason -> reason.effect().equals(effect) ? reason.afterwards() : Set.of())),
+                      reason -> reason.effect().equals(effect) ? reason.afterward() : Set.of())),
           "Verdict.actions",
           effect.text(),
-          "followed by the checks that the reasons for it ask for afterwards, and no other");
+          "followed by the checks that the reasons for it ask for afterward, and no other");
     }
     InvalidValueException.require(
         leadsBack(actions, wayBack),

@@ -24,7 +24,7 @@ import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.Judgement;
+import org.ensemblerules.history.Judgment;
 import org.ensemblerules.source.Row;
 
 /**
@@ -36,7 +36,7 @@ final class CareQuestion {
   private final CaseFile file;
   private final Consumer<Reason> reasons;
   private final Map<Exposure, CareRoute> routes = new EnumMap<>(Exposure.class);
-  private final Map<Effect, Optional<Judgement>> newest = new HashMap<>();
+  private final Map<Effect, Optional<Judgment>> newest = new HashMap<>();
 
   private CareQuestion(CaseFile file, Consumer<Reason> reasons) {
     this.file = file;
@@ -124,7 +124,7 @@ final class CareQuestion {
             effect,
             key -> file.evidence().notCounting(event -> asks(effect, event)).stream().findFirst())
         .filter(each -> !met.when().certainlyAfter(each.event().when()))
-        .flatMap(each -> Judgement.text(List.of(each)))
+        .flatMap(each -> Judgment.text(List.of(each)))
         .map(text -> "; " + text)
         .orElse("");
   }
@@ -148,8 +148,8 @@ final class CareQuestion {
   /** What a step makes of the verdict; empty for what the record does not show. */
   private static Optional<Effect> effect(CareAction action) {
     return switch (action) {
-      case SPECIALISED_CLEANING -> clean(CleaningKind.SPECIALISED);
-      case SANITISE, DISINFECT -> clean(CleaningKind.SANITISING);
+      case SPECIALIZED_CLEANING -> clean(CleaningKind.SPECIALIZED);
+      case SANITIZE, DISINFECT -> clean(CleaningKind.SANITIZING);
       case ADVANCED_CLEANING -> clean(CleaningKind.ADVANCED);
       case FIND_OUT, SHOW_FREE ->
           action.check().map(check -> new Effect.Evaluate(check, Scope.ELEMENT));

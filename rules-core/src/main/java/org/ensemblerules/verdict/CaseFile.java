@@ -19,7 +19,7 @@ import org.ensemblerules.schedule.Due;
 final class CaseFile {
   private final RuleSet rules;
   private final Assessment assessment;
-  private final Labelled labelled;
+  private final Labeled labeled;
   private final Evidence evidence;
   private final List<Finding> notFitted;
   private final List<Finding> findings;
@@ -37,13 +37,13 @@ final class CaseFile {
     this.rules = rules;
     this.assessment = assessment;
     this.evidence = evidence;
-    this.labelled = new Labelled(assessment.element(), rules.tables().anatomy());
+    this.labeled = new Labeled(assessment.element(), rules.tables().anatomy());
     this.notFitted = NotFitted.findings(assessment.element(), evidence.history(), rules.tables());
     this.findings =
         Stream.of(
                 assessment.history().events(Event.Found.class).stream().map(Event.Found::finding),
                 assessment.findings().stream(),
-                labelled.findings().stream(),
+                labeled.findings().stream(),
                 notFitted.stream(),
                 evidence.shown().stream())
             .flatMap(stream -> stream)
@@ -73,8 +73,8 @@ final class CaseFile {
     return evidence.asOf();
   }
 
-  Labelled labelled() {
-    return labelled;
+  Labeled labeled() {
+    return labeled;
   }
 
   /** What of the history counts, and for what does not, why not. */

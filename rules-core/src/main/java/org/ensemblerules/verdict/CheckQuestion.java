@@ -40,8 +40,8 @@ final class CheckQuestion {
         reasons.accept(doesNotApply(file, done));
       } else if (done.result() == CheckResult.PASSED) {
         file.evidence()
-            .judgement(done)
-            .flatMap(judgement -> judgement.objection(VOID))
+            .judgment(done)
+            .flatMap(judgment -> judgment.objection(VOID))
             .ifPresent(why -> reasons.accept(voided(done, why.text())));
       }
     }

@@ -66,7 +66,7 @@ final class Conclusion {
         Target target = new Target(reason.effect(), target(file.element(), reason));
         targets
             .computeIfAbsent(target, key -> EnumSet.noneOf(Check.class))
-            .addAll(reason.afterwards());
+            .addAll(reason.afterward());
         by.computeIfAbsent(target, key -> EnumSet.allOf(EntityKind.class))
             .retainAll(countsIfBy(file, reason));
       }
@@ -110,7 +110,7 @@ final class Conclusion {
       case PART -> reason.site();
       case LAYER -> {
         Optional<LayerKind> layer = reason.site().layer();
-        yield new Site(Part.WHOLE_ELEMENT, layer.flatMap(element::labelledLayer).or(() -> layer));
+        yield new Site(Part.WHOLE_ELEMENT, layer.flatMap(element::labeledLayer).or(() -> layer));
       }
       case ELEMENT -> Site.of(Part.WHOLE_ELEMENT);
     };

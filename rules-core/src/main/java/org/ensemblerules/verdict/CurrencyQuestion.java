@@ -12,7 +12,7 @@ import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.Judgement;
+import org.ensemblerules.history.Judgment;
 import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.IntervalRow;
@@ -84,24 +84,24 @@ final class CurrencyQuestion {
   }
 
   private static String notCounting(CaseFile file, InspectionKind kind) {
-    List<Judgement> since =
+    List<Judgment> since =
         file.evidence()
             .notCounting(
                 event -> event instanceof Event.Inspected done && done.inspection().kind() == kind);
-    return Judgement.text(since).map(text -> "; " + text).orElse("");
+    return Judgment.text(since).map(text -> "; " + text).orElse("");
   }
 
   /** The newest that was made, if not before, and that does not count. */
-  private static String notCounting(Event used, Optional<Judgement> newest) {
+  private static String notCounting(Event used, Optional<Judgment> newest) {
     return newest
         .filter(each -> !used.when().certainlyAfter(each.event().when()))
-        .flatMap(each -> Judgement.text(List.of(each)))
+        .flatMap(each -> Judgment.text(List.of(each)))
         .map(text -> "; " + text)
         .orElse("");
   }
 
   private static void usedSince(CaseFile file, Consumer<Reason> reasons) {
-    Optional<Judgement> newest =
+    Optional<Judgment> newest =
         file.evidence().notCounting(Event.Inspected.class::isInstance).stream().findFirst();
     Optional<When> last = last(file.evidence().counting(Event.Inspected.class).stream());
     Optional<When> lastAfterUse =

@@ -13,7 +13,7 @@ import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.Judgement;
+import org.ensemblerules.history.Judgment;
 import org.ensemblerules.inspection.Coverage;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
@@ -53,8 +53,8 @@ final class InspectionQuestion {
     String which = kind + " inspection of " + inspection.on();
     Standing standing =
         file.evidence()
-            .judgement(new Event.Inspected(inspection, 0))
-            .flatMap(Judgement::standing)
+            .judgment(new Event.Inspected(inspection, 0))
+            .flatMap(Judgment::standing)
             .orElseThrow();
     if (standing.coverage().required() == 0) {
       reasons.accept(

@@ -15,8 +15,8 @@ final class LabelQuestion {
   private LabelQuestion() {}
 
   static void ask(CaseFile file, Consumer<Reason> reasons) {
-    for (Optional<LayerKind> layer : file.labelled().layers()) {
-      for (String field : file.labelled().unknownFields(layer)) {
+    for (Optional<LayerKind> layer : file.labeled().layers()) {
+      for (String field : file.labeled().unknownFields(layer)) {
         reasons.accept(
             new Reason(
                 ReasonKind.LABEL_UNKNOWN,

@@ -9,7 +9,7 @@ import org.ensemblerules.retirement.AgeAnswer;
 /**
  * By when age takes a layer, or an element with one label of its own, out of service.
  *
- * @param layer the labelled layer; empty for the element itself
+ * @param layer the labeled layer; empty for the element itself
  * @param manufactured when it was made, as its label has it; not null
  * @param answer by when; not null
  */

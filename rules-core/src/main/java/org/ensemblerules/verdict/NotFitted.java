@@ -90,7 +90,7 @@ final class NotFitted {
   }
 
   private static Reason unclear(Element element, Site site, RequiredSince since) {
-    Optional<LayerKind> layer = labelled(element, site);
+    Optional<LayerKind> layer = labeled(element, site);
     return new Reason(
         ReasonKind.LABEL_UNKNOWN,
         Optional.empty(),
@@ -108,16 +108,16 @@ final class NotFitted {
   }
 
   private static Optional<String> claimed(Element element, Site site) {
-    Optional<LayerKind> layer = labelled(element, site);
+    Optional<LayerKind> layer = labeled(element, site);
     Optional<Label> label =
         layer.isPresent() ? layer.map(element.layerLabels()::get) : element.label();
     return label.flatMap(Label::claimedEdition);
   }
 
   /** The layer whose label speaks for a part: its own, else the shell of what has layers. */
-  private static Optional<LayerKind> labelled(Element element, Site site) {
+  private static Optional<LayerKind> labeled(Element element, Site site) {
     return site.layer()
-        .flatMap(element::labelledLayer)
+        .flatMap(element::labeledLayer)
         .or(
             () ->
                 element.layerLabels().containsKey(LayerKind.OUTER_SHELL)

@@ -31,7 +31,7 @@ import org.ensemblerules.source.Seen;
  * @param seen what was seen or is missing, in words; not null
  * @param effect what it calls for; not null
  * @param handling how the element must be handled for it; not null
- * @param afterwards the checks that must be passed after the effect is carried out; not null
+ * @param afterward the checks that must be passed after the effect is carried out; not null
  * @param attempts what was done about it and why that does not count, in words; not null
  */
 public record Reason(
@@ -42,7 +42,7 @@ public record Reason(
     String seen,
     Effect effect,
     Set<HandlingDuty> handling,
-    Set<Check> afterwards,
+    Set<Check> afterward,
     List<String> attempts)
     implements Comparable<Reason> {
 
@@ -55,7 +55,7 @@ public record Reason(
     Objects.requireNonNull(seen, "seen");
     Objects.requireNonNull(effect, "effect");
     handling = Sets.immutableEnumSet(handling);
-    afterwards = Sets.immutableEnumSet(afterwards);
+    afterward = Sets.immutableEnumSet(afterward);
     attempts = ImmutableList.copyOf(attempts);
   }
 
@@ -76,7 +76,7 @@ public record Reason(
         seen,
         effect,
         row.map(says -> handling(kind, says)).orElse(Set.of()),
-        row.flatMap(says -> covering(kind, says)).map(DefectRow::afterwards).orElse(Set.of()),
+        row.flatMap(says -> covering(kind, says)).map(DefectRow::afterward).orElse(Set.of()),
         attempts);
   }
 

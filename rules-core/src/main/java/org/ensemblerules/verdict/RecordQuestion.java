@@ -110,7 +110,7 @@ final class RecordQuestion {
     if (!file.element().inService().possiblyBy(file.asOf())) {
       contradiction("element.inService", file.element().inService().toString(), allowed, reasons);
     }
-    for (MarkedDate made : file.labelled().manufactured()) {
+    for (MarkedDate made : file.labeled().manufactured()) {
       if (!made.possiblyBy(file.asOf())) {
         contradiction("label.manufactured", made.toString(), allowed, reasons);
       }
@@ -119,7 +119,7 @@ final class RecordQuestion {
 
   /** Nothing can happen to an element before its first part was made. */
   private static void orderOfLife(CaseFile file, Consumer<Reason> reasons) {
-    List<MarkedDate> made = file.labelled().manufactured();
+    List<MarkedDate> made = file.labeled().manufactured();
     Optional<LocalDate> first =
         made.stream().flatMap(date -> date.earliest().stream()).min(Comparator.naturalOrder());
     if (first.isEmpty()) {
@@ -138,7 +138,7 @@ final class RecordQuestion {
   }
 
   private static void contradictions(CaseFile file, Consumer<Reason> reasons) {
-    for (Contradiction fault : Contradictions.in(file.history(), file.labelled().manufactured())) {
+    for (Contradiction fault : Contradictions.in(file.history(), file.labeled().manufactured())) {
       contradiction(fault.field(), fault.found(), fault.allowed(), reasons);
     }
   }

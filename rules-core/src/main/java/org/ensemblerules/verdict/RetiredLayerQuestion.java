@@ -85,10 +85,10 @@ final class RetiredLayerQuestion {
     }
   }
 
-  /** Whether what was retired as one layer can be what is labelled as another now. */
-  private static boolean mayBe(Element element, LayerKind layer, LayerKind labelled) {
-    return element.labelledLayer(layer).equals(Optional.of(labelled))
-        || labelled.joinedIn().equals(Optional.of(layer));
+  /** Whether what was retired as one layer can be what is labeled as another now. */
+  private static boolean mayBe(Element element, LayerKind layer, LayerKind labeled) {
+    return element.labeledLayer(layer).equals(Optional.of(labeled))
+        || labeled.joinedIn().equals(Optional.of(layer));
   }
 
   private static Same same(Event.LayerRetired gone, Label inItsPlace) {

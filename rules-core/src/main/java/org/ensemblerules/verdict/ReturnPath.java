@@ -25,7 +25,7 @@ final class ReturnPath {
       return new WayBack.None("the whole element leaves service for good" + first(actions));
     }
     if (everyLayerRetires(file, actions)) {
-      return new WayBack.None("every labelled layer leaves service for good" + first(actions));
+      return new WayBack.None("every labeled layer leaves service for good" + first(actions));
     }
     RouteOrder order = RouteOrder.of(file);
     List<Step> steps =
@@ -101,7 +101,7 @@ final class ReturnPath {
     if (action.effect() instanceof Effect.Retire) {
       shown.add("Replaced by one of the same model and size, with a label of its own.");
     }
-    action.afterwards().forEach(check -> shown.add(file.tables().checks().row(check).shown()));
+    action.afterward().forEach(check -> shown.add(file.tables().checks().row(check).shown()));
     return new Step(action.effect(), action.target(), action.by(), shown);
   }
 }

@@ -105,8 +105,8 @@ final class RouteOrder {
   private static CareAction action(CleaningKind kind) {
     return switch (kind) {
       case EXPOSURE_REDUCTION -> CareAction.EXPOSURE_REDUCTION;
-      case SPECIALISED -> CareAction.SPECIALISED_CLEANING;
-      case SANITISING -> CareAction.SANITISE;
+      case SPECIALIZED -> CareAction.SPECIALIZED_CLEANING;
+      case SANITIZING -> CareAction.SANITIZE;
       case ADVANCED -> CareAction.ADVANCED_CLEANING;
     };
   }

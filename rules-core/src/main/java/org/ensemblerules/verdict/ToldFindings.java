@@ -23,7 +23,7 @@ final class ToldFindings {
 
   ToldFindings(CaseFile file) {
     file.assessment().findings().forEach(finding -> now.add(finding.site()));
-    file.labelled().findings().forEach(finding -> now.add(finding.site()));
+    file.labeled().findings().forEach(finding -> now.add(finding.site()));
     Set<Finding> ofWashes = Set.copyOf(file.evidence().shownByWashes());
     for (Finding finding : file.findings()) {
       if (!ofWashes.contains(finding)) {

@@ -27,7 +27,7 @@ final class TracedAnswer {
       for (Demand demand :
           Demand.of(finding, file.element(), file.tables().anatomy(), file.tables().defects())) {
         check(demand.effect());
-        demand.row().ifPresent(row -> checks.addAll(row.afterwards()));
+        demand.row().ifPresent(row -> checks.addAll(row.afterward()));
       }
     }
     for (TaskRow row : file.tables().tasks().rows(file.element())) {
@@ -36,7 +36,7 @@ final class TracedAnswer {
       }
     }
     for (Action action : verdict.actions()) {
-      checks.addAll(action.afterwards());
+      checks.addAll(action.afterward());
       asked(action.effect());
     }
     if (verdict.wayBack() instanceof WayBack.Steps way) {

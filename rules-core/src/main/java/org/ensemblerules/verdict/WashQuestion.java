@@ -10,7 +10,7 @@ import org.ensemblerules.effect.Effect;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.Judgement;
+import org.ensemblerules.history.Judgment;
 import org.ensemblerules.history.LoosenedWash;
 import org.ensemblerules.source.Row;
 
@@ -26,7 +26,7 @@ final class WashQuestion {
       reasons.accept(reason(ReasonKind.LIMIT_LOOSENED, wash.limit().by(), wash.text()));
     }
     for (Event.Cleaned done : file.history().events(Event.Cleaned.class)) {
-      if (file.evidence().judgement(done).flatMap(Judgement::wash).orElse(null)
+      if (file.evidence().judgment(done).flatMap(Judgment::wash).orElse(null)
           instanceof WashAnswer.OutsideLimits outside) {
         for (WashDeviation deviation : outside.deviations()) {
           if (tightened(file, outside, deviation.row())) {

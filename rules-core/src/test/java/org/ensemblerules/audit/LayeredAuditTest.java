@@ -83,16 +83,16 @@ class LayeredAuditTest {
     return flaw.rows().stream().map(Object::toString).toList();
   }
 
-  private static Band over(String millimetres) {
-    return new Band.Range(ExtentKind.LENGTH, Optional.of(mm(millimetres)), Optional.empty());
+  private static Band over(String millimeters) {
+    return new Band.Range(ExtentKind.LENGTH, Optional.of(mm(millimeters)), Optional.empty());
   }
 
-  private static Band upTo(String millimetres) {
-    return new Band.Range(ExtentKind.LENGTH, Optional.empty(), Optional.of(mm(millimetres)));
+  private static Band upTo(String millimeters) {
+    return new Band.Range(ExtentKind.LENGTH, Optional.empty(), Optional.of(mm(millimeters)));
   }
 
   private static Quantity mm(String value) {
-    return Quantity.of(value, Unit.MILLIMETRE);
+    return Quantity.of(value, Unit.MILLIMETER);
   }
 
   private static Timing every(int months) {
@@ -281,7 +281,7 @@ class LayeredAuditTest {
 
   @Test
   void withinOneOverlayRowsOverlapRepeatAndMaskEachOtherAsInAnEdition() {
-    Effect clean = new Effect.Clean(CleaningKind.SPECIALISED, Scope.ELEMENT);
+    Effect clean = new Effect.Clean(CleaningKind.SPECIALIZED, Scope.ELEMENT);
     assertThat(
             keys(
                 only(
@@ -379,13 +379,13 @@ class LayeredAuditTest {
     List<DefectRow> many =
         IntStream.rangeClosed(1, 100)
             .mapToObj(
-                millimetres ->
+                millimeters ->
                     law.defect(
                         SHELL,
                         DefectKind.TEAR,
                         new Band.Range(
                             ExtentKind.LENGTH,
-                            Optional.of(mm(Integer.toString(millimetres))),
+                            Optional.of(mm(Integer.toString(millimeters))),
                             Optional.of(mm("500"))),
                         END))
             .toList();
@@ -461,7 +461,7 @@ class LayeredAuditTest {
                     row.band(),
                     row.effect(),
                     row.handling(),
-                    row.afterwards(),
+                    row.afterward(),
                     row.open(),
                     row.wording())));
     AuditReport report = Audit.of(rules, Set.of(), AS_OF);

@@ -148,7 +148,7 @@ public final class OtherRules {
         row.band(),
         row.effect(),
         row.handling(),
-        row.afterwards(),
+        row.afterward(),
         row.open(),
         wording);
   }
@@ -163,7 +163,7 @@ public final class OtherRules {
         row.band(),
         from.effect(),
         from.handling(),
-        from.afterwards(),
+        from.afterward(),
         false,
         row.wording());
   }

@@ -422,13 +422,13 @@ class PlantedFlawsTest {
   }
 
   private static Band length(String over, String upTo) {
-    return new Band.Range(ExtentKind.LENGTH, millimetres(over), millimetres(upTo));
+    return new Band.Range(ExtentKind.LENGTH, millimeters(over), millimeters(upTo));
   }
 
-  private static Optional<Quantity> millimetres(String value) {
+  private static Optional<Quantity> millimeters(String value) {
     return value.isEmpty() || value.equals("0")
         ? Optional.empty()
-        : Optional.of(Quantity.of(value, Unit.MILLIMETRE));
+        : Optional.of(Quantity.of(value, Unit.MILLIMETER));
   }
 
   private static Provenance from(String key) {

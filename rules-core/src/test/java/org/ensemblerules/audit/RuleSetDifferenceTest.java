@@ -175,7 +175,7 @@ class RuleSetDifferenceTest {
             other,
             charring.effect(),
             charring.handling(),
-            charring.afterwards(),
+            charring.afterward(),
             false,
             charring.wording());
     assertThat(matched(charring, moved))
@@ -196,7 +196,7 @@ class RuleSetDifferenceTest {
             moved.band(),
             moved.effect(),
             moved.handling(),
-            moved.afterwards(),
+            moved.afterward(),
             false,
             moved.wording());
     assertThat(matched(charring, renamed))

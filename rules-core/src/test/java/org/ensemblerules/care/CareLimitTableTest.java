@@ -214,11 +214,11 @@ class CareLimitTableTest {
   @Test
   void impossibleRecordsCannotBeBuilt() {
     WashRecord.Builder wash = WashRecord.builder();
-    Quantity metre = Quantity.of("1", Unit.METRE);
+    Quantity meter = Quantity.of("1", Unit.METER);
     Quantity belowZero = Quantity.of("-274", Unit.DEGREE_CELSIUS);
     Quantity minus = Quantity.of("-1", Unit.STANDARD_GRAVITY);
     BigDecimal basic = new BigDecimal("14.1");
-    assertInvalid(() -> wash.waterTemperature(metre));
+    assertInvalid(() -> wash.waterTemperature(meter));
     assertInvalid(() -> wash.dryingTemperature(belowZero));
     assertInvalid(() -> wash.detergentPh(basic));
     assertInvalid(() -> new Extraction.Stated(minus));

@@ -30,7 +30,7 @@ class CareProperties {
 
   private static ExtractorForce force(BigDecimal radius, int turns) {
     return ExtractorForce.ofRadius(
-        new Quantity(radius, Unit.CENTIMETRE),
+        new Quantity(radius, Unit.CENTIMETER),
         new Quantity(BigDecimal.valueOf(turns), Unit.TURN_PER_MINUTE));
   }
 
@@ -62,7 +62,7 @@ class CareProperties {
       @ForAll @BigRange(min = "0", max = "1000") @Scale(2) BigDecimal limit) {
     Quantity most = new Quantity(limit, Unit.STANDARD_GRAVITY);
     int turns =
-        ExtractorForce.largestWholeSpeed(most, new Quantity(radius, Unit.CENTIMETRE))
+        ExtractorForce.largestWholeSpeed(most, new Quantity(radius, Unit.CENTIMETER))
             .value()
             .intValueExact();
     assertThat(force(radius, turns).isAtMost(most)).isTrue();
@@ -74,7 +74,7 @@ class CareProperties {
   void aDiameterIsTwoRadii(
       @ForAll @BigRange(min = "0.1", max = "200") @Scale(2) BigDecimal radius,
       @ForAll @IntRange(max = 2000) int turns) {
-    Quantity diameter = new Quantity(radius.multiply(new BigDecimal(2)), Unit.CENTIMETRE);
+    Quantity diameter = new Quantity(radius.multiply(new BigDecimal(2)), Unit.CENTIMETER);
     Quantity speed = new Quantity(BigDecimal.valueOf(turns), Unit.TURN_PER_MINUTE);
     assertThat(
             ExtractorForce.ofDiameter(diameter, speed)
@@ -122,8 +122,8 @@ class CareProperties {
     RemovalEfficiency.Removed removed =
         (RemovalEfficiency.Removed)
             RemovalEfficiency.of(
-                new Quantity(before, Unit.MILLIGRAM_PER_LITRE),
-                new Quantity(after, Unit.MILLIGRAM_PER_LITRE));
+                new Quantity(before, Unit.MILLIGRAM_PER_LITER),
+                new Quantity(after, Unit.MILLIGRAM_PER_LITER));
     Rational left = Rational.of(100).minus(removed.percent().value()).dividedBy(Rational.of(100));
     LogReduction.Reduced reduced =
         (LogReduction.Reduced) LogReduction.of(before, after, Optional.empty());
@@ -177,7 +177,7 @@ class CareProperties {
       if (practice != WashPractice.TOP_LOADER
           && practice != WashPractice.MACHINE_WASHING
           && !without.equals(Optional.of(practice))) {
-        copy.practice(practice, wash.practised(practice));
+        copy.practice(practice, wash.practiced(practice));
       }
     }
     if (measures) {

@@ -91,7 +91,7 @@ class CareRouteTableTest {
                     Exposure.ASBESTOS,
                     List.of(
                         Routes.step(CareAction.ISOLATE),
-                        Routes.step(CareAction.SPECIALISED_CLEANING)),
+                        Routes.step(CareAction.SPECIALIZED_CLEANING)),
                     HandlingDuty.DO_NOT_WASH)))
         .singleElement()
         .asString()
@@ -108,14 +108,14 @@ class CareRouteTableTest {
                     Routes.step(CareAction.EXPOSURE_REDUCTION),
                     Routes.step(CareAction.ISOLATE),
                     Routes.step(CareAction.FIND_OUT, CareEntry.DECISION),
-                    Routes.cleaned(CareAction.SPECIALISED_CLEANING, CareManner.BY_HAND),
+                    Routes.cleaned(CareAction.SPECIALIZED_CLEANING, CareManner.BY_HAND),
                     Routes.cleaned(CareAction.ADVANCED_CLEANING, CareManner.BY_HAND)),
                 HandlingDuty.DO_NOT_WASH,
                 HandlingDuty.BIOHAZARD));
     assertThat(faults)
         .singleElement()
         .asString()
-        .contains("BLOOD_OR_BODY_FLUIDS, which asks for [SANITISE AS_MANUFACTURER_SAYS");
+        .contains("BLOOD_OR_BODY_FLUIDS, which asks for [SANITIZE AS_MANUFACTURER_SAYS");
     assertThat(
             faults(
                 with(
@@ -145,9 +145,9 @@ class CareRouteTableTest {
                     HandlingDuty.ISOLATE))
         .isInstanceOf(InvalidValueException.class)
         .hasMessageContaining("CareRouteRow.handling");
-    assertThatThrownBy(() -> new RouteStep(CareAction.SANITISE, Optional.empty(), Set.of()))
+    assertThatThrownBy(() -> new RouteStep(CareAction.SANITIZE, Optional.empty(), Set.of()))
         .isInstanceOf(InvalidValueException.class)
-        .hasMessageContaining("a manner for SANITISE");
+        .hasMessageContaining("a manner for SANITIZE");
     assertThatThrownBy(
             () -> new RouteStep(CareAction.ISOLATE, Optional.of(CareManner.BY_HAND), Set.of()))
         .isInstanceOf(InvalidValueException.class)

@@ -46,7 +46,7 @@ class CareRoutesTest {
             tuple(CareAction.ISOLATE, CareStanding.IN_TURN),
             tuple(CareAction.FIND_OUT, CareStanding.IN_TURN),
             tuple(CareAction.EXPOSURE_REDUCTION, CareStanding.IF_ALLOWED),
-            tuple(CareAction.SPECIALISED_CLEANING, CareStanding.IF_ALLOWED),
+            tuple(CareAction.SPECIALIZED_CLEANING, CareStanding.IF_ALLOWED),
             tuple(CareAction.ADVANCED_CLEANING, CareStanding.IF_ALLOWED));
     assertThat(texts(route).get(2)).endsWith("; only if whoever found out what it met allows it");
     assertThat(route.steps().get(0).rows()).hasSize(2);

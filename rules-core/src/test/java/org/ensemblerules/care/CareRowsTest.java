@@ -84,7 +84,7 @@ class CareRowsTest {
                         WashMeasure.EXTRACTION,
                         Limit.atLeast("50", Unit.STANDARD_GRAVITY))))
             .orElseThrow();
-    Quantity radius = Quantity.of("0.5", Unit.METRE);
+    Quantity radius = Quantity.of("0.5", Unit.METER);
     for (Extraction enough :
         List.of(
             new Extraction.Stated(Quantity.of("50", Unit.STANDARD_GRAVITY)),

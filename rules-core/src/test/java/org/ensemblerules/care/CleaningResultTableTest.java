@@ -38,8 +38,8 @@ class CleaningResultTableTest {
 
   private static CleaningResult removal(String before, String after) {
     return RemovalEfficiency.of(
-        Quantity.of(before, Unit.MILLIGRAM_PER_LITRE),
-        Quantity.of(after, Unit.MICROGRAM_PER_LITRE));
+        Quantity.of(before, Unit.MILLIGRAM_PER_LITER),
+        Quantity.of(after, Unit.MICROGRAM_PER_LITER));
   }
 
   private static CleaningResult logs(String before, String after, String detectionLimit) {

@@ -29,12 +29,12 @@ class ExtractorForceTest {
     assertThat(Pi.LOWER.toDecimal(MathContext.DECIMAL64).doubleValue()).isEqualTo(Math.PI);
   }
 
-  /** The constant 1.118 x 10^-5 of textbooks, for centimetres and turns per minute. */
+  /** The constant 1.118 x 10^-5 of textbooks, for centimeters and turns per minute. */
   @Test
   void theTextbookConstantIsTheExactOneCutShort() {
     ExtractorForce force =
         ExtractorForce.ofRadius(
-            Quantity.of("1", Unit.CENTIMETRE), Quantity.of("1", Unit.TURN_PER_MINUTE));
+            Quantity.of("1", Unit.CENTIMETER), Quantity.of("1", Unit.TURN_PER_MINUTE));
     assertThat(force.rounded(Rounding.toNearest("0.00000000001")).value())
         .isEqualByComparingTo("0.00001118244");
   }
@@ -85,7 +85,7 @@ class ExtractorForceTest {
    */
   @Test
   void aDiameterIsNoRadius() {
-    Quantity drum = Quantity.of("0.5", Unit.METRE);
+    Quantity drum = Quantity.of("0.5", Unit.METER);
     Quantity speed = Quantity.of("1140", Unit.TURN_PER_MINUTE);
     assertThat(ExtractorForce.ofDiameter(drum, speed).rounded(Rounding.toNearest("0.1")))
         .isEqualTo(Quantity.of("363.3", Unit.STANDARD_GRAVITY));

@@ -48,8 +48,8 @@ class RemovalTest {
     RemovalEfficiency.Removed removed =
         (RemovalEfficiency.Removed)
             RemovalEfficiency.of(
-                Quantity.of(before, Unit.MILLIGRAM_PER_LITRE),
-                Quantity.of(after, Unit.MILLIGRAM_PER_LITRE));
+                Quantity.of(before, Unit.MILLIGRAM_PER_LITER),
+                Quantity.of(after, Unit.MILLIGRAM_PER_LITER));
     if (new BigDecimal(before).precision() < 8) {
       assertThat(removed.percent().value().equalsDecimal(new BigDecimal(percent))).isTrue();
     }
@@ -69,8 +69,8 @@ class RemovalTest {
             .dividedBy(Rational.of(fraction.length > 1 ? Long.parseLong(fraction[1]) : 1));
     assertThat(
             RemovalEfficiency.of(
-                Quantity.of(before, Unit.NANOGRAM_PER_SQUARE_CENTIMETRE),
-                Quantity.of(after, Unit.NANOGRAM_PER_SQUARE_CENTIMETRE)))
+                Quantity.of(before, Unit.NANOGRAM_PER_SQUARE_CENTIMETER),
+                Quantity.of(after, Unit.NANOGRAM_PER_SQUARE_CENTIMETER)))
         .isEqualTo(new RemovalEfficiency.Removed(new ExactQuantity(expected, Unit.PERCENT)));
   }
 
@@ -78,8 +78,8 @@ class RemovalTest {
   void unitsMayDifferWithinADimension() {
     assertThat(
             RemovalEfficiency.of(
-                Quantity.of("1", Unit.MICROGRAM_PER_SQUARE_CENTIMETRE),
-                Quantity.of("250", Unit.NANOGRAM_PER_SQUARE_CENTIMETRE)))
+                Quantity.of("1", Unit.MICROGRAM_PER_SQUARE_CENTIMETER),
+                Quantity.of("250", Unit.NANOGRAM_PER_SQUARE_CENTIMETER)))
         .isEqualTo(new RemovalEfficiency.Removed(new ExactQuantity(Rational.of(75), Unit.PERCENT)));
   }
 

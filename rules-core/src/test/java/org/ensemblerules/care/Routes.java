@@ -55,7 +55,7 @@ final class Routes {
     RouteStep isolate = step(CareAction.ISOLATE);
     RouteStep findOut = step(CareAction.FIND_OUT, CareEntry.DECISION);
     RouteStep advanced = cleaned(CareAction.ADVANCED_CLEANING, manner);
-    RouteStep special = cleaned(CareAction.SPECIALISED_CLEANING, CareManner.BY_HAND);
+    RouteStep special = cleaned(CareAction.SPECIALIZED_CLEANING, CareManner.BY_HAND);
     RouteStep rinse = step(CareAction.EXPOSURE_REDUCTION);
     List<CareRouteRow> rows = new ArrayList<>();
     for (Exposure exposure : Exposure.values()) {
@@ -69,7 +69,7 @@ final class Routes {
                     element,
                     layer,
                     exposure,
-                    List.of(isolate, cleaned(CareAction.SANITISE, manner), advanced),
+                    List.of(isolate, cleaned(CareAction.SANITIZE, manner), advanced),
                     HandlingDuty.BIOHAZARD);
             case HAZARDOUS_CHEMICALS -> row(element, layer, exposure, List.of(isolate, special));
             case ASBESTOS ->
@@ -96,7 +96,7 @@ final class Routes {
                         isolate,
                         findOut,
                         special,
-                        cleaned(CareAction.SANITISE, manner),
+                        cleaned(CareAction.SANITIZE, manner),
                         advanced),
                     HandlingDuty.DO_NOT_WASH,
                     HandlingDuty.BIOHAZARD);

@@ -34,13 +34,13 @@ class BandEdgesTest {
   @ParameterizedTest
   @CsvSource({
     "1, INCH, BASIC",
-    "25.4, MILLIMETRE, BASIC",
-    "2.540, CENTIMETRE, BASIC",
-    "0.0001, MILLIMETRE, BASIC",
-    "25.4000001, MILLIMETRE, ADVANCED",
+    "25.4, MILLIMETER, BASIC",
+    "2.540, CENTIMETER, BASIC",
+    "0.0001, MILLIMETER, BASIC",
+    "25.4000001, MILLIMETER, ADVANCED",
     "1.00000001, INCH, ADVANCED",
-    "10, CENTIMETRE, ADVANCED",
-    "0.1, METRE, ADVANCED"
+    "10, CENTIMETER, ADVANCED",
+    "0.1, METER, ADVANCED"
   })
   void anInchIsTheLastOfTheLowerBand(String value, Unit unit, RepairClass repairClass) {
     assertThat(
@@ -51,18 +51,18 @@ class BandEdgesTest {
 
   @Test
   void aboveTheLastEdgeTheLastBandHasNoEnd() {
-    Extent extent = new Extent.Length(Quantity.of("999999", Unit.METRE));
+    Extent extent = new Extent.Length(Quantity.of("999999", Unit.METER));
     Ruling ruling = ruling("FABRIC@OUTER_SHELL", DefectKind.TEAR, extent);
     assertThat(((Ruling.Covered) ruling).row().open()).isTrue();
   }
 
   @ParameterizedTest
   @CsvSource({
-    "100, SQUARE_MILLIMETRE, REPAIR BASIC on PART",
-    "100.0001, SQUARE_MILLIMETRE, REPAIR ADVANCED on PART",
-    "6451.6, SQUARE_MILLIMETRE, REPAIR ADVANCED on PART",
-    "64.516, SQUARE_CENTIMETRE, REPAIR ADVANCED on PART",
-    "6451.601, SQUARE_MILLIMETRE, RETIRE LAYER"
+    "100, SQUARE_MILLIMETER, REPAIR BASIC on PART",
+    "100.0001, SQUARE_MILLIMETER, REPAIR ADVANCED on PART",
+    "6451.6, SQUARE_MILLIMETER, REPAIR ADVANCED on PART",
+    "64.516, SQUARE_CENTIMETER, REPAIR ADVANCED on PART",
+    "6451.601, SQUARE_MILLIMETER, RETIRE LAYER"
   })
   void areasHaveEdgesToo(String value, Unit unit, String effect) {
     Extent extent = new Extent.Area(Quantity.of(value, unit));

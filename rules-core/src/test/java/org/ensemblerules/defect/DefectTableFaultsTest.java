@@ -64,7 +64,7 @@ class DefectTableFaultsTest {
     row(inches(null, "1"));
     row(
         new Band.Range(
-            ExtentKind.LENGTH, Optional.of(Quantity.of("25.4", Unit.MILLIMETRE)), quantity("3.0")));
+            ExtentKind.LENGTH, Optional.of(Quantity.of("25.4", Unit.MILLIMETER)), quantity("3.0")));
     assertThat(faults()).isEmpty();
   }
 

@@ -133,8 +133,8 @@ class PermissionTest {
 
   @Test
   void whereNoLabelNamesAManufacturerNobodyIsShownToBeIt() {
-    Element unlabelled = FitGear.element(ElementKind.HELMET).label(Label.builder().build()).build();
-    assertThat(asManufacturer("The maker", unlabelled).text()).endsWith("the label says UNKNOWN");
+    Element unlabeled = FitGear.element(ElementKind.HELMET).label(Label.builder().build()).build();
+    assertThat(asManufacturer("The maker", unlabeled).text()).endsWith("the label says UNKNOWN");
   }
 
   private static Permission asManufacturer(String name, Element element) {
@@ -169,11 +169,12 @@ class PermissionTest {
             FrozenProvenance.of("p"), Task.RETIREMENT, EntityKind.ORGANIZATION, Optional.empty());
     List<PermissionRow> rows =
         Stream.concat(TABLE.rows().stream(), Stream.of(row))
-            .filter(each -> each.task() != Task.SANITISING)
+            .filter(each -> each.task() != Task.SANITIZING)
             .toList();
     assertThat(PermissionTable.of(rows).toString())
         .contains(
-            "frozen/p, entity: found RETIREMENT by ORGANIZATION, allowed: each entity once per task")
-        .contains("task: found nobody may do [SANITISING], allowed: a doer for every task");
+            "frozen/p, entity: found RETIREMENT by ORGANIZATION, allowed: each entity once per"
+                + " task")
+        .contains("task: found nobody may do [SANITIZING], allowed: a doer for every task");
   }
 }

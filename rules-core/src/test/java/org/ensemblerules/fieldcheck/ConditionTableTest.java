@@ -56,7 +56,7 @@ class ConditionTableTest {
 
   @Test
   void aDeviationNamesWhatWasFoundAndWhatIsAllowed() {
-    Made made = Made.trimCheck().with(Condition.DISTANCE, "12", Unit.METRE);
+    Made made = Made.trimCheck().with(Condition.DISTANCE, "12", Unit.METER);
     assertThat(TABLE.judge(made.passed()).deviations())
         .singleElement()
         .hasToString(
@@ -107,7 +107,7 @@ class ConditionTableTest {
     }
   }
 
-  /** A mixture is divided exactly: a third is no decimal, and cups are no millilitres. */
+  /** A mixture is divided exactly: a third is no decimal, and cups are no milliliters. */
   @ParameterizedTest
   @CsvSource({
     "6, cup, 8, floz, true",

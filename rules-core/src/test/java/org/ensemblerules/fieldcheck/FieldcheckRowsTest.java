@@ -39,7 +39,7 @@ class FieldcheckRowsTest {
             .with(
                 Condition.WATER_PER_ALCOHOL,
                 new ConditionValue.Proportion(
-                    Quantity.of("2", Unit.US_CUP), Quantity.of("100", Unit.MILLILITRE)))
+                    Quantity.of("2", Unit.US_CUP), Quantity.of("100", Unit.MILLILITER)))
             .passed();
     assertThat(TABLE.judge(check).deviations())
         .extracting(Deviation::toString)
@@ -54,12 +54,12 @@ class FieldcheckRowsTest {
     for (String enough : new String[] {"236.5882365", "237", "240"}) {
       assertThat(
               TABLE.judge(
-                  Made.leakCheck().with(Condition.LIQUID_VOLUME, enough, Unit.MILLILITRE).passed()))
+                  Made.leakCheck().with(Condition.LIQUID_VOLUME, enough, Unit.MILLILITER).passed()))
           .isInstanceOf(CheckAnswer.PassCounts.class);
     }
     assertThat(
             TABLE.judge(
-                Made.leakCheck().with(Condition.LIQUID_VOLUME, "236.5", Unit.MILLILITRE).passed()))
+                Made.leakCheck().with(Condition.LIQUID_VOLUME, "236.5", Unit.MILLILITER).passed()))
         .isInstanceOf(CheckAnswer.PassVoid.class);
   }
 }

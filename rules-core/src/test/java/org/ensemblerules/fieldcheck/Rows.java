@@ -18,12 +18,12 @@ import org.ensemblerules.source.RowKey;
 /** Frozen rows, as the tables had them when these tests were written. */
 final class Rows {
   static final Limit FORTY_FEET =
-      Limit.atLeast("40", Unit.FOOT).alsoPrinted(Quantity.of("12", Unit.METRE));
+      Limit.atLeast("40", Unit.FOOT).alsoPrinted(Quantity.of("12", Unit.METER));
   static final Limit ONE_PSI =
       Limit.atLeast("1", Unit.POUND_FORCE_PER_SQUARE_INCH)
           .alsoPrinted(Quantity.of("6.9", Unit.KILOPASCAL));
   static final Limit ONE_CUP =
-      Limit.atLeast("1", Unit.US_CUP).alsoPrinted(Quantity.of("240", Unit.MILLILITRE));
+      Limit.atLeast("1", Unit.US_CUP).alsoPrinted(Quantity.of("240", Unit.MILLILITER));
 
   private static final List<ConditionRow> ALL =
       List.of(
@@ -113,7 +113,7 @@ final class Rows {
                 new CheckLimitRow(
                     provenance("overlap"),
                     Check.FIT_AND_OVERLAP,
-                    Limit.atLeast("2", Unit.INCH).alsoPrinted(Quantity.of("50", Unit.MILLIMETRE)),
+                    Limit.atLeast("2", Unit.INCH).alsoPrinted(Quantity.of("50", Unit.MILLIMETER)),
                     DefectKind.OVERLAP_TOO_SMALL)))
         .orElseThrow();
   }

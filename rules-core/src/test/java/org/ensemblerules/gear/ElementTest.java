@@ -23,8 +23,8 @@ class ElementTest {
     assertThat(element.labelFor(Site.parse("FABRIC@THERMAL_LINER"))).contains(LINER);
     assertThat(element.labelFor(Site.parse("FABRIC@WINTER_LINER"))).contains(OWN);
     assertThat(element.labelFor(Site.parse("DRAG_RESCUE_DEVICE"))).contains(OWN);
-    assertThat(element.labelledLayer(LayerKind.THERMAL_LINER)).contains(LayerKind.LINER_SYSTEM);
-    assertThat(element.labelledLayer(LayerKind.OUTER_SHELL)).isEmpty();
+    assertThat(element.labeledLayer(LayerKind.THERMAL_LINER)).contains(LayerKind.LINER_SYSTEM);
+    assertThat(element.labeledLayer(LayerKind.OUTER_SHELL)).isEmpty();
   }
 
   @Test
@@ -35,7 +35,7 @@ class ElementTest {
             .layer(LayerKind.MOISTURE_BARRIER, BARRIER)
             .build();
     assertThat(element.labelFor(Site.parse("FABRIC@MOISTURE_BARRIER"))).contains(BARRIER);
-    assertThat(element.labelledLayer(LayerKind.MOISTURE_BARRIER))
+    assertThat(element.labeledLayer(LayerKind.MOISTURE_BARRIER))
         .contains(LayerKind.MOISTURE_BARRIER);
     assertThat(element.labelFor(Site.parse("FABRIC@OUTER_SHELL"))).isEmpty();
   }

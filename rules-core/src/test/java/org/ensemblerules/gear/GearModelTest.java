@@ -85,7 +85,7 @@ class GearModelTest {
   }
 
   @Test
-  void linersLabelledApartSpeakForTheirSystemTogether() {
+  void linersLabeledApartSpeakForTheirSystemTogether() {
     Element.Builder apart =
         coat()
             .label(label())

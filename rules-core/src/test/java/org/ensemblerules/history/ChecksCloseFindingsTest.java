@@ -1,7 +1,7 @@
 package org.ensemblerules.history;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.ensemblerules.history.OpenFindingsFixture.discoloured;
+import static org.ensemblerules.history.OpenFindingsFixture.discolored;
 import static org.ensemblerules.history.OpenFindingsFixture.found;
 import static org.ensemblerules.history.OpenFindingsFixture.seam;
 
@@ -105,7 +105,7 @@ class ChecksCloseFindingsTest {
 
   @Test
   void thumbsThatDidNotGoThroughCloseNothing() {
-    OpenFindingsFixture given = discoloured(Grade.NOT_TRIED);
+    OpenFindingsFixture given = discolored(Grade.NOT_TRIED);
     assertThat(given.open().get(0).closedBy())
         .containsExactly("EVALUATE by STRENGTH_BY_THUMBS on LAYER");
     given.passed("2024-01-02", Check.STRENGTH_BY_THUMBS);
@@ -118,8 +118,8 @@ class ChecksCloseFindingsTest {
 
   @Test
   void repairsDoNotCloseAnEvaluation() {
-    assertThat(discoloured(Grade.HELD).repaired("2024-02-01").open()).hasSize(1);
-    assertThat(discoloured(Grade.HELD).replaced("2024-02-01", RepairClass.ADVANCED).open())
+    assertThat(discolored(Grade.HELD).repaired("2024-02-01").open()).hasSize(1);
+    assertThat(discolored(Grade.HELD).replaced("2024-02-01", RepairClass.ADVANCED).open())
         .hasSize(1);
   }
 

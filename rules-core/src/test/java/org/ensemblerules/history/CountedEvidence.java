@@ -31,7 +31,7 @@ public final class CountedEvidence {
     Judging counted =
         new Judging() {
           @Override
-          public Optional<Judgement> judge(Event event) {
+          public Optional<Judgment> judge(Event event) {
             judged.accept(event);
             return judge.judge(event);
           }

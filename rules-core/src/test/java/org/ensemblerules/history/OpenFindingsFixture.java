@@ -47,7 +47,7 @@ final class OpenFindingsFixture {
         seen);
   }
 
-  /** Broken stitches over 2 inches: an advanced repair, and afterwards a pull of the seam. */
+  /** Broken stitches over 2 inches: an advanced repair, and afterward a pull of the seam. */
   static OpenFindingsFixture seam(String seen) {
     return found(
         "SEAM_MAJOR_A@OUTER_SHELL",
@@ -56,8 +56,8 @@ final class OpenFindingsFixture {
         seen);
   }
 
-  /** Cloth that is discoloured, strength not tried: the frozen rules ask for the thumbs. */
-  static OpenFindingsFixture discoloured(Grade grade) {
+  /** Cloth that is discolored, strength not tried: the frozen rules ask for the thumbs. */
+  static OpenFindingsFixture discolored(Grade grade) {
     return found(
         "FABRIC@OUTER_SHELL", DefectKind.DISCOLORATION, new Extent.Graded(grade), "2024-01-01");
   }

@@ -149,9 +149,9 @@ class RepairsCloseFindingsTest {
     OpenFindingsFixture fluids =
         found("WHOLE_ELEMENT", DefectKind.BODY_FLUIDS, new Extent.NotMeasured(), "2024-01-01")
             .cleaned("2024-01-02", CleaningKind.ADVANCED)
-            .cleaned("2024-01-02", CleaningKind.SPECIALISED);
+            .cleaned("2024-01-02", CleaningKind.SPECIALIZED);
     assertThat(fluids.attempts()).hasSize(2);
-    assertThat(fluids.cleaned("2024-01-03", CleaningKind.SANITISING).open()).isEmpty();
+    assertThat(fluids.cleaned("2024-01-03", CleaningKind.SANITIZING).open()).isEmpty();
   }
 
   @Test

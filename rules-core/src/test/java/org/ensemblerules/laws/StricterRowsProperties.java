@@ -212,7 +212,7 @@ class StricterRowsProperties {
         WashRecord.builder().practice(WashPractice.DRYING_IN_SUNLIGHT, Known.NO);
     for (WashPractice practice :
         List.of(WashPractice.CHLORINE_BLEACH, WashPractice.MACHINE_DRYING)) {
-      shaded.practice(practice, wash.practised(practice));
+      shaded.practice(practice, wash.practiced(practice));
     }
     wash.measured(WashMeasure.WATER_TEMPERATURE).ifPresent(shaded::waterTemperature);
     wash.measured(WashMeasure.DRYING_TEMPERATURE).ifPresent(shaded::dryingTemperature);
@@ -291,7 +291,7 @@ class StricterRowsProperties {
             Arbitraries.of("50", "51", "2 in"), Arbitraries.of(true, true, true, false))
         .as(
             (size, least) -> {
-              Unit unit = size.endsWith("in") ? Unit.INCH : Unit.MILLIMETRE;
+              Unit unit = size.endsWith("in") ? Unit.INCH : Unit.MILLIMETER;
               String number = size.split(" ", -1)[0];
               return new CheckLimitRow(
                   FrozenProvenance.of("limit"),
@@ -306,7 +306,7 @@ class StricterRowsProperties {
   void checkLimits(
       @ForAll("checkLimits") CheckLimitRow one, @ForAll("checkLimits") CheckLimitRow other) {
     for (String size : List.of("0", "49", "50", "50.5", "50.8", "51", "80")) {
-      Quantity measured = Quantity.of(size, Unit.MILLIMETRE);
+      Quantity measured = Quantity.of(size, Unit.MILLIMETER);
       StrictnessLaw.holds(
           one, other, (strict, mild) -> !meets(strict, measured) || meets(mild, measured));
     }

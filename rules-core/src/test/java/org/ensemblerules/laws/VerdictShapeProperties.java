@@ -57,7 +57,7 @@ class VerdictShapeProperties {
             .anySatisfy(
                 action -> {
                   assertThat(action.effect()).isEqualTo(reason.effect());
-                  assertThat(action.afterwards()).containsAll(reason.afterwards());
+                  assertThat(action.afterward()).containsAll(reason.afterward());
                   assertThat(falls(action, reason)).isTrue();
                 });
       }

@@ -81,7 +81,7 @@ class WayBackTest {
             .toList();
     Event last = added.get(added.size() - 1);
     if (added.size() > 1 && last instanceof Event.Checked again) {
-      // The new inspection stands in for an advanced one asked for afterwards.
+      // The new inspection stands in for an advanced one asked for afterward.
       last = again.check() == Check.ADVANCED_INSPECTION ? added.get(added.size() - 2) : last;
     }
     List<Event> fewer = new ArrayList<>(done.events());
@@ -107,7 +107,7 @@ class WayBackTest {
     assertThat(inspectedAnew(done, day.plusDays(1)).verdict().service()).isEqualTo(Service.OUT);
   }
 
-  /** Does each step, by the last of those who may, and what the action asks for afterwards. */
+  /** Does each step, by the last of those who may, and what the action asks for afterward. */
   private static GearCase carriedOut(GearCase given, List<Step> steps) {
     List<Action> actions = given.verdict().actions();
     List<Event> events = new ArrayList<>();
@@ -127,11 +127,11 @@ class WayBackTest {
         events.add(passed(Check.EXPERT_EVALUATION, day));
       }
       if (step.effect() instanceof Effect.Retire && step.effect().scope() == Scope.LAYER) {
-        element = relabelled(element, step, day);
+        element = relabeled(element, step, day);
       }
       for (Action action : actions) {
         if (action.effect().equals(step.effect()) && action.target().equals(step.target())) {
-          for (Check check : action.afterwards()) {
+          for (Check check : action.afterward()) {
             day = day.plusDays(1);
             events.add(passed(check, day));
           }
@@ -160,7 +160,7 @@ class WayBackTest {
         When.on(MarkedDate.of(day)), check, CheckResult.PASSED, by, Set.of(ID));
   }
 
-  private static Element relabelled(Element element, Step step, LocalDate made) {
+  private static Element relabeled(Element element, Step step, LocalDate made) {
     Element.Builder builder = FitGear.element(element.kind());
     step.target()
         .layer()

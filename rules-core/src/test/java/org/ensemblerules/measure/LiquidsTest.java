@@ -25,7 +25,7 @@ class LiquidsTest {
   @Test
   void waterAtATemperatureIsNotConventionalWater() {
     Rational conventional =
-        Quantity.of("1", Unit.POUND_FORCE_PER_SQUARE_INCH).in(Unit.CENTIMETRE_OF_WATER).value();
+        Quantity.of("1", Unit.POUND_FORCE_PER_SQUARE_INCH).in(Unit.CENTIMETER_OF_WATER).value();
     Rational warm =
         conventional.times(Rational.of(1000)).dividedBy(Rational.of(new BigDecimal("999.13")));
     assertThat(Rounding.toNearest("0.01").round(warm)).isEqualByComparingTo("70.37");

@@ -35,7 +35,7 @@ class NumberSizeTest {
   private static final BigDecimal LONG = new BigDecimal("1234567890123456789012345678901");
   private static final EditionId POLICY = new EditionId("POLICY");
   private static final Quantity NEWTON = Quantity.of("1", Unit.NEWTON);
-  private static final Quantity METRE = Quantity.of("1", Unit.METRE);
+  private static final Quantity METER = Quantity.of("1", Unit.METER);
 
   private static Stream<Arguments> unbounded() {
     return Stream.of(TINY, HUGE, LONG)
@@ -56,7 +56,7 @@ class NumberSizeTest {
                         () -> new DecisionRule.SmallSampleNonparametric(BigDecimal.TEN, number)),
                     of(
                         "belowPercentOfOthers",
-                        () -> new DiscardRule.JawBreakBelowOthers(METRE, number)),
+                        () -> new DiscardRule.JawBreakBelowOthers(METER, number)),
                     of(
                         "Purpose.percent",
                         () -> new Purpose.AtLeastShareOfNewValue(POLICY, number, Map.of())),
@@ -76,8 +76,8 @@ class NumberSizeTest {
                             Retroreflection.coefficient(
                                 number,
                                 BigDecimal.ONE,
-                                METRE,
-                                Quantity.of("1", Unit.SQUARE_METRE)))));
+                                METER,
+                                Quantity.of("1", Unit.SQUARE_METER)))));
   }
 
   private static RepairCost cost(BigDecimal repair, BigDecimal replacement, BigDecimal worth) {
@@ -118,19 +118,19 @@ class NumberSizeTest {
   @ParameterizedTest
   @ValueSource(strings = {"123456789012345678901234567890 m", "1000.1 m"})
   void aDrumBeyondAnyMachineIsRefused(String radius) {
-    Quantity drum = Quantity.of(radius.split(" ")[0], Unit.METRE);
+    Quantity drum = Quantity.of(radius.split(" ")[0], Unit.METER);
     Quantity speed = Quantity.of("900", Unit.TURN_PER_MINUTE);
     assertThatThrownBy(() -> ExtractorForce.ofRadius(drum, speed))
         .isInstanceOf(InvalidValueException.class)
         .hasMessageContaining("ExtractorForce.radius")
         .hasMessageContaining("at most 1000 m");
     assertThatThrownBy(
-            () -> ExtractorForce.ofRadius(METRE, Quantity.of("1000001", Unit.TURN_PER_MINUTE)))
+            () -> ExtractorForce.ofRadius(METER, Quantity.of("1000001", Unit.TURN_PER_MINUTE)))
         .isInstanceOf(InvalidValueException.class)
         .hasMessageContaining("ExtractorForce.speed");
     assertThat(
             ExtractorForce.ofRadius(
-                    Quantity.of("1000", Unit.METRE), Quantity.of("1000000", Unit.TURN_PER_MINUTE))
+                    Quantity.of("1000", Unit.METER), Quantity.of("1000000", Unit.TURN_PER_MINUTE))
                 .toString())
         .contains("radius 1000 m");
   }

@@ -18,22 +18,22 @@ import net.jqwik.api.Provide;
 @PropertyDefaults(tries = 5000, edgeCases = EdgeCasesMode.MIXIN)
 class QuantityProperties {
   /**
-   * Ten-thousandths of a millimetre in a unit of length. 25.4 mm per inch: 40 CFR 1066.20(b)(3); 12
+   * Ten-thousandths of a millimeter in a unit of length. 25.4 mm per inch: 40 CFR 1066.20(b)(3); 12
    * inches per foot.
    */
   private static final Map<Unit, Long> LENGTHS =
       Map.of(
-          Unit.MILLIMETRE, 10_000L,
-          Unit.CENTIMETRE, 100_000L,
-          Unit.METRE, 10_000_000L,
+          Unit.MILLIMETER, 10_000L,
+          Unit.CENTIMETER, 100_000L,
+          Unit.METER, 10_000_000L,
           Unit.INCH, 254_000L,
           Unit.FOOT, 12 * 254_000L);
 
-  /** Hundredths of a square millimetre in a unit of area, from the lengths of the sides. */
+  /** Hundredths of a square millimeter in a unit of area, from the lengths of the sides. */
   private static final Map<Unit, Long> AREAS =
       Map.of(
-          Unit.SQUARE_MILLIMETRE, 100L,
-          Unit.SQUARE_CENTIMETRE, 10_000L,
+          Unit.SQUARE_MILLIMETER, 100L,
+          Unit.SQUARE_CENTIMETER, 10_000L,
           Unit.SQUARE_INCH, 254L * 254L);
 
   @Provide

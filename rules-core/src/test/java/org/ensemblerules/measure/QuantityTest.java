@@ -11,14 +11,14 @@ class QuantityTest {
   /** Inch: 40 CFR 1066.20(b)(3). The foot is 12 inches, and areas follow from lengths. */
   @ParameterizedTest
   @CsvSource({
-    "1, INCH, 25.4, MILLIMETRE",
+    "1, INCH, 25.4, MILLIMETER",
     "1, FOOT, 12, INCH",
-    "1, FOOT, 304.8, MILLIMETRE",
-    "1, CENTIMETRE, 10, MILLIMETRE",
-    "1, METRE, 100, CENTIMETRE",
-    "1, SQUARE_INCH, 645.16, SQUARE_MILLIMETRE",
-    "1, SQUARE_CENTIMETRE, 100, SQUARE_MILLIMETRE",
-    "0.50, INCH, 12.7, MILLIMETRE"
+    "1, FOOT, 304.8, MILLIMETER",
+    "1, CENTIMETER, 10, MILLIMETER",
+    "1, METER, 100, CENTIMETER",
+    "1, SQUARE_INCH, 645.16, SQUARE_MILLIMETER",
+    "1, SQUARE_CENTIMETER, 100, SQUARE_MILLIMETER",
+    "0.50, INCH, 12.7, MILLIMETER"
   })
   void equalSizes(String one, Unit unit, String other, Unit otherUnit) {
     assertThat(Quantity.of(one, unit).compareSize(Quantity.of(other, otherUnit))).isZero();
@@ -28,8 +28,8 @@ class QuantityTest {
   @Test
   void theSmallestDifferenceCounts() {
     Quantity inch = Quantity.of("1", Unit.INCH);
-    assertThat(Quantity.of("25.4000001", Unit.MILLIMETRE).compareSize(inch)).isPositive();
-    assertThat(Quantity.of("25.3999999", Unit.MILLIMETRE).compareSize(inch)).isNegative();
+    assertThat(Quantity.of("25.4000001", Unit.MILLIMETER).compareSize(inch)).isPositive();
+    assertThat(Quantity.of("25.3999999", Unit.MILLIMETER).compareSize(inch)).isNegative();
     Quantity third = Quantity.of("0.33333333333333333333", Unit.FOOT);
     assertThat(third.compareSize(Quantity.of("4", Unit.INCH))).isNegative();
   }
@@ -37,7 +37,7 @@ class QuantityTest {
   @Test
   void theSpellingGivenIsKept() {
     assertThat(Quantity.of("1.50", Unit.INCH)).hasToString("1.50 in");
-    assertThat(Quantity.of("1E+2", Unit.SQUARE_MILLIMETRE)).hasToString("100 mm2");
+    assertThat(Quantity.of("1E+2", Unit.SQUARE_MILLIMETER)).hasToString("100 mm2");
   }
 
   @Test

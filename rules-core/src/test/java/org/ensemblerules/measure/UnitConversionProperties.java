@@ -27,14 +27,14 @@ class UnitConversionProperties {
     var poundForce =
         Units.NEWTON.multiply(45359237L).divide(100000000L).multiply(980665).divide(100000);
     Map<Unit, javax.measure.Unit<?>> units = new EnumMap<>(Unit.class);
-    units.put(Unit.MILLIMETRE, MetricPrefix.MILLI(Units.METRE));
-    units.put(Unit.CENTIMETRE, MetricPrefix.CENTI(Units.METRE));
-    units.put(Unit.METRE, Units.METRE);
+    units.put(Unit.MILLIMETER, MetricPrefix.MILLI(Units.METRE));
+    units.put(Unit.CENTIMETER, MetricPrefix.CENTI(Units.METRE));
+    units.put(Unit.METER, Units.METRE);
     units.put(Unit.INCH, inch);
     units.put(Unit.FOOT, inch.multiply(12));
-    units.put(Unit.SQUARE_CENTIMETRE, MetricPrefix.CENTI(Units.METRE).pow(2));
+    units.put(Unit.SQUARE_CENTIMETER, MetricPrefix.CENTI(Units.METRE).pow(2));
     units.put(Unit.SQUARE_INCH, inch.pow(2));
-    units.put(Unit.SQUARE_METRE, Units.SQUARE_METRE);
+    units.put(Unit.SQUARE_METER, Units.SQUARE_METRE);
     units.put(Unit.SQUARE_FOOT, inch.multiply(12).pow(2));
     units.put(Unit.NEWTON, Units.NEWTON);
     units.put(Unit.KILONEWTON, MetricPrefix.KILO(Units.NEWTON));
@@ -49,11 +49,11 @@ class UnitConversionProperties {
     units.put(Unit.SECOND, Units.SECOND);
     units.put(Unit.MINUTE, Units.MINUTE);
     units.put(Unit.HOUR, Units.HOUR);
-    units.put(Unit.GRAM_PER_SQUARE_METRE, Units.GRAM.divide(Units.SQUARE_METRE));
+    units.put(Unit.GRAM_PER_SQUARE_METER, Units.GRAM.divide(Units.SQUARE_METRE));
     units.put(
         Unit.OUNCE_PER_SQUARE_YARD,
         Units.GRAM.multiply(45359237L).divide(100000L).divide(16).divide(inch.multiply(36).pow(2)));
-    units.put(Unit.NEWTON_PER_CENTIMETRE, Units.NEWTON.divide(MetricPrefix.CENTI(Units.METRE)));
+    units.put(Unit.NEWTON_PER_CENTIMETER, Units.NEWTON.divide(MetricPrefix.CENTI(Units.METRE)));
     units.put(Unit.POUND_FORCE_PER_INCH, poundForce.divide(inch));
     units.put(Unit.JOULE, Units.JOULE);
     units.put(Unit.FOOT_POUND_FORCE, poundForce.multiply(inch.multiply(12)));

@@ -125,7 +125,7 @@ class RecordCheckTest {
   }
 
   @Test
-  void eachLabelledLayerIsAskedFor() {
+  void eachLabeledLayerIsAskedFor() {
     RecordFile.Builder file =
         RecordFile.builder(
             Filed.helmet(

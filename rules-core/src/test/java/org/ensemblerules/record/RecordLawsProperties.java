@@ -154,10 +154,10 @@ class RecordLawsProperties {
       assertNothingTurnedToMissing(before, after);
       before = after;
     }
-    FileReport labelled =
+    FileReport labeled =
         Filed.check(
             growing.label(Label.builder().manufactured(MarkedDate.parse("2020-03-04")).build()));
-    assertNothingTurnedToMissing(before, labelled);
+    assertNothingTurnedToMissing(before, labeled);
   }
 
   private static void assertNothingTurnedToMissing(FileReport before, FileReport after) {

@@ -81,7 +81,7 @@ class RepairOrdersTest {
             .orders()
             .get(0);
     assertThat(seam.level()).isEqualTo(RepairLevel.ADVANCED_REPAIR);
-    assertThat(seam.afterwards())
+    assertThat(seam.afterward())
         .singleElement()
         .returns(Check.SEAM_PULL, FollowUp::check)
         .returns("Shown that SEAM_PULL was passed.", FollowUp::shown);
@@ -108,7 +108,7 @@ class RepairOrdersTest {
     assertThat(order.level()).isEqualTo(RepairLevel.ADVANCED_REPLACEMENT);
     assertThat(order.limits()).containsExactly(limit);
     assertThat(order.before()).extracting(FollowUp::check).containsExactly(Check.CLEANLINESS);
-    assertThat(order.afterwards())
+    assertThat(order.afterward())
         .extracting(FollowUp::check)
         .containsExactly(Check.BARRIER_UNDER_PRESSURE);
     Finding soil =
@@ -191,7 +191,7 @@ class RepairOrdersTest {
 
   @ParameterizedTest
   @CsvSource({
-    // Barrier and thermal liner may be one labelled layer; the shell is another.
+    // Barrier and thermal liner may be one labeled layer; the shell is another.
     "FABRIC@MOISTURE_BARRIER, FABRIC@THERMAL_LINER, NOT_REPAIRABLE",
     "FABRIC@THERMAL_LINER, FABRIC@MOISTURE_BARRIER, NOT_REPAIRABLE",
     "FABRIC@OUTER_SHELL, SEAM_MAJOR_A@OUTER_SHELL, NOT_REPAIRABLE",

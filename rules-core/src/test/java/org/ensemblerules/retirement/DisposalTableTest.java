@@ -46,7 +46,7 @@ class DisposalTableTest {
                       RouteCondition.UNCONTAMINATED),
                   row(
                       RetirementReason.OVER_AGE_LIMIT,
-                      DisposalRoute.SPECIALISED_WASTE,
+                      DisposalRoute.SPECIALIZED_WASTE,
                       RouteCondition.RELEASED),
                   row(
                       RetirementReason.OVER_AGE_LIMIT,
@@ -54,7 +54,7 @@ class DisposalTableTest {
                       RouteCondition.UNDER_CUSTODY),
                   row(
                       RetirementReason.CANNOT_BE_CLEANED,
-                      DisposalRoute.SPECIALISED_WASTE,
+                      DisposalRoute.SPECIALIZED_WASTE,
                       RouteCondition.RELEASED),
                   row(
                       RetirementReason.CANNOT_BE_CLEANED,
@@ -81,7 +81,7 @@ class DisposalTableTest {
     assertThat(open(gear(Set.of(OLD), Known.NO, Known.YES, Known.NO, Known.NO)))
         .containsExactly(
             DisposalRoute.DESTROY,
-            DisposalRoute.SPECIALISED_WASTE,
+            DisposalRoute.SPECIALIZED_WASTE,
             DisposalRoute.NON_LIVE_FIRE_TRAINING);
   }
 
@@ -112,7 +112,7 @@ class DisposalTableTest {
   @Test
   void aRouteMustBeOpenToEachCause() {
     assertThat(open(gear(Set.of(OLD, SOILED), Known.NO, Known.YES, Known.NO, Known.NO)))
-        .containsExactly(DisposalRoute.SPECIALISED_WASTE);
+        .containsExactly(DisposalRoute.SPECIALIZED_WASTE);
     RouteAnswer destroy =
         TABLE.routes(gear(Set.of(OLD, SOILED), Known.NO, Known.YES, Known.NO, Known.NO)).get(0);
     assertThat(((RouteAnswer.Closed) destroy).whyNot())

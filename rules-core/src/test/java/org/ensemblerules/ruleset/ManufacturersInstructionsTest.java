@@ -235,7 +235,7 @@ class ManufacturersInstructionsTest {
   private static Optional<String> whyNoCleaning(RuleSet rules, Element element, Event wash) {
     return rules
         .evidence(element, History.of(List.of(wash)), FitGear.AS_OF)
-        .judgement(wash)
+        .judgment(wash)
         .orElseThrow()
         .objection(EnumSet.of(Objection.Code.WASH_OUTSIDE_LIMITS, Objection.Code.NO_RULE))
         .map(Objection::text);

@@ -83,7 +83,7 @@ class OverlaysTest {
   private static Band over(String least) {
     return new Band.Range(
         ExtentKind.LENGTH,
-        Optional.of(Quantity.of(least.replace(" mm", ""), Unit.MILLIMETRE)),
+        Optional.of(Quantity.of(least.replace(" mm", ""), Unit.MILLIMETER)),
         Optional.empty());
   }
 
@@ -192,7 +192,7 @@ class OverlaysTest {
     Overlay policy =
         layer.policy(
             layer.defect(SHELL, DefectKind.TEAR, over("20 mm"), new Effect.Retire(Scope.ELEMENT)));
-    GearCase torn = COAT.with(tear(new Extent.Length(Quantity.of("21", Unit.MILLIMETRE))));
+    GearCase torn = COAT.with(tear(new Extent.Length(Quantity.of("21", Unit.MILLIMETER))));
     Verdict verdict = judged(torn, policy);
     assertThat(verdict.actions().stream().map(action -> action.effect()))
         .contains(
@@ -200,7 +200,7 @@ class OverlaysTest {
     assertThat(verdict.reasons().stream().filter(reason -> reason.effect().isFinal()))
         .singleElement()
         .satisfies(OverlaysTest::namesThePolicy);
-    GearCase little = COAT.with(tear(new Extent.Length(Quantity.of("20", Unit.MILLIMETRE))));
+    GearCase little = COAT.with(tear(new Extent.Length(Quantity.of("20", Unit.MILLIMETER))));
     assertThat(judged(little, policy).reasons()).isEqualTo(little.verdict().reasons());
     Overlay bySize =
         layer.policy(
@@ -222,7 +222,7 @@ class OverlaysTest {
         .noneMatch(reason -> reason.kind() == ReasonKind.MUST_MEASURE);
     Reason measure = only(judged(unknown, bySize), ReasonKind.MUST_MEASURE);
     namesThePolicy(measure);
-    assertThat(measure.afterwards()).isEmpty();
+    assertThat(measure.afterward()).isEmpty();
   }
 
   @Test
@@ -247,7 +247,7 @@ class OverlaysTest {
             "POLICY, row policy/3, effect: found NOTE where no row says what CRACKING at"
                 + " FABRIC@OUTER_SHELL calls for, allowed: any effect but NOTE: what no row covers"
                 + " is evaluated");
-    GearCase torn = COAT.with(tear(new Extent.Length(Quantity.of("150", Unit.MILLIMETRE))));
+    GearCase torn = COAT.with(tear(new Extent.Length(Quantity.of("150", Unit.MILLIMETER))));
     Verdict answered =
         judged(torn, layer.policy(layer.defect(SHELL, DefectKind.TEAR, over("100 mm"), mend)));
     assertThat(answered.actions().stream().map(action -> action.effect()))

@@ -34,8 +34,8 @@ class LongHistoryTest {
     return Kept.of(ElementKind.HELMET).with(all.toArray(new Event[0]));
   }
 
-  private static long judgements(Kept kept) {
-    AtomicLong judgements = new AtomicLong();
+  private static long judgments(Kept kept) {
+    AtomicLong judgments = new AtomicLong();
     ScheduleTables tables =
         Kept.tables(
             List.of(
@@ -50,18 +50,18 @@ class LongHistoryTest {
             kept.element(),
             kept.record().history(),
             FIRST.plusYears(4),
-            event -> judgements.incrementAndGet(),
+            event -> judgments.incrementAndGet(),
             event -> {});
     Schedule schedule = new Schedule(tables);
     assertThat(schedule.due(evidence, Set.of())).isNotEmpty();
     assertThat(schedule.due(evidence, Set.of()))
         .isEqualTo(schedule.due(kept.record(), FIRST.plusYears(4)));
-    return judgements.get();
+    return judgments.get();
   }
 
   @Test
   void eachEventIsJudgedOnceWhateverTheRows() {
-    assertThat(judgements(kept(10_000))).isEqualTo(10_000);
-    assertThat(judgements(kept(1_000))).isEqualTo(1_000);
+    assertThat(judgments(kept(10_000))).isEqualTo(10_000);
+    assertThat(judgments(kept(1_000))).isEqualTo(1_000);
   }
 }

@@ -170,7 +170,7 @@ class ScheduleTest {
     Kept exposure =
         HELMET.with(
             Kept.cleaning(Kept.on("2024-03-01"), CleaningKind.EXPOSURE_REDUCTION),
-            Kept.cleaning(Kept.on("2024-03-01"), CleaningKind.SANITISING),
+            Kept.cleaning(Kept.on("2024-03-01"), CleaningKind.SANITIZING),
             new Event.Cleaned(
                 Kept.on("2024-03-01"), CleaningKind.ADVANCED, People.UNTRAINED, Set.of()));
     assertThat(only(schedule, exposure).by()).isEqualTo(day("2020-12-01"));
@@ -239,12 +239,12 @@ class ScheduleTest {
     assertThat(due)
         .extracting(each -> each.layer().orElseThrow() + " " + each.by().orElseThrow())
         .containsExactly("OUTER_SHELL 2030-02-28", "LINER_SYSTEM 2033-04-30");
-    Element unlabelled =
+    Element unlabeled =
         FitGear.element(ElementKind.COAT)
             .layer(
                 LayerKind.OUTER_SHELL, FitGear.label().manufactured(MarkedDate.unknown()).build())
             .build();
-    assertThat(Kept.schedule().due(Kept.of(ElementKind.COAT).with(unlabelled).record(), AS_OF))
+    assertThat(Kept.schedule().due(Kept.of(ElementKind.COAT).with(unlabeled).record(), AS_OF))
         .first()
         .satisfies(
             each -> {

@@ -220,7 +220,7 @@ class TriggersTest {
         .singleElement()
         .satisfies(
             due -> {
-              assertThat(due.task()).isEqualTo(TaskKey.CHECK_AFTERWARDS);
+              assertThat(due.task()).isEqualTo(TaskKey.CHECK_AFTERWARD);
               assertThat(due.by()).contains(LocalDate.of(2024, 3, 4));
               assertThat(due.reason())
                   .isEqualTo("SEAM_PULL for finding F1, repaired or cleaned 2024-03-04");

@@ -191,7 +191,7 @@ class InvalidValuesTest {
             "Band.over",
             "25.4 mm",
             "less than upTo",
-            () -> range(Quantity.of("25.4", Unit.MILLIMETRE), INCH)),
+            () -> range(Quantity.of("25.4", Unit.MILLIMETER), INCH)),
         of("Band.over", "3", "0 or more, less than upTo 3", () -> new Band.Counts(3, 3)),
         of("Band.over", "-1", "0 or more, less than upTo 3", () -> new Band.Counts(-1, 3)),
         of("Band.grades", "[]", "at least one, all of one scale", () -> new Band.Grades(Set.of())),

@@ -60,7 +60,7 @@ class HydrostaticTest {
   /** 45 cm of water, which a page gives for the pressure, is 0.64 psi. */
   @Test
   void holdingUnderMilderConditionsShowsNothing() {
-    assertThat(judge(Quantity.of("30", Unit.CENTIMETRE_OF_WATER), "10", Known.NO, 2))
+    assertThat(judge(Quantity.of("30", Unit.CENTIMETER_OF_WATER), "10", Known.NO, 2))
         .isInstanceOfSatisfying(
             HydrostaticResult.ConditionsNotKept.class,
             not ->

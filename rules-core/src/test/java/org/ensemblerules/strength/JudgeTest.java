@@ -139,7 +139,7 @@ class JudgeTest {
     List<Specimen> specimens =
         new ArrayList<>(
             StrengthFixtures.specimens(Direction.WARP, Unit.NEWTON, "700", "700", "700"));
-    Quantity near = Quantity.of("5", Unit.MILLIMETRE);
+    Quantity near = Quantity.of("5", Unit.MILLIMETER);
     specimens.add(
         Specimen.of("low", Direction.WARP, Quantity.of("349", Unit.NEWTON)).withBreakFromJaw(near));
     StrengthResult.Judged result =
@@ -163,7 +163,7 @@ class JudgeTest {
             Specimen.of("too far", Direction.WARP, Quantity.of("349", Unit.NEWTON))
                 .withBreakFromJaw(Quantity.of("0.2", Unit.INCH)),
             Specimen.of("half", Direction.WARP, Quantity.of("350", Unit.NEWTON))
-                .withBreakFromJaw(Quantity.of("1", Unit.MILLIMETRE)))) {
+                .withBreakFromJaw(Quantity.of("1", Unit.MILLIMETER)))) {
       List<Specimen> specimens =
           new ArrayList<>(
               StrengthFixtures.specimens(Direction.WARP, Unit.NEWTON, "700", "700", "700"));
@@ -182,7 +182,7 @@ class JudgeTest {
     String[] normal = {"150", "160", "170", "180", "190"};
     Specimen low =
         Specimen.of("low", Direction.WARP, Quantity.of("90", Unit.NEWTON))
-            .withBreakFromJaw(Quantity.of("2", Unit.MILLIMETRE));
+            .withBreakFromJaw(Quantity.of("2", Unit.MILLIMETER));
     TestReport.Builder report =
         StrengthFixtures.report(
             Property.RESIDUAL_BREAKING_STRENGTH, StrengthFixtures.SHELL, StrengthFixtures.STRIP);

@@ -36,12 +36,12 @@ class PercentagesTest {
   void shrinkageOfWhatGrewIsNegative() {
     assertThat(
             Percentages.shrinkage(
-                    Quantity.of("10", Unit.INCH), Quantity.of("241.3", Unit.MILLIMETRE))
+                    Quantity.of("10", Unit.INCH), Quantity.of("241.3", Unit.MILLIMETER))
                 .rounded(TENTHS))
         .isEqualTo(Quantity.of("5.0", Unit.PERCENT));
     assertThat(
             Percentages.shrinkage(
-                    Quantity.of("250", Unit.MILLIMETRE), Quantity.of("255", Unit.MILLIMETRE))
+                    Quantity.of("250", Unit.MILLIMETER), Quantity.of("255", Unit.MILLIMETER))
                 .rounded(TENTHS))
         .isEqualTo(Quantity.of("-2.0", Unit.PERCENT));
   }
@@ -54,7 +54,7 @@ class PercentagesTest {
                     new BigDecimal("0.004"),
                     BigDecimal.ONE,
                     Quantity.of("50", Unit.FOOT),
-                    Quantity.of("400", Unit.SQUARE_CENTIMETRE))
+                    Quantity.of("400", Unit.SQUARE_CENTIMETER))
                 .value()
                 .equalsDecimal(new BigDecimal("23.22576")))
         .isTrue();
@@ -76,8 +76,8 @@ class PercentagesTest {
                 Retroreflection.coefficient(
                     BigDecimal.ONE,
                     BigDecimal.ZERO,
-                    Quantity.of("1", Unit.METRE),
-                    Quantity.of("1", Unit.SQUARE_METRE)))
+                    Quantity.of("1", Unit.METER),
+                    Quantity.of("1", Unit.SQUARE_METER)))
         .isInstanceOf(InvalidValueException.class)
         .hasMessageContaining("Retroreflection.source");
   }

@@ -153,12 +153,12 @@ final class StrengthFixtures {
                     row("grab-jaw"),
                     GRAB,
                     new DiscardRule.JawBreakBelowOthers(
-                        Quantity.of("5", Unit.MILLIMETRE), new BigDecimal("50"))),
+                        Quantity.of("5", Unit.MILLIMETER), new BigDecimal("50"))),
                 new DiscardRow(row("grab-fault"), GRAB, new DiscardRule.RecordedFault()),
                 new DiscardRow(
                     row("strip-jaw"),
                     STRIP,
-                    new DiscardRule.JawBreakBelowNormal(Quantity.of("5", Unit.MILLIMETRE), 5))))
+                    new DiscardRule.JawBreakBelowNormal(Quantity.of("5", Unit.MILLIMETER), 5))))
         .orElseThrow();
   }
 

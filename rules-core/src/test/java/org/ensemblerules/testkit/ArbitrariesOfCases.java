@@ -101,7 +101,7 @@ public final class ArbitrariesOfCases {
                       new Event.Found(ArbitrariesOfFindings.covered(row, id, MarkedDate.of(day))));
                   events.addAll(
                       Settling.of(
-                          new FindingId(id), row.effect(), row.afterwards(), day.plusDays(1)));
+                          new FindingId(id), row.effect(), row.afterward(), day.plusDays(1)));
                   return given.withEvents(events);
                 });
   }

@@ -64,12 +64,12 @@ final class FrozenCare {
           EnumSet.of(
               CareAction.EXPOSURE_REDUCTION, CareAction.ISOLATE, CareAction.ADVANCED_CLEANING);
       case BLOOD_OR_BODY_FLUIDS ->
-          EnumSet.of(CareAction.ISOLATE, CareAction.SANITISE, CareAction.ADVANCED_CLEANING);
+          EnumSet.of(CareAction.ISOLATE, CareAction.SANITIZE, CareAction.ADVANCED_CLEANING);
       case HAZARDOUS_CHEMICALS, ASBESTOS ->
           EnumSet.of(
               CareAction.ISOLATE,
               CareAction.FIND_OUT,
-              CareAction.SPECIALISED_CLEANING,
+              CareAction.SPECIALIZED_CLEANING,
               CareAction.SHOW_FREE);
       case CBRN_AGENT -> EnumSet.of(CareAction.ISOLATE, CareAction.CUSTODY, CareAction.NO_RETURN);
       case UNKNOWN -> {

@@ -182,13 +182,13 @@ final class FrozenDefects {
         whole,
         DefectKind.BODY_FLUIDS,
         any(),
-        new Effect.Clean(CleaningKind.SANITISING, Scope.ELEMENT),
+        new Effect.Clean(CleaningKind.SANITIZING, Scope.ELEMENT),
         EnumSet.of(HandlingDuty.BIOHAZARD, HandlingDuty.KEEP_OUT_OF_LIVING_AREAS));
     handled(
         whole,
         DefectKind.HAZARDOUS_CHEMICALS,
         any(),
-        new Effect.Clean(CleaningKind.SPECIALISED, Scope.ELEMENT),
+        new Effect.Clean(CleaningKind.SPECIALIZED, Scope.ELEMENT),
         EnumSet.of(HandlingDuty.ISOLATE, HandlingDuty.DO_NOT_WASH),
         Check.CONTAMINATION_CLEARANCE);
     handled(
@@ -240,8 +240,8 @@ final class FrozenDefects {
         new Effect.Evaluate(Check.ADVANCED_INSPECTION, Scope.ELEMENT));
   }
 
-  private void add(String site, DefectKind defect, Band band, Effect effect, Check... afterwards) {
-    row(site, defect, band, effect, Set.of(), false, afterwards);
+  private void add(String site, DefectKind defect, Band band, Effect effect, Check... afterward) {
+    row(site, defect, band, effect, Set.of(), false, afterward);
   }
 
   private void open(String site, DefectKind defect, Band band, Effect effect) {
@@ -254,8 +254,8 @@ final class FrozenDefects {
       Band band,
       Effect effect,
       Set<HandlingDuty> handling,
-      Check... afterwards) {
-    row(site, defect, band, effect, handling, false, afterwards);
+      Check... afterward) {
+    row(site, defect, band, effect, handling, false, afterward);
   }
 
   private void row(
@@ -265,7 +265,7 @@ final class FrozenDefects {
       Effect effect,
       Set<HandlingDuty> handling,
       boolean open,
-      Check... afterwards) {
+      Check... afterward) {
     rows.add(
         new DefectRow(
             FrozenProvenance.of(
@@ -277,7 +277,7 @@ final class FrozenDefects {
             band,
             effect,
             handling,
-            Set.copyOf(Arrays.asList(afterwards)),
+            Set.copyOf(Arrays.asList(afterward)),
             open,
             defect + " calls for " + effect.text() + "."));
   }

@@ -34,8 +34,8 @@ final class FrozenDuties {
     add(rows, Task.EXPOSURE_REDUCTION, EntityKind.MEMBER);
     add(rows, Task.ADVANCED_CLEANING, EntityKind.ORGANIZATION, CredentialScope.CLEAN);
     add(rows, Task.ADVANCED_CLEANING, EntityKind.INDEPENDENT_SERVICE_PROVIDER);
-    add(rows, Task.SPECIALISED_CLEANING, EntityKind.VERIFIED_INDEPENDENT_SERVICE_PROVIDER);
-    add(rows, Task.SANITISING, EntityKind.ORGANIZATION, CredentialScope.SANITISE);
+    add(rows, Task.SPECIALIZED_CLEANING, EntityKind.VERIFIED_INDEPENDENT_SERVICE_PROVIDER);
+    add(rows, Task.SANITIZING, EntityKind.ORGANIZATION, CredentialScope.SANITIZE);
     add(rows, Task.BASIC_REPAIR, EntityKind.ORGANIZATION, CredentialScope.BASIC_REPAIR);
     add(rows, Task.BASIC_REPAIR, EntityKind.VERIFIED_INDEPENDENT_SERVICE_PROVIDER);
     add(

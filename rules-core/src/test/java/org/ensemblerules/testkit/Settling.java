@@ -31,15 +31,15 @@ public final class Settling {
    *
    * @param finding the finding's name
    * @param effect what it calls for; not a note, and not final
-   * @param afterwards the checks that must be passed afterwards
+   * @param afterward the checks that must be passed afterward
    * @param from the day of the first event
    * @return the events, each on the day after the one before
    */
   public static List<Event> of(
-      FindingId finding, Effect effect, Set<Check> afterwards, LocalDate from) {
+      FindingId finding, Effect effect, Set<Check> afterward, LocalDate from) {
     Settling settling = new Settling(finding, from);
     settling.carryOut(effect);
-    new TreeSet<>(afterwards).forEach(settling::pass);
+    new TreeSet<>(afterward).forEach(settling::pass);
     return settling.events;
   }
 

@@ -131,7 +131,7 @@ class AgeVerdictsTest {
   @Test
   void whereEveryLayerRetiresThereIsNoWayBack() {
     assertThat(coat("2014-01-01", "2014-01-01").verdict().wayBack())
-        .isEqualTo(new WayBack.None("every labelled layer leaves service for good"));
+        .isEqualTo(new WayBack.None("every labeled layer leaves service for good"));
     GearCase byDamage =
         coat("2014-01-01", "2020-03-01").with(finding("FABRIC@THERMAL_LINER", DefectKind.CHARRING));
     assertThat(byDamage.verdict().wayBack()).isInstanceOf(WayBack.None.class);
@@ -190,7 +190,7 @@ class AgeVerdictsTest {
             "EVALUATE by INCIDENT_RELEASE on ELEMENT WHOLE_ELEMENT",
             "EVALUATE by RECORD_CORRECTION on ELEMENT WHOLE_ELEMENT",
             "EVALUATE by IDENTIFICATION on LAYER WHOLE_ELEMENT@LINER_SYSTEM",
-            "CLEAN SANITISING on ELEMENT WHOLE_ELEMENT",
+            "CLEAN SANITIZING on ELEMENT WHOLE_ELEMENT",
             "EVALUATE by LINER_LEAKAGE on LAYER WHOLE_ELEMENT@LINER_SYSTEM",
             "RETIRE LAYER WHOLE_ELEMENT@OUTER_SHELL",
             "REPLACE_PART ADVANCED CLOSURE@OUTER_SHELL",

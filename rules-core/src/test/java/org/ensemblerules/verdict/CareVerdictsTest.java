@@ -76,9 +76,9 @@ class CareVerdictsTest {
   @CsvSource({
     "ORDINARY_SOILING, CLEAN ADVANCED on ELEMENT",
     "PRODUCTS_OF_COMBUSTION, CLEAN ADVANCED on ELEMENT",
-    "BLOOD_OR_BODY_FLUIDS, CLEAN ADVANCED on ELEMENT; CLEAN SANITISING on ELEMENT",
+    "BLOOD_OR_BODY_FLUIDS, CLEAN ADVANCED on ELEMENT; CLEAN SANITIZING on ELEMENT",
     "ASBESTOS, EVALUATE by CONTAMINATION_CLEARANCE on ELEMENT;"
-        + " EVALUATE by EXPERT_EVALUATION on ELEMENT; CLEAN SPECIALISED on ELEMENT",
+        + " EVALUATE by EXPERT_EVALUATION on ELEMENT; CLEAN SPECIALIZED on ELEMENT",
     "CBRN_AGENT, RETIRE ELEMENT"
   })
   void eachExposureCallsForItsCare(Exposure exposure, String expected) {
@@ -96,8 +96,8 @@ class CareVerdictsTest {
             "EVALUATE by CONTAMINATION_CLEARANCE on ELEMENT",
             "EVALUATE by EXPERT_EVALUATION on ELEMENT",
             "CLEAN ADVANCED on ELEMENT",
-            "CLEAN SANITISING on ELEMENT",
-            "CLEAN SPECIALISED on ELEMENT");
+            "CLEAN SANITIZING on ELEMENT",
+            "CLEAN SPECIALIZED on ELEMENT");
   }
 
   @Test
@@ -123,14 +123,14 @@ class CareVerdictsTest {
   @Test
   void onceAllIsDoneItIsFit() {
     GearCase bloody = met(HELMET, Exposure.BLOOD_OR_BODY_FLUIDS);
-    GearCase sanitised = bloody.with(cleaned("2024-06-11", CleaningKind.SANITISING));
-    assertThat(effects(sanitised)).containsExactly("CLEAN ADVANCED on ELEMENT");
-    assertThat(sanitised.with(cleaned("2024-06-12", CleaningKind.ADVANCED)).verdict().service())
+    GearCase sanitized = bloody.with(cleaned("2024-06-11", CleaningKind.SANITIZING));
+    assertThat(effects(sanitized)).containsExactly("CLEAN ADVANCED on ELEMENT");
+    assertThat(sanitized.with(cleaned("2024-06-12", CleaningKind.ADVANCED)).verdict().service())
         .isEqualTo(Service.IN);
     GearCase dusty =
         met(HELMET, Exposure.ASBESTOS)
             .with(passed("2024-06-11", Check.EXPERT_EVALUATION))
-            .with(cleaned("2024-06-12", CleaningKind.SPECIALISED));
+            .with(cleaned("2024-06-12", CleaningKind.SPECIALIZED));
     assertThat(effects(dusty)).containsExactly("EVALUATE by CONTAMINATION_CLEARANCE on ELEMENT");
     assertThat(dusty.with(passed("2024-06-13", Check.CONTAMINATION_CLEARANCE)).verdict().service())
         .isEqualTo(Service.IN);
@@ -163,7 +163,7 @@ class CareVerdictsTest {
     GearCase dusty =
         met(HELMET, Exposure.ASBESTOS)
             .with(passed("2024-06-11", Check.EXPERT_EVALUATION))
-            .with(cleaned("2024-06-12", CleaningKind.SPECIALISED));
+            .with(cleaned("2024-06-12", CleaningKind.SPECIALIZED));
     Task clearing = FrozenRules.rules().tables().checks().row(Check.CONTAMINATION_CLEARANCE).task();
     Doer permitted = People.permitted(clearing);
     for (Event.Checked other :

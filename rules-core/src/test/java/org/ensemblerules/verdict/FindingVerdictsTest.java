@@ -156,8 +156,8 @@ class FindingVerdictsTest {
             HandlingDuty.KEEP_OUT_OF_LIVING_AREAS,
             HandlingDuty.BIOHAZARD);
     assertThat(given.verdict().actions())
-        .filteredOn(action -> !action.afterwards().isEmpty())
-        .extracting(Action::afterwards)
+        .filteredOn(action -> !action.afterward().isEmpty())
+        .extracting(Action::afterward)
         .containsExactly(Set.of(Check.CONTAMINATION_CLEARANCE));
   }
 
@@ -219,6 +219,6 @@ class FindingVerdictsTest {
     assertThat(given.verdict().actions())
         .extracting(action -> action.effect().text())
         .containsExactly(
-            "RETIRE LAYER", "EVALUATE by LINER_LEAKAGE on LAYER", "CLEAN SANITISING on ELEMENT");
+            "RETIRE LAYER", "EVALUATE by LINER_LEAKAGE on LAYER", "CLEAN SANITIZING on ELEMENT");
   }
 }

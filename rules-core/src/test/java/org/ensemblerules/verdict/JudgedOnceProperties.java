@@ -20,7 +20,7 @@ import org.ensemblerules.testkit.Cases;
 import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
 
-/** All questions of one verdict, what is due among them, share one judgement of each event. */
+/** All questions of one verdict, what is due among them, share one judgment of each event. */
 @Domain(Cases.class)
 @Domain(DomainContext.Global.class)
 @PropertyDefaults(tries = 1000, edgeCases = EdgeCasesMode.NONE)

@@ -175,7 +175,7 @@ class LabelVerdictsTest {
   }
 
   @Test
-  void linersLabelledApartNeedNoLabelOfTheSystem() {
+  void linersLabeledApartNeedNoLabelOfTheSystem() {
     GearCase fit = FitGear.fit(ElementKind.COAT);
     Element both = linersApart(LayerKind.MOISTURE_BARRIER, LayerKind.THERMAL_LINER);
     assertThat(fit.with(both).verdict().service()).isEqualTo(Service.IN);
@@ -189,7 +189,7 @@ class LabelVerdictsTest {
   }
 
   @Test
-  void theLabelledLayerIsWhatAnEffectOnALayerFallsOn() {
+  void theLabeledLayerIsWhatAnEffectOnALayerFallsOn() {
     GearCase joined =
         FitGear.fit(ElementKind.COAT).with(finding("FABRIC@MOISTURE_BARRIER", DefectKind.CHARRING));
     assertThat(joined.verdict().actions())

@@ -41,7 +41,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * Twice the record is twice the work and twice the answer: counted in judgements, in events held
+ * Twice the record is twice the work and twice the answer: counted in judgments, in events held
  * against findings and in characters, not in time.
  */
 class LongRecordsTest {
@@ -196,7 +196,7 @@ class LongRecordsTest {
       events.add(
           new Event.Repaired(day(n), RepairClass.BASIC, false, People.PROVIDER, Set.of(ONE)));
       events.add(checked(Check.SEAM_PULL, CheckResult.FAILED, n));
-      events.add(new Event.Cleaned(day(n), CleaningKind.SANITISING, People.UNTRAINED, Set.of(ONE)));
+      events.add(new Event.Cleaned(day(n), CleaningKind.SANITIZING, People.UNTRAINED, Set.of(ONE)));
     }
     return events;
   }

@@ -119,7 +119,7 @@ class ReasonTest {
     Reason reason = reason(ReasonKind.RULE, Part.TRIM, "F1", "a", "s", Scope.PART, "x");
     assertThat(reason.wording()).isEmpty();
     assertThat(reason.open()).isFalse();
-    assertThat(reason.afterwards()).isEmpty();
+    assertThat(reason.afterward()).isEmpty();
     assertThat(reason.rowKey()).contains(new RowKey("a"));
   }
 }

@@ -72,7 +72,7 @@ class RetiredLayerVerdictsTest {
     "2020, false",
     "UNKNOWN, false"
   })
-  void anotherIsShownByHavingBeenMadeAfterwards(String left, boolean shown) {
+  void anotherIsShownByHavingBeenMadeAfterward(String left, boolean shown) {
     // The liner in it was made on 2020-03-01.
     Verdict verdict = COAT.with(retired(LayerKind.LINER_SYSTEM, null, left)).verdict();
     assertThat(kinds(verdict).contains(ReasonKind.LABEL_UNKNOWN)).isEqualTo(!shown);
@@ -159,10 +159,10 @@ class RetiredLayerVerdictsTest {
 
   @Test
   void whatNobodyKnowsOfTheLabelIsNotShown() {
-    Element unlabelled =
+    Element unlabeled =
         Element.builder(COAT.element().id(), ElementKind.COAT, COAT.element().use()).build();
     assertThat(
-            COAT.with(unlabelled)
+            COAT.with(unlabeled)
                 .with(retired(LayerKind.OUTER_SHELL, "Lot 1", "2024-02-01"))
                 .verdict()
                 .reasons())

@@ -65,19 +65,19 @@ class VerdictDetailsTest {
 
   @Test
   void aLayerWithoutALabelIsItsOwnTarget() {
-    Element unlabelled =
+    Element unlabeled =
         Element.builder(new ElementId("C1"), ElementKind.COAT, Use.STRUCTURAL)
             .layer(LayerKind.LINER_SYSTEM, FitGear.label().build())
             .build();
-    assertThat(COAT.with(unlabelled).with(CHARRED).verdict().actions())
+    assertThat(COAT.with(unlabeled).with(CHARRED).verdict().actions())
         .extracting(action -> action.effect().text() + " " + action.target())
         .contains("RETIRE LAYER WHOLE_ELEMENT@OUTER_SHELL");
   }
 
   @Test
   void aLabelOfTheWholeHasAnAgeOfItsOwn() {
-    Element labelled = FitGear.element(ElementKind.COAT).label(FitGear.label().build()).build();
-    assertThat(COAT.with(labelled).verdict().ages())
+    Element labeled = FitGear.element(ElementKind.COAT).label(FitGear.label().build()).build();
+    assertThat(COAT.with(labeled).verdict().ages())
         .extracting(LayerAge::layer)
         .anyMatch(layer -> layer.isEmpty());
   }
@@ -92,7 +92,7 @@ class VerdictDetailsTest {
   }
 
   @Test
-  void theWayBackSaysWhatMustBeShownAfterwards() {
+  void theWayBackSaysWhatMustBeShownAfterward() {
     GearCase given = COAT.with(find("F1", "CLOSURE@OUTER_SHELL", DefectKind.CLOSURE_FAILURE));
     Step step = ((WayBack.Steps) given.verdict().wayBack()).steps().get(0);
     assertThat(step.shown()).containsExactly("Shown that CLOSURE_OPERATION was passed.");

@@ -57,7 +57,7 @@ class VerdictValueTest {
         reason.seen(),
         reason.effect(),
         reason.handling(),
-        reason.afterwards(),
+        reason.afterward(),
         List.of("tried"));
   }
 
@@ -70,7 +70,7 @@ class VerdictValueTest {
     reasons.set(0, tried(reasons.get(0)));
     List<Action> actions = new ArrayList<>(SAID.actions());
     Action first = actions.get(0);
-    actions.set(0, new Action(first.effect(), first.target(), List.of(), first.afterwards()));
+    actions.set(0, new Action(first.effect(), first.target(), List.of(), first.afterward()));
     List<Step> steps = new ArrayList<>(steps());
     steps.addAll(steps());
     Map<VerdictPart, Verdict> others = new LinkedHashMap<>();

@@ -26,7 +26,7 @@ import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Evidence;
 import org.ensemblerules.history.EvidenceTables;
-import org.ensemblerules.history.Judgement;
+import org.ensemblerules.history.Judgment;
 import org.ensemblerules.history.Objection;
 import org.ensemblerules.history.Validity;
 import org.ensemblerules.history.When;
@@ -131,7 +131,7 @@ class WhatCountsTest {
                     on("2024-02-10"), RepairClass.ADVANCED, false, People.PROVIDER, Set.of(TEAR)))
             .with(passed(Check.BARRIER_UNDER_PRESSURE, "2024-02-20", TEAR));
     assertThat(given.verdict().openFindings()).isEmpty();
-    assertThat(due(given.verdict(), TaskKey.CHECK_AFTERWARDS)).isEmpty();
+    assertThat(due(given.verdict(), TaskKey.CHECK_AFTERWARD)).isEmpty();
 
     Verdict verdict = judged(given, onlyOnCleanGear(Check.BARRIER_UNDER_PRESSURE));
     assertThat(verdict.openFindings())
@@ -143,7 +143,7 @@ class WhatCountsTest {
                         "repaired ADVANCED on 2024-02-10 by "
                             + People.PROVIDER.name()
                             + ": no BARRIER_UNDER_PRESSURE passed certainly later"));
-    assertThat(due(verdict, TaskKey.CHECK_AFTERWARDS))
+    assertThat(due(verdict, TaskKey.CHECK_AFTERWARD))
         .singleElement()
         .satisfies(
             due ->
@@ -200,25 +200,24 @@ class WhatCountsTest {
             .with(inspected("2024-06-03", People.UNTRAINED))
             .with(inspected("2024-09", People.UNTRAINED));
     Evidence evidence = RULES.evidence(given.element(), given.assessment().history(), given.asOf());
-    List<Judgement> since = evidence.notCounting(Event.Inspected.class::isInstance);
+    List<Judgment> since = evidence.notCounting(Event.Inspected.class::isInstance);
     assertThat(since)
         .extracting(each -> each.event().when().toString())
         .containsExactly("2024-06-03", "2024-03-03");
-    assertThat(Judgement.text(since).orElseThrow())
+    assertThat(Judgment.text(since).orElseThrow())
         .isEqualTo(
             NOT_COUNTING
                 + "ADVANCED inspection of 2024-06-03, 2024-03-03 by "
                 + People.UNTRAINED.name()
                 + ", credential INSPECT is missing");
-    assertThat(evidence.judgements(Event.Inspected.class::isInstance))
+    assertThat(evidence.judgments(Event.Inspected.class::isInstance))
         .filteredOn(each -> !each.counts())
         .extracting(each -> each.event().when().toString())
         .containsExactly("2024-09", "2024-06-03", "2024-03-03", "2023-05-03");
-    assertThat(
-            evidence.judgement(inspected("2024-09", People.UNTRAINED)).orElseThrow().objections())
+    assertThat(evidence.judgment(inspected("2024-09", People.UNTRAINED)).orElseThrow().objections())
         .extracting(Objection::code)
         .containsExactly(Objection.Code.NOT_BY_THEN, Objection.Code.NOT_PERMITTED);
-    assertThat(Judgement.text(List.of())).isEmpty();
+    assertThat(Judgment.text(List.of())).isEmpty();
   }
 
   @Test
@@ -254,21 +253,20 @@ class WhatCountsTest {
         new Event.Repaired(on("UNKNOWN"), RepairClass.ADVANCED, false, People.WEARER, Set.of(TEAR));
     GearCase given = COAT.withEvents(List.of(used, returned, failed, repaired));
     Evidence evidence = RULES.evidence(given.element(), given.assessment().history(), given.asOf());
-    assertThat(evidence.judgement(used)).isEmpty();
+    assertThat(evidence.judgment(used)).isEmpty();
     assertThat(evidence.counts(used)).isFalse();
     assertThat(evidence.counts(returned)).isTrue();
     assertThat(codes(evidence, failed)).containsExactly(Objection.Code.FAILED);
     assertThat(codes(evidence, repaired))
         .containsExactly(Objection.Code.NOT_BY_THEN, Objection.Code.NOT_PERMITTED);
-    assertThat(evidence.judgement(new Event.Returned(on("2024-01-04")))).isEmpty();
+    assertThat(evidence.judgment(new Event.Returned(on("2024-01-04")))).isEmpty();
     assertThat(evidence.workedOn(TEAR)).isEqualTo(Optional.empty());
-    assertThat(
-            evidence.judgement(failed).orElseThrow().objection(EnumSet.of(Objection.Code.FAILED)))
+    assertThat(evidence.judgment(failed).orElseThrow().objection(EnumSet.of(Objection.Code.FAILED)))
         .isPresent();
   }
 
   private static List<Objection.Code> codes(Evidence evidence, Event event) {
-    return evidence.judgement(event).orElseThrow().objections().stream()
+    return evidence.judgment(event).orElseThrow().objections().stream()
         .map(Objection::code)
         .toList();
   }

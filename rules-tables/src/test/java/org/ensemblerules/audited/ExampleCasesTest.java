@@ -85,20 +85,20 @@ class ExampleCasesTest {
     for (DefectRow row : rules.tables().defects().rows()) {
       List<ExampleCase> cases = Objects.requireNonNull(byRow.get(row.key()));
       ExampleCase deciding = cases.get(0);
-      Map<Condition, ExampleCase> neighbours = new EnumMap<>(Condition.class);
+      Map<Condition, ExampleCase> neighbors = new EnumMap<>(Condition.class);
       cases.stream()
           .filter(each -> !each.decides())
-          .forEach(each -> neighbours.put(each.changed().orElseThrow(), each));
+          .forEach(each -> neighbors.put(each.changed().orElseThrow(), each));
       Set<Condition> conditions = EnumSet.allOf(Condition.class);
       if (row.band().kind() == ExtentKind.PRESENCE) {
         conditions.remove(Condition.EXTENT); // any extent is held
       }
-      if (!neighbours.keySet().equals(conditions)
+      if (!neighbors.keySet().equals(conditions)
           || !deciding.decides()
           || !deciding.expected().get(0).row().equals(Optional.of(row.key()))) {
-        wrong.add(row.key() + " has " + neighbours.keySet());
+        wrong.add(row.key() + " has " + neighbors.keySet());
       }
-      neighbours.forEach(
+      neighbors.forEach(
           (condition, each) -> {
             if (!differing(deciding.asked(), each.asked()).equals(Set.of(condition))
                 || each.expected().stream()

@@ -94,7 +94,7 @@ public final class CsvTables {
                   "extent",
                   "effect",
                   "handling[]",
-                  "afterwards[]",
+                  "afterward[]",
                   "open",
                   "wording"),
               Column.band(DefectRow::band)),
@@ -136,7 +136,7 @@ public final class CsvTables {
                   "subject",
                   "least",
                   "before[]",
-                  "afterwards[]",
+                  "afterward[]",
                   "wording")),
           CsvTable.of(
               AgeLimitRow.class,

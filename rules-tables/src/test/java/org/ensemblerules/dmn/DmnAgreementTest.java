@@ -177,9 +177,9 @@ class DmnAgreementTest {
     DmnExport.INPUTS.forEach(input -> inputs.put(input, null));
     inputs.put("defect", defect.name());
     if (extent instanceof Extent.Length length) {
-      inputs.put("length", millimetres(length.length()));
+      inputs.put("length", millimeters(length.length()));
     } else if (extent instanceof Extent.Area area) {
-      inputs.put("area", millimetres(area.area()));
+      inputs.put("area", millimeters(area.area()));
     } else if (extent instanceof Extent.Count count) {
       inputs.put("count", BigDecimal.valueOf(count.count()));
     } else if (extent instanceof Extent.Graded graded) {
@@ -189,16 +189,16 @@ class DmnAgreementTest {
   }
 
   /** By factors of its own: 1 in is 25.4 mm. */
-  private static BigDecimal millimetres(Quantity quantity) {
+  private static BigDecimal millimeters(Quantity quantity) {
     return quantity
         .value()
         .multiply(
             new BigDecimal(
                 switch (quantity.unit()) {
-                  case MILLIMETRE, SQUARE_MILLIMETRE -> "1";
-                  case CENTIMETRE -> "10";
-                  case SQUARE_CENTIMETRE -> "100";
-                  case METRE -> "1000";
+                  case MILLIMETER, SQUARE_MILLIMETER -> "1";
+                  case CENTIMETER -> "10";
+                  case SQUARE_CENTIMETER -> "100";
+                  case METER -> "1000";
                   case INCH -> "25.4";
                   case SQUARE_INCH -> "645.16";
                   default -> throw new IllegalStateException("no length or area: " + quantity);

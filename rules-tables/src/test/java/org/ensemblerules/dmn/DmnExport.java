@@ -108,8 +108,8 @@ final class DmnExport {
   private static List<String> line(DefectRow row) {
     return List.of(
         text(row.defect()),
-        row.band().kind() == ExtentKind.LENGTH ? range(row.band(), Unit.MILLIMETRE) : "-",
-        row.band().kind() == ExtentKind.AREA ? range(row.band(), Unit.SQUARE_MILLIMETRE) : "-",
+        row.band().kind() == ExtentKind.LENGTH ? range(row.band(), Unit.MILLIMETER) : "-",
+        row.band().kind() == ExtentKind.AREA ? range(row.band(), Unit.SQUARE_MILLIMETER) : "-",
         row.band() instanceof Band.Counts counts
             ? between(
                 Optional.of(Integer.toString(counts.over())),
@@ -130,7 +130,7 @@ final class DmnExport {
         .orElseGet(() -> "> " + over.orElse("0"));
   }
 
-  /** Every edge of a band is a finite decimal in millimetres, else this throws. */
+  /** Every edge of a band is a finite decimal in millimeters, else this throws. */
   private static String in(Quantity edge, Unit unit) {
     return new BigDecimal(edge.in(unit).value().numerator())
         .divide(new BigDecimal(edge.in(unit).value().denominator()), MathContext.UNLIMITED)

@@ -88,7 +88,7 @@ final class CarePages {
               subjects(family),
               Words.of(row.least()),
               Words.of(row.before()),
-              Words.of(row.afterwards()),
+              Words.of(row.afterward()),
               row.wording(),
               Words.editions(family.editions()),
               Words.basis(row.provenance())));

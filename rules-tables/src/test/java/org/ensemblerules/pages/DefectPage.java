@@ -84,8 +84,8 @@ final class DefectPage {
     if (row.open()) {
       parts.add("DISPUTED");
     }
-    if (!row.afterwards().isEmpty()) {
-      parts.add("afterwards " + Words.of(row.afterwards()));
+    if (!row.afterward().isEmpty()) {
+      parts.add("afterward " + Words.of(row.afterward()));
     }
     if (!row.handling().isEmpty()) {
       parts.add("until then " + Words.of(row.handling()));

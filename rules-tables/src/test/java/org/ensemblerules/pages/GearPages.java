@@ -69,7 +69,7 @@ final class GearPages {
     }
     return new Markdown("Age limits")
         .paragraph(
-            "How old an element or a labelled layer may become, counted from the earliest day that"
+            "How old an element or a labeled layer may become, counted from the earliest day that"
                 + " its date of manufacture can mean. The first day out is that day plus the limit."
                 + " NONE_SET: the edition sets no age.")
         .table(List.of("Elements", "Use", "Layers", "Limit", "Editions", "Basis"), lines)

@@ -110,7 +110,7 @@ class FollowUpTest {
     for (DefectRow row : RULES.tables().defects().rows()) {
       boolean remedy =
           row.effect() instanceof Effect.Repair || row.effect() instanceof Effect.ReplacePart;
-      if (!remedy || row.afterwards().isEmpty()) {
+      if (!remedy || row.afterward().isEmpty()) {
         continue;
       }
       Extent extent =
@@ -128,7 +128,7 @@ class FollowUpTest {
               .toList();
       assertThat(left).as(row.key().toString()).hasSize(1);
       assertThat(left.get(0).kind()).isEqualTo(ReasonKind.FOLLOW_UP_MISSING);
-      assertThat(((Effect.Evaluate) left.get(0).effect()).check()).isIn(row.afterwards());
+      assertThat(((Effect.Evaluate) left.get(0).effect()).check()).isIn(row.afterward());
       walked++;
     }
     assertThat(walked).isGreaterThan(100);

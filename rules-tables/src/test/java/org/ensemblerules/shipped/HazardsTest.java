@@ -208,7 +208,7 @@ class HazardsTest {
     assertThat(rows).hasSizeGreaterThan(300);
     assertThat(rows)
         .allSatisfy(
-            row -> assertThat(row.afterwards()).as("%s", row.key()).containsAnyElementsOf(LOOKS));
+            row -> assertThat(row.afterward()).as("%s", row.key()).containsAnyElementsOf(LOOKS));
   }
 
   private static boolean reachesFurther(DefectRow row) {
@@ -238,7 +238,7 @@ class HazardsTest {
   void theSwapAloneDoesNotBringItBack(ElementKind kind, String site, DefectKind defect) {
     Finding finding = found(site(site), defect, new Extent.Graded(Grade.SLIGHT));
     ShippedCase given = fit(kind, Use.STRUCTURAL).with(finding);
-    assertThat(given.verdict().actions().get(0).afterwards()).contains(Check.ADVANCED_INSPECTION);
+    assertThat(given.verdict().actions().get(0).afterward()).contains(Check.ADVANCED_INSPECTION);
   }
 
   private static Site site(String text) {
@@ -307,7 +307,7 @@ class HazardsTest {
     ShippedCase given =
         fit(ElementKind.COAT, Use.STRUCTURAL)
             .with(found(DRAG, DefectKind.DRAG_RESCUE_DEVICE_LOADED, new Extent.NotMeasured()));
-    assertThat(given.verdict().actions().get(0).afterwards())
+    assertThat(given.verdict().actions().get(0).afterward())
         .containsExactlyInAnyOrder(Check.DRAG_RESCUE_ROUTING, Check.ADVANCED_INSPECTION);
     assertThat(given.verdict().reasons().get(0).wording().orElseThrow())
         .contains("whether its wearer was hurt");
@@ -334,7 +334,7 @@ class HazardsTest {
     for (DefectRow row : rules.tables().defects().rows()) {
       Stream<Check> asked =
           Stream.concat(
-              row.afterwards().stream(),
+              row.afterward().stream(),
               row.effect() instanceof Effect.Evaluate evaluate
                   ? Stream.of(evaluate.check())
                   : Stream.empty());
@@ -395,7 +395,7 @@ class HazardsTest {
     assertThat(steps(met(fit(ElementKind.COAT, Use.STRUCTURAL), Exposure.ASBESTOS)))
         .containsExactly(
             "EVALUATE by EXPERT_EVALUATION on ELEMENT",
-            "CLEAN SPECIALISED on ELEMENT",
+            "CLEAN SPECIALIZED on ELEMENT",
             "EVALUATE by CONTAMINATION_CLEARANCE on ELEMENT",
             "EVALUATE by ROUTINE_INSPECTION on ELEMENT");
   }
@@ -404,7 +404,7 @@ class HazardsTest {
   void chemicalsAreCleanedOffByThoseWhoCanAndShownToBeGone() {
     assertThat(steps(met(fit(ElementKind.COAT, Use.STRUCTURAL), Exposure.HAZARDOUS_CHEMICALS)))
         .containsExactly(
-            "CLEAN SPECIALISED on ELEMENT",
+            "CLEAN SPECIALIZED on ELEMENT",
             "EVALUATE by CONTAMINATION_CLEARANCE on ELEMENT",
             "EVALUATE by ROUTINE_INSPECTION on ELEMENT");
   }
@@ -415,9 +415,9 @@ class HazardsTest {
     assertThat(steps(given))
         .containsExactly(
             "EVALUATE by EXPERT_EVALUATION on ELEMENT",
-            "CLEAN SPECIALISED on ELEMENT",
+            "CLEAN SPECIALIZED on ELEMENT",
             "EVALUATE by CONTAMINATION_CLEARANCE on ELEMENT",
-            "CLEAN SANITISING on ELEMENT",
+            "CLEAN SANITIZING on ELEMENT",
             "CLEAN ADVANCED on ELEMENT",
             "EVALUATE by ROUTINE_INSPECTION on ELEMENT");
     assertThat(((WayBack.Steps) given.verdict().wayBack()).steps())
@@ -432,7 +432,7 @@ class HazardsTest {
       ShippedCase given = met(fit(kind, Use.STRUCTURAL), Exposure.BLOOD_OR_BODY_FLUIDS);
       assertThat(steps(given))
           .containsExactly(
-              "CLEAN SANITISING on ELEMENT",
+              "CLEAN SANITIZING on ELEMENT",
               "CLEAN ADVANCED on ELEMENT",
               "EVALUATE by ROUTINE_INSPECTION on ELEMENT");
       assertThat(given.verdict().reasons())

@@ -14,7 +14,7 @@ final class PublicRegulations {
     ENOUGH,
     /** What the tables ask for is looser: by themselves they do not satisfy the rule. */
     LOOSER,
-    /** The rule binds the programme or the record; no interval of the tables answers it. */
+    /** The rule binds the program or the record; no interval of the tables answers it. */
     OUT_OF_REACH
   }
 

@@ -210,8 +210,8 @@ class RouteKeptWalkTest {
       return Optional.of(
           switch (clean.kind()) {
             case EXPOSURE_REDUCTION -> CareAction.EXPOSURE_REDUCTION;
-            case SPECIALISED -> CareAction.SPECIALISED_CLEANING;
-            case SANITISING -> CareAction.SANITISE;
+            case SPECIALIZED -> CareAction.SPECIALIZED_CLEANING;
+            case SANITIZING -> CareAction.SANITIZE;
             case ADVANCED -> CareAction.ADVANCED_CLEANING;
           });
     }

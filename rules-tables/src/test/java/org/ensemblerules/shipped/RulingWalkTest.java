@@ -122,7 +122,7 @@ class RulingWalkTest {
     return !extent.kind().equals(Optional.of(rows.get(0).band().kind()));
   }
 
-  /** Whether a band holds an extent, reckoned in millimetres. */
+  /** Whether a band holds an extent, reckoned in millimeters. */
   private static boolean holds(Band band, Extent extent) {
     if (band instanceof Band.Presence) {
       return true;
@@ -138,25 +138,25 @@ class RulingWalkTest {
       return false;
     }
     BigDecimal size =
-        millimetres(
+        millimeters(
             extent instanceof Extent.Length length
                 ? length.length()
                 : ((Extent.Area) extent).area());
-    return range.over().map(limit -> size.compareTo(millimetres(limit)) > 0).orElse(true)
-        && range.upTo().map(limit -> size.compareTo(millimetres(limit)) <= 0).orElse(true);
+    return range.over().map(limit -> size.compareTo(millimeters(limit)) > 0).orElse(true)
+        && range.upTo().map(limit -> size.compareTo(millimeters(limit)) <= 0).orElse(true);
   }
 
   // The inch is 25.4 mm: NIST Special Publication 811 (2008), Appendix B.8.
-  private static BigDecimal millimetres(Quantity quantity) {
+  private static BigDecimal millimeters(Quantity quantity) {
     return quantity
         .value()
         .multiply(
             new BigDecimal(
                 switch (quantity.unit()) {
-                  case MILLIMETRE, SQUARE_MILLIMETRE -> "1";
-                  case CENTIMETRE -> "10";
-                  case SQUARE_CENTIMETRE -> "100";
-                  case METRE -> "1000";
+                  case MILLIMETER, SQUARE_MILLIMETER -> "1";
+                  case CENTIMETER -> "10";
+                  case SQUARE_CENTIMETER -> "100";
+                  case METER -> "1000";
                   case INCH -> "25.4";
                   case SQUARE_INCH -> "645.16";
                   default -> throw new IllegalStateException("no length or area: " + quantity);

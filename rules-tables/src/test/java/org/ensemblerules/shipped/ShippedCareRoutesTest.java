@@ -198,7 +198,7 @@ class ShippedCareRoutesTest {
               assertThat(actions).as("%s", row.key()).contains(action(row.effect()));
               assertThat(actions.stream().flatMap(action -> action.check().stream()))
                   .as("%s", row.key())
-                  .containsAll(row.afterwards());
+                  .containsAll(row.afterward());
             }
           });
     }
@@ -209,8 +209,8 @@ class ShippedCareRoutesTest {
       return switch (clean.kind()) {
         case EXPOSURE_REDUCTION -> CareAction.EXPOSURE_REDUCTION;
         case ADVANCED -> CareAction.ADVANCED_CLEANING;
-        case SPECIALISED -> CareAction.SPECIALISED_CLEANING;
-        case SANITISING -> CareAction.SANITISE;
+        case SPECIALIZED -> CareAction.SPECIALIZED_CLEANING;
+        case SANITIZING -> CareAction.SANITIZE;
       };
     }
     return effect.isFinal() ? CareAction.NO_RETURN : CareAction.FIND_OUT;

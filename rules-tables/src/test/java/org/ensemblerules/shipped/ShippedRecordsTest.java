@@ -163,7 +163,7 @@ class ShippedRecordsTest {
   }
 
   // 37 TAC 427.207: gear no longer used for emergencies may be used for training without live fire
-  // if it is not contaminated, defective or damaged and is marked so that it is easily recognised.
+  // if it is not contaminated, defective or damaged and is marked so that it is easily recognized.
   @ParameterizedTest
   @MethodSource("editions")
   void trainingGearIsMarkedSoundAndClean(EditionId edition) {

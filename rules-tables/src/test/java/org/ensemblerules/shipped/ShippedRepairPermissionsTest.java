@@ -78,7 +78,7 @@ class ShippedRepairPermissionsTest {
         .may();
   }
 
-  // Restated: providers without verification were recognised under the 2008 edition, and no longer
+  // Restated: providers without verification were recognized under the 2008 edition, and no longer
   // from 2014 on. Restated of 2020: advanced repair is for verified providers and organizations and
   // the element's manufacturer.
   @ParameterizedTest

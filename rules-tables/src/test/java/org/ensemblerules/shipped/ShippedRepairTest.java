@@ -81,7 +81,7 @@ class ShippedRepairTest {
         differing.add(row.key() + " " + row.effect().text() + " " + order.level());
       }
       work += order.level().repairClass().isPresent() ? 1 : 0;
-      assertThat(order.afterwards().stream().map(FollowUp::check)).containsAll(row.afterwards());
+      assertThat(order.afterward().stream().map(FollowUp::check)).containsAll(row.afterward());
     }
     assertThat(differing).isEmpty();
     assertThat(work).isGreaterThan(300);
@@ -123,11 +123,11 @@ class ShippedRepairTest {
       for (String seam : List.of("SEAM_MAJOR_A@OUTER_SHELL", "SEAM_MINOR@OUTER_SHELL")) {
         assertThat(stitched(edition, seam, stitches, length("1", Unit.INCH)))
             .isEqualTo(RepairLevel.BASIC_REPAIR);
-        assertThat(stitched(edition, seam, stitches, length("25.4", Unit.MILLIMETRE)))
+        assertThat(stitched(edition, seam, stitches, length("25.4", Unit.MILLIMETER)))
             .isEqualTo(RepairLevel.BASIC_REPAIR);
         assertThat(stitched(edition, seam, stitches, length("1.01", Unit.INCH)))
             .isEqualTo(RepairLevel.ADVANCED_REPAIR);
-        assertThat(stitched(edition, seam, stitches, length("25.5", Unit.MILLIMETRE)))
+        assertThat(stitched(edition, seam, stitches, length("25.5", Unit.MILLIMETER)))
             .isEqualTo(RepairLevel.ADVANCED_REPAIR);
         assertThat(stitched(edition, seam, stitches, new Extent.NotMeasured()))
             .isEqualTo(RepairLevel.DECIDE_FIRST);
@@ -157,7 +157,7 @@ class ShippedRepairTest {
                     row.subject() instanceof RepairSubject.AnyDamage
                         && row.least() == RepairLevel.ADVANCED_REPAIR
                         && row.before().contains(Check.CLEANLINESS));
-        assertThat(limits.stream().flatMap(row -> row.afterwards().stream()))
+        assertThat(limits.stream().flatMap(row -> row.afterward().stream()))
             .as("%s", place.key())
             .hasSize(place.site().layer().orElseThrow() == LayerKind.MOISTURE_BARRIER ? 1 : 0)
             .allMatch(check -> check == Check.BARRIER_UNDER_PRESSURE);
@@ -175,8 +175,7 @@ class ShippedRepairTest {
     for (String closure : List.of("CLOSURE@OUTER_SHELL", "ZIPPER@OUTER_SHELL")) {
       RepairOrder order = only(edition, COAT, finding(closure, DefectKind.DAMAGED));
       assertThat(order.level()).isEqualTo(RepairLevel.ADVANCED_REPLACEMENT);
-      assertThat(order.afterwards().stream().map(FollowUp::check))
-          .contains(Check.CLOSURE_OPERATION);
+      assertThat(order.afterward().stream().map(FollowUp::check)).contains(Check.CLOSURE_OPERATION);
     }
   }
 
@@ -216,7 +215,7 @@ class ShippedRepairTest {
           .allMatch(order -> order.level() == RepairLevel.ADVANCED_REPLACEMENT)
           .allMatch(
               order ->
-                  order.afterwards().stream()
+                  order.afterward().stream()
                       .anyMatch(check -> check.check() == Check.TRIM_BY_FLASHLIGHT));
     }
   }

@@ -331,7 +331,7 @@ class ShippedTasksTest {
   }
 
   // 37 TAC 435.1(b): a risk assessment at most five years after the last. It is a duty of the
-  // programme, not of a coat: no shipped row asks for it, and its value is tried on a row.
+  // program, not of a coat: no shipped row asks for it, and its value is tried on a row.
   @Test
   void fiveYearsBetweenRiskAssessmentsInTexas() {
     EditionId edition = ShippedEditions.EDITION_2020;

@@ -118,7 +118,7 @@ class WayBackWalkTest {
 
   /** What makes the ways of two rows alike but for place and defect. */
   private record Alike(
-      ElementKind element, Use use, Effect effect, Set<Check> afterwards, String wording) {}
+      ElementKind element, Use use, Effect effect, Set<Check> afterward, String wording) {}
 
   /** Every row of the default edition; of the others, one of those that say the same. */
   private static Collection<DefectRow> walked(EditionId edition, RuleSet rules) {
@@ -129,7 +129,7 @@ class WayBackWalkTest {
     Map<Alike, DefectRow> first = new LinkedHashMap<>();
     for (DefectRow row : rows) {
       first.putIfAbsent(
-          new Alike(row.element(), row.use(), row.effect(), row.afterwards(), row.wording()), row);
+          new Alike(row.element(), row.use(), row.effect(), row.afterward(), row.wording()), row);
     }
     return first.values();
   }
@@ -209,11 +209,11 @@ class WayBackWalkTest {
         acts.add(Act.of(pass(given, Check.EXPERT_EVALUATION, day)));
       }
       if (step.effect() instanceof Effect.Retire retire && retire.scope() == Scope.LAYER) {
-        element = relabelled(given, step, day);
+        element = relabeled(given, step, day);
       }
       for (Action action : verdict.actions()) {
         if (action.effect().equals(step.effect()) && action.target().equals(step.target())) {
-          for (Check check : action.afterwards()) {
+          for (Check check : action.afterward()) {
             day = day.plusDays(1);
             acts.add(Act.of(followUp(given, check, day)));
           }
@@ -223,7 +223,7 @@ class WayBackWalkTest {
     return new Way(element, acts, day);
   }
 
-  /** An inspection asked for afterwards is made; any other check is passed for the finding. */
+  /** An inspection asked for afterward is made; any other check is passed for the finding. */
   private static Event followUp(ShippedCase given, Check check, LocalDate day) {
     return kind(check)
         .<Event>map(kind -> new Event.Inspected(inspection(given, kind, day), 0))
@@ -252,7 +252,7 @@ class WayBackWalkTest {
     return When.on(MarkedDate.of(day));
   }
 
-  private static Element relabelled(ShippedCase given, Step step, LocalDate made) {
+  private static Element relabeled(ShippedCase given, Step step, LocalDate made) {
     Element.Builder builder = ShippedGear.element(given.rules(), given.kind());
     step.target()
         .layer()

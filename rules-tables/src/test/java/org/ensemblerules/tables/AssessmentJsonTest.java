@@ -129,7 +129,7 @@ class AssessmentJsonTest {
     assertThat(onRecord.extent())
         .isEqualTo(new Extent.Length(new Quantity(new BigDecimal("0.50"), Unit.INCH)));
     assertThat(assessment.findings().get(2).extent())
-        .isEqualTo(new Extent.Area(Quantity.of("150", Unit.SQUARE_MILLIMETRE)));
+        .isEqualTo(new Extent.Area(Quantity.of("150", Unit.SQUARE_MILLIMETER)));
   }
 
   @Test

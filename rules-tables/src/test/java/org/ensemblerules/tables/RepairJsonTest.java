@@ -120,7 +120,7 @@ class RepairJsonTest {
         .containsExactly(
             "VERIFIED_ORGANIZATION", "VERIFIED_INDEPENDENT_SERVICE_PROVIDER", "MANUFACTURER");
     assertThat(tree.at("/orders/0/before/0/check").textValue()).isEqualTo("CLEANLINESS");
-    assertThat(tree.at("/orders/0/afterwards/0/check").textValue()).isEqualTo("SEAM_PULL");
+    assertThat(tree.at("/orders/0/afterward/0/check").textValue()).isEqualTo("SEAM_PULL");
     assertThat(tree.at("/orders/0/demand/row/basis/seen").textValue()).isEqualTo("RESTATED");
     assertThat(tree.at("/orders/0/limits/0/wording").textValue()).contains("outer shell");
     assertThat(tree.has("cost")).isFalse();

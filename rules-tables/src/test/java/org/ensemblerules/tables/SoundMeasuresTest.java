@@ -75,7 +75,7 @@ class SoundMeasuresTest {
         .containsExactly(
             new Expected.Within(Limit.atLeast("6", Unit.ONE)),
             new Expected.Within(
-                Limit.atLeast("1.0", Unit.US_CUP).alsoPrinted(Quantity.of("240", Unit.MILLILITRE))),
+                Limit.atLeast("1.0", Unit.US_CUP).alsoPrinted(Quantity.of("240", Unit.MILLILITER))),
             new Expected.CountAtLeast(3),
             new Expected.Yes());
     assertThat(rows)
@@ -105,7 +105,7 @@ class SoundMeasuresTest {
         .returns(Check.FIT_AND_OVERLAP, row -> row.check())
         .returns(DefectKind.OVERLAP_TOO_SMALL, row -> row.defect())
         .returns(
-            Limit.atLeast("2", Unit.INCH).alsoPrinted(Quantity.of("50", Unit.MILLIMETRE)),
+            Limit.atLeast("2", Unit.INCH).alsoPrinted(Quantity.of("50", Unit.MILLIMETER)),
             row -> row.limit());
   }
 
@@ -156,7 +156,7 @@ class SoundMeasuresTest {
                     + row.least()
                     + "; "
                     + row.before()
-                    + row.afterwards())
+                    + row.afterward())
         .containsExactly(
             "any/COAT/STRUCTURAL/FABRIC@OUTER_SHELL; ANY_DAMAGE; BASIC_REPAIR;"
                 + " [CLEANLINESS][SEAM_PULL]",
@@ -248,7 +248,7 @@ class SoundMeasuresTest {
     MethodRow tear = set.strengthMethods().orElseThrow().method(TEAR).orElseThrow();
     assertThat(tear.destructive()).isTrue();
     assertThat(tear.leastKept()).isEqualTo(4);
-    Quantity within = Quantity.of("5", Unit.MILLIMETRE);
+    Quantity within = Quantity.of("5", Unit.MILLIMETER);
     assertThat(set.strengthMethods().orElseThrow().discardRows())
         .extracting(DiscardRow::rule)
         .containsExactly(

@@ -169,7 +169,7 @@ class SoundSetTest {
                 ExtentKind.LENGTH,
                 Optional.of(new Quantity(new BigDecimal("1"), Unit.INCH)),
                 Optional.empty()));
-    assertThat(bands.get(0).afterwards()).isEqualTo(Set.of(Check.ADVANCED_INSPECTION));
+    assertThat(bands.get(0).afterward()).isEqualTo(Set.of(Check.ADVANCED_INSPECTION));
     assertThat(bands.get(1).effect()).isEqualTo(new Effect.Retire(Scope.LAYER));
   }
 

@@ -47,7 +47,7 @@ class VerdictJsonTest {
             quoted(
                 "'actions':[{'effect':{'kind':'RETIRE','scope':'ELEMENT'},'target':'WHOLE_ELEMENT',"
                     + "'by':[{'entity':'ORGANIZATION','needs':'INSPECT'},"
-                    + "{'entity':'VERIFIED_INDEPENDENT_SERVICE_PROVIDER'}],'afterwards':[]},"),
+                    + "{'entity':'VERIFIED_INDEPENDENT_SERVICE_PROVIDER'}],'afterward':[]},"),
             quoted(
                 "{'kind':'RULE','site':'FABRIC@OUTER_SHELL','finding':'F1',"
                     + "'seen':'TEAR at FABRIC@OUTER_SHELL (left elbow), 0.50 in',"

@@ -21,8 +21,8 @@ import org.ensemblerules.measure.Unit;
 /** Extents at and around every edge of a table's bands, every grade, and none. */
 public final class ShippedExtents {
   private static final BigDecimal NEAR = new BigDecimal("0.000001");
-  private static final BigDecimal MILLIMETRES = new BigDecimal("25.4");
-  private static final BigDecimal SQUARE_MILLIMETRES = new BigDecimal("645.16");
+  private static final BigDecimal MILLIMETERS = new BigDecimal("25.4");
+  private static final BigDecimal SQUARE_MILLIMETERS = new BigDecimal("645.16");
 
   private ShippedExtents() {}
 
@@ -40,7 +40,7 @@ public final class ShippedExtents {
     extents.add(new Extent.Count(Integer.MAX_VALUE));
     Set<Quantity> edges = new LinkedHashSet<>();
     edges.add(Quantity.of("1", Unit.INCH));
-    edges.add(Quantity.of("25", Unit.MILLIMETRE));
+    edges.add(Quantity.of("25", Unit.MILLIMETER));
     edges.add(Quantity.of("1", Unit.SQUARE_INCH));
     for (DefectRow row : table.rows()) {
       if (row.band() instanceof Band.Range range) {
@@ -51,10 +51,10 @@ public final class ShippedExtents {
       }
     }
     edges.forEach(edge -> around(edge).forEach(extents::add));
-    extents.add(extent(Quantity.of("0.000001", Unit.MILLIMETRE)));
-    extents.add(extent(Quantity.of("1000000", Unit.METRE)));
-    extents.add(extent(Quantity.of("0.000001", Unit.SQUARE_MILLIMETRE)));
-    extents.add(extent(Quantity.of("1000000", Unit.SQUARE_CENTIMETRE)));
+    extents.add(extent(Quantity.of("0.000001", Unit.MILLIMETER)));
+    extents.add(extent(Quantity.of("1000000", Unit.METER)));
+    extents.add(extent(Quantity.of("0.000001", Unit.SQUARE_MILLIMETER)));
+    extents.add(extent(Quantity.of("1000000", Unit.SQUARE_CENTIMETER)));
     return new ArrayList<>(extents);
   }
 
@@ -64,9 +64,9 @@ public final class ShippedExtents {
         List.of(edge.value().subtract(NEAR), edge.value(), edge.value().add(NEAR))) {
       sizes.add(new Quantity(value, edge.unit()));
       if (edge.unit() == Unit.INCH) {
-        sizes.add(new Quantity(value.multiply(MILLIMETRES), Unit.MILLIMETRE));
+        sizes.add(new Quantity(value.multiply(MILLIMETERS), Unit.MILLIMETER));
       } else if (edge.unit() == Unit.SQUARE_INCH) {
-        sizes.add(new Quantity(value.multiply(SQUARE_MILLIMETRES), Unit.SQUARE_MILLIMETRE));
+        sizes.add(new Quantity(value.multiply(SQUARE_MILLIMETERS), Unit.SQUARE_MILLIMETER));
       }
     }
     return sizes.stream().map(ShippedExtents::extent).toList();

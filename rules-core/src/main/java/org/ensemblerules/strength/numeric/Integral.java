@@ -76,10 +76,10 @@ public final class Integral {
 
   private static double panel(DoubleUnaryOperator function, double from, double to) {
     double half = (to - from) / 2;
-    double centre = (to + from) / 2;
+    double center = (to + from) / 2;
     double sum = 0;
     for (int i = 0; i < POINTS; i++) {
-      sum += WEIGHTS[i] * function.applyAsDouble(centre + half * NODES[i]);
+      sum += WEIGHTS[i] * function.applyAsDouble(center + half * NODES[i]);
     }
     return sum * half;
   }

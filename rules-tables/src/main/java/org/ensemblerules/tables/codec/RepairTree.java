@@ -105,7 +105,7 @@ public final class RepairTree {
             .known("task", order.task());
     return EffectJson.doers(fields, order.by())
         .list("before", order.before(), RepairTree::write)
-        .list("afterwards", order.afterwards(), RepairTree::write)
+        .list("afterward", order.afterward(), RepairTree::write)
         .put("may", write(order.may()))
         .node();
   }

@@ -103,14 +103,14 @@ public final class VerdictReader {
     Optional<Effect> effect = object.required("effect", EffectJson::read);
     Optional<Site> target = object.required("target", ValueReaders::site);
     Optional<List<PermittedDoer>> by = by(object);
-    Optional<List<Check>> afterwards = object.required("afterwards", VerdictReader::checks);
+    Optional<List<Check>> afterward = object.required("afterward", VerdictReader::checks);
     return object.make(
         () ->
             new Action(
                 effect.orElseThrow(),
                 target.orElseThrow(),
                 by.orElseThrow(),
-                Set.copyOf(afterwards.orElseThrow())));
+                Set.copyOf(afterward.orElseThrow())));
   }
 
   private static Optional<List<PermittedDoer>> by(ObjectCursor object) {
@@ -135,8 +135,7 @@ public final class VerdictReader {
     Optional<CitedRow> row = object.optional("row", RowJson::read);
     Optional<Set<HandlingDuty>> handling =
         object.optional("handling", list -> list.setOf(HandlingDuty.class));
-    Optional<Set<Check>> afterwards =
-        object.optional("afterwards", list -> list.setOf(Check.class));
+    Optional<Set<Check>> afterward = object.optional("afterward", list -> list.setOf(Check.class));
     Optional<List<String>> attempts = object.optional("attempts", VerdictReader::words);
     object.optional("caution", JsonCursor::text);
     Optional<Reason> reason =
@@ -150,7 +149,7 @@ public final class VerdictReader {
                     seen.orElseThrow(),
                     effect.orElseThrow(),
                     handling.orElse(EnumSet.noneOf(HandlingDuty.class)),
-                    afterwards.orElse(EnumSet.noneOf(Check.class)),
+                    afterward.orElse(EnumSet.noneOf(Check.class)),
                     attempts.orElse(List.of())));
     return reason.flatMap(
         made -> {

@@ -50,7 +50,7 @@ public final class VerdictTree {
         new Fields()
             .put("effect", EffectJson.write(action.effect()))
             .put("target", action.target());
-    return EffectJson.by(fields, action.by()).list("afterwards", action.afterwards()).node();
+    return EffectJson.by(fields, action.by()).list("afterward", action.afterward()).node();
   }
 
   private static JsonNode write(Reason reason) {
@@ -63,7 +63,7 @@ public final class VerdictTree {
         .known("row", reason.row(), RowJson::write)
         .known("caution", reason.caution())
         .some("handling", reason.handling())
-        .some("afterwards", reason.afterwards())
+        .some("afterward", reason.afterward())
         .some("attempts", reason.attempts())
         .node();
   }

@@ -141,7 +141,7 @@ final class WashJson {
       fields.put("machine", wash.machine());
     }
     Fields practices = new Fields();
-    PRACTICES.forEach(practice -> practices.known(practice.name(), wash.practised(practice)));
+    PRACTICES.forEach(practice -> practices.known(practice.name(), wash.practiced(practice)));
     JsonNode stated = practices.node();
     return (stated.isEmpty() ? fields : fields.put("practices", stated)).node();
   }

@@ -36,7 +36,7 @@ final class DefectReaders {
     Optional<Effect> effect = row.required("effect", EffectJson::read);
     Optional<Set<HandlingDuty>> handling =
         row.optional("handling", at -> at.setOf(HandlingDuty.class));
-    Optional<Set<Check>> afterwards = row.optional("afterwards", at -> at.setOf(Check.class));
+    Optional<Set<Check>> afterward = row.optional("afterward", at -> at.setOf(Check.class));
     Optional<Boolean> open = row.optional("open", JsonCursor::bool);
     Optional<String> wording = row.required("wording", JsonCursor::text);
     return row.make(
@@ -58,7 +58,7 @@ final class DefectReaders {
                                                 band.orElseGet(Band.Presence::new),
                                                 effect.orElseThrow(),
                                                 handling.orElse(Set.of()),
-                                                afterwards.orElse(Set.of()),
+                                                afterward.orElse(Set.of()),
                                                 open.orElse(false),
                                                 wording.orElseThrow())))));
   }

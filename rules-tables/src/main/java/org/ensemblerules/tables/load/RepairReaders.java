@@ -36,7 +36,7 @@ final class RepairReaders {
     Optional<List<RepairSubject>> subjects = row.required("subject", RepairReaders::subjects);
     Optional<RepairLevel> least = row.required("least", at -> at.enumOf(RepairLevel.class));
     Optional<Set<Check>> before = row.optional("before", at -> at.setOf(Check.class));
-    Optional<Set<Check>> afterwards = row.optional("afterwards", at -> at.setOf(Check.class));
+    Optional<Set<Check>> afterward = row.optional("afterward", at -> at.setOf(Check.class));
     Optional<String> wording = row.required("wording", JsonCursor::text);
     return row.make(
         () ->
@@ -59,7 +59,7 @@ final class RepairReaders {
                                                 subject,
                                                 least.orElseThrow(),
                                                 before.orElse(Set.of()),
-                                                afterwards.orElse(Set.of()),
+                                                afterward.orElse(Set.of()),
                                                 wording.orElseThrow())))));
   }
 

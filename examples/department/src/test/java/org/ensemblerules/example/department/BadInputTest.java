@@ -89,7 +89,7 @@ class BadInputTest {
     IMPOSSIBLE.put("/findings/0/site", coat -> finding(coat, "FABRICK@OUTER_SHELL", "TEAR"));
     IMPOSSIBLE.put("/element/inService", coat -> element(coat).put("inService", "2021-02-29"));
     IMPOSSIBLE.put("/element/kind", coat -> element(coat).putNull("kind"));
-    IMPOSSIBLE.put("/element/colour", coat -> element(coat).put("colour", "tan"));
+    IMPOSSIBLE.put("/element/color", coat -> element(coat).put("color", "tan"));
   }
 
   private static String ordinary(ElementKind kind) {

@@ -63,10 +63,10 @@ class DailyCommandsTest {
     assertThat(run.err()).isEmpty();
     assertThat(run.code()).isEqualTo(ExitCodes.ALL_READ);
     assertThat(of("1-02-COAT", run.out()))
-        .contains("0.5 in: basic repair", "may do all of the repairs", "afterwards seam pull");
+        .contains("0.5 in: basic repair", "may do all of the repairs", "afterward seam pull");
     assertThat(run.out().replaceAll("\\s+", " "))
         .contains("4 in: advanced repair", "organization may not do advanced repair")
-        .contains("afterwards barrier under pressure", "the part replaced as an advanced repair")
+        .contains("afterward barrier under pressure", "the part replaced as an advanced repair")
         .contains("advice: 140 is above 60 %", "not repaired before it is decided by");
     assertThat(of("2-05-TROUSERS", run.out())).contains("advanced repair", "may do all");
     assertThat(of("3-04-COAT", run.out()))

@@ -66,7 +66,7 @@ class OverlayOptionTest {
         Files.readString(Path.of(OURS)).replace("\"repeatMonths\": 6", "\"repeatMonths\": 18"));
     Path out = folder.resolve("verdicts.jsonl");
     ProgramRun six = ProgramRun.of("demo", "--overlay", looser.toString(), "--out", out.toString());
-    // Sooner the first time and later afterwards compares with nothing: it applies beside.
+    // Sooner the first time and later afterward compares with nothing: it applies beside.
     assertThat(six.code()).isZero();
     Files.writeString(
         looser,

@@ -63,7 +63,7 @@ final class GlovesStories {
               gloves.found("F1", "GLOVE_SHELL", "both", DefectKind.HAZARDOUS_CHEMICALS);
             }),
         new Story(
-            "Sent away in autumn, and back on the hook without a word in the book",
+            "Sent away in the fall, and back on the hook without a word in the book",
             gloves -> gloves.takenOut("2026-11-20", "sent away for repair")),
         new Story(
             "Lent to the neighbors for a long fire, and still with them",

@@ -17,7 +17,7 @@ final class HoodStories {
     return List.of(
         Story.ordinary(),
         new Story(
-            "Grey with soot after a training burn",
+            "Gray with soot after a training burn",
             hood -> {
               hood.lookedOverAfterUse("2026-11-20");
               hood.found("F1", "WHOLE_ELEMENT", "", DefectKind.COMBUSTION_PRODUCTS);
@@ -54,10 +54,10 @@ final class HoodStories {
             "Stitches broken for a finger's width at the bib",
             hood -> hood.found("F1", "SEAM", "bib", DefectKind.BROKEN_STITCHING)),
         new Story(
-            "Blood last spring; sanitised, found clean, inspected",
+            "Blood last spring; sanitized, found clean, inspected",
             hood ->
                 hood.foundBefore("2026-03-30", "F1", "FABRIC", "collar", DefectKind.BODY_FLUIDS)
-                    .cleaned("2026-04-01", CleaningKind.SANITISING, Trades.GEAR_ROOM)
+                    .cleaned("2026-04-01", CleaningKind.SANITIZING, Trades.GEAR_ROOM)
                     .passed("2026-04-02", Check.CLEANLINESS, Trades.GEAR_ROOM)),
         new Story(
             "Shrunk in the dryer; does not reach under the collar any more",

@@ -203,9 +203,9 @@ final class Piece {
     return found(id, site, place, defect, new Extent.Graded(grade));
   }
 
-  /** The same, as long as that many millimetres. */
-  Mending foundLong(String id, String site, String place, DefectKind defect, String millimetres) {
-    Quantity length = Quantity.of(millimetres, Unit.MILLIMETRE);
+  /** The same, as long as that many millimeters. */
+  Mending foundLong(String id, String site, String place, DefectKind defect, String millimeters) {
+    Quantity length = Quantity.of(millimeters, Unit.MILLIMETER);
     return found(id, site, place, defect, new Extent.Length(length));
   }
 

@@ -22,7 +22,7 @@ final class Trades {
           CredentialScope.INSPECT,
           CredentialScope.LINER_INSPECTION,
           CredentialScope.CLEAN,
-          CredentialScope.SANITISE,
+          CredentialScope.SANITIZE,
           CredentialScope.BASIC_REPAIR);
 
   /** Trained once for basic repair; the training ran out. */

@@ -18,8 +18,8 @@ import org.ensemblerules.measure.Unit;
 /** What happened to the structural trousers. */
 final class TrousersStories {
   private static final String SEAT_SEAM = "SEAM_MAJOR_A@OUTER_SHELL";
-  private static final Extent TWENTY_MILLIMETRES =
-      new Extent.Length(Quantity.of("20", Unit.MILLIMETRE));
+  private static final Extent TWENTY_MILLIMETERS =
+      new Extent.Length(Quantity.of("20", Unit.MILLIMETER));
 
   private TrousersStories() {}
 
@@ -36,11 +36,11 @@ final class TrousersStories {
                         SEAT_SEAM,
                         "seat",
                         DefectKind.BROKEN_STITCHING,
-                        TWENTY_MILLIMETRES)
+                        TWENTY_MILLIMETERS)
                     .repaired("2026-06-12", RepairClass.BASIC, Trades.LAPSED_MENDER)
                     .passed("2026-06-15", Check.SEAM_PULL, Trades.GEAR_ROOM)),
         new Story(
-            "The same gap, sewn by the gear room and pulled by hand afterwards",
+            "The same gap, sewn by the gear room and pulled by hand afterward",
             trousers ->
                 trousers
                     .foundBefore(
@@ -49,7 +49,7 @@ final class TrousersStories {
                         SEAT_SEAM,
                         "seat",
                         DefectKind.BROKEN_STITCHING,
-                        TWENTY_MILLIMETRES)
+                        TWENTY_MILLIMETERS)
                     .repaired("2026-06-12", RepairClass.BASIC, Trades.GEAR_ROOM)
                     .passed("2026-06-15", Check.SEAM_PULL, Trades.GEAR_ROOM)),
         new Story(

@@ -69,7 +69,7 @@ public final class RepairText {
     }
     page.wrapped("       asked      ", PlainWords.sentence(order.may().text()));
     order.before().forEach(check -> check(page, "       before     ", check));
-    order.afterwards().forEach(check -> check(page, "       afterwards ", check));
+    order.afterward().forEach(check -> check(page, "       afterward ", check));
   }
 
   private static void check(TextPage page, String lead, FollowUp check) {

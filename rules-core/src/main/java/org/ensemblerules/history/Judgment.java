@@ -20,21 +20,21 @@ import org.ensemblerules.inspection.Standing;
  * @param standing what an inspection looked at, and by whom; empty for what is no inspection
  * @param wash whether a cleaning kept the limits of washes; empty for what is no cleaning
  */
-public record Judgement(
+public record Judgment(
     Event event,
     List<Objection> objections,
     Optional<Standing> standing,
     Optional<WashAnswer> wash) {
   /** Copies the list. */
-  public Judgement {
+  public Judgment {
     Objects.requireNonNull(event, "event");
     objections = ImmutableList.copyOf(objections);
     Objects.requireNonNull(standing, "standing");
     Objects.requireNonNull(wash, "wash");
   }
 
-  static Judgement of(Event event, List<Objection> objections) {
-    return new Judgement(event, objections, Optional.empty(), Optional.empty());
+  static Judgment of(Event event, List<Objection> objections) {
+    return new Judgment(event, objections, Optional.empty(), Optional.empty());
   }
 
   /**
@@ -59,12 +59,12 @@ public record Judgement(
   /**
    * Says of things that do not count why not, what is said of several alike only once.
    *
-   * @param judgements the judgements, in the order in which they are told; not null
+   * @param judgments the judgments, in the order in which they are told; not null
    * @return the text, which begins with {@code does not count: }; empty if there are none
    */
-  public static Optional<String> text(List<Judgement> judgements) {
+  public static Optional<String> text(List<Judgment> judgments) {
     Map<List<String>, List<String>> days = new LinkedHashMap<>();
-    for (Judgement each : judgements) {
+    for (Judgment each : judgments) {
       List<String> said = List.of(what(each.event), by(each.event), each.why());
       days.computeIfAbsent(said, key -> new ArrayList<>()).add(each.event.when().toString());
     }

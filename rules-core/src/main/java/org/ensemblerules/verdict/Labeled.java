@@ -21,11 +21,11 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 
 /** The labels an element must carry, those it carries, and what is wrong with them. */
-final class Labelled {
+final class Labeled {
   private final Element element;
   private final AnatomyTable anatomy;
 
-  Labelled(Element element, AnatomyTable anatomy) {
+  Labeled(Element element, AnatomyTable anatomy) {
     this.element = element;
     this.anatomy = anatomy;
   }
