@@ -155,7 +155,7 @@ class TestVerdictsTest {
   }
 
   @Test
-  void anExpertsEvaluationAfterwardSettlesWhatDidNotMeetAndNothingElseDoes() {
+  void anExpertsEvaluationAfterwardettlesWhatDidNotMeetAndNothingElseDoes() {
     for (TestReport report : List.of(report("480").build(), report().build())) {
       GearCase failed = tested(report, new FindingId("F1"));
       assertThat(evaluated(failed, "2024-03-02", CheckResult.PASSED).verdict().service())

@@ -43,7 +43,7 @@ import org.ensemblerules.strength.TestReport;
 /** What was measured: conditions of checks, particulars of washes, test reports. */
 public final class ArbitrariesOfMeasures {
   // More than these is refused, and is asked of the reader elsewhere.
-  private static final Quantity LARGEST_RADIUS = Quantity.of("1000", Unit.METRE);
+  private static final Quantity LARGEST_RADIUS = Quantity.of("1000", Unit.METER);
   private static final Quantity FASTEST = Quantity.of("1000000", Unit.TURN_PER_MINUTE);
 
   private ArbitrariesOfMeasures() {}
