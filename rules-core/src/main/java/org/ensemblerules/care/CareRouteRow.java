@@ -87,7 +87,12 @@ public record CareRouteRow(
 
   /** The step of an action. */
   Optional<RouteStep> step(CareAction action) {
-    return steps.stream().filter(step -> step.action() == action).findFirst();
+    for (RouteStep step : steps) {
+      if (step.action() == action) {
+        return Optional.of(step);
+      }
+    }
+    return Optional.empty();
   }
 
   @Override

@@ -107,12 +107,10 @@ public final class CareRoutes {
    * @return false if a route says what is done and an advanced cleaning is no part of it
    */
   public boolean callsForWash(Element element, Exposure exposure) {
-    return !(route(element, Set.of(exposure)) instanceof CareRoute.Steps route)
-        || route.steps().stream()
-            .anyMatch(
-                step ->
-                    step.action() == CareAction.ADVANCED_CLEANING
-                        && step.standing() != CareStanding.BARRED);
+    List<CareRouteRow> rows = table.rows(element.kind(), element.use(), exposure);
+    return rows.isEmpty()
+        || (rows.stream().anyMatch(row -> row.asks(CareAction.ADVANCED_CLEANING))
+            && standing(CareAction.ADVANCED_CLEANING, rows, Set.of()) != CareStanding.BARRED);
   }
 
   private static CareStanding standing(

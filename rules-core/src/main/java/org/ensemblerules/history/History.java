@@ -18,6 +18,7 @@ public final class History {
               event -> event.when().date().earliest().orElse(LocalDate.MIN))
           .thenComparing(event -> event.when().orderInDay())
           .thenComparing(Event::name)
+          .thenComparing(History::inspection)
           .thenComparing(History::text);
 
   private static final History EMPTY = new History(List.of());
@@ -36,15 +37,21 @@ public final class History {
     this.byFinding = answering.build();
   }
 
+  /** Inspections of one day seldom need more than this to be told apart. */
+  private static String inspection(Event event) {
+    return event instanceof Event.Inspected done
+        ? done.inspection().kind() + " by " + done.inspection().by().name()
+        : "";
+  }
+
   /** All that an event says, in an order of its own for inspections: it decides the order. */
   private static String text(Event event) {
     if (!(event instanceof Event.Inspected done)) {
       return event.toString();
     }
     Inspection made = done.inspection();
-    String named = "Inspection[" + made.kind() + ", " + made.on() + ", " + made.by().name() + "]";
     return List.of(
-            named, made.occasion(), made.by(), made.gearClean(), made.atHand(), made.outcomes())
+            made.on(), made.occasion(), made.by(), made.gearClean(), made.atHand(), made.outcomes())
         .toString();
   }
 

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.ensemblerules.care.Exposure;
 import org.ensemblerules.defect.DefectKind;
@@ -145,8 +146,8 @@ final class Facts {
               history().events(Event.Used.class).stream()
                   .map(event -> new Occurrence(event.when(), "used"));
           case PRODUCTS_OF_COMBUSTION ->
-              exposed(EnumSet.of(Exposure.PRODUCTS_OF_COMBUSTION, Exposure.UNKNOWN));
-          case EXPOSURE -> exposed(exposures(doneBy));
+              exposed(EnumSet.of(Exposure.PRODUCTS_OF_COMBUSTION, Exposure.UNKNOWN)::contains);
+          case EXPOSURE -> exposed(exposure -> callsFor(doneBy, exposure));
           case ROUTINE_FOUND -> found(InspectionKind.ROUTINE, keys(InspectionKind.ROUTINE, false));
           case LINER_SUSPECTED ->
               Stream.concat(
@@ -163,17 +164,15 @@ final class Facts {
         .toList();
   }
 
-  /** What calls for a task; for a cleaning, only what is cared for in no other way. */
-  private Set<Exposure> exposures(DoneBy doneBy) {
+  /** Whether what it met calls for a task: for no cleaning, if it is cared for in another way. */
+  private boolean callsFor(DoneBy doneBy, Exposure exposure) {
     boolean cleaning = doneBy instanceof DoneBy.Cleaned || doneBy instanceof DoneBy.CleanedAs;
-    Set<Exposure> exposures = EnumSet.allOf(Exposure.class);
-    exposures.removeIf(each -> cleaning && !tables.care().callsForWash(element(), each));
-    return exposures;
+    return !cleaning || tables.care().callsForWash(element(), exposure);
   }
 
-  private Stream<Occurrence> exposed(Set<Exposure> kinds) {
+  private Stream<Occurrence> exposed(Predicate<Exposure> calling) {
     return history().events(Event.Exposed.class).stream()
-        .filter(event -> kinds.contains(event.to()))
+        .filter(event -> calling.test(event.to()))
         .map(event -> new Occurrence(event.when(), "exposed to " + event.to()));
   }
 

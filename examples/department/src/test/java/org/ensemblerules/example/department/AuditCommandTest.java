@@ -6,9 +6,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.ensemblerules.tables.ShippedRules;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+@Tag("slow")
 class AuditCommandTest {
   private static final String BROKEN = "broken-tables";
 
@@ -27,9 +29,9 @@ class AuditCommandTest {
 
   @Test
   void oneEditionOnly() {
-    ProgramRun run = ProgramRun.of("audit", "--edition", "2014", "--as-of", "2026-11-25");
+    ProgramRun run = ProgramRun.of("audit", "--edition", "2001", "--as-of", "2026-11-25");
     assertThat(run.code()).isZero();
-    assertThat(run.out()).contains("NFPA_1851_2014: sound").doesNotContain("NFPA_1851_2020: ");
+    assertThat(run.out()).contains("NFPA_1851_2001: sound").doesNotContain("NFPA_1851_2020: ");
     assertThat(ProgramRun.of("audit", "--edition", "1999").code()).isEqualTo(2);
   }
 

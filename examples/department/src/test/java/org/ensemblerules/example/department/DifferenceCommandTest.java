@@ -9,8 +9,10 @@ import org.ensemblerules.source.EditionId;
 import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.verdict.Assessment;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
+@Tag("slow")
 class DifferenceCommandTest {
   @Test
   void tellsWhatTheNextEditionChangesInTheRulesAndForTheGear() {
