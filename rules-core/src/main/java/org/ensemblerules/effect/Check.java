@@ -38,6 +38,8 @@ public enum Check {
   CONTAMINATION_CLEARANCE,
   /** Measure the extent of the damage and say it. */
   MEASURE_EXTENT,
+  /** The organization's trained inspector looks and decides. */
+  INSPECTOR_EVALUATION,
   /** The manufacturer or a verified provider looks and decides. */
   EXPERT_EVALUATION,
   /** The manufacturer or a verified provider says what the element is and when it was made. */

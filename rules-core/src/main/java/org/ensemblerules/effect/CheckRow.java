@@ -1,7 +1,9 @@
 package org.ensemblerules.effect;
 
+import com.google.common.collect.ImmutableList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.ComparedFields;
 import org.ensemblerules.source.Comparison;
@@ -16,26 +18,69 @@ import org.ensemblerules.source.Provenance;
  * @param task the task that its doer must be permitted to do; not null
  * @param passCloses whether passing it settles the finding it was asked for; if not, only the check
  *     itself is passed and the finding stays open
+ * @param handsOnTo the evaluation that has the last word once the check is passed, where passing
+ *     settles nothing: that of an inspector or of an expert; empty where passing settles, and where
+ *     the expert has it; not null
  * @param shown what must be shown, in words; not null
  */
 public record CheckRow(
-    Provenance provenance, Check check, Task task, boolean passCloses, String shown)
+    Provenance provenance,
+    Check check,
+    Task task,
+    boolean passCloses,
+    Optional<Check> handsOnTo,
+    String shown)
     implements ComparableRow<CheckRow> {
   /**
-   * Checks the text.
+   * Checks the values.
    *
-   * @throws InvalidValueException if the text is blank or longer than 400 characters
+   * @throws InvalidValueException if the text is blank or longer than 400 characters, or what has
+   *     the last word is no evaluation or is named for a check that settles by itself
    */
   public CheckRow {
     Objects.requireNonNull(provenance, "provenance");
     Objects.requireNonNull(check, "check");
     Objects.requireNonNull(task, "task");
+    handsOnTo.ifPresent(
+        last ->
+            InvalidValueException.require(
+                !passCloses
+                    && (last == Check.INSPECTOR_EVALUATION || last == Check.EXPERT_EVALUATION),
+                "CheckRow.handsOnTo",
+                last,
+                "INSPECTOR_EVALUATION or EXPERT_EVALUATION, where passing settles nothing"));
     InvalidValueException.requireText("CheckRow.shown", shown, 400);
+  }
+
+  /**
+   * Makes a row that names nobody for the last word.
+   *
+   * @param provenance where the row comes from; not null
+   * @param check the check; not null
+   * @param task the task that its doer must be permitted to do; not null
+   * @param passCloses whether passing it settles the finding it was asked for
+   * @param shown what must be shown, in words; not null
+   */
+  public CheckRow(Provenance provenance, Check check, Task task, boolean passCloses, String shown) {
+    this(provenance, check, task, passCloses, Optional.empty(), shown);
+  }
+
+  /**
+   * Returns what settles a finding once this check is passed for it.
+   *
+   * @return the check itself if passing it settles; else the evaluation with the last word, which
+   *     is the expert's where the row names none; never null
+   */
+  public Check lastWord() {
+    return passCloses ? check : handsOnTo.orElse(Check.EXPERT_EVALUATION);
   }
 
   @Override
   public List<String> canonical() {
-    return List.of(check.name(), task.name(), Boolean.toString(passCloses), shown);
+    ImmutableList.Builder<String> text = ImmutableList.builder();
+    text.add(check.name(), task.name(), Boolean.toString(passCloses));
+    handsOnTo.ifPresent(last -> text.add("hands on to " + last));
+    return text.add(shown).build();
   }
 
   @Override
@@ -51,6 +96,14 @@ public record CheckRow(
   @Override
   public ComparedFields compareFields(CheckRow other) {
     return ComparedFields.on(check == other.check && task == other.task)
-        .with("passCloses", Comparison.lessIsStricter(passCloses, other.passCloses));
+        .with("passCloses", Comparison.lessIsStricter(passCloses, other.passCloses))
+        .with("handsOnTo", lastWordAgainst(other));
+  }
+
+  /** Of two that settle nothing, the one that leaves the last word to an expert is stricter. */
+  private Comparison lastWordAgainst(CheckRow other) {
+    return passCloses || other.passCloses
+        ? Comparison.SAME
+        : Comparison.moreIsStricter(lastWord(), other.lastWord());
   }
 }

@@ -2,9 +2,12 @@ package org.ensemblerules.effect;
 
 /** Who a doer is. */
 public enum EntityKind {
-  /** The member who wears the element. */
+  /** A member, such as who wears the element. One who holds a credential is of those trained. */
   MEMBER,
-  /** The fire department or other organization, acting through its trained people. */
+  /**
+   * The fire department or other organization, acting through its trained people. A member who
+   * holds the credential that a row asks of it is one of them.
+   */
   ORGANIZATION,
   /** An organization verified by a third party for its own care and repair. */
   VERIFIED_ORGANIZATION,

@@ -108,7 +108,8 @@ public final class PermissionTable {
   }
 
   /**
-   * Tells whether a doer may do a task to an element on a day.
+   * Tells whether a doer may do a task to an element on a day. A member who holds the credential
+   * that is asked of the organization may do what it may do, unless a row speaks of members.
    *
    * @param doer who; not null
    * @param task what; not null
@@ -117,11 +118,12 @@ public final class PermissionTable {
    * @return yes, or which credential is missing, expired or not yet valid, or why not at all
    */
   public Permission mayPerform(Doer doer, Task task, Element element, LocalDate date) {
-    PermissionRow row = cells[task.ordinal()][doer.kind().ordinal()];
+    PermissionRow row = row(doer, task);
     if (row == null) {
       return new Permission.NotThisEntity(doer.kind(), task);
     }
-    Optional<ForbidRow> forbids = forbids(task, doer.kind(), date);
+    Optional<ForbidRow> forbids =
+        forbids(task, doer.kind(), date).or(() -> forbids(task, row.entity(), date));
     if (forbids.isPresent()) {
       return new Permission.Forbidden(forbids.get());
     }
@@ -131,6 +133,25 @@ public final class PermissionTable {
     return row.needs()
         .map(scope -> credentialed(doer, scope, date, row))
         .orElseGet(() -> new Permission.Permitted(row));
+  }
+
+  /**
+   * The row that speaks of a doer. A member who holds the credential that a row asks of the
+   * organization is one of its trained people; where a row speaks of members, that row holds.
+   */
+  private @Nullable PermissionRow row(Doer doer, Task task) {
+    PermissionRow row = cells[task.ordinal()][doer.kind().ordinal()];
+    if (row != null || doer.kind() != EntityKind.MEMBER) {
+      return row;
+    }
+    PermissionRow trained = cells[task.ordinal()][EntityKind.ORGANIZATION.ordinal()];
+    return trained != null && trained.needs().filter(scope -> claims(doer, scope)).isPresent()
+        ? trained
+        : null;
+  }
+
+  private static boolean claims(Doer doer, CredentialScope scope) {
+    return doer.credentials().stream().anyMatch(credential -> credential.scope() == scope);
   }
 
   /**

@@ -25,9 +25,10 @@ public enum Strictness {
    *
    * <p>Everything covers a note. Retiring covers whatever is asked of no more of the element; the
    * same cleaning or evaluation, and a repair of no lower class, cover one on no more of the
-   * element; replacing a part covers repairing it by no higher class. An evaluation is higher than
-   * cleaning, repairing or replacing no more of the element without asking first, and a kind of
-   * cleaning than a lesser kind; sanitizing compares with no other.
+   * element; so does an expert's evaluation that of an inspector; replacing a part covers repairing
+   * it by no higher class. An evaluation is higher than cleaning, repairing or replacing no more of
+   * the element without asking first, and a kind of cleaning than a lesser kind; sanitizing
+   * compares with no other.
    *
    * @param effect the effect; not null
    * @param other the other; not null
@@ -93,7 +94,9 @@ public enum Strictness {
       return mine.kind() == theirs.kind();
     }
     if (one instanceof Effect.Evaluate mine && other instanceof Effect.Evaluate theirs) {
-      return mine.check() == theirs.check();
+      return mine.check() == theirs.check()
+          || (mine.check() == Check.EXPERT_EVALUATION
+              && theirs.check() == Check.INSPECTOR_EVALUATION);
     }
     if (one instanceof Effect.Repair mine && other instanceof Effect.Repair theirs) {
       return mine.repairClass().compareTo(theirs.repairClass()) >= 0;

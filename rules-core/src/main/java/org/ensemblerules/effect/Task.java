@@ -20,7 +20,9 @@ public enum Task {
   BASIC_REPAIR,
   /** Advanced repair. */
   ADVANCED_REPAIR,
-  /** Evaluation of damage or contamination beyond what an inspection decides. */
+  /** Evaluation of wear and small damage that a trained inspector decides at the bench. */
+  INSPECTOR_EVALUATION,
+  /** Evaluation of damage or contamination beyond what an inspector decides. */
   EXPERT_EVALUATION,
   /** Saying what an element is and when it was made. */
   IDENTIFICATION,

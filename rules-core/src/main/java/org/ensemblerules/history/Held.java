@@ -1,5 +1,7 @@
 package org.ensemblerules.history;
 
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -43,13 +45,13 @@ final class Held {
     CheckRow row = checks.row(done.check());
     boolean very =
         asked.effect() instanceof Effect.Evaluate evaluate && evaluate.check() == done.check();
-    if (!very && asked.afterward().contains(done.check())) {
+    if (!very && (asked.afterward().contains(done.check()) || followsOn(done.check()))) {
       return Optional.empty();
     }
     String what = what("passed " + done.check(), done, done.by());
     return Optional.of(
         very && !row.passCloses()
-            ? alone(done, what)
+            ? handedOn(done, what, row.lastWord())
             : attempt(done, what, settles(row, asked.effect())));
   }
 
@@ -59,6 +61,23 @@ final class Held {
 
   private static Attempt never(Event event, String what, String why) {
     return new Attempt(event.when(), what, Optional.of(why), Optional.empty(), List.of());
+  }
+
+  /** Whether a check has the last word on what is asked for, and is none of its own. */
+  private boolean followsOn(Check check) {
+    return check != Check.EXPERT_EVALUATION
+        && asked.effect() instanceof Effect.Evaluate evaluate
+        && checks.row(evaluate.check()).lastWord() == check;
+  }
+
+  /** A check whose pass leaves the last word to an evaluation. */
+  private Attempt handedOn(Event event, String what, Check lastWord) {
+    if (lastWord == Check.EXPERT_EVALUATION) {
+      return alone(event, what);
+    }
+    List<Check> after = new ArrayList<>(List.of(lastWord));
+    after.addAll(asked.afterward());
+    return attempt(event, what, true, after);
   }
 
   /** A check whose pass leaves the word to an expert: once it counts, he alone is missing. */
@@ -74,6 +93,10 @@ final class Held {
   }
 
   private Attempt attempt(Event event, String what, boolean fits) {
+    return attempt(event, what, fits, asked.afterward());
+  }
+
+  private Attempt attempt(Event event, String what, boolean fits, Collection<Check> after) {
     if (!fits) {
       return never(event, what, "not what the finding calls for");
     }
@@ -81,15 +104,16 @@ final class Held {
         evidence.judgment(event).map(Judgment::objections).orElse(List.of());
     return text(objections, Objection.Code.NOT_BY_THEN::equals)
         .map(why -> never(event, what, why))
-        .orElseGet(() -> inTime(event, what, objections));
+        .orElseGet(() -> inTime(event, what, objections, after));
   }
 
-  private Attempt inTime(Event event, String what, List<Objection> objections) {
+  private Attempt inTime(
+      Event event, String what, List<Objection> objections, Collection<Check> after) {
     Optional<String> why = why(event, objections);
     List<Check> missing =
         why.isPresent()
             ? List.of()
-            : asked.afterward().stream().filter(check -> !followed(event, check)).toList();
+            : after.stream().filter(check -> !followed(event, check)).toList();
     return new Attempt(
         event.when(),
         what,
@@ -150,6 +174,8 @@ final class Held {
     // What an inspector's own check was asked for, an expert's evaluation settles as well.
     Task asked = checks.row(evaluate.check()).task();
     return passed.check() == Check.EXPERT_EVALUATION
-        && (asked == Task.ADVANCED_INSPECTION || asked == Task.LINER_INSPECTION);
+        && (asked == Task.ADVANCED_INSPECTION
+            || asked == Task.LINER_INSPECTION
+            || asked == Task.INSPECTOR_EVALUATION);
   }
 }

@@ -3,8 +3,10 @@ package org.ensemblerules.verdict;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CheckRow;
 import org.ensemblerules.effect.Effect;
@@ -31,7 +33,14 @@ final class ReturnPath {
     List<Step> steps =
         actions.stream()
             .sorted(Comparator.comparingInt(action -> order.rank(action.effect())))
-            .map(action -> step(file, order, action, followsUp(action, reasons)))
+            .flatMap(
+                action -> {
+                  boolean followsUp = followsUp(action, reasons);
+                  return Stream.concat(
+                      Stream.of(step(file, order, action, followsUp)),
+                      followsUp ? Stream.empty() : lastWord(file, order, action).stream());
+                })
+            .distinct()
             .collect(Collectors.toCollection(ArrayList::new));
     if (actions.stream().noneMatch(action -> order.isLast(action.effect()))) {
       Effect look = new Effect.Evaluate(Check.ROUTINE_INSPECTION, Scope.ELEMENT);
@@ -80,6 +89,21 @@ final class ReturnPath {
         .allMatch(reason -> reason.kind() == ReasonKind.FOLLOW_UP_MISSING);
   }
 
+  /** An inspector's own evaluation that has the last word on a check is a step after it. */
+  private static Optional<Step> lastWord(CaseFile file, RouteOrder order, Action action) {
+    if (!(action.effect() instanceof Effect.Evaluate evaluate)) {
+      return Optional.empty();
+    }
+    CheckRow row = file.tables().checks().row(evaluate.check());
+    if (row.passCloses() || row.lastWord() != Check.INSPECTOR_EVALUATION) {
+      return Optional.empty();
+    }
+    Effect last = new Effect.Evaluate(row.lastWord(), evaluate.scope());
+    return Optional.of(
+        step(
+            file, order, new Action(last, action.target(), Doers.of(file, last), Set.of()), false));
+  }
+
   private static Step step(CaseFile file, RouteOrder order, Action action, boolean followsUp) {
     List<String> shown = new ArrayList<>();
     if (order.isLast(action.effect())) {
@@ -89,7 +113,10 @@ final class ReturnPath {
     if (action.effect() instanceof Effect.Evaluate evaluate) {
       CheckRow row = file.tables().checks().row(evaluate.check());
       shown.add(row.shown());
-      if (!row.passCloses() && !followsUp && !order.isLast(action.effect())) {
+      if (row.lastWord() == Check.EXPERT_EVALUATION
+          && evaluate.check() != Check.EXPERT_EVALUATION
+          && !followsUp
+          && !order.isLast(action.effect())) {
         shown.add(
             evaluate.check() == Check.MEASURE_EXTENT
                 ? "Record the finding again with what was measured, or pass "

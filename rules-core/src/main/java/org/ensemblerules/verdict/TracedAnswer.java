@@ -53,6 +53,7 @@ final class TracedAnswer {
   private void check(Effect effect) {
     if (effect instanceof Effect.Evaluate evaluate) {
       checks.add(evaluate.check());
+      checks.add(file.tables().checks().row(evaluate.check()).lastWord());
     }
   }
 

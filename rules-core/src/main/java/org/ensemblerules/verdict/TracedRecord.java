@@ -80,6 +80,10 @@ final class TracedRecord {
 
   private void did(Task task, Doer by) {
     done.add(new Did(task, by.kind()));
+    if (by.kind() == EntityKind.MEMBER) {
+      // A trained member may do what the organization may.
+      done.add(new Did(task, EntityKind.ORGANIZATION));
+    }
   }
 
   private void follow(CaseFile file, Check failed) {

@@ -25,7 +25,11 @@ public final class Effects {
     for (Scope scope : Scope.values()) {
       Arrays.stream(CleaningKind.values()).forEach(kind -> all.add(new Effect.Clean(kind, scope)));
       Arrays.stream(RepairClass.values()).forEach(kind -> all.add(new Effect.Repair(kind, scope)));
-      EnumSet.of(Check.EXPERT_EVALUATION, Check.SEAM_PULL, Check.LINER_LEAKAGE)
+      EnumSet.of(
+              Check.INSPECTOR_EVALUATION,
+              Check.EXPERT_EVALUATION,
+              Check.SEAM_PULL,
+              Check.LINER_LEAKAGE)
           .forEach(check -> all.add(new Effect.Evaluate(check, scope)));
       all.add(new Effect.Retire(scope));
     }

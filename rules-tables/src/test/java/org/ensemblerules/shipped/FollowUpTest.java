@@ -135,7 +135,7 @@ class FollowUpTest {
   }
 
   @Test
-  void aBootThatPassesItsWaterCheckGoesToTheExpertAndNotToTheCheckAgain() {
+  void aBootThatPassesItsWaterCheckGoesToTheInspectorAndNotToTheCheckAgain() {
     DefectRow row =
         RULES.tables().defects().rows().stream()
             .filter(each -> each.element() == ElementKind.FOOTWEAR)
@@ -157,8 +157,18 @@ class FollowUpTest {
     assertThat(passed.verdict().service()).isEqualTo(Service.OUT);
     assertThat(steps(passed))
         .noneMatch(step -> step.contains("WATER_ENTRY"))
-        .anyMatch(step -> step.contains("EXPERT_EVALUATION"));
-    assertThat(passed(passed, Check.EXPERT_EVALUATION, 5).verdict().service())
-        .isEqualTo(Service.IN);
+        .anyMatch(step -> step.contains("INSPECTOR_EVALUATION"));
+    for (Check last : List.of(Check.INSPECTOR_EVALUATION, Check.EXPERT_EVALUATION)) {
+      assertThat(passed(passed, last, 5).verdict().service()).isEqualTo(Service.IN);
+    }
+    assertThat(passed(leaking, Check.INSPECTOR_EVALUATION, 5).verdict().service())
+        .as("his word alone, without the water")
+        .isEqualTo(Service.OUT);
+    assertThat(
+            passed(passed(leaking, Check.INSPECTOR_EVALUATION, 10), Check.WATER_ENTRY, 5)
+                .verdict()
+                .service())
+        .as("his word before the water")
+        .isEqualTo(Service.OUT);
   }
 }

@@ -63,10 +63,7 @@ class WayBackWalkTest {
   private static final Set<Check> END_ONLY_WITH_AN_EXPERT =
       EnumSet.of(
           Check.STRENGTH_BY_THUMBS,
-          Check.SEAM_PULL,
           Check.TRIM_BY_FLASHLIGHT,
-          Check.WATER_ENTRY,
-          Check.CLOSURE_OPERATION,
           Check.SUSPENSION_AND_RETENTION,
           Check.LIGHT_THROUGH_HOOD);
 

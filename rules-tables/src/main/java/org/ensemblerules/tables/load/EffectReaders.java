@@ -32,6 +32,7 @@ final class EffectReaders {
     Optional<Check> check = row.required("check", at -> at.enumOf(Check.class));
     Optional<Task> task = row.required("task", at -> at.enumOf(Task.class));
     Optional<Boolean> passCloses = row.required("passCloses", JsonCursor::bool);
+    Optional<Check> handsOnTo = row.optional("handsOnTo", at -> at.enumOf(Check.class));
     Optional<String> shown = row.required("shown", JsonCursor::text);
     return row.make(
         () ->
@@ -41,6 +42,7 @@ final class EffectReaders {
                     check.orElseThrow(),
                     task.orElseThrow(),
                     passCloses.orElseThrow(),
+                    handsOnTo,
                     shown.orElseThrow())));
   }
 
