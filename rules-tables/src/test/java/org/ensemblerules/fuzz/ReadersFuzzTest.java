@@ -38,6 +38,7 @@ import org.ensemblerules.tables.TableLoader;
 import org.ensemblerules.tables.TestCaseJson;
 import org.ensemblerules.tables.VerdictJson;
 import org.ensemblerules.verdict.Assess;
+import org.ensemblerules.verdict.Verdict;
 
 /**
  * Every reader, given whatever bytes: each line is answered or refused with its faults on one line
@@ -56,6 +57,11 @@ class ReadersFuzzTest {
         AssessmentJson::read,
         AssessmentJson::write,
         given -> VerdictJson.write(Assess.assess(RULES, given, DAY)));
+  }
+
+  @FuzzTest
+  void verdicts(byte[] data) {
+    lines(data, VerdictJson::read, VerdictJson::write, Verdict::toString);
   }
 
   @FuzzTest
