@@ -65,13 +65,14 @@ public final class TableTexts {
     }
   }
 
-  /** The ids of all sources that a basis in some file names. */
+  /** The ids of all sources and pages that a basis in some file names. */
   static Set<String> sourcesCited() {
     Set<String> cited = new TreeSet<>();
     for (Text text : all()) {
       for (JsonNode basis : text.root().findValues("basis")) {
         cited.add(basis.path("source").asText());
         cited.add(basis.path("about").asText());
+        basis.path("pages").forEach(page -> cited.add(page.asText()));
       }
     }
     return cited;

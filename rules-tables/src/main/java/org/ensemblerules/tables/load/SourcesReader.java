@@ -2,10 +2,10 @@ package org.ensemblerules.tables.load;
 
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.Source;
 import org.ensemblerules.source.SourceId;
@@ -65,6 +65,6 @@ final class SourcesReader {
                 date,
                 seenAt,
                 seenOn,
-                Set.copyOf(restates.orElse(List.of()))));
+                new LinkedHashSet<>(restates.orElse(List.of()))));
   }
 }
