@@ -20,8 +20,8 @@ import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.source.Cells;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.TableFault;
-import org.ensemblerules.source.TableResult;
 
 /** Within what a wash must stay to count as a cleaning. */
 public final class CareLimitTable {
@@ -60,7 +60,7 @@ public final class CareLimitTable {
    * @return the table, or a fault for each limit of another dimension than what it limits, and each
    *     said twice in one direction for the same element and layer
    */
-  public static TableResult<CareLimitTable> of(List<CareLimitRow> rows) {
+  public static Checked<CareLimitTable, TableFault> of(List<CareLimitRow> rows) {
     List<TableFault> faults = new ArrayList<>();
     rows.forEach(row -> dimension(row, faults::add));
     faults.addAll(
@@ -71,7 +71,7 @@ public final class CareLimitTable {
                 row -> row.demand().subject(),
                 "each subject once in each direction per element, use and layer")
             .faults());
-    return TableResult.of(faults, () -> new CareLimitTable(rows, List.of(), ModelLimits.none()));
+    return Checked.of(faults, () -> new CareLimitTable(rows, List.of(), ModelLimits.none()));
   }
 
   private static void dimension(CareLimitRow row, Consumer<TableFault> faults) {
@@ -98,7 +98,7 @@ public final class CareLimitTable {
    * @return the table of all, or a fault for each limit of another dimension than what it limits,
    *     and for each row named to be replaced that limits something else
    */
-  public TableResult<CareLimitTable> with(
+  public Checked<CareLimitTable, TableFault> with(
       List<CareLimitRow> more, List<ModelCareLimitRow> instructed, AnatomyTable anatomy) {
     List<TableFault> faults = new ArrayList<>();
     more.forEach(row -> dimension(row, faults::add));
@@ -109,7 +109,7 @@ public final class CareLimitTable {
             own,
             anatomy,
             faults::add);
-    return TableResult.of(
+    return Checked.of(
         faults,
         () ->
             new CareLimitTable(

@@ -13,9 +13,9 @@ import org.ensemblerules.effect.HandlingDuty;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.TableFault;
-import org.ensemblerules.source.TableResult;
 
 /**
  * What is done to gear after what it met. Whatever the table speaks of, it speaks of for every
@@ -47,7 +47,7 @@ public final class CareRouteTable {
    *     washed; and for each row for the unknown that is milder than one for something known,
    *     retirement aside
    */
-  public static TableResult<CareRouteTable> of(List<CareRouteRow> rows) {
+  public static Checked<CareRouteTable, TableFault> of(List<CareRouteRow> rows) {
     List<TableFault> faults = new ArrayList<>();
     Map<Place, Map<Exposure, CareRouteRow>> places = new LinkedHashMap<>();
     for (CareRouteRow row : rows) {
@@ -82,7 +82,7 @@ public final class CareRouteTable {
           }
           complete(place, each, faults);
         });
-    return TableResult.of(faults, () -> new CareRouteTable(rows, places));
+    return Checked.of(faults, () -> new CareRouteTable(rows, places));
   }
 
   private static void agentsEnd(CareRouteRow row, List<TableFault> faults) {

@@ -9,8 +9,8 @@ import java.util.Optional;
 import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.source.Cells;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.TableFault;
-import org.ensemblerules.source.TableResult;
 
 /** What a cleaning must achieve, contaminant by contaminant. */
 public final class CleaningResultTable {
@@ -30,7 +30,7 @@ public final class CleaningResultTable {
    * @return the table, or a fault for each contaminant named twice and each removal that is no
    *     ratio
    */
-  public static TableResult<CleaningResultTable> of(List<CleaningResultRow> rows) {
+  public static Checked<CleaningResultTable, TableFault> of(List<CleaningResultRow> rows) {
     Cells<Contaminant, CleaningResultRow> byContaminant =
         Cells.of(
             rows,
@@ -46,7 +46,7 @@ public final class CleaningResultTable {
             new TableFault(row.key(), "demand", removal.toString(), "a limit of dimension RATIO"));
       }
     }
-    return TableResult.of(faults, () -> new CleaningResultTable(rows, byContaminant.rows()));
+    return Checked.of(faults, () -> new CleaningResultTable(rows, byContaminant.rows()));
   }
 
   /**

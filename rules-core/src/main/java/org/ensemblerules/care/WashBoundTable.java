@@ -8,8 +8,8 @@ import org.ensemblerules.measure.Bound;
 import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.source.Cells;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.TableFault;
-import org.ensemblerules.source.TableResult;
 
 /** How far limits of washes can go: how loose they can be made, and what values there are. */
 public final class WashBoundTable {
@@ -31,7 +31,7 @@ public final class WashBoundTable {
    * @param rows the rows; not null
    * @return the table, or a fault for each end named twice and for each that no value can have
    */
-  public static TableResult<WashBoundTable> of(List<WashBoundRow> rows) {
+  public static Checked<WashBoundTable, TableFault> of(List<WashBoundRow> rows) {
     Cells<Cell, WashBoundRow> cells =
         Cells.of(
             rows,
@@ -53,7 +53,7 @@ public final class WashBoundTable {
                           row.limit().toString(),
                           "a value that there is: " + end.limit() + " by row " + end.key())));
     }
-    return TableResult.of(faults, () -> table);
+    return Checked.of(faults, () -> table);
   }
 
   /**

@@ -12,9 +12,9 @@ import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.TableFault;
-import org.ensemblerules.source.TableResult;
 import org.jspecify.annotations.Nullable;
 
 /** What each defect at each site calls for. */
@@ -49,7 +49,7 @@ public final class DefectTable {
    * @return the table, or every fault: a row for a part that does not exist, and cells whose bands
    *     overlap, leave gaps or tell the extent in several ways
    */
-  public static TableResult<DefectTable> of(List<DefectRow> rows, AnatomyTable anatomy) {
+  public static Checked<DefectTable, TableFault> of(List<DefectRow> rows, AnatomyTable anatomy) {
     List<TableFault> faults = new ArrayList<>();
     @Nullable List<DefectRow>[][] cells = emptyCells();
     Set<CellName> names = new TreeSet<>();
@@ -76,7 +76,7 @@ public final class DefectTable {
         cells[name.element()][name.cell()] = ImmutableList.copyOf(BandJoints.inOrder(bands));
       }
     }
-    return TableResult.of(faults, () -> new DefectTable(rows, cells, List.of()));
+    return Checked.of(faults, () -> new DefectTable(rows, cells, List.of()));
   }
 
   /**
@@ -87,13 +87,13 @@ public final class DefectTable {
    * @param anatomy which parts exist; not null
    * @return the table of both, or a fault for each row for a part that does not exist
    */
-  public TableResult<DefectTable> with(List<DefectRow> more, AnatomyTable anatomy) {
+  public Checked<DefectTable, TableFault> with(List<DefectRow> more, AnatomyTable anatomy) {
     List<TableFault> faults = new ArrayList<>();
     for (DefectRow row : more) {
       noSuchSite(row, anatomy).ifPresent(faults::add);
     }
     List<DefectRow> own = rows.subList(0, rows.size() - beside.size());
-    return TableResult.of(
+    return Checked.of(
         faults,
         () ->
             new DefectTable(

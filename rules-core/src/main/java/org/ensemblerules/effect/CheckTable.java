@@ -8,10 +8,10 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import org.ensemblerules.source.Cells;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.TableFault;
-import org.ensemblerules.source.TableResult;
 
 /** Of each check: who does it, what must be shown, and what passing it settles. */
 public final class CheckTable {
@@ -30,7 +30,7 @@ public final class CheckTable {
    * @param rows one row for each check; not null
    * @return the table, or a fault for each check that has no row or more than one
    */
-  public static TableResult<CheckTable> of(List<CheckRow> rows) {
+  public static Checked<CheckTable, TableFault> of(List<CheckRow> rows) {
     Cells<Check, CheckRow> byCheck =
         Cells.of(rows, CheckRow::check, "check", row -> row.check().name(), "each check once");
     List<TableFault> faults = byCheck.faults();
@@ -45,7 +45,7 @@ public final class CheckTable {
               "no row for " + missing,
               "a row for each"));
     }
-    return TableResult.of(faults, () -> new CheckTable(rows));
+    return Checked.of(faults, () -> new CheckTable(rows));
   }
 
   /**

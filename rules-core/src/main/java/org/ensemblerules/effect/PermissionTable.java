@@ -14,9 +14,9 @@ import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.source.Cells;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.TableFault;
-import org.ensemblerules.source.TableResult;
 import org.jspecify.annotations.Nullable;
 
 /** Who may do what. */
@@ -51,7 +51,7 @@ public final class PermissionTable {
    * @param rows the rows; not null
    * @return the table, or a fault for each task and entity named twice and each task nobody may do
    */
-  public static TableResult<PermissionTable> of(List<PermissionRow> rows) {
+  public static Checked<PermissionTable, TableFault> of(List<PermissionRow> rows) {
     List<TableFault> faults =
         Cells.of(
                 rows,
@@ -71,7 +71,7 @@ public final class PermissionTable {
               "nobody may do " + missing,
               "a doer for every task"));
     }
-    return TableResult.of(faults, () -> new PermissionTable(rows, List.of()));
+    return Checked.of(faults, () -> new PermissionTable(rows, List.of()));
   }
 
   /**
@@ -80,7 +80,7 @@ public final class PermissionTable {
    * @param more the rows that forbid; not null
    * @return the table with them, or a fault for each task that they leave to nobody
    */
-  public TableResult<PermissionTable> with(List<ForbidRow> more) {
+  public Checked<PermissionTable, TableFault> with(List<ForbidRow> more) {
     List<ForbidRow> all = Stream.concat(forbidden.stream(), more.stream()).toList();
     PermissionTable table = new PermissionTable(rows, all);
     List<TableFault> faults = new ArrayList<>();
@@ -97,7 +97,7 @@ public final class PermissionTable {
                     + " left to do it"));
       }
     }
-    return TableResult.of(faults, () -> table);
+    return Checked.of(faults, () -> table);
   }
 
   private Optional<ForbidRow> forbids(Task task, EntityKind entity, LocalDate date) {

@@ -9,8 +9,9 @@ import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.source.Cells;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.InvalidValueException;
-import org.ensemblerules.source.TableResult;
+import org.ensemblerules.source.TableFault;
 
 /** What values measured in hand checks must be. */
 public final class CheckLimitTable {
@@ -28,7 +29,7 @@ public final class CheckLimitTable {
    * @param rows the rows; not null
    * @return the table, or a fault for each check named twice
    */
-  public static TableResult<CheckLimitTable> of(List<CheckLimitRow> rows) {
+  public static Checked<CheckLimitTable, TableFault> of(List<CheckLimitRow> rows) {
     Cells<Check, CheckLimitRow> byCheck =
         Cells.of(
             rows,
@@ -36,7 +37,7 @@ public final class CheckLimitTable {
             "check",
             row -> row.check().name(),
             "each check at most once");
-    return TableResult.of(byCheck.faults(), () -> new CheckLimitTable(rows, byCheck.rows()));
+    return Checked.of(byCheck.faults(), () -> new CheckLimitTable(rows, byCheck.rows()));
   }
 
   /**

@@ -14,9 +14,9 @@ import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.ExactQuantity;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.TableFault;
-import org.ensemblerules.source.TableResult;
 
 /** Under what conditions hand checks count, and what follows their failures. */
 public final class ConditionTable {
@@ -42,7 +42,8 @@ public final class ConditionTable {
    * @return the table, or every fault: what cannot be asked of a condition, a condition asked for
    *     twice in one direction, and two limits that no value can keep
    */
-  public static TableResult<ConditionTable> of(List<ConditionRow> rows, StrongerTable stronger) {
+  public static Checked<ConditionTable, TableFault> of(
+      List<ConditionRow> rows, StrongerTable stronger) {
     List<TableFault> faults = new ArrayList<>();
     Map<Cell, List<ConditionRow>> cells = new LinkedHashMap<>();
     for (ConditionRow row : rows) {
@@ -60,7 +61,7 @@ public final class ConditionTable {
       earlier.forEach(other -> faults.addAll(together(other, row)));
       earlier.add(row);
     }
-    return TableResult.of(faults, () -> new ConditionTable(rows, stronger));
+    return Checked.of(faults, () -> new ConditionTable(rows, stronger));
   }
 
   private static boolean fits(ConditionRow row) {

@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.source.Cells;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.TableFault;
-import org.ensemblerules.source.TableResult;
 
 /**
  * Which check outranks which. No check outranks itself, so that a repeat never answers a failure;
@@ -36,7 +36,7 @@ public final class StrongerTable {
    * @return the table, or a fault for each check named twice, each that would outrank itself, and
    *     each way from the leak check to the barrier under pressure or back
    */
-  public static TableResult<StrongerTable> of(List<StrongerRow> rows) {
+  public static Checked<StrongerTable, TableFault> of(List<StrongerRow> rows) {
     Cells<Check, StrongerRow> cells =
         Cells.of(
             rows,
@@ -68,7 +68,7 @@ public final class StrongerTable {
                 "no way between " + NEVER_FOR_ONE_ANOTHER));
       }
     }
-    return TableResult.of(faults, () -> new StrongerTable(rows, byCheck));
+    return Checked.of(faults, () -> new StrongerTable(rows, byCheck));
   }
 
   private static Set<Check> above(Check check, Map<Check, StrongerRow> byCheck) {

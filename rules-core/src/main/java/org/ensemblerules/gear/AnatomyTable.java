@@ -8,7 +8,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.ensemblerules.source.Cells;
-import org.ensemblerules.source.TableResult;
+import org.ensemblerules.source.Checked;
+import org.ensemblerules.source.TableFault;
 import org.jspecify.annotations.Nullable;
 
 /** Which parts and layers each kind of element has. */
@@ -42,7 +43,7 @@ public final class AnatomyTable {
    * @param rows the rows; not null
    * @return the table, or a fault for each row that says again what another says
    */
-  public static TableResult<AnatomyTable> of(List<AnatomyRow> rows) {
+  public static Checked<AnatomyTable, TableFault> of(List<AnatomyRow> rows) {
     Cells<List<Object>, AnatomyRow> cells =
         Cells.of(
             rows,
@@ -50,7 +51,7 @@ public final class AnatomyTable {
             "sites",
             row -> row.site().toString(),
             "each site once per element and use");
-    return TableResult.of(cells.faults(), () -> new AnatomyTable(rows));
+    return Checked.of(cells.faults(), () -> new AnatomyTable(rows));
   }
 
   private static int index(ElementKind element, Use use) {

@@ -14,10 +14,10 @@ import org.ensemblerules.gear.Presence;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.source.Cells;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.TableFault;
-import org.ensemblerules.source.TableResult;
 
 /** What each kind of inspection looks at, in order. */
 public final class CriteriaTable {
@@ -62,7 +62,8 @@ public final class CriteriaTable {
    * @param anatomy which parts exist; not null
    * @return the table, or every fault: a part that does not exist, a key or an order used twice
    */
-  public static TableResult<CriteriaTable> of(List<CriterionRow> rows, AnatomyTable anatomy) {
+  public static Checked<CriteriaTable, TableFault> of(
+      List<CriterionRow> rows, AnatomyTable anatomy) {
     List<TableFault> faults = Cells.byKey(rows).faults();
     faults.addAll(
         Cells.of(
@@ -85,7 +86,7 @@ public final class CriteriaTable {
         }
       }
     }
-    return TableResult.of(faults, () -> new CriteriaTable(rows, anatomy));
+    return Checked.of(faults, () -> new CriteriaTable(rows, anatomy));
   }
 
   private static String gear(CriterionRow row) {

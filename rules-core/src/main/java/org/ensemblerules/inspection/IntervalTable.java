@@ -14,7 +14,8 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.source.Cells;
-import org.ensemblerules.source.TableResult;
+import org.ensemblerules.source.Checked;
+import org.ensemblerules.source.TableFault;
 
 /** How long elements may stay in service without an inspection of each kind. */
 public final class IntervalTable {
@@ -43,7 +44,7 @@ public final class IntervalTable {
    * @param rows the rows; not null
    * @return the table, or a fault for each inspection and element named twice
    */
-  public static TableResult<IntervalTable> of(List<IntervalRow> rows) {
+  public static Checked<IntervalTable, TableFault> of(List<IntervalRow> rows) {
     Cells<Cell, IntervalRow> cells =
         Cells.of(
             rows,
@@ -51,7 +52,7 @@ public final class IntervalTable {
             "elements",
             row -> Cell.of(row).toString(),
             "each inspection once per element and use");
-    return TableResult.of(cells.faults(), () -> new IntervalTable(rows, cells.rows(), List.of()));
+    return Checked.of(cells.faults(), () -> new IntervalTable(rows, cells.rows(), List.of()));
   }
 
   /**

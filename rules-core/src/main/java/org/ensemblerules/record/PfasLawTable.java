@@ -7,7 +7,8 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.ensemblerules.source.Cells;
-import org.ensemblerules.source.TableResult;
+import org.ensemblerules.source.Checked;
+import org.ensemblerules.source.TableFault;
 
 /**
  * What the laws of places ask where gear contains added PFAS. The table tells only what was seen; a
@@ -32,7 +33,7 @@ public final class PfasLawTable {
    * @param rows the rows; not null
    * @return the table, or a fault for each demand that a place makes twice from the same day
    */
-  public static TableResult<PfasLawTable> of(List<PfasLawRow> rows) {
+  public static Checked<PfasLawTable, TableFault> of(List<PfasLawRow> rows) {
     Cells<Said, PfasLawRow> said =
         Cells.of(
             rows,
@@ -40,7 +41,7 @@ public final class PfasLawTable {
             "demand",
             row -> row.demand() + " of " + row.place(),
             "each demand of a place once from a day");
-    return TableResult.of(said.faults(), () -> new PfasLawTable(rows));
+    return Checked.of(said.faults(), () -> new PfasLawTable(rows));
   }
 
   /**

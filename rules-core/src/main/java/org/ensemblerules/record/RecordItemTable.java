@@ -8,8 +8,8 @@ import java.util.Optional;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.source.Cells;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.TableFault;
-import org.ensemblerules.source.TableResult;
 
 /** What is recorded of elements. */
 public final class RecordItemTable {
@@ -30,7 +30,7 @@ public final class RecordItemTable {
    * @return the table, or a fault for each item named twice of an element and each detail that its
    *     item does not have
    */
-  public static TableResult<RecordItemTable> of(List<RecordItemRow> rows) {
+  public static Checked<RecordItemTable, TableFault> of(List<RecordItemRow> rows) {
     Cells<Cell, RecordItemRow> cells =
         Cells.of(
             rows,
@@ -49,7 +49,7 @@ public final class RecordItemTable {
                 "details of " + row.item() + ": " + row.item().details()));
       }
     }
-    return TableResult.of(faults, () -> new RecordItemTable(rows, cells.rows()));
+    return Checked.of(faults, () -> new RecordItemTable(rows, cells.rows()));
   }
 
   /**

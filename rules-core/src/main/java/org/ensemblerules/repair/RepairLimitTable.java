@@ -12,9 +12,9 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.source.Cells;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.TableFault;
-import org.ensemblerules.source.TableResult;
 
 /** How lightly work at each place may be taken at the most. */
 public final class RepairLimitTable {
@@ -45,7 +45,8 @@ public final class RepairLimitTable {
    * @return the table, or a fault for each row for a part that does not exist, and each place,
    *     subject and checks said twice
    */
-  public static TableResult<RepairLimitTable> of(List<RepairLimitRow> rows, AnatomyTable anatomy) {
+  public static Checked<RepairLimitTable, TableFault> of(
+      List<RepairLimitRow> rows, AnatomyTable anatomy) {
     List<TableFault> faults =
         Cells.of(
                 rows,
@@ -65,7 +66,7 @@ public final class RepairLimitTable {
                 "a site that the anatomy table has"));
       }
     }
-    return TableResult.of(faults, () -> new RepairLimitTable(rows));
+    return Checked.of(faults, () -> new RepairLimitTable(rows));
   }
 
   private static Place place(RepairLimitRow row) {

@@ -12,7 +12,8 @@ import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.source.Cells;
-import org.ensemblerules.source.TableResult;
+import org.ensemblerules.source.Checked;
+import org.ensemblerules.source.TableFault;
 
 /** How old elements and their layers may become. */
 public final class AgeLimitTable {
@@ -40,7 +41,7 @@ public final class AgeLimitTable {
    * @param rows the rows; not null
    * @return the table, or a fault for each element and layer named twice
    */
-  public static TableResult<AgeLimitTable> of(List<AgeLimitRow> rows) {
+  public static Checked<AgeLimitTable, TableFault> of(List<AgeLimitRow> rows) {
     Cells<Cell, AgeLimitRow> cells =
         Cells.of(
             rows,
@@ -48,7 +49,7 @@ public final class AgeLimitTable {
             "layers",
             row -> Cell.of(row).toString(),
             "each element and layer once");
-    return TableResult.of(cells.faults(), () -> new AgeLimitTable(cells.rows(), List.of()));
+    return Checked.of(cells.faults(), () -> new AgeLimitTable(cells.rows(), List.of()));
   }
 
   /**

@@ -9,7 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.source.Cells;
-import org.ensemblerules.source.TableResult;
+import org.ensemblerules.source.Checked;
+import org.ensemblerules.source.TableFault;
 
 /** The steps of custody after a special incident. */
 public final class CustodyTable {
@@ -27,10 +28,10 @@ public final class CustodyTable {
    * @param rows the rows; not null
    * @return the table, or a fault for each step named twice
    */
-  public static TableResult<CustodyTable> of(List<CustodyStepRow> rows) {
+  public static Checked<CustodyTable, TableFault> of(List<CustodyStepRow> rows) {
     Cells<CustodyStep, CustodyStepRow> bySteps =
         Cells.of(rows, CustodyStepRow::step, "step", row -> row.step().name(), "each step once");
-    return TableResult.of(bySteps.faults(), () -> new CustodyTable(rows, bySteps.rows()));
+    return Checked.of(bySteps.faults(), () -> new CustodyTable(rows, bySteps.rows()));
   }
 
   /**

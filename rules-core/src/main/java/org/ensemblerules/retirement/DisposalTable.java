@@ -12,8 +12,8 @@ import java.util.TreeSet;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.source.Cells;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.TableFault;
-import org.ensemblerules.source.TableResult;
 
 /** What may become of retired elements. */
 public final class DisposalTable {
@@ -39,7 +39,7 @@ public final class DisposalTable {
    * @return the table, or a fault for each route said twice of an element and reason, and each that
    *     does not say whether it is for what is under custody, which only custody is
    */
-  public static TableResult<DisposalTable> of(List<DisposalRouteRow> rows) {
+  public static Checked<DisposalTable, TableFault> of(List<DisposalRouteRow> rows) {
     Cells<Cell, DisposalRouteRow> cells =
         Cells.of(
             rows,
@@ -59,7 +59,7 @@ public final class DisposalTable {
         faults.add(new TableFault(row.key(), "conditions", given.toString(), "[" + custody + "]"));
       }
     }
-    return TableResult.of(faults, () -> new DisposalTable(rows, cells.rows()));
+    return Checked.of(faults, () -> new DisposalTable(rows, cells.rows()));
   }
 
   /**

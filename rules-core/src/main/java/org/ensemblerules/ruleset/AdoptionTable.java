@@ -11,12 +11,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.ensemblerules.record.PlaceCode;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.TableFault;
-import org.ensemblerules.source.TableResult;
 
 /** What the laws of places ask to go by: which edition, or whose word, for which subject. */
 public final class AdoptionTable {
@@ -33,7 +33,7 @@ public final class AdoptionTable {
    * @return the table, or a fault for each key named twice and each row that says again what
    *     another says
    */
-  public static TableResult<AdoptionTable> of(List<AdoptionRow> rows) {
+  public static Checked<AdoptionTable, TableFault> of(List<AdoptionRow> rows) {
     List<TableFault> faults = new ArrayList<>();
     Set<RowKey> keys = new HashSet<>();
     Set<List<String>> said = new HashSet<>();
@@ -52,7 +52,7 @@ public final class AdoptionTable {
                 "each rule of a place once"));
       }
     }
-    return TableResult.of(faults, () -> new AdoptionTable(rows));
+    return Checked.of(faults, () -> new AdoptionTable(rows));
   }
 
   /**

@@ -6,7 +6,8 @@ import java.util.Set;
 import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.source.Cells;
-import org.ensemblerules.source.TableResult;
+import org.ensemblerules.source.Checked;
+import org.ensemblerules.source.TableFault;
 
 /** The cautions that verdicts carry. */
 public final class CautionTable {
@@ -22,8 +23,8 @@ public final class CautionTable {
    * @param rows the rows; not null
    * @return the table, or a fault for each key used twice
    */
-  public static TableResult<CautionTable> of(List<CautionRow> rows) {
-    return TableResult.of(Cells.byKey(rows).faults(), () -> new CautionTable(rows));
+  public static Checked<CautionTable, TableFault> of(List<CautionRow> rows) {
+    return Checked.of(Cells.byKey(rows).faults(), () -> new CautionTable(rows));
   }
 
   /**

@@ -3,6 +3,7 @@ package org.ensemblerules.ruleset;
 import java.util.Objects;
 import java.util.Optional;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.Fault;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
@@ -25,7 +26,8 @@ public record OverlayFault(
     String field,
     String found,
     String allowed,
-    Optional<Row> loosens) {
+    Optional<Row> loosens)
+    implements Fault {
   /** Checks for nulls. */
   public OverlayFault {
     Objects.requireNonNull(code, "code");

@@ -16,11 +16,11 @@ import org.ensemblerules.care.ModelCareLimitRow;
 import org.ensemblerules.defect.DefectTable;
 import org.ensemblerules.effect.PermissionTable;
 import org.ensemblerules.schedule.TaskTable;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.TableFault;
-import org.ensemblerules.source.TableResult;
 
 /** Lays overlays over tables, or says everything that is wrong with them. */
 final class Overlaying {
@@ -64,7 +64,7 @@ final class Overlaying {
             base.care().limits().with(limits, instructed, base.anatomy()),
             Stream.concat(limits.stream(), instructed.stream()).toList());
     // A key named twice was told already.
-    TableResult<TaskTable> tasks = base.tasks().with(rows(OverlayRows::tasks));
+    Checked<TaskTable, TableFault> tasks = base.tasks().with(rows(OverlayRows::tasks));
     if (faults.isEmpty()) {
       sound(tasks, rows(OverlayRows::tasks));
     }
@@ -87,13 +87,13 @@ final class Overlaying {
     return layers.all().stream().flatMap(each -> kind.apply(each.rows()).stream()).toList();
   }
 
-  private <T> Optional<T> sound(TableResult<T> result, List<? extends Row> rows) {
-    if (result instanceof TableResult.Sound<T> sound) {
-      return Optional.of(sound.table());
+  private <T> Optional<T> sound(Checked<T, TableFault> result, List<? extends Row> rows) {
+    if (result instanceof Checked.Sound<T, TableFault> sound) {
+      return Optional.of(sound.value());
     }
     Map<RowKey, EditionId> origins = new HashMap<>();
     rows.forEach(row -> origins.put(row.key(), row.provenance().origin()));
-    for (TableFault fault : ((TableResult.Faulty<T>) result).faults()) {
+    for (TableFault fault : ((Checked.Refused<T, TableFault>) result).faults()) {
       Optional.ofNullable(origins.get(fault.row()))
           .ifPresent(
               origin ->

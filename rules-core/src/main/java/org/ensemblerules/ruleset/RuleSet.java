@@ -28,6 +28,7 @@ import org.ensemblerules.repair.RepairOrders;
 import org.ensemblerules.repair.RepairTables;
 import org.ensemblerules.schedule.Schedule;
 import org.ensemblerules.schedule.ScheduleTables;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
 
@@ -117,15 +118,14 @@ public final class RuleSet {
    *     refused; not null
    * @return the rules with the overlays, or every fault of every one of them; never null
    */
-  public OverlayResult with(List<Overlay> overlays, LocalDate asOf) {
+  public Checked<RuleSet, OverlayFault> with(List<Overlay> overlays, LocalDate asOf) {
     Layers all = new Layers(Stream.concat(layers.all().stream(), overlays.stream()).toList());
     List<Tables> laid = new ArrayList<>(1);
     Set<EditionId> own = editions.values().stream().map(Edition::id).collect(Collectors.toSet());
     List<OverlayFault> faults = Overlaying.lay(base, own, all, asOf, laid::add);
     return faults.isEmpty()
-        ? new OverlayResult.Overlaid(
-            new RuleSet(editions, base, laid.get(0), identity.revisions(), all))
-        : new OverlayResult.Refused(faults);
+        ? new Checked.Sound<>(new RuleSet(editions, base, laid.get(0), identity.revisions(), all))
+        : new Checked.Refused<>(faults);
   }
 
   /**

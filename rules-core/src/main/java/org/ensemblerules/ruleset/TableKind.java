@@ -6,8 +6,9 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.BiPredicate;
 import java.util.function.Function;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.ComparableRow;
-import org.ensemblerules.source.TableResult;
+import org.ensemblerules.source.TableFault;
 
 /**
  * A kind of table, declared once in {@link TableKinds}: its name, its subject, who has it, its
@@ -29,12 +30,13 @@ public final class TableKind<R extends ComparableRow<R>, T> {
   /** A kind of which it is not said yet how its rows are compiled. */
   record Holding<R extends ComparableRow<R>, T>(
       Named named, Class<R> type, Function<T, List<R>> rows) {
-    Compiled<R, T> by(Function<List<R>, TableResult<T>> compiler) {
+    Compiled<R, T> by(Function<List<R>, Checked<T, TableFault>> compiler) {
       return new Compiled<>(
           this, Optional.empty(), Optional.empty(), (all, tables) -> compiler.apply(all), false);
     }
 
-    <B> Compiled<R, T> by(TableKind<?, B> base, BiFunction<List<R>, B, TableResult<T>> compiler) {
+    <B> Compiled<R, T> by(
+        TableKind<?, B> base, BiFunction<List<R>, B, Checked<T, TableFault>> compiler) {
       return new Compiled<>(
           this,
           Optional.empty(),
@@ -45,7 +47,7 @@ public final class TableKind<R extends ComparableRow<R>, T> {
 
     /** Its rows stand in the table of another kind and are compiled into it. */
     Compiled<R, T> into(
-        TableKind<?, T> home, BiFunction<List<R>, TableMap, TableResult<T>> compiler) {
+        TableKind<?, T> home, BiFunction<List<R>, TableMap, Checked<T, TableFault>> compiler) {
       return new Compiled<>(this, Optional.of(home), Optional.of(home), compiler, false);
     }
   }
@@ -55,7 +57,7 @@ public final class TableKind<R extends ComparableRow<R>, T> {
       Holding<R, T> holding,
       Optional<TableKind<?, T>> home,
       Optional<TableKind<?, ?>> base,
-      BiFunction<List<R>, TableMap, TableResult<T>> compiler,
+      BiFunction<List<R>, TableMap, Checked<T, TableFault>> compiler,
       boolean isNeeded) {
     /** No set of rules can be composed without it. */
     Compiled<R, T> needed() {
@@ -159,7 +161,7 @@ public final class TableKind<R extends ComparableRow<R>, T> {
    * @param tables the tables compiled so far, with that of its base if it has one; not null
    * @return the table, or all of its faults; never null
    */
-  public TableResult<T> compile(List<R> rows, TableMap tables) {
+  public Checked<T, TableFault> compile(List<R> rows, TableMap tables) {
     return declared.compiler().apply(rows, tables);
   }
 

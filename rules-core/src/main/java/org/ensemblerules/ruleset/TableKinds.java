@@ -48,8 +48,9 @@ import org.ensemblerules.retirement.DisposalRouteRow;
 import org.ensemblerules.retirement.DisposalTable;
 import org.ensemblerules.schedule.TaskRow;
 import org.ensemblerules.schedule.TaskTable;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Row;
-import org.ensemblerules.source.TableResult;
+import org.ensemblerules.source.TableFault;
 import org.ensemblerules.strength.DiscardRow;
 import org.ensemblerules.strength.HydrostaticRow;
 import org.ensemblerules.strength.HydrostaticTable;
@@ -350,8 +351,8 @@ public final class TableKinds {
   }
 
   // Each such row stands for itself, so that no two of them can be at odds.
-  private static <R> TableResult<List<R>> beside(List<R> rows) {
-    return TableResult.of(List.of(), () -> ImmutableList.copyOf(rows));
+  private static <R> Checked<List<R>, TableFault> beside(List<R> rows) {
+    return Checked.of(List.of(), () -> ImmutableList.copyOf(rows));
   }
 
   /**

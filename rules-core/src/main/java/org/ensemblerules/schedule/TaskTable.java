@@ -10,11 +10,11 @@ import java.util.stream.Stream;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.TableFault;
-import org.ensemblerules.source.TableResult;
 
 /** Which tasks elements have, and when. Rows stand beside each other; none replaces another. */
 public final class TaskTable {
@@ -41,7 +41,7 @@ public final class TaskTable {
    * @return the table, or a fault for each key named twice and each row that says again what
    *     another of the same origin says
    */
-  public static TableResult<TaskTable> of(List<TaskRow> rows) {
+  public static Checked<TaskTable, TableFault> of(List<TaskRow> rows) {
     List<TableFault> faults = new ArrayList<>();
     Set<RowKey> keys = new HashSet<>();
     // A layer may say again what another says; each then stands for itself.
@@ -61,7 +61,7 @@ public final class TaskTable {
                 "each timing once per task, element and use"));
       }
     }
-    return TableResult.of(faults, () -> new TaskTable(rows));
+    return Checked.of(faults, () -> new TaskTable(rows));
   }
 
   /**
@@ -70,7 +70,7 @@ public final class TaskTable {
    * @param more the rows; not null
    * @return the table of both, or its faults
    */
-  public TableResult<TaskTable> with(List<TaskRow> more) {
+  public Checked<TaskTable, TableFault> with(List<TaskRow> more) {
     return of(Stream.concat(rows.stream(), more.stream()).toList());
   }
 

@@ -11,14 +11,14 @@ public final class RefusedException extends IllegalStateException {
   private static final long serialVersionUID = 1L;
 
   // A copy of this exception that was sent elsewhere has its message, and no faults.
-  private final transient List<?> faults;
+  private final transient List<? extends Fault> faults;
 
   /**
    * Creates the exception.
    *
    * @param faults every fault, at least one; not null
    */
-  public RefusedException(List<?> faults) {
+  public RefusedException(List<? extends Fault> faults) {
     super(faults.stream().map(Object::toString).collect(Collectors.joining("\n")));
     this.faults = List.copyOf(faults);
   }
@@ -30,7 +30,7 @@ public final class RefusedException extends IllegalStateException {
    *     of bytes; never null
    */
   @SuppressWarnings("ConstantValue") // null once it was read from a stream of bytes
-  public List<?> faults() {
+  public List<? extends Fault> faults() {
     return faults == null ? List.of() : faults;
   }
 }

@@ -11,7 +11,8 @@ import java.util.Objects;
  * @param found what was found; not null
  * @param allowed what is allowed; not null
  */
-public record TableFault(FaultCode code, RowKey row, String field, String found, String allowed) {
+public record TableFault(FaultCode code, RowKey row, String field, String found, String allowed)
+    implements Fault {
   /** Checks for nulls. */
   public TableFault {
     Objects.requireNonNull(code, "code");

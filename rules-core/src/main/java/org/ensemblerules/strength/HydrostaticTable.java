@@ -14,8 +14,9 @@ import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.source.Cells;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.InvalidValueException;
-import org.ensemblerules.source.TableResult;
+import org.ensemblerules.source.TableFault;
 
 /** What moisture barriers must hold at fixed pressure. */
 public final class HydrostaticTable {
@@ -33,7 +34,7 @@ public final class HydrostaticTable {
    * @param rows the rows; not null
    * @return the table, or a fault for each element named twice
    */
-  public static TableResult<HydrostaticTable> of(List<HydrostaticRow> rows) {
+  public static Checked<HydrostaticTable, TableFault> of(List<HydrostaticRow> rows) {
     Cells<Cell, HydrostaticRow> cells =
         Cells.of(
             rows,
@@ -41,7 +42,7 @@ public final class HydrostaticTable {
             "elements",
             row -> row.element() + " " + row.use(),
             "each element and use once");
-    return TableResult.of(cells.faults(), () -> new HydrostaticTable(cells.rows()));
+    return Checked.of(cells.faults(), () -> new HydrostaticTable(cells.rows()));
   }
 
   /**

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ensemblerules.source.Cells;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.TableFault;
-import org.ensemblerules.source.TableResult;
 
 /** What test methods need, and which specimens they let be discarded. */
 public final class MethodTable {
@@ -29,7 +29,8 @@ public final class MethodTable {
    * @param discards their rules for discarding; not null
    * @return the table, or every fault: a method twice, a rule twice, a rule of an unknown method
    */
-  public static TableResult<MethodTable> of(List<MethodRow> methods, List<DiscardRow> discards) {
+  public static Checked<MethodTable, TableFault> of(
+      List<MethodRow> methods, List<DiscardRow> discards) {
     Cells<TestMethod, MethodRow> byName =
         Cells.of(
             methods, MethodRow::method, "method", row -> row.method().value(), "each method once");
@@ -49,7 +50,7 @@ public final class MethodTable {
                 row -> row.rule().text(),
                 "each rule of a method once")
             .faults());
-    return TableResult.of(faults, () -> new MethodTable(byName.rows(), discards));
+    return Checked.of(faults, () -> new MethodTable(byName.rows(), discards));
   }
 
   /**

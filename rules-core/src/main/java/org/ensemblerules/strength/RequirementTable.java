@@ -11,10 +11,10 @@ import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.measure.Bound;
 import org.ensemblerules.measure.Dimension;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.TableFault;
-import org.ensemblerules.source.TableResult;
 
 /** What product editions require of new material; all editions, as the label says which counts. */
 public final class RequirementTable {
@@ -36,7 +36,7 @@ public final class RequirementTable {
    * @return the table, or every fault: two rows for the same, a limit whose unit does not fit the
    *     property, and a rule that does not fit it
    */
-  public static TableResult<RequirementTable> of(List<RequirementRow> rows) {
+  public static Checked<RequirementTable, TableFault> of(List<RequirementRow> rows) {
     return of(rows, new ArrayList<>());
   }
 
@@ -48,7 +48,8 @@ public final class RequirementTable {
    * @return the table, or every fault: those of rows alone, and each method without a row of its
    *     own
    */
-  public static TableResult<RequirementTable> of(List<RequirementRow> rows, MethodTable methods) {
+  public static Checked<RequirementTable, TableFault> of(
+      List<RequirementRow> rows, MethodTable methods) {
     List<TableFault> faults = new ArrayList<>();
     for (RequirementRow row : rows) {
       row.methods().stream()
@@ -62,7 +63,7 @@ public final class RequirementTable {
     return of(rows, faults);
   }
 
-  private static TableResult<RequirementTable> of(
+  private static Checked<RequirementTable, TableFault> of(
       List<RequirementRow> rows, List<TableFault> faults) {
     ListMultimap<Cell, RequirementRow> cells = LinkedListMultimap.create();
     for (RequirementRow row : rows) {
@@ -83,7 +84,7 @@ public final class RequirementTable {
       cells.put(cell, row);
       faults.addAll(ownFaults(row));
     }
-    return TableResult.of(faults, () -> new RequirementTable(rows, cells));
+    return Checked.of(faults, () -> new RequirementTable(rows, cells));
   }
 
   private static String text(RequirementRow row) {

@@ -7,7 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ensemblerules.source.Cells;
-import org.ensemblerules.source.TableResult;
+import org.ensemblerules.source.Checked;
+import org.ensemblerules.source.TableFault;
 
 /** Ranks and exponents of the small-sample bound. */
 public final class SmallSampleTable {
@@ -31,7 +32,7 @@ public final class SmallSampleTable {
    * @param rows the rows; not null
    * @return the table, or a fault for each case named twice
    */
-  public static TableResult<SmallSampleTable> of(List<SmallSampleRow> rows) {
+  public static Checked<SmallSampleTable, TableFault> of(List<SmallSampleRow> rows) {
     Cells<Cell, SmallSampleRow> cells =
         Cells.of(
             rows,
@@ -45,7 +46,7 @@ public final class SmallSampleTable {
                     + row.confidencePercent().toPlainString()
                     + " % confidence",
             "each case once");
-    return TableResult.of(cells.faults(), () -> new SmallSampleTable(cells.rows()));
+    return Checked.of(cells.faults(), () -> new SmallSampleTable(cells.rows()));
   }
 
   /**

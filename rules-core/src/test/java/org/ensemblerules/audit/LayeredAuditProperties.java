@@ -18,9 +18,10 @@ import net.jqwik.api.Tag;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.ensemblerules.ruleset.Overlay;
-import org.ensemblerules.ruleset.OverlayResult;
+import org.ensemblerules.ruleset.OverlayFault;
 import org.ensemblerules.ruleset.OverlayRows;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.testkit.ArbitrariesOfOverlays;
@@ -56,7 +57,7 @@ class LayeredAuditProperties {
     for (Overlay each : List.of(one, two)) {
       List<Overlay> more = new ArrayList<>(laid);
       more.add(each);
-      if (BASE.with(more, FitGear.AS_OF) instanceof OverlayResult.Overlaid) {
+      if (BASE.with(more, FitGear.AS_OF) instanceof Checked.Sound<RuleSet, OverlayFault>) {
         laid.add(each);
       }
     }

@@ -18,8 +18,8 @@ import org.ensemblerules.gear.Use;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.InvalidValueException;
-import org.ensemblerules.source.TableResult;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -198,14 +198,14 @@ class CareLimitTableTest {
   @Test
   void unsoundRowsAreRefused() {
     CareLimitRow bleach = Washes.forbidden(Use.STRUCTURAL, WashPractice.CHLORINE_BLEACH);
-    assertThat(CareLimitTable.of(List.of(bleach, bleach))).isInstanceOf(TableResult.Faulty.class);
+    assertThat(CareLimitTable.of(List.of(bleach, bleach))).isInstanceOf(Checked.Refused.class);
     assertThat(
             CareLimitTable.of(
                 List.of(
                     Washes.within(
                         Use.STRUCTURAL, WashMeasure.EXTRACTION, Limit.atMost("100", Unit.NEWTON)))))
         .isInstanceOfSatisfying(
-            TableResult.Faulty.class,
+            Checked.Refused.class,
             faulty ->
                 assertThat(faulty.faults().toString())
                     .contains("at most 100 N", "ACCELERATION_RATIO"));

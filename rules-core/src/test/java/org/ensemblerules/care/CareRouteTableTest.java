@@ -11,9 +11,9 @@ import org.ensemblerules.effect.HandlingDuty;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.TableFault;
-import org.ensemblerules.source.TableResult;
 import org.junit.jupiter.api.Test;
 
 /** Tables of care routes that leave something unanswered, or answer it too lightly. */
@@ -21,9 +21,9 @@ class CareRouteTableTest {
   private static final Optional<LayerKind> WHOLE = Optional.empty();
 
   private static List<String> faults(List<CareRouteRow> rows) {
-    TableResult<CareRouteTable> result = CareRouteTable.of(rows);
-    assertThat(result).isInstanceOf(TableResult.Faulty.class);
-    return ((TableResult.Faulty<CareRouteTable>) result)
+    Checked<CareRouteTable, TableFault> result = CareRouteTable.of(rows);
+    assertThat(result).isInstanceOf(Checked.Refused.class);
+    return ((Checked.Refused<CareRouteTable, TableFault>) result)
         .faults().stream().map(TableFault::toString).toList();
   }
 

@@ -9,7 +9,7 @@ import java.util.Optional;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
-import org.ensemblerules.source.TableResult;
+import org.ensemblerules.source.Checked;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -93,7 +93,7 @@ class CleaningResultTableTest {
   @Test
   void unsoundRowsAreRefused() {
     assertThat(CleaningResultTable.of(List.of(BACTERIA, BACTERIA)))
-        .isInstanceOf(TableResult.Faulty.class);
+        .isInstanceOf(Checked.Refused.class);
     assertThat(
             CleaningResultTable.of(
                 List.of(
@@ -101,6 +101,6 @@ class CleaningResultTableTest {
                         Washes.provenance("a"),
                         Contaminant.HEAVY_METALS,
                         new CleaningDemand.Removal(Limit.atLeast("50", Unit.NEWTON))))))
-        .isInstanceOf(TableResult.Faulty.class);
+        .isInstanceOf(Checked.Refused.class);
   }
 }

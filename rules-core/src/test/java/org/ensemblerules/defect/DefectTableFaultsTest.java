@@ -13,8 +13,8 @@ import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.TableFault;
-import org.ensemblerules.source.TableResult;
 import org.ensemblerules.testkit.FrozenProvenance;
 import org.ensemblerules.testkit.FrozenRules;
 import org.junit.jupiter.api.Test;
@@ -44,8 +44,9 @@ class DefectTableFaultsTest {
   }
 
   private List<String> faults() {
-    TableResult<DefectTable> result = DefectTable.of(rows, FrozenRules.rules().tables().anatomy());
-    return result instanceof TableResult.Faulty<DefectTable> faulty
+    Checked<DefectTable, TableFault> result =
+        DefectTable.of(rows, FrozenRules.rules().tables().anatomy());
+    return result instanceof Checked.Refused<DefectTable, TableFault> faulty
         ? faulty.faults().stream().map(TableFault::toString).toList()
         : List.of();
   }

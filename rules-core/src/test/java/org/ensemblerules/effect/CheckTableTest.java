@@ -5,8 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.RefusedException;
-import org.ensemblerules.source.TableResult;
+import org.ensemblerules.source.TableFault;
 import org.ensemblerules.testkit.FrozenRules;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,8 +29,8 @@ class CheckTableTest {
     CheckRow first = rows.get(0);
     rows.removeIf(row -> row.check() == Check.SEAM_PULL || row.check() == Check.WATER_ENTRY);
     rows.add(first);
-    TableResult<CheckTable> result = CheckTable.of(rows);
-    assertThat(((TableResult.Faulty<CheckTable>) result).faults())
+    Checked<CheckTable, TableFault> result = CheckTable.of(rows);
+    assertThat(((Checked.Refused<CheckTable, TableFault>) result).faults())
         .extracting(Object::toString)
         .containsExactly(
             first.key() + ", check: found ROUTINE_INSPECTION, allowed: each check once",

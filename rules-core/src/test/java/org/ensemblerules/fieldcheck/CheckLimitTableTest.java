@@ -8,8 +8,8 @@ import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.InvalidValueException;
-import org.ensemblerules.source.TableResult;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -64,6 +64,6 @@ class CheckLimitTableTest {
   @Test
   void aCheckNamedTwiceIsRefused() {
     CheckLimitRow row = TABLE.rows().get(0);
-    assertThat(CheckLimitTable.of(List.of(row, row))).isInstanceOf(TableResult.Faulty.class);
+    assertThat(CheckLimitTable.of(List.of(row, row))).isInstanceOf(Checked.Refused.class);
   }
 }

@@ -10,8 +10,8 @@ import org.ensemblerules.gear.Known;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.InvalidValueException;
-import org.ensemblerules.source.TableResult;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -241,7 +241,7 @@ class ConditionTableTest {
   private static void assertFault(String allowed, ConditionRow... rows) {
     assertThat(ConditionTable.of(List.of(rows), Rows.strongerTable()))
         .isInstanceOfSatisfying(
-            TableResult.Faulty.class,
+            Checked.Refused.class,
             faulty -> assertThat(faulty.faults().toString()).contains(allowed));
   }
 

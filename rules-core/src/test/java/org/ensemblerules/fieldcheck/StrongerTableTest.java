@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
 import org.ensemblerules.effect.Check;
-import org.ensemblerules.source.TableResult;
+import org.ensemblerules.source.Checked;
 import org.junit.jupiter.api.Test;
 
 class StrongerTableTest {
@@ -57,7 +57,7 @@ class StrongerTableTest {
   private static void assertFault(String allowed, StrongerRow... rows) {
     assertThat(StrongerTable.of(Arrays.asList(rows)))
         .isInstanceOfSatisfying(
-            TableResult.Faulty.class,
+            Checked.Refused.class,
             faulty -> assertThat(faulty.faults().toString()).contains(allowed));
   }
 }

@@ -3,7 +3,8 @@ package org.ensemblerules.gear;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import org.ensemblerules.source.TableResult;
+import org.ensemblerules.source.Checked;
+import org.ensemblerules.source.TableFault;
 import org.ensemblerules.testkit.FrozenProvenance;
 import org.ensemblerules.testkit.FrozenRules;
 import org.junit.jupiter.api.Test;
@@ -63,7 +64,9 @@ class AnatomyTableTest {
             Use.STRUCTURAL,
             Site.parse("TRIM@OUTER_SHELL"),
             Presence.REQUIRED);
-    assertThat(((TableResult.Faulty<AnatomyTable>) AnatomyTable.of(List.of(row, row))).faults())
+    assertThat(
+            ((Checked.Refused<AnatomyTable, TableFault>) AnatomyTable.of(List.of(row, row)))
+                .faults())
         .extracting(Object::toString)
         .containsExactly(
             "frozen/a, sites: found TRIM@OUTER_SHELL, allowed: each site once per element and use");

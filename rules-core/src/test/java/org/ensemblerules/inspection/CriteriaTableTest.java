@@ -10,9 +10,9 @@ import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.TableFault;
-import org.ensemblerules.source.TableResult;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenProvenance;
 import org.ensemblerules.testkit.FrozenRules;
@@ -34,7 +34,7 @@ class CriteriaTableTest {
         "Look.");
   }
 
-  private static TableResult<CriteriaTable> table(CriterionRow... rows) {
+  private static Checked<CriteriaTable, TableFault> table(CriterionRow... rows) {
     return CriteriaTable.of(List.of(rows), FrozenRules.rules().tables().anatomy());
   }
 
@@ -71,9 +71,9 @@ class CriteriaTableTest {
 
   @Test
   void keysOrdersAndSitesAreChecked() {
-    TableResult<CriteriaTable> result =
+    Checked<CriteriaTable, TableFault> result =
         table(row("a", 1, "SUSPENSION"), row("a", 2, "HELMET_SHELL"), row("c", 2, "GLOVE_SHELL"));
-    assertThat(((TableResult.Faulty<CriteriaTable>) result).faults())
+    assertThat(((Checked.Refused<CriteriaTable, TableFault>) result).faults())
         .extracting(TableFault::toString)
         .containsExactly(
             "frozen/a, key: found frozen/a, allowed: each key once",

@@ -9,7 +9,8 @@ import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
-import org.ensemblerules.source.TableResult;
+import org.ensemblerules.source.Checked;
+import org.ensemblerules.source.TableFault;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenRules;
 import org.junit.jupiter.api.Test;
@@ -75,8 +76,8 @@ class IntervalTableTest {
   @Test
   void anIntervalTwiceIsAFault() {
     IntervalRow row = TABLE.rows().get(0);
-    TableResult<IntervalTable> result = IntervalTable.of(List.of(row, row));
-    assertThat(((TableResult.Faulty<IntervalTable>) result).faults().get(0).toString())
+    Checked<IntervalTable, TableFault> result = IntervalTable.of(List.of(row, row));
+    assertThat(((Checked.Refused<IntervalTable, TableFault>) result).faults().get(0).toString())
         .startsWith(row.key() + ", elements: found ")
         .endsWith("allowed: each inspection once per element and use");
   }

@@ -37,8 +37,9 @@ import org.ensemblerules.history.When;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.Overlay;
-import org.ensemblerules.ruleset.OverlayResult;
+import org.ensemblerules.ruleset.OverlayFault;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.CitedRow;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.testkit.ArbitrariesOfCases;
@@ -124,8 +125,8 @@ class ManufacturersInstructionsProperties {
   }
 
   private static RuleSet over(GearCase given, Overlay... overlays) {
-    OverlayResult result = BASE.with(List.of(overlays), given.asOf());
-    Assume.that(result instanceof OverlayResult.Overlaid);
+    Checked<RuleSet, OverlayFault> result = BASE.with(List.of(overlays), given.asOf());
+    Assume.that(result instanceof Checked.Sound<RuleSet, OverlayFault>);
     return result.orElseThrow();
   }
 

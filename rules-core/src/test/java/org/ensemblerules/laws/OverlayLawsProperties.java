@@ -20,8 +20,8 @@ import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.ensemblerules.ruleset.Overlay;
 import org.ensemblerules.ruleset.OverlayFault;
-import org.ensemblerules.ruleset.OverlayResult;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.testkit.ArbitrariesOfOverlays;
 import org.ensemblerules.testkit.Cases;
 import org.ensemblerules.testkit.FrozenRules;
@@ -54,10 +54,12 @@ class OverlayLawsProperties {
     List<Overlay> sound =
         List.of(one, two).stream()
             .filter(
-                each -> base.with(List.of(each), given.asOf()) instanceof OverlayResult.Overlaid)
+                each ->
+                    base.with(List.of(each), given.asOf())
+                        instanceof Checked.Sound<RuleSet, OverlayFault>)
             .toList();
-    OverlayResult result = base.with(sound, given.asOf());
-    Assume.that(!sound.isEmpty() && result instanceof OverlayResult.Overlaid);
+    Checked<RuleSet, OverlayFault> result = base.with(sound, given.asOf());
+    Assume.that(!sound.isEmpty() && result instanceof Checked.Sound<RuleSet, OverlayFault>);
     RuleSet rules = result.orElseThrow();
     Verdict before = given.verdict();
     Verdict after = Assess.assess(rules, given.assessment(), given.asOf());
@@ -89,18 +91,20 @@ class OverlayLawsProperties {
     List<Overlay> stirred = new ArrayList<>(List.of(one, two));
     Collections.shuffle(stirred, random);
     RuleSet base = FrozenRules.rules();
-    OverlayResult together = base.with(List.of(one, two), given.asOf());
-    OverlayResult other = base.with(stirred, given.asOf());
-    if (together instanceof OverlayResult.Refused refused) {
-      assertThat(((OverlayResult.Refused) other).faults()).isEqualTo(refused.faults());
+    Checked<RuleSet, OverlayFault> together = base.with(List.of(one, two), given.asOf());
+    Checked<RuleSet, OverlayFault> other = base.with(stirred, given.asOf());
+    if (together instanceof Checked.Refused<RuleSet, OverlayFault> refused) {
+      assertThat(((Checked.Refused<RuleSet, OverlayFault>) other).faults())
+          .isEqualTo(refused.faults());
       return;
     }
     same(given, together.orElseThrow(), other.orElseThrow());
-    if (base.with(List.of(one), given.asOf()) instanceof OverlayResult.Overlaid first) {
+    if (base.with(List.of(one), given.asOf())
+        instanceof Checked.Sound<RuleSet, OverlayFault> first) {
       same(
           given,
           together.orElseThrow(),
-          first.rules().with(List.of(two), given.asOf()).orElseThrow());
+          first.value().with(List.of(two), given.asOf()).orElseThrow());
     }
   }
 
@@ -112,8 +116,8 @@ class OverlayLawsProperties {
 
   @Property
   void whatIsAddedNamesItsLayer(@ForAll GearCase given, @ForAll("first") Overlay one) {
-    OverlayResult result = FrozenRules.rules().with(List.of(one), given.asOf());
-    Assume.that(result instanceof OverlayResult.Overlaid && one.rows().forbidden().isEmpty());
+    Checked<RuleSet, OverlayFault> result = FrozenRules.rules().with(List.of(one), given.asOf());
+    Assume.that(result instanceof Checked.Sound && one.rows().forbidden().isEmpty());
     Verdict after = Assess.assess(result.orElseThrow(), given.assessment(), given.asOf());
     Set<Object> before = new HashSet<>(given.verdict().reasons());
     // What follows from a wash that does not count is told by the edition's rows; why it does not
@@ -136,8 +140,8 @@ class OverlayLawsProperties {
   void aRefusalNamesItsRowsAndLeavesTheRulesAsTheyWere(
       @ForAll("first") Overlay one, @ForAll GearCase given) {
     String before = FrozenRules.rules().identity().fingerprint();
-    OverlayResult result = FrozenRules.rules().with(List.of(one), given.asOf());
-    if (result instanceof OverlayResult.Refused refused) {
+    Checked<RuleSet, OverlayFault> result = FrozenRules.rules().with(List.of(one), given.asOf());
+    if (result instanceof Checked.Refused<RuleSet, OverlayFault> refused) {
       Set<Object> keys =
           one.rows().all().stream().map(row -> row.key()).collect(Collectors.toSet());
       for (OverlayFault fault : refused.faults()) {

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.gear.MarkedDate;
-import org.ensemblerules.source.TableResult;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.testkit.FrozenProvenance;
 import org.junit.jupiter.api.Test;
 
@@ -105,6 +105,6 @@ class PfasLawTableTest {
     assertThat(
             PfasLawTable.of(
                 List.of(row("a", Optional.of(FROM), KEEP), row("b", Optional.of(FROM), KEEP))))
-        .isInstanceOf(TableResult.Faulty.class);
+        .isInstanceOf(Checked.Refused.class);
   }
 }

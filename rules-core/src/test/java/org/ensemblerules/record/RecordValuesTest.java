@@ -16,8 +16,8 @@ import org.ensemblerules.retirement.CustodyRecord;
 import org.ensemblerules.retirement.Handover;
 import org.ensemblerules.retirement.RetiredGear;
 import org.ensemblerules.retirement.RetirementCause;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.InvalidValueException;
-import org.ensemblerules.source.TableResult;
 import org.ensemblerules.testkit.FrozenProvenance;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
@@ -113,10 +113,10 @@ class RecordValuesTest {
   @Test
   void anItemSaidTwiceOrADetailOfAnotherItemIsRefused() {
     RecordItemRow holder = Filed.row(RecordItem.ISSUED_TO, Set.of(RecordDetail.HOLDER));
-    assertThat(RecordItemTable.of(List.of(holder, holder))).isInstanceOf(TableResult.Faulty.class);
+    assertThat(RecordItemTable.of(List.of(holder, holder))).isInstanceOf(Checked.Refused.class);
     assertThat(
             RecordItemTable.of(
                 List.of(Filed.row(RecordItem.ISSUED_TO, Set.of(RecordDetail.METHOD)))))
-        .isInstanceOf(TableResult.Faulty.class);
+        .isInstanceOf(Checked.Refused.class);
   }
 }

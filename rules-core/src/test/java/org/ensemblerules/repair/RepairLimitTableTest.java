@@ -9,9 +9,9 @@ import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.TableFault;
-import org.ensemblerules.source.TableResult;
 import org.ensemblerules.testkit.FrozenProvenance;
 import org.ensemblerules.testkit.FrozenRules;
 import org.junit.jupiter.api.Test;
@@ -31,10 +31,10 @@ class RepairLimitTableTest {
   }
 
   private static List<TableFault> faults(List<RepairLimitRow> rows) {
-    TableResult<RepairLimitTable> result =
+    Checked<RepairLimitTable, TableFault> result =
         RepairLimitTable.of(rows, FrozenRules.tables().anatomy());
-    assertThat(result).isInstanceOf(TableResult.Faulty.class);
-    return ((TableResult.Faulty<RepairLimitTable>) result).faults();
+    assertThat(result).isInstanceOf(Checked.Refused.class);
+    return ((Checked.Refused<RepairLimitTable, TableFault>) result).faults();
   }
 
   @Test

@@ -9,7 +9,8 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
-import org.ensemblerules.source.TableResult;
+import org.ensemblerules.source.Checked;
+import org.ensemblerules.source.TableFault;
 import org.ensemblerules.testkit.FrozenProvenance;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -87,8 +88,8 @@ class AgeLimitTableTest {
 
   @Test
   void aLayerTwiceIsAFault() {
-    TableResult<AgeLimitTable> result = AgeLimitTable.of(List.of(SHELL, SHELL));
-    assertThat(((TableResult.Faulty<AgeLimitTable>) result).faults().get(0).toString())
+    Checked<AgeLimitTable, TableFault> result = AgeLimitTable.of(List.of(SHELL, SHELL));
+    assertThat(((Checked.Refused<AgeLimitTable, TableFault>) result).faults().get(0).toString())
         .startsWith("frozen/age/OUTER_SHELL, layers: found ")
         .endsWith("allowed: each element and layer once");
   }

@@ -9,7 +9,7 @@ import java.util.Set;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Use;
-import org.ensemblerules.source.TableResult;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.testkit.FrozenProvenance;
 import org.junit.jupiter.api.Test;
 
@@ -140,6 +140,6 @@ class DisposalTableTest {
   @Test
   void aRouteThatForgetsCustodyIsRefused() {
     assertThat(DisposalTable.of(List.of(row(RetirementReason.CBRN_AGENT, DisposalRoute.DESTROY))))
-        .isInstanceOf(TableResult.Faulty.class);
+        .isInstanceOf(Checked.Refused.class);
   }
 }

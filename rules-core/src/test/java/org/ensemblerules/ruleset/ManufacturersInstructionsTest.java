@@ -39,6 +39,7 @@ import org.ensemblerules.history.When;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Row;
@@ -104,9 +105,11 @@ class ManufacturersInstructionsTest {
   }
 
   private static List<String> refused(Overlay... overlays) {
-    OverlayResult result = FrozenRules.rules().with(List.of(overlays), FitGear.AS_OF);
-    assertThat(result).isInstanceOf(OverlayResult.Refused.class);
-    return ((OverlayResult.Refused) result).faults().stream().map(OverlayFault::toString).toList();
+    Checked<RuleSet, OverlayFault> result =
+        FrozenRules.rules().with(List.of(overlays), FitGear.AS_OF);
+    assertThat(result).isInstanceOf(Checked.Refused.class);
+    return ((Checked.Refused<RuleSet, OverlayFault>) result)
+        .faults().stream().map(OverlayFault::toString).toList();
   }
 
   private static List<Reason> loosened(Verdict verdict) {
@@ -430,7 +433,7 @@ class ManufacturersInstructionsTest {
                 + " calls for RETIRE ELEMENT by row law/1 of LAW, allowed: ");
     // It does not matter which was laid first.
     assertThat(over(fifty()).with(List.of(retires), FitGear.AS_OF))
-        .isInstanceOf(OverlayResult.Refused.class);
+        .isInstanceOf(Checked.Refused.class);
     Overlay stricter =
         layer.instructions(Layering.inPlace(MODEL_A, layer.water(ElementKind.COAT, "30")));
     assertThat(over(retires, stricter)).isNotNull();
@@ -440,8 +443,8 @@ class ManufacturersInstructionsTest {
   void noMakerLoosensBeyondTheLoosest() {
     Overlay hot =
         layer.instructions(Layering.inPlace(MODEL_A, layer.water(ElementKind.COAT, "60.1")));
-    OverlayResult result = FrozenRules.rules().with(List.of(hot), FitGear.AS_OF);
-    assertThat(((OverlayResult.Refused) result).faults())
+    Checked<RuleSet, OverlayFault> result = FrozenRules.rules().with(List.of(hot), FitGear.AS_OF);
+    assertThat(((Checked.Refused<RuleSet, OverlayFault>) result).faults())
         .singleElement()
         .satisfies(
             fault -> {

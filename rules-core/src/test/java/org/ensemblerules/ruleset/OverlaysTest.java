@@ -36,6 +36,7 @@ import org.ensemblerules.schedule.DoneBy;
 import org.ensemblerules.schedule.Start;
 import org.ensemblerules.schedule.Timing;
 import org.ensemblerules.schedule.Trigger;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenProvenance;
@@ -64,9 +65,11 @@ class OverlaysTest {
   }
 
   private static List<String> refused(Overlay... overlays) {
-    OverlayResult result = FrozenRules.rules().with(List.of(overlays), FitGear.AS_OF);
-    assertThat(result).isInstanceOf(OverlayResult.Refused.class);
-    return ((OverlayResult.Refused) result).faults().stream().map(OverlayFault::toString).toList();
+    Checked<RuleSet, OverlayFault> result =
+        FrozenRules.rules().with(List.of(overlays), FitGear.AS_OF);
+    assertThat(result).isInstanceOf(Checked.Refused.class);
+    return ((Checked.Refused<RuleSet, OverlayFault>) result)
+        .faults().stream().map(OverlayFault::toString).toList();
   }
 
   private static Reason only(Verdict verdict, ReasonKind kind) {

@@ -15,13 +15,14 @@ import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.source.Basis;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.Provenance;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.Seen;
 import org.ensemblerules.source.SourceId;
-import org.ensemblerules.source.TableResult;
+import org.ensemblerules.source.TableFault;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenProvenance;
 import org.ensemblerules.testkit.FrozenRules;
@@ -137,8 +138,8 @@ class RuleSetTest {
 
   @Test
   void aCautionTwiceIsAFault() {
-    TableResult<CautionTable> result = CautionTable.of(List.of(ROW, ROW));
-    assertThat(((TableResult.Faulty<CautionTable>) result).faults())
+    Checked<CautionTable, TableFault> result = CautionTable.of(List.of(ROW, ROW));
+    assertThat(((Checked.Refused<CautionTable, TableFault>) result).faults())
         .extracting(Object::toString)
         .containsExactly("frozen/c, key: found frozen/c, allowed: each key once");
   }

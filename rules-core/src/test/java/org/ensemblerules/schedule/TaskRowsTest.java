@@ -9,9 +9,9 @@ import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.TableFault;
-import org.ensemblerules.source.TableResult;
 import org.junit.jupiter.api.Test;
 
 /** Rows that cannot be, and tables that say a thing twice. */
@@ -69,7 +69,7 @@ class TaskRowsTest {
   @Test
   void saidTwice() {
     TaskRow row = Kept.advanced(ElementKind.HELMET);
-    TableResult<TaskTable> twice = TaskTable.of(List.of(row, row));
+    Checked<TaskTable, TableFault> twice = TaskTable.of(List.of(row, row));
     assertThat(faults(twice)).singleElement().asString().contains("each key once");
     TaskRow other =
         new TaskRow(
@@ -86,9 +86,9 @@ class TaskRowsTest {
         .contains("each timing once per task, element and use");
   }
 
-  private static List<TableFault> faults(TableResult<TaskTable> result) {
-    assertThat(result).isInstanceOf(TableResult.Faulty.class);
-    return ((TableResult.Faulty<TaskTable>) result).faults();
+  private static List<TableFault> faults(Checked<TaskTable, TableFault> result) {
+    assertThat(result).isInstanceOf(Checked.Refused.class);
+    return ((Checked.Refused<TaskTable, TableFault>) result).faults();
   }
 
   @Test

@@ -221,7 +221,7 @@ class InvalidValuesTest {
             "0",
             "1 or more",
             () -> new Identity(Map.of(), List.of(), Map.of(), 0, "a".repeat(64))),
-        of("Faulty.faults", "[]", "at least one", () -> new TableResult.Faulty<>(List.of())),
+        of("Refused.faults", "[]", "at least one", () -> new Checked.Refused<>(List.of())),
         of("Steps.steps", "[]", "at least one", () -> new WayBack.Steps(List.of())));
   }
 

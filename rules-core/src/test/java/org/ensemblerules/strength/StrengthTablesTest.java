@@ -6,14 +6,14 @@ import java.util.EnumSet;
 import java.util.List;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Unit;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.TableFault;
-import org.ensemblerules.source.TableResult;
 import org.junit.jupiter.api.Test;
 
 class StrengthTablesTest {
-  private static List<TableFault> faults(TableResult<?> result) {
-    return result instanceof TableResult.Faulty<?> faulty ? faulty.faults() : List.of();
+  private static List<TableFault> faults(Checked<?, TableFault> result) {
+    return result instanceof Checked.Refused<?, TableFault> faulty ? faulty.faults() : List.of();
   }
 
   private static RequirementRow breaking(String key, Property property, Unit unit) {

@@ -1,6 +1,7 @@
 package org.ensemblerules.tables;
 
 import java.util.Objects;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.tables.codec.AssessmentTree;
 import org.ensemblerules.tables.json.JsonLine;
 import org.ensemblerules.tables.json.JsonReader;
@@ -23,7 +24,7 @@ public final class AssessmentJson {
    * @param json the text, at most 16,777,216 characters, nested at most 16 deep; not null
    * @return the assessment, or every fault with its place; never null
    */
-  public static Loaded<Assessment> read(String json) {
+  public static Checked<Assessment, JsonFault> read(String json) {
     return read("assessment", json);
   }
 
@@ -34,7 +35,7 @@ public final class AssessmentJson {
    * @param json the text, at most 16,777,216 characters, nested at most 16 deep; not null
    * @return the assessment, or every fault with its place; never null
    */
-  public static Loaded<Assessment> read(String sourceName, String json) {
+  public static Checked<Assessment, JsonFault> read(String sourceName, String json) {
     Objects.requireNonNull(sourceName, "sourceName");
     Objects.requireNonNull(json, "json");
     return READER.read(sourceName, json, AssessmentTree::read);

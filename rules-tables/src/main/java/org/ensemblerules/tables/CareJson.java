@@ -7,6 +7,7 @@ import java.util.Set;
 import org.ensemblerules.care.CareRoute;
 import org.ensemblerules.care.Exposure;
 import org.ensemblerules.gear.Element;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.codec.AssessmentTree;
 import org.ensemblerules.tables.codec.CareTree;
@@ -51,7 +52,7 @@ public final class CareJson {
    * @param json the text, at most 1,048,576 characters, nested at most 16 deep; not null
    * @return what is asked, or every fault with its place; never null
    */
-  public static Loaded<Request> read(String json) {
+  public static Checked<Request, JsonFault> read(String json) {
     return read("care request", json);
   }
 
@@ -62,7 +63,7 @@ public final class CareJson {
    * @param json the text, at most 1,048,576 characters, nested at most 16 deep; not null
    * @return what is asked, or every fault with its place; never null
    */
-  public static Loaded<Request> read(String sourceName, String json) {
+  public static Checked<Request, JsonFault> read(String sourceName, String json) {
     Objects.requireNonNull(sourceName, "sourceName");
     Objects.requireNonNull(json, "json");
     return READER.read(sourceName, json, CareTree::read);

@@ -7,6 +7,7 @@ import org.ensemblerules.gear.Element;
 import org.ensemblerules.retirement.CustodyAnswer;
 import org.ensemblerules.retirement.CustodyRecord;
 import org.ensemblerules.retirement.CustodyStep;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.tables.codec.AssessmentTree;
 import org.ensemblerules.tables.codec.CustodyTree;
 import org.ensemblerules.tables.json.JsonLine;
@@ -44,7 +45,7 @@ public final class CustodyJson {
    * @param json the text, at most 1,048,576 characters, nested at most 16 deep; not null
    * @return what is asked, or every fault with its place; never null
    */
-  public static Loaded<Request> read(String json) {
+  public static Checked<Request, JsonFault> read(String json) {
     return read("custody record", json);
   }
 
@@ -55,7 +56,7 @@ public final class CustodyJson {
    * @param json the text, at most 1,048,576 characters, nested at most 16 deep; not null
    * @return what is asked, or every fault with its place; never null
    */
-  public static Loaded<Request> read(String sourceName, String json) {
+  public static Checked<Request, JsonFault> read(String sourceName, String json) {
     Objects.requireNonNull(sourceName, "sourceName");
     Objects.requireNonNull(json, "json");
     return READER.read(sourceName, json, CustodyTree::read);

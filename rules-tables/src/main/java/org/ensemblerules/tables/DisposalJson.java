@@ -5,6 +5,7 @@ import java.util.Objects;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.retirement.RetiredGear;
 import org.ensemblerules.retirement.RouteAnswer;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.codec.AssessmentTree;
 import org.ensemblerules.tables.codec.DisposalTree;
@@ -52,7 +53,7 @@ public final class DisposalJson {
    * @param json the text, at most 1,048,576 characters, nested at most 16 deep; not null
    * @return what is asked, or every fault with its place; never null
    */
-  public static Loaded<Request> read(String json) {
+  public static Checked<Request, JsonFault> read(String json) {
     return read("disposal request", json);
   }
 
@@ -63,7 +64,7 @@ public final class DisposalJson {
    * @param json the text, at most 1,048,576 characters, nested at most 16 deep; not null
    * @return what is asked, or every fault with its place; never null
    */
-  public static Loaded<Request> read(String sourceName, String json) {
+  public static Checked<Request, JsonFault> read(String sourceName, String json) {
     Objects.requireNonNull(sourceName, "sourceName");
     Objects.requireNonNull(json, "json");
     return READER.read(sourceName, json, DisposalTree::read);

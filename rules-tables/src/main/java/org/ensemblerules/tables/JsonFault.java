@@ -1,6 +1,7 @@
 package org.ensemblerules.tables;
 
 import java.util.Objects;
+import org.ensemblerules.source.Fault;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.Printable;
 
@@ -13,8 +14,8 @@ import org.ensemblerules.source.Printable;
  * @param found what was found there, in words; not null
  * @param allowed what is allowed there, in words; not null
  */
-public record JsonFault(
-    FaultCode code, String source, String pointer, String found, String allowed) {
+public record JsonFault(FaultCode code, String source, String pointer, String found, String allowed)
+    implements Fault {
   private static final int LONGEST_DEFECT = 300;
 
   /** Checks for nulls. */

@@ -13,6 +13,7 @@ import java.util.Spliterators;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.lines.ByteLines;
@@ -84,7 +85,7 @@ public final class JsonLines<T> implements Iterator<JsonLines.Outcome<T>>, AutoC
      * @param json the line without its end; not null
      * @return what it says, or every fault; never null
      */
-    Loaded<T> read(String sourceName, String json);
+    Checked<T, JsonFault> read(String sourceName, String json);
   }
 
   /**
@@ -222,10 +223,10 @@ public final class JsonLines<T> implements Iterator<JsonLines.Outcome<T>>, AutoC
         sourceName,
         lines,
         (source, json) -> {
-          Loaded<T> loaded = reading.read(source, json);
-          return loaded instanceof Loaded.Ok<T> ok
-              ? new Loaded.Ok<>(answer.apply(ok.value()))
-              : new Loaded.Refused<>(((Loaded.Refused<T>) loaded).faults());
+          Checked<T, JsonFault> loaded = reading.read(source, json);
+          return loaded instanceof Checked.Sound<T, JsonFault> ok
+              ? new Checked.Sound<>(answer.apply(ok.value()))
+              : new Checked.Refused<>(((Checked.Refused<T, JsonFault>) loaded).faults());
         });
   }
 
@@ -274,17 +275,18 @@ public final class JsonLines<T> implements Iterator<JsonLines.Outcome<T>>, AutoC
           new JsonFault(FaultCode.UNREADABLE, source, "", problem.found(), problem.allowed());
       return new BadLine<>(line.number(), List.of(fault), line.text(), line.whole());
     }
-    Loaded<T> loaded = read(source, line.text());
-    return loaded instanceof Loaded.Ok<T> ok
+    Checked<T, JsonFault> loaded = read(source, line.text());
+    return loaded instanceof Checked.Sound<T, JsonFault> ok
         ? new Line<>(line.number(), ok.value())
-        : new BadLine<>(line.number(), ((Loaded.Refused<T>) loaded).faults(), line.text(), true);
+        : new BadLine<>(
+            line.number(), ((Checked.Refused<T, JsonFault>) loaded).faults(), line.text(), true);
   }
 
-  private Loaded<T> read(String source, String json) {
+  private Checked<T, JsonFault> read(String source, String json) {
     try {
       return reading.read(source, json);
     } catch (RuntimeException e) {
-      return new Loaded.Refused<>(List.of(JsonFault.defect(source, e)));
+      return new Checked.Refused<>(List.of(JsonFault.defect(source, e)));
     }
   }
 

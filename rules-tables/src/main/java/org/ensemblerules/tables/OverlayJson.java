@@ -11,8 +11,8 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ensemblerules.ruleset.OverlayFault;
-import org.ensemblerules.ruleset.OverlayResult;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.FaultCode;
@@ -44,7 +44,7 @@ public final class OverlayJson {
    * @param text the text, at most 1,000,000 characters, standing for at most 100,000 rows; not null
    * @return the overlay, or every fault of its form with its place; never null
    */
-  public static Loaded<OverlayFile> read(String name, String text) {
+  public static Checked<OverlayFile, JsonFault> read(String name, String text) {
     Objects.requireNonNull(name, "name");
     Objects.requireNonNull(text, "text");
     return READER.read(name, text, at -> OverlayReader.read(at, ShippedRules.sources(), taken()));
@@ -65,13 +65,15 @@ public final class OverlayJson {
    * @param asOf the day for which the rules are composed; not null
    * @return the rules with the overlays, or every fault of their meaning with its place; never null
    */
-  public static Loaded<RuleSet> lay(RuleSet rules, List<OverlayFile> files, LocalDate asOf) {
-    OverlayResult result = rules.with(files.stream().map(OverlayFile::overlay).toList(), asOf);
-    if (result instanceof OverlayResult.Overlaid overlaid) {
-      return new Loaded.Ok<>(overlaid.rules());
+  public static Checked<RuleSet, JsonFault> lay(
+      RuleSet rules, List<OverlayFile> files, LocalDate asOf) {
+    Checked<RuleSet, OverlayFault> result =
+        rules.with(files.stream().map(OverlayFile::overlay).toList(), asOf);
+    if (result instanceof Checked.Sound<RuleSet, OverlayFault> overlaid) {
+      return new Checked.Sound<>(overlaid.value());
     }
     Map<Same, List<OverlayFault>> alike = new LinkedHashMap<>();
-    for (OverlayFault fault : ((OverlayResult.Refused) result).faults()) {
+    for (OverlayFault fault : ((Checked.Refused<RuleSet, OverlayFault>) result).faults()) {
       alike
           .computeIfAbsent(
               new Same(
@@ -85,7 +87,7 @@ public final class OverlayJson {
     }
     List<JsonFault> faults = new ArrayList<>();
     alike.forEach((same, each) -> faults.add(fault(same, each, files)));
-    return new Loaded.Refused<>(faults);
+    return new Checked.Refused<>(faults);
   }
 
   private static String family(RowKey key) {

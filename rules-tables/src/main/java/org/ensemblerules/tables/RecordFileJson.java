@@ -2,6 +2,7 @@ package org.ensemblerules.tables;
 
 import java.util.Objects;
 import org.ensemblerules.record.RecordFile;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.tables.codec.AssessmentTree;
 import org.ensemblerules.tables.codec.RecordFileTree;
 import org.ensemblerules.tables.json.JsonLine;
@@ -24,7 +25,7 @@ public final class RecordFileJson {
    * @param json the text, at most 16,777,216 characters, nested at most 16 deep; not null
    * @return the file, or every fault with its place; never null
    */
-  public static Loaded<RecordFile> read(String json) {
+  public static Checked<RecordFile, JsonFault> read(String json) {
     return read("file", json);
   }
 
@@ -35,7 +36,7 @@ public final class RecordFileJson {
    * @param json the text, at most 16,777,216 characters, nested at most 16 deep; not null
    * @return the file, or every fault with its place; never null
    */
-  public static Loaded<RecordFile> read(String sourceName, String json) {
+  public static Checked<RecordFile, JsonFault> read(String sourceName, String json) {
     Objects.requireNonNull(sourceName, "sourceName");
     Objects.requireNonNull(json, "json");
     return READER.read(sourceName, json, RecordFileTree::read);

@@ -11,6 +11,7 @@ import org.ensemblerules.repair.CostPolicy;
 import org.ensemblerules.repair.RepairCost;
 import org.ensemblerules.repair.RepairOrders;
 import org.ensemblerules.repair.RepairPlan;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.codec.AssessmentTree;
 import org.ensemblerules.tables.codec.RepairTree;
@@ -121,7 +122,7 @@ public final class RepairJson {
    * @param json the text, at most 1,048,576 characters, nested at most 16 deep; not null
    * @return what is asked, or every fault with its place; never null
    */
-  public static Loaded<Request> read(String json) {
+  public static Checked<Request, JsonFault> read(String json) {
     return read("repair request", json);
   }
 
@@ -132,7 +133,7 @@ public final class RepairJson {
    * @param json the text, at most 1,048,576 characters, nested at most 16 deep; not null
    * @return what is asked, or every fault with its place; never null
    */
-  public static Loaded<Request> read(String sourceName, String json) {
+  public static Checked<Request, JsonFault> read(String sourceName, String json) {
     Objects.requireNonNull(sourceName, "sourceName");
     Objects.requireNonNull(json, "json");
     return READER.read(sourceName, json, RepairTree::read);

@@ -19,6 +19,7 @@ import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.schedule.DoneBy;
 import org.ensemblerules.schedule.TaskRow;
 import org.ensemblerules.schedule.TaskTable;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
 
@@ -36,7 +37,7 @@ public final class RuleSets {
    * @param edition the edition; not null
    * @return the rule set, or what the set of tables lacks for it
    */
-  public static Loaded<RuleSet> compose(LoadedTables tables, EditionId edition) {
+  public static Checked<RuleSet, JsonFault> compose(LoadedTables tables, EditionId edition) {
     return compose(tables, Map.of(Subject.INSPECTION, edition, Subject.AGE, edition));
   }
 
@@ -50,7 +51,8 @@ public final class RuleSets {
    *     edition; not null
    * @return the rule set, or every edition that does not exist or has no tables for its subject
    */
-  public static Loaded<RuleSet> compose(LoadedTables tables, Map<Subject, EditionId> chosen) {
+  public static Checked<RuleSet, JsonFault> compose(
+      LoadedTables tables, Map<Subject, EditionId> chosen) {
     List<JsonFault> faults = new ArrayList<>();
     Map<Subject, Edition> editions = new LinkedHashMap<>();
     List<Subject> asked = new ArrayList<>(List.of(Subject.INSPECTION, Subject.AGE));
@@ -59,7 +61,7 @@ public final class RuleSets {
       edition(tables, subject, chosen, faults).ifPresent(edition -> editions.put(subject, edition));
     }
     if (!faults.isEmpty()) {
-      return new Loaded.Refused<>(faults);
+      return new Checked.Refused<>(faults);
     }
     EditionId inspection = id(editions, Subject.INSPECTION);
     for (Subject subject : FOLLOWING) {
@@ -70,12 +72,13 @@ public final class RuleSets {
       }
     }
     return tables(tables, editions)
-        .<Loaded<RuleSet>>map(
+        .<Checked<RuleSet, JsonFault>>map(
             found ->
-                new Loaded.Ok<>(RuleSet.of(editions, found, revisions(tables, editions, found))))
+                new Checked.Sound<>(
+                    RuleSet.of(editions, found, revisions(tables, editions, found))))
         .orElseGet(
             () ->
-                new Loaded.Refused<>(
+                new Checked.Refused<>(
                     List.of(
                         new JsonFault(
                             "rule set",

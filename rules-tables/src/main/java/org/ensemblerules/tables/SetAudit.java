@@ -14,6 +14,7 @@ import org.ensemblerules.audit.Flaw;
 import org.ensemblerules.audit.FlawKind;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.FaultCode;
@@ -72,22 +73,22 @@ public final class SetAudit {
    *     is wrong with them; never null
    */
   public static Outcome of(TableFiles files, List<OverlayFile> overlays, LocalDate asOf) {
-    Loaded<LoadedTables> loaded = TableLoader.load(files);
-    if (loaded instanceof Loaded.Refused<LoadedTables> refused) {
+    Checked<LoadedTables, JsonFault> loaded = TableLoader.load(files);
+    if (loaded instanceof Checked.Refused<LoadedTables, JsonFault> refused) {
       return new Outcome(Optional.of(report(refused.faults(), asOf)), Map.of());
     }
     LoadedTables tables = loaded.orElseThrow();
     Set<SourceId> sources = sources(tables, overlays);
     Map<EditionId, AuditReport> reports = new LinkedHashMap<>();
     for (Edition edition : tables.editions(Subject.INSPECTION)) {
-      Loaded<RuleSet> composed = RuleSets.compose(tables, edition.id());
-      Loaded<RuleSet> rules =
-          composed instanceof Loaded.Ok<RuleSet> ok && !overlays.isEmpty()
+      Checked<RuleSet, JsonFault> composed = RuleSets.compose(tables, edition.id());
+      Checked<RuleSet, JsonFault> rules =
+          composed instanceof Checked.Sound<RuleSet, JsonFault> ok && !overlays.isEmpty()
               ? OverlayJson.lay(ok.value(), overlays, asOf)
               : composed;
       reports.put(
           edition.id(),
-          rules instanceof Loaded.Refused<RuleSet> lacking
+          rules instanceof Checked.Refused<RuleSet, JsonFault> lacking
               ? report(lacking.faults(), asOf)
               : Audit.of(rules.orElseThrow(), sources, asOf));
     }

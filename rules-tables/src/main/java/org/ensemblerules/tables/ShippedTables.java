@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.Optional;
 import java.util.Set;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.EditionId;
 
 /** The tables that come with this library. */
@@ -15,7 +16,7 @@ public final class ShippedTables {
    *
    * @return the tables, or every fault of their files; never null
    */
-  public static Loaded<LoadedTables> load() {
+  public static Checked<LoadedTables, JsonFault> load() {
     return TableLoader.load(files());
   }
 
@@ -26,7 +27,7 @@ public final class ShippedTables {
    * @param editions the editions; not null
    * @return the tables, or every fault of the files read; never null
    */
-  public static Loaded<LoadedTables> load(Set<EditionId> editions) {
+  public static Checked<LoadedTables, JsonFault> load(Set<EditionId> editions) {
     return TableLoader.load(files(), editions);
   }
 

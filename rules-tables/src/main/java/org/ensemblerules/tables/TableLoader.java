@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.tables.load.TableSetReader;
@@ -25,7 +26,7 @@ public final class TableLoader {
    * @param files where its files are read from; not null
    * @return the tables, or every fault of the files; never null
    */
-  public static Loaded<LoadedTables> load(TableFiles files) {
+  public static Checked<LoadedTables, JsonFault> load(TableFiles files) {
     return TableSetReader.read(Objects.requireNonNull(files, "files"));
   }
 
@@ -38,7 +39,7 @@ public final class TableLoader {
    * @param editions the editions; one that the set does not know has no tables; not null
    * @return the tables, or every fault of the files read; never null
    */
-  public static Loaded<LoadedTables> load(TableFiles files, Set<EditionId> editions) {
+  public static Checked<LoadedTables, JsonFault> load(TableFiles files, Set<EditionId> editions) {
     return TableSetReader.read(
         Objects.requireNonNull(files, "files"), Objects.requireNonNull(editions, "editions"));
   }
@@ -50,7 +51,7 @@ public final class TableLoader {
    * @param subject the subject; not null
    * @return the editions in the order of publication, or every fault of the files read; never null
    */
-  public static Loaded<List<Edition>> editions(TableFiles files, Subject subject) {
+  public static Checked<List<Edition>, JsonFault> editions(TableFiles files, Subject subject) {
     return TableSetReader.editions(
         Objects.requireNonNull(files, "files"), Objects.requireNonNull(subject, "subject"));
   }

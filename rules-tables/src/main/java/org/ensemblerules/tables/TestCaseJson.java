@@ -1,6 +1,7 @@
 package org.ensemblerules.tables;
 
 import java.util.Objects;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.strength.TestCase;
 import org.ensemblerules.tables.codec.AssessmentTree;
 import org.ensemblerules.tables.codec.TestCaseTree;
@@ -24,7 +25,7 @@ public final class TestCaseJson {
    * @param json the text, at most 16,777,216 characters, nested at most 16 deep; not null
    * @return the report with what it is judged by, or every fault with its place; never null
    */
-  public static Loaded<TestCase> read(String json) {
+  public static Checked<TestCase, JsonFault> read(String json) {
     return read("test case", json);
   }
 
@@ -35,7 +36,7 @@ public final class TestCaseJson {
    * @param json the text, at most 16,777,216 characters, nested at most 16 deep; not null
    * @return the report with what it is judged by, or every fault with its place; never null
    */
-  public static Loaded<TestCase> read(String sourceName, String json) {
+  public static Checked<TestCase, JsonFault> read(String sourceName, String json) {
     Objects.requireNonNull(sourceName, "sourceName");
     Objects.requireNonNull(json, "json");
     return READER.read(sourceName, json, TestCaseTree::read);

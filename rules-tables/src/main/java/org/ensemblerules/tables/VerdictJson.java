@@ -2,6 +2,7 @@ package org.ensemblerules.tables;
 
 import java.util.List;
 import java.util.Objects;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.codec.VerdictReader;
 import org.ensemblerules.tables.codec.VerdictTree;
@@ -26,7 +27,7 @@ public final class VerdictJson {
    * @return the verdict, or every fault with its place; never null
    * @see #read(String, String)
    */
-  public static Loaded<Verdict> read(String json) {
+  public static Checked<Verdict, JsonFault> read(String json) {
     return read("verdict", json);
   }
 
@@ -43,7 +44,7 @@ public final class VerdictJson {
    * @param json the text, at most 16,777,216 characters; not null
    * @return the verdict, or every fault with its place; never null
    */
-  public static Loaded<Verdict> read(String sourceName, String json) {
+  public static Checked<Verdict, JsonFault> read(String sourceName, String json) {
     Objects.requireNonNull(sourceName, "sourceName");
     Objects.requireNonNull(json, "json");
     return READER.read(sourceName, json, VerdictReader::read);

@@ -20,6 +20,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.strength.Judge;
 import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.CareJson;
@@ -27,7 +28,6 @@ import org.ensemblerules.tables.CustodyJson;
 import org.ensemblerules.tables.DisposalJson;
 import org.ensemblerules.tables.JsonFault;
 import org.ensemblerules.tables.JsonLines;
-import org.ensemblerules.tables.Loaded;
 import org.ensemblerules.tables.OverlayFile;
 import org.ensemblerules.tables.OverlayJson;
 import org.ensemblerules.tables.RecordFileJson;
@@ -121,10 +121,10 @@ class ReadersFuzzTest {
 
   @FuzzTest
   void overlays(byte[] data) {
-    Loaded<OverlayFile> read =
+    Checked<OverlayFile, JsonFault> read =
         OverlayJson.read("overlay.json", new String(data, StandardCharsets.UTF_8));
-    if (read instanceof Loaded.Ok<OverlayFile> ok) {
-      Loaded<RuleSet> laid = OverlayJson.lay(RULES, List.of(ok.value()), DAY);
+    if (read instanceof Checked.Sound<OverlayFile, JsonFault> ok) {
+      Checked<RuleSet, JsonFault> laid = OverlayJson.lay(RULES, List.of(ok.value()), DAY);
       requireFaults(laid);
     }
     requireFaults(read);
@@ -183,8 +183,8 @@ class ReadersFuzzTest {
     JsonLines.Reading<T> bare =
         (source, json) -> {
           try {
-            Loaded<T> loaded = reading.read(source, json);
-            if (loaded instanceof Loaded.Ok<T> ok) {
+            Checked<T, JsonFault> loaded = reading.read(source, json);
+            if (loaded instanceof Checked.Sound<T, JsonFault> ok) {
               answer.accept(ok.value());
               writer.ifPresent(
                   write ->
@@ -204,8 +204,8 @@ class ReadersFuzzTest {
     }
   }
 
-  private static void requireFaults(Loaded<?> loaded) {
-    if (loaded instanceof Loaded.Refused<?> refused) {
+  private static void requireFaults(Checked<?, JsonFault> loaded) {
+    if (loaded instanceof Checked.Refused<?, JsonFault> refused) {
       requireOneLineEach(refused.faults());
     }
   }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Tables;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.LoadedTables;
@@ -22,12 +23,12 @@ final class ShippedEditions {
 
   private ShippedEditions() {}
 
-  private static final class Loaded {
+  private static final class Checked {
     static final LoadedTables TABLES = ShippedTables.load().orElseThrow();
   }
 
   static LoadedTables loaded() {
-    return Loaded.TABLES;
+    return Checked.TABLES;
   }
 
   static RuleSet rules(EditionId edition) {

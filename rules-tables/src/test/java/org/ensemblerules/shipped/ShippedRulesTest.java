@@ -18,11 +18,11 @@ import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.source.Basis;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.JsonFault;
-import org.ensemblerules.tables.Loaded;
 import org.ensemblerules.tables.LoadedTables;
 import org.ensemblerules.tables.RuleSets;
 import org.ensemblerules.tables.ShippedRules;
@@ -138,18 +138,18 @@ class ShippedRulesTest {
         .asString()
         .contains("/editions/AGE", "NFPA_1851_2019", "NFPA_1851_2020");
     assertThat(RuleSets.compose(ShippedEditions.loaded(), Map.of()))
-        .isInstanceOf(Loaded.Refused.class)
+        .isInstanceOf(Checked.Refused.class)
         .asString()
         .contains("/editions/INSPECTION", "/editions/AGE");
   }
 
   private static List<JsonFault> faults(EditionId inspection, EditionId age) {
-    return compose(inspection, age) instanceof Loaded.Refused<RuleSet> refused
+    return compose(inspection, age) instanceof Checked.Refused<RuleSet, JsonFault> refused
         ? refused.faults()
         : List.of();
   }
 
-  private static Loaded<RuleSet> compose(EditionId inspection, EditionId age) {
+  private static Checked<RuleSet, JsonFault> compose(EditionId inspection, EditionId age) {
     return RuleSets.compose(
         ShippedEditions.loaded(), Map.of(Subject.INSPECTION, inspection, Subject.AGE, age));
   }

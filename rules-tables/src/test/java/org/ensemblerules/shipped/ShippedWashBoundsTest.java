@@ -30,11 +30,11 @@ import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.source.Basis;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.tables.JsonFault;
-import org.ensemblerules.tables.Loaded;
 import org.ensemblerules.tables.OverlayFile;
 import org.ensemblerules.tables.OverlayJson;
 import org.ensemblerules.testkit.ShippedCase;
@@ -69,13 +69,13 @@ class ShippedWashBoundsTest {
         .orElseThrow();
   }
 
-  private static Loaded<RuleSet> laid(RuleSet rules, OverlayFile overlay) {
+  private static Checked<RuleSet, JsonFault> laid(RuleSet rules, OverlayFile overlay) {
     return OverlayJson.lay(rules, List.of(overlay), ShippedGear.AS_OF);
   }
 
-  private static List<JsonFault> faults(Loaded<RuleSet> loaded) {
-    assertThat(loaded).isInstanceOf(Loaded.Refused.class);
-    return ((Loaded.Refused<RuleSet>) loaded).faults();
+  private static List<JsonFault> faults(Checked<RuleSet, JsonFault> loaded) {
+    assertThat(loaded).isInstanceOf(Checked.Refused.class);
+    return ((Checked.Refused<RuleSet, JsonFault>) loaded).faults();
   }
 
   /** The same rules with one more row, or other rows, of how far limits can go. */

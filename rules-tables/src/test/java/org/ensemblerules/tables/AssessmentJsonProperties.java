@@ -20,6 +20,7 @@ import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.testkit.ArbitrariesOfAssessments;
 import org.ensemblerules.testkit.InventedRules;
 import org.ensemblerules.verdict.Assess;
@@ -46,7 +47,7 @@ class AssessmentJsonProperties {
   void whatIsWrittenReadsTheSame(@ForAll("assessments") Assessment assessment) {
     String json = AssessmentJson.write(assessment);
 
-    assertThat(AssessmentJson.read(json)).isEqualTo(new Loaded.Ok<>(assessment));
+    assertThat(AssessmentJson.read(json)).isEqualTo(new Checked.Sound<>(assessment));
     assertThat(AssessmentJson.write(AssessmentJson.read(json).orElseThrow())).isEqualTo(json);
   }
 
@@ -62,7 +63,7 @@ class AssessmentJsonProperties {
       throws Exception {
     JsonNode turned = turned(MAPPER.readTree(AssessmentJson.write(assessment)));
 
-    assertThat(AssessmentJson.read(turned.toString())).isEqualTo(new Loaded.Ok<>(assessment));
+    assertThat(AssessmentJson.read(turned.toString())).isEqualTo(new Checked.Sound<>(assessment));
   }
 
   @Property(tries = 500, edgeCases = EdgeCasesMode.NONE)
@@ -130,10 +131,10 @@ class AssessmentJsonProperties {
     int place = Math.floorMod(at, json.length());
     String spoiled = json.substring(0, place) + with + (cut ? "" : json.substring(place + 1));
 
-    Loaded<Assessment> loaded = AssessmentJson.read(spoiled);
+    Checked<Assessment, JsonFault> loaded = AssessmentJson.read(spoiled);
 
     // What is read in spite of the change can be written and read again.
-    if (loaded instanceof Loaded.Ok<Assessment> ok) {
+    if (loaded instanceof Checked.Sound<Assessment, JsonFault> ok) {
       assertThat(AssessmentJson.read(AssessmentJson.write(ok.value()))).isEqualTo(loaded);
     }
   }
@@ -147,9 +148,9 @@ class AssessmentJsonProperties {
     return Assess.assess(InventedRules.rules(), assessment, asOf);
   }
 
-  static List<JsonFault> faults(Loaded<Assessment> loaded) {
-    assertThat(loaded).isInstanceOf(Loaded.Refused.class);
-    return ((Loaded.Refused<Assessment>) loaded).faults();
+  static List<JsonFault> faults(Checked<Assessment, JsonFault> loaded) {
+    assertThat(loaded).isInstanceOf(Checked.Refused.class);
+    return ((Checked.Refused<Assessment, JsonFault>) loaded).faults();
   }
 
   private static JsonNode turned(JsonNode node) {

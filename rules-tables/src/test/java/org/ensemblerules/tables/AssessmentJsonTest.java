@@ -33,6 +33,7 @@ import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.retirement.AgeAnswer;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.testkit.InventedRules;
 import org.ensemblerules.verdict.Assess;
@@ -199,7 +200,7 @@ class AssessmentJsonTest {
   @Test
   void aByteOrderMarkIsPassedOver() {
     assertThat(AssessmentJson.read("\uFEFF{\"element\":" + COAT + "}"))
-        .isInstanceOf(Loaded.Ok.class);
+        .isInstanceOf(Checked.Sound.class);
   }
 
   @Test
@@ -207,10 +208,10 @@ class AssessmentJsonTest {
     String spaces = " ".repeat(16 * 1024 * 1024 - COAT.length() - 12);
 
     assertThat(AssessmentJson.read("{\"element\":" + COAT + "}" + spaces))
-        .isInstanceOf(Loaded.Ok.class);
+        .isInstanceOf(Checked.Sound.class);
     assertThat(AssessmentJson.read("{\"element\":" + COAT + "} " + spaces))
         .isEqualTo(
-            new Loaded.Refused<>(
+            new Checked.Refused<>(
                 List.of(
                     new JsonFault(
                         FaultCode.UNREADABLE,
@@ -224,7 +225,7 @@ class AssessmentJsonTest {
   void namesAreReadTheSameInEveryLanguage() {
     assertThat(Locale.getDefault().getLanguage()).as("see tests.jvm in the build").isEqualTo("tr");
     assertThat(AssessmentJson.read("{\"element\":" + COAT + ",\"findings\":[]}"))
-        .isInstanceOf(Loaded.Ok.class);
+        .isInstanceOf(Checked.Sound.class);
   }
 
   @Test

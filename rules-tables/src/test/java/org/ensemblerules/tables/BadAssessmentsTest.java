@@ -11,6 +11,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.verdict.Assessment;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -55,11 +56,11 @@ class BadAssessmentsTest {
   @ParameterizedTest
   @MethodSource("names")
   void isRefusedWithItsFaults(String name) throws IOException {
-    Loaded<Assessment> loaded = AssessmentJson.read(name + ".json", text(name));
+    Checked<Assessment, JsonFault> loaded = AssessmentJson.read(name + ".json", text(name));
 
-    assertThat(loaded).isInstanceOf(Loaded.Refused.class);
+    assertThat(loaded).isInstanceOf(Checked.Refused.class);
     String faults =
-        ((Loaded.Refused<Assessment>) loaded)
+        ((Checked.Refused<Assessment, JsonFault>) loaded)
             .faults().stream().map(JsonFault::toString).collect(Collectors.joining("\n"));
     assertThat(faults).isEqualToNormalizingNewlines(expected(name));
   }

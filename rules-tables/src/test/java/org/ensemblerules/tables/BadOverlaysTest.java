@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.source.Checked;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -134,17 +135,19 @@ class BadOverlaysTest {
   }
 
   private static List<String> faults(String name) throws IOException {
-    Loaded<OverlayFile> read = OverlayJson.read(name + ".json", text(name));
-    if (read instanceof Loaded.Ok<OverlayFile> ok) {
-      Loaded<RuleSet> laid = OverlayJson.lay(ShippedRules.standard(), List.of(ok.value()), AS_OF);
+    Checked<OverlayFile, JsonFault> read = OverlayJson.read(name + ".json", text(name));
+    if (read instanceof Checked.Sound<OverlayFile, JsonFault> ok) {
+      Checked<RuleSet, JsonFault> laid =
+          OverlayJson.lay(ShippedRules.standard(), List.of(ok.value()), AS_OF);
       return faults(laid);
     }
     return faults(read);
   }
 
-  private static List<String> faults(Loaded<?> loaded) {
-    assertThat(loaded).isInstanceOf(Loaded.Refused.class);
-    return ((Loaded.Refused<?>) loaded).faults().stream().map(JsonFault::toString).toList();
+  private static List<String> faults(Checked<?, JsonFault> loaded) {
+    assertThat(loaded).isInstanceOf(Checked.Refused.class);
+    return ((Checked.Refused<?, JsonFault>) loaded)
+        .faults().stream().map(JsonFault::toString).toList();
   }
 
   private static String text(String name) throws IOException {

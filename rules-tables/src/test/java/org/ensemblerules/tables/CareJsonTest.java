@@ -13,6 +13,7 @@ import org.ensemblerules.care.Exposure;
 import org.ensemblerules.effect.PermissionTable;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.EditionId;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -135,9 +136,9 @@ class CareJsonTest {
   }
 
   private static List<String> faults(String json) {
-    Loaded<CareJson.Request> loaded = CareJson.read("asked", quoted(json));
-    assertThat(loaded).isInstanceOf(Loaded.Refused.class);
-    return ((Loaded.Refused<CareJson.Request>) loaded)
+    Checked<CareJson.Request, JsonFault> loaded = CareJson.read("asked", quoted(json));
+    assertThat(loaded).isInstanceOf(Checked.Refused.class);
+    return ((Checked.Refused<CareJson.Request, JsonFault>) loaded)
         .faults().stream().map(JsonFault::toString).toList();
   }
 }

@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.util.Map;
 import java.util.TreeMap;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.EditionId;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -83,7 +84,7 @@ class CustodyJsonTest {
 
   @Test
   void allFaultsAreNamedAtOnceWithTheirPlaces() {
-    Loaded<CustodyJson.Request> loaded =
+    Checked<CustodyJson.Request, JsonFault> loaded =
         CustodyJson.read(
             "asked",
             quoted(
@@ -91,8 +92,8 @@ class CustodyJsonTest {
                     + "'custody':{'taken':{'on':'2026-02-30'},'leftAsFound':'yes','custodian':' ',"
                     + "'handovers':[{'on':'2026-10-02','from':'A'}],"
                     + "'photographed':[{'by':'A'}],'held':'YES'}}"));
-    assertThat(loaded).isInstanceOf(Loaded.Refused.class);
-    assertThat(((Loaded.Refused<CustodyJson.Request>) loaded).faults())
+    assertThat(loaded).isInstanceOf(Checked.Refused.class);
+    assertThat(((Checked.Refused<CustodyJson.Request, JsonFault>) loaded).faults())
         .extracting(JsonFault::toString)
         .hasSize(6)
         .anyMatch(fault -> fault.contains("#/custody/taken/on: found \"2026-02-30\""))

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.EditionId;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -118,9 +119,9 @@ class DisposalJsonTest {
   }
 
   private static List<String> faults(String json) {
-    Loaded<DisposalJson.Request> loaded = DisposalJson.read("asked", json);
-    assertThat(loaded).isInstanceOf(Loaded.Refused.class);
-    return ((Loaded.Refused<DisposalJson.Request>) loaded)
+    Checked<DisposalJson.Request, JsonFault> loaded = DisposalJson.read("asked", json);
+    assertThat(loaded).isInstanceOf(Checked.Refused.class);
+    return ((Checked.Refused<DisposalJson.Request, JsonFault>) loaded)
         .faults().stream().map(JsonFault::toString).toList();
   }
 }

@@ -20,6 +20,7 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.Checked;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -41,9 +42,10 @@ class HostileSetsTest {
     }
   }
 
-  private static List<String> faults(Loaded<?> loaded) {
-    assertThat(loaded).isInstanceOf(Loaded.Refused.class);
-    return ((Loaded.Refused<?>) loaded).faults().stream().map(JsonFault::toString).toList();
+  private static List<String> faults(Checked<?, JsonFault> loaded) {
+    assertThat(loaded).isInstanceOf(Checked.Refused.class);
+    return ((Checked.Refused<?, JsonFault>) loaded)
+        .faults().stream().map(JsonFault::toString).toList();
   }
 
   /** The sound set with another text in one file. */
@@ -90,7 +92,7 @@ class HostileSetsTest {
         FixtureSets.sound().resolve("frozen-1/checks.json"), folder.resolve("checks-there.json"));
     Files.createSymbolicLink(
         folder.resolve("frozen-1/checks.json"), folder.resolve("checks-there.json"));
-    assertThat(TableLoader.load(TableFiles.in(folder))).isInstanceOf(Loaded.Ok.class);
+    assertThat(TableLoader.load(TableFiles.in(folder))).isInstanceOf(Checked.Sound.class);
   }
 
   /** The form of a name is a repetition, which takes stack for each group of a long name. */

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
 import org.junit.jupiter.api.Test;
@@ -44,7 +45,7 @@ class LazyEditionsTest {
     assertThat(tables.editions(Subject.INSPECTION))
         .extracting(Edition::id)
         .containsExactly(EDITION_2008);
-    assertThat(RuleSets.compose(tables, EDITION_2008)).isInstanceOf(Loaded.Ok.class);
+    assertThat(RuleSets.compose(tables, EDITION_2008)).isInstanceOf(Checked.Sound.class);
     assertThat(read)
         .contains("nfpa-1850-2026/edition.json", "trade/hydrostatic.json")
         .noneMatch(path -> path.matches("nfpa-(1851-20[12]|1850-)[^/]*/.*-changes.json"));
@@ -61,7 +62,7 @@ class LazyEditionsTest {
         .containsKey("nfpa-1851-2020/defects-changes.json");
   }
 
-  private static Loaded<LoadedTables> withWhole(String edition, String from) {
+  private static Checked<LoadedTables, JsonFault> withWhole(String edition, String from) {
     TableFiles shipped = ShippedTables.files();
     return TableLoader.load(
         path ->
@@ -80,11 +81,11 @@ class LazyEditionsTest {
   void whatIsCarriedOverWholeMustBeThereAndMustEnd() {
     String file = "nfpa-1850-2026/edition.json";
     for (String from : Set.of("NFPA_1851_2021", "NFPA_1850_2026")) {
-      Loaded<LoadedTables> loaded = withWhole(file, "\"" + from + "\",\n    \"unc");
+      Checked<LoadedTables, JsonFault> loaded = withWhole(file, "\"" + from + "\",\n    \"unc");
       assertThat(loaded)
           .as(from)
           .isInstanceOfSatisfying(
-              Loaded.Refused.class,
+              Checked.Refused.class,
               refused ->
                   assertThat(refused.faults().toString())
                       .contains(file + "#/carriesOver/edition: found \"" + from + "\"")
@@ -93,6 +94,6 @@ class LazyEditionsTest {
                               ? "nearest NFPA_1851_20"
                               : "a chain of editions that ends"));
     }
-    assertThat(Optional.of(withWhole("none", ""))).get().isInstanceOf(Loaded.Ok.class);
+    assertThat(Optional.of(withWhole("none", ""))).get().isInstanceOf(Checked.Sound.class);
   }
 }

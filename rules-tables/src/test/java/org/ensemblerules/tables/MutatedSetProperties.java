@@ -17,6 +17,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
+import org.ensemblerules.source.Checked;
 
 /** Laws of loading, on the sound set with one value of one file changed at random. */
 class MutatedSetProperties {
@@ -64,7 +65,7 @@ class MutatedSetProperties {
   void loadingEndsInAResultWhoseFaultsPointAtSomething(@ForAll("mutants") Mutant mutant)
       throws IOException {
     TableFiles files = with(mutant);
-    if (TableLoader.load(files) instanceof Loaded.Refused<LoadedTables> refused) {
+    if (TableLoader.load(files) instanceof Checked.Refused<LoadedTables, JsonFault> refused) {
       for (JsonFault fault : refused.faults()) {
         assertThat(files.read(fault.source())).as(fault.toString()).isPresent();
         JsonNode text = MAPPER.readTree(files.read(fault.source()).orElseThrow());
@@ -81,7 +82,7 @@ class MutatedSetProperties {
     if (!objections.isEmpty()) {
       assertThat(TableLoader.load(with(mutant)))
           .as(objections.toString())
-          .isInstanceOf(Loaded.Refused.class);
+          .isInstanceOf(Checked.Refused.class);
     }
   }
 
@@ -91,7 +92,7 @@ class MutatedSetProperties {
     String text = mutant.text().strip();
     String rest = text.substring(0, Math.max(0, text.length() - cut));
     assertThat(TableLoader.load(with(new Mutant(mutant.path(), mutant.schema(), rest))))
-        .isInstanceOf(Loaded.Refused.class);
+        .isInstanceOf(Checked.Refused.class);
   }
 
   private static TableFiles with(Mutant mutant) {

@@ -8,6 +8,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.ensemblerules.record.RecordFile;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.testkit.ArbitrariesOfFiles;
 import org.ensemblerules.testkit.InventedRules;
 
@@ -23,7 +24,7 @@ class RecordFileJsonProperties {
     String json = RecordFileJson.write(file);
 
     assertThat(json).doesNotContainPattern("\\R");
-    assertThat(RecordFileJson.read(json)).isEqualTo(new Loaded.Ok<>(file));
+    assertThat(RecordFileJson.read(json)).isEqualTo(new Checked.Sound<>(file));
     assertThat(RecordFileJson.write(RecordFileJson.read(json).orElseThrow())).isEqualTo(json);
   }
 

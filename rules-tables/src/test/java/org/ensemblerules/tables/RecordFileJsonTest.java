@@ -17,6 +17,7 @@ import org.ensemblerules.record.RecordFile;
 import org.ensemblerules.record.RecordItem;
 import org.ensemblerules.record.RecordNote;
 import org.ensemblerules.retirement.DisposalRoute;
+import org.ensemblerules.source.Checked;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -137,10 +138,11 @@ class RecordFileJsonTest {
   @ParameterizedTest
   @MethodSource("refused")
   void everyFaultIsNamedInItsPlace(String json, List<String> beginnings) {
-    Loaded<RecordFile> loaded = RecordFileJson.read(json);
-    assertThat(loaded).isInstanceOf(Loaded.Refused.class);
+    Checked<RecordFile, JsonFault> loaded = RecordFileJson.read(json);
+    assertThat(loaded).isInstanceOf(Checked.Refused.class);
     List<String> faults =
-        ((Loaded.Refused<RecordFile>) loaded).faults().stream().map(JsonFault::toString).toList();
+        ((Checked.Refused<RecordFile, JsonFault>) loaded)
+            .faults().stream().map(JsonFault::toString).toList();
     assertThat(faults).hasSameSizeAs(beginnings);
     for (int i = 0; i < faults.size(); i++) {
       assertThat(faults.get(i)).startsWith(beginnings.get(i));

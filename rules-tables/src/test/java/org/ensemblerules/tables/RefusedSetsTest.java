@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.RefusedException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -80,7 +81,7 @@ class RefusedSetsTest {
 
   @Test
   void whoeverInsistsOnARefusedSetIsToldEveryFault() {
-    Loaded<LoadedTables> refused = TableLoader.load(FixtureSets.brokenBy("circle"));
+    Checked<LoadedTables, JsonFault> refused = TableLoader.load(FixtureSets.brokenBy("circle"));
     assertThatThrownBy(refused::orElseThrow)
         .isInstanceOf(RefusedException.class)
         .hasMessageContaining("frozen-1/defects-coat.json#/carriesOver")
@@ -88,9 +89,9 @@ class RefusedSetsTest {
   }
 
   private static List<String> faults(TableFiles files) {
-    Loaded<LoadedTables> loaded = TableLoader.load(files);
-    assertThat(loaded).isInstanceOf(Loaded.Refused.class);
-    return ((Loaded.Refused<LoadedTables>) loaded)
+    Checked<LoadedTables, JsonFault> loaded = TableLoader.load(files);
+    assertThat(loaded).isInstanceOf(Checked.Refused.class);
+    return ((Checked.Refused<LoadedTables, JsonFault>) loaded)
         .faults().stream().map(JsonFault::toString).toList();
   }
 }

@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.util.List;
 import org.ensemblerules.repair.RepairOrders;
 import org.ensemblerules.repair.RepairTables;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.EditionId;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -178,9 +179,9 @@ class RepairJsonTest {
   }
 
   private static List<String> faults(String json) {
-    Loaded<RepairJson.Request> loaded = RepairJson.read("asked", quoted(json));
-    assertThat(loaded).isInstanceOf(Loaded.Refused.class);
-    return ((Loaded.Refused<RepairJson.Request>) loaded)
+    Checked<RepairJson.Request, JsonFault> loaded = RepairJson.read("asked", quoted(json));
+    assertThat(loaded).isInstanceOf(Checked.Refused.class);
+    return ((Checked.Refused<RepairJson.Request, JsonFault>) loaded)
         .faults().stream().map(JsonFault::toString).toList();
   }
 }

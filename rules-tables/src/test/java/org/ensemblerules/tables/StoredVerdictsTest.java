@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.ensemblerules.ruleset.Identity;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Mismatch;
@@ -111,13 +112,13 @@ class StoredVerdictsTest {
       })
   void whatDoesNotFollowIsRefused(String from, String to, String pointer) {
     assertThat(OLD).contains(from);
-    Loaded<Verdict> read =
+    Checked<Verdict, JsonFault> read =
         VerdictJson.read(
             "stored.jsonl:1",
             OLD.replaceFirst(
                 java.util.regex.Pattern.quote(from), java.util.regex.Matcher.quoteReplacement(to)));
-    assertThat(read).isInstanceOf(Loaded.Refused.class);
-    assertThat(((Loaded.Refused<Verdict>) read).faults())
+    assertThat(read).isInstanceOf(Checked.Refused.class);
+    assertThat(((Checked.Refused<Verdict, JsonFault>) read).faults())
         .allSatisfy(fault -> assertThat(fault.source()).isEqualTo("stored.jsonl:1"))
         .extracting(JsonFault::pointer)
         .contains(pointer);
@@ -133,8 +134,8 @@ class StoredVerdictsTest {
             .replaceFirst(
                 "\"wayBack\":\\{.*?\\},\"ages\"", "\"wayBack\":{\"kind\":\"NOT_NEEDED\"},\"ages\"");
     assertThat(spoiled).contains("\"service\":\"IN\"", "\"actions\":[]", "NOT_NEEDED");
-    Loaded<Verdict> read = VerdictJson.read(spoiled);
-    assertThat(((Loaded.Refused<Verdict>) read).faults())
+    Checked<Verdict, JsonFault> read = VerdictJson.read(spoiled);
+    assertThat(((Checked.Refused<Verdict, JsonFault>) read).faults())
         .singleElement()
         .satisfies(
             fault ->
@@ -147,7 +148,8 @@ class StoredVerdictsTest {
     String spoiled =
         OLD.replace("\"kind\":\"RULE\"", "\"kind\":\"RULES\"")
             .replace("\"open\":false", "\"open\":0");
-    List<JsonFault> faults = ((Loaded.Refused<Verdict>) VerdictJson.read(spoiled)).faults();
+    List<JsonFault> faults =
+        ((Checked.Refused<Verdict, JsonFault>) VerdictJson.read(spoiled)).faults();
     assertThat(faults).hasSizeGreaterThan(3);
     assertThat(faults.stream().map(JsonFault::pointer))
         .contains("/reasons/0/kind", "/reasons/0/row/open", "/ages/0/row/open");

@@ -7,6 +7,7 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.strength.TestCase;
 import org.ensemblerules.testkit.ArbitrariesOfMeasures;
 
@@ -20,7 +21,7 @@ class TestCaseJsonProperties {
   @Property(tries = 500)
   void whatIsWrittenReadsAsTheSame(@ForAll("cases") TestCase given) {
     assertThat(TestCaseJson.read("case", TestCaseJson.write(given)))
-        .isEqualTo(new Loaded.Ok<>(given));
+        .isEqualTo(new Checked.Sound<>(given));
   }
 
   /** A fabric of no strength would excuse any seam. */
@@ -35,7 +36,7 @@ class TestCaseJsonProperties {
                   "\"fabricStrength\":{\"value\":\"" + value + "\",\"unit\":\"N\"},\"property\":");
       assertThat(TestCaseJson.read("case", json))
           .isInstanceOfSatisfying(
-              Loaded.Refused.class,
+              Checked.Refused.class,
               refused ->
                   assertThat(refused.faults().toString())
                       .contains("/report/fabricStrength")

@@ -18,6 +18,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.PropertyDefaults;
 import net.jqwik.api.Provide;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.testkit.ArbitrariesOfAssessments;
 import org.ensemblerules.testkit.InventedRules;
@@ -52,8 +53,8 @@ class VerdictJsonProperties {
 
   private static String readsTheSame(Verdict verdict) {
     String json = VerdictJson.write(verdict);
-    Loaded<Verdict> read = VerdictJson.read(json);
-    assertThat(read).isEqualTo(new Loaded.Ok<>(verdict));
+    Checked<Verdict, JsonFault> read = VerdictJson.read(json);
+    assertThat(read).isEqualTo(new Checked.Sound<>(verdict));
     assertThat(VerdictJson.write(read.orElseThrow())).isEqualTo(json);
     return json;
   }
@@ -77,7 +78,7 @@ class VerdictJsonProperties {
   void aTraceIsReadAndNotKept(@ForAll("cases") ShippedCase given) {
     List<Row> trace = Assess.trace(given.rules(), given.assessment(), given.asOf());
     String json = VerdictJson.writeWithTrace(given.verdict(), trace);
-    assertThat(VerdictJson.read(json)).isEqualTo(new Loaded.Ok<>(given.verdict()));
+    assertThat(VerdictJson.read(json)).isEqualTo(new Checked.Sound<>(given.verdict()));
   }
 
   /** No field may be missing, stand where none is known, or be nothing: each time it is refused. */
@@ -98,9 +99,9 @@ class VerdictJsonProperties {
       object.set(names.get(Math.floorMod(which, names.size())), NullNode.getInstance());
     }
     if (!MAPPER.readTree(VerdictJson.write(verdict)).equals(tree)) {
-      Loaded<Verdict> read = VerdictJson.read(tree.toString());
-      assertThat(read).isInstanceOf(Loaded.Refused.class);
-      ((Loaded.Refused<Verdict>) read)
+      Checked<Verdict, JsonFault> read = VerdictJson.read(tree.toString());
+      assertThat(read).isInstanceOf(Checked.Refused.class);
+      ((Checked.Refused<Verdict, JsonFault>) read)
           .faults()
           .forEach(fault -> assertThat(fault.pointer()).startsWith("/"));
     }

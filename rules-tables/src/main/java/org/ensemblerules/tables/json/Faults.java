@@ -2,8 +2,8 @@ package org.ensemblerules.tables.json;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.tables.JsonFault;
-import org.ensemblerules.tables.Loaded;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -65,13 +65,13 @@ public final class Faults {
    * @param value what was read; may be null only if there is a fault
    * @return what was read, or the faults if there is any
    */
-  public <T> Loaded<T> outcome(@Nullable T value) {
+  public <T> Checked<T, JsonFault> outcome(@Nullable T value) {
     if (count > 0) {
-      return new Loaded.Refused<>(list());
+      return new Checked.Refused<>(list());
     }
     if (value == null) {
       throw new IllegalStateException("nothing was read, yet no fault was added");
     }
-    return new Loaded.Ok<>(value);
+    return new Checked.Sound<>(value);
   }
 }

@@ -14,9 +14,9 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.Optional;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.tables.JsonFault;
-import org.ensemblerules.tables.Loaded;
 
 /**
  * Reads JSON texts strictly: one value, nothing after it, each field once, exact decimals, within
@@ -24,7 +24,7 @@ import org.ensemblerules.tables.Loaded;
  *
  * <pre>{@code
  * JsonReader reader = new JsonReader(JsonLimits.ofDocument(1_000_000), UnknownFields.REFUSED);
- * Loaded<Pair> pair = reader.read("pairs.jsonl:17", line, at -> {
+ * Checked<Pair, JsonFault> pair = reader.read("pairs.jsonl:17", line, at -> {
  *   ObjectCursor object = at.object();
  *   Optional<String> left = object.required("left", JsonCursor::text);
  *   Optional<Integer> right = object.optional("right", value -> value.integer(1, 9));
@@ -64,7 +64,7 @@ public final class JsonReader {
    * @param decoder reads the value
    * @return the value, or every fault
    */
-  public <T> Loaded<T> read(String source, String text, JsonDecoder<T> decoder) {
+  public <T> Checked<T, JsonFault> read(String source, String text, JsonDecoder<T> decoder) {
     Faults faults = new Faults();
     Optional<T> value = open(source, text, faults).flatMap(decoder::read);
     return faults.outcome(value.orElse(null));

@@ -9,12 +9,12 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import java.util.function.BiFunction;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.TableFault;
-import org.ensemblerules.source.TableResult;
 import org.ensemblerules.tables.JsonFault;
 import org.ensemblerules.tables.json.Faults;
 import org.ensemblerules.tables.json.JsonCursor;
@@ -42,17 +42,17 @@ final class Compilation {
    */
   static <R extends ComparableRow<R>, T> void run(
       Collection<CarryOver.Completed<R>> completed,
-      BiFunction<EditionId, List<R>, TableResult<T>> compiler,
+      BiFunction<EditionId, List<R>, Checked<T, TableFault>> compiler,
       BiConsumer<EditionId, T> taker,
       Faults faults) {
     Compilation compilation = new Compilation(faults);
     for (CarryOver.Completed<R> table : completed) {
       if (table.sound()) {
-        TableResult<T> result = compiler.apply(table.own().edition(), table.rows());
-        if (result instanceof TableResult.Sound<T> sound) {
-          taker.accept(table.own().edition(), sound.table());
+        Checked<T, TableFault> result = compiler.apply(table.own().edition(), table.rows());
+        if (result instanceof Checked.Sound<T, TableFault> sound) {
+          taker.accept(table.own().edition(), sound.value());
         } else {
-          compilation.report(table, ((TableResult.Faulty<T>) result).faults());
+          compilation.report(table, ((Checked.Refused<T, TableFault>) result).faults());
         }
       }
     }

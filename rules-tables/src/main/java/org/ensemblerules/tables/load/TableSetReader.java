@@ -12,13 +12,14 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.Source;
 import org.ensemblerules.source.SourceId;
 import org.ensemblerules.tables.EditionTables;
-import org.ensemblerules.tables.Loaded;
+import org.ensemblerules.tables.JsonFault;
 import org.ensemblerules.tables.LoadedTables;
 import org.ensemblerules.tables.TableFiles;
 import org.ensemblerules.tables.TableRevision;
@@ -47,7 +48,7 @@ public final class TableSetReader {
   }
 
   /** Reads a set. */
-  public static Loaded<LoadedTables> read(TableFiles files) {
+  public static Checked<LoadedTables, JsonFault> read(TableFiles files) {
     return new TableSetReader(files, edition -> true).read();
   }
 
@@ -55,12 +56,12 @@ public final class TableSetReader {
    * Reads of a set what the rules of some editions need. Whatever all rules share is read too: the
    * trade's tables, public law, and what products must meet.
    */
-  public static Loaded<LoadedTables> read(TableFiles files, Set<EditionId> editions) {
+  public static Checked<LoadedTables, JsonFault> read(TableFiles files, Set<EditionId> editions) {
     return new TableSetReader(files, Set.copyOf(editions)::contains).read();
   }
 
   /** Lists the editions that a set has tables of a subject for, without reading the tables. */
-  public static Loaded<List<Edition>> editions(TableFiles files, Subject subject) {
+  public static Checked<List<Edition>, JsonFault> editions(TableFiles files, Subject subject) {
     TableSetReader reader = new TableSetReader(files, edition -> false);
     Outline outline = reader.outline();
     return reader.faults.outcome(
@@ -71,7 +72,7 @@ public final class TableSetReader {
   }
 
   /** Lists the sources of a set, without reading the tables. */
-  public static Loaded<Map<SourceId, Source>> sources(TableFiles files) {
+  public static Checked<Map<SourceId, Source>, JsonFault> sources(TableFiles files) {
     TableSetReader reader = new TableSetReader(files, edition -> false);
     Outline outline = reader.outline();
     return reader.faults.outcome(
@@ -117,7 +118,7 @@ public final class TableSetReader {
     return new Outline(sources, editions, bases, folders);
   }
 
-  private Loaded<LoadedTables> read() {
+  private Checked<LoadedTables, JsonFault> read() {
     Outline outline = outline();
     EditionFiles listed = new EditionFiles(files, revisions);
     open(outline.folders(), listed);

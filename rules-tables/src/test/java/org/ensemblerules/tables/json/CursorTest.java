@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.JsonFault;
-import org.ensemblerules.tables.Loaded;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -35,9 +35,10 @@ class CursorTest {
   }
 
   private static <T> List<String> faults(String text, JsonDecoder<T> decoder) {
-    Loaded<T> read = READER.read("t", text, decoder);
-    assertThat(read).as(text).isInstanceOf(Loaded.Refused.class);
-    return ((Loaded.Refused<T>) read).faults().stream().map(JsonFault::toString).toList();
+    Checked<T, JsonFault> read = READER.read("t", text, decoder);
+    assertThat(read).as(text).isInstanceOf(Checked.Refused.class);
+    return ((Checked.Refused<T, JsonFault>) read)
+        .faults().stream().map(JsonFault::toString).toList();
   }
 
   private static <T> T value(String text, JsonDecoder<T> decoder) {
@@ -84,7 +85,7 @@ class CursorTest {
   void unknownFieldsArePassedOverWhereThatIsAskedFor() {
     JsonReader lenient = new JsonReader(JsonLimits.ofDocument(100), UnknownFields.PASSED_OVER);
     assertThat(lenient.read("t", "{\"left\": \"a\", \"x\": [1]}", CursorTest::pair))
-        .isEqualTo(new Loaded.Ok<>(new Pair("a", Optional.empty())));
+        .isEqualTo(new Checked.Sound<>(new Pair("a", Optional.empty())));
   }
 
   @Test

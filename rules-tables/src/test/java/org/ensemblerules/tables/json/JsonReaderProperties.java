@@ -12,7 +12,7 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
-import org.ensemblerules.tables.Loaded;
+import org.ensemblerules.source.Checked;
 
 /** Laws of reading, on random text and bytes. */
 class JsonReaderProperties {
@@ -85,7 +85,7 @@ class JsonReaderProperties {
     }
     if (refused && !text.startsWith("\uFEFF")) {
       assertThat(READER.read("t", text, at -> Optional.of(true)))
-          .isInstanceOf(Loaded.Refused.class);
+          .isInstanceOf(Checked.Refused.class);
     }
   }
 }

@@ -7,10 +7,10 @@ import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.JsonFault;
-import org.ensemblerules.tables.Loaded;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -21,14 +21,15 @@ class JsonReaderTest {
   private static final JsonReader READER =
       new JsonReader(new JsonLimits(3, 20, 10, 5, 200), UnknownFields.REFUSED);
 
-  private static <T> Loaded<T> read(String text, JsonDecoder<T> decoder) {
+  private static <T> Checked<T, JsonFault> read(String text, JsonDecoder<T> decoder) {
     return READER.read("text", text, decoder);
   }
 
   private static List<String> faults(String text) {
-    Loaded<Boolean> read = read(text, at -> Optional.of(true));
-    assertThat(read).as(text).isInstanceOf(Loaded.Refused.class);
-    return ((Loaded.Refused<Boolean>) read).faults().stream().map(JsonFault::toString).toList();
+    Checked<Boolean, JsonFault> read = read(text, at -> Optional.of(true));
+    assertThat(read).as(text).isInstanceOf(Checked.Refused.class);
+    return ((Checked.Refused<Boolean, JsonFault>) read)
+        .faults().stream().map(JsonFault::toString).toList();
   }
 
   @ParameterizedTest
@@ -88,10 +89,11 @@ class JsonReaderTest {
 
   @Test
   void limitsHoldToTheLastCharacter() {
-    assertThat(read("[[[]]]", at -> Optional.of(1))).isInstanceOf(Loaded.Ok.class);
+    assertThat(read("[[[]]]", at -> Optional.of(1))).isInstanceOf(Checked.Sound.class);
     assertThat(faults("[[[[]]]]"))
         .containsExactly("text#/0/0/0: found a deeper level, allowed: at most 3 levels");
-    assertThat(read("\"" + "a".repeat(20) + "\"", JsonCursor::text)).isInstanceOf(Loaded.Ok.class);
+    assertThat(read("\"" + "a".repeat(20) + "\"", JsonCursor::text))
+        .isInstanceOf(Checked.Sound.class);
     String lengths =
         ": found a text, number or name that is too long, allowed:"
             + " texts of at most 20 characters, numbers of 10, names of 5";
@@ -99,7 +101,7 @@ class JsonReaderTest {
     assertThat(faults("{\"n\": 12345678901}")).containsExactly("text#/n" + lengths);
     assertThat(faults("{\"abcdef\": 1}")).hasSize(1);
     assertThat(read(" ".repeat(199) + "1", JsonCursor::decimalOrText))
-        .isInstanceOf(Loaded.Ok.class);
+        .isInstanceOf(Checked.Sound.class);
     assertThat(faults(" ".repeat(200) + "1"))
         .containsExactly("text#: found 201 characters, allowed: at most 200 characters");
   }
@@ -107,8 +109,9 @@ class JsonReaderTest {
   @Test
   void nestingBeyondAnyStackIsRefused() {
     JsonReader reader = new JsonReader(JsonLimits.ofDocument(10_000_000), UnknownFields.REFUSED);
-    Loaded<Integer> read = reader.read("text", "[".repeat(5_000_000), at -> Optional.of(1));
-    assertThat(((Loaded.Refused<Integer>) read).faults())
+    Checked<Integer, JsonFault> read =
+        reader.read("text", "[".repeat(5_000_000), at -> Optional.of(1));
+    assertThat(((Checked.Refused<Integer, JsonFault>) read).faults())
         .extracting(JsonFault::found)
         .containsExactly("a deeper level");
   }

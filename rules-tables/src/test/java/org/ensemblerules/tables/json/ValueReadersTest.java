@@ -13,10 +13,10 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.SourceId;
 import org.ensemblerules.tables.JsonFault;
-import org.ensemblerules.tables.Loaded;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -28,9 +28,10 @@ class ValueReadersTest {
       new JsonReader(JsonLimits.ofDocument(1_000), UnknownFields.REFUSED);
 
   private static <T> List<String> faults(String text, JsonDecoder<T> decoder) {
-    Loaded<T> read = READER.read("t", text, decoder);
-    assertThat(read).as(text).isInstanceOf(Loaded.Refused.class);
-    return ((Loaded.Refused<T>) read).faults().stream().map(JsonFault::toString).toList();
+    Checked<T, JsonFault> read = READER.read("t", text, decoder);
+    assertThat(read).as(text).isInstanceOf(Checked.Refused.class);
+    return ((Checked.Refused<T, JsonFault>) read)
+        .faults().stream().map(JsonFault::toString).toList();
   }
 
   private static <T> T value(String text, JsonDecoder<T> decoder) {

@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.tables.JsonFault;
-import org.ensemblerules.tables.Loaded;
 import org.ensemblerules.tables.OverlayFile;
 import org.ensemblerules.tables.OverlayJson;
 import org.ensemblerules.tables.ShippedOverlays;
@@ -57,9 +57,9 @@ final class OverlayOption {
           ShippedOverlays.all().stream()
               .filter(file -> file.overlay().id().value().equals(name))
               .findFirst();
-      Loaded<OverlayFile> read =
+      Checked<OverlayFile, JsonFault> read =
           shipped.isPresent()
-              ? new Loaded.Ok<>(shipped.get())
+              ? new Checked.Sound<>(shipped.get())
               : OverlayJson.read(name, Input.text(name, MOST_BYTES));
       take(read, faults).ifPresent(files::add);
     }
@@ -87,11 +87,11 @@ final class OverlayOption {
     return new RefusedException(faults.stream().map(JsonFault::toString).toList());
   }
 
-  private static <T> Optional<T> take(Loaded<T> loaded, List<JsonFault> faults) {
-    if (loaded instanceof Loaded.Ok<T> ok) {
+  private static <T> Optional<T> take(Checked<T, JsonFault> loaded, List<JsonFault> faults) {
+    if (loaded instanceof Checked.Sound<T, JsonFault> ok) {
       return Optional.of(ok.value());
     }
-    faults.addAll(((Loaded.Refused<T>) loaded).faults());
+    faults.addAll(((Checked.Refused<T, JsonFault>) loaded).faults());
     return Optional.empty();
   }
 }
