@@ -30,6 +30,24 @@ import org.ensemblerules.strength.TestReport;
 /** Something that happened to an element. */
 public sealed interface Event {
   /**
+   * It was received and has been on the shelf since. Only this says that gear is stock: that it was
+   * never issued is never taken from a record that says nothing of an issue.
+   *
+   * @param when when it was received; not null
+   */
+  record Stocked(When when) implements Event {
+    /** Checks for null. */
+    public Stocked {
+      Objects.requireNonNull(when, "when");
+    }
+
+    @Override
+    public String name() {
+      return "Stocked";
+    }
+  }
+
+  /**
    * It was issued.
    *
    * @param when when; not null

@@ -1,6 +1,7 @@
 package org.ensemblerules.schedule;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -24,32 +25,37 @@ final class Calls {
 
   /** The first that is open; one without a date comes before all others. */
   Optional<Due> due() {
-    Optional<Due> first = Optional.empty();
-    for (Occurrence occurrence : occurrences) {
-      boolean undated = occurrence.when().date().latest().isEmpty();
-      if ((first.isEmpty() || undated) && done.answering(occurrence.when()).isEmpty()) {
-        first =
-            Optional.of(
-                new Due(
-                    task.task(),
-                    Optional.of(task),
-                    Optional.empty(),
-                    by(occurrence),
-                    occurrence.text()
-                        + ", and no "
-                        + task.doneBy().text()
-                        + " certainly since"
-                        + facts.notCounting(task.doneBy(), Optional.of(occurrence.when()))));
-        if (undated) {
-          return first;
-        }
-      }
-    }
-    return first;
+    return occurrences.stream()
+        .filter(occurrence -> done.answering(occurrence.when()).isEmpty())
+        .min(Comparator.comparing(occurrence -> from(occurrence).orElse(LocalDate.MIN)))
+        .map(this::due);
   }
 
+  private Due due(Occurrence occurrence) {
+    return new Due(
+        task.task(),
+        Optional.of(task),
+        Optional.empty(),
+        from(occurrence).map(this::plusDays),
+        occurrence.text()
+            + ", and no "
+            + task.doneBy().text()
+            + " certainly since"
+            + facts.notCounting(task.doneBy(), Optional.of(occurrence.when())));
+  }
+
+  /** Whatever may have called for something, has: its time runs from the first day it can be. */
+  private static Optional<LocalDate> from(Occurrence occurrence) {
+    return occurrence.when().date().earliest();
+  }
+
+  private LocalDate plusDays(LocalDate day) {
+    return day.plusDays(after.withinDays().orElse(0));
+  }
+
+  /** The last day by which it was certainly in time; only what is certain is called missed. */
   private Optional<LocalDate> by(Occurrence occurrence) {
-    return occurrence.when().date().latest().map(day -> day.plusDays(after.withinDays().orElse(0)));
+    return occurrence.when().date().latest().map(this::plusDays);
   }
 
   void missed(Optional<LocalDate> end, Consumer<Missed> missed) {

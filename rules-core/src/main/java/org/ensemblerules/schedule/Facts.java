@@ -1,6 +1,7 @@
 package org.ensemblerules.schedule;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
@@ -208,34 +209,75 @@ final class Facts {
             outcome -> outcome.outcome() == Outcome.FOUND && keys.contains(outcome.criterion()));
   }
 
-  /** Since when time counts: known, not known, or not yet. */
-  record Since(boolean begun, Optional<LocalDate> day) {}
+  /**
+   * Since when time counts: known, not known, or not yet; {@code assumed} where nothing states it
+   * and the earliest day counts that is possible.
+   */
+  record Since(boolean begun, Optional<LocalDate> day, boolean assumed) {}
 
   Since since(Start start) {
     return switch (start) {
-      case IN_SERVICE -> new Since(true, element().inService().earliest());
-      case MANUFACTURE ->
-          new Since(
-              true,
-              labels().values().stream()
-                  .flatMap(label -> label.manufactured().earliest().stream())
-                  .min(Comparator.naturalOrder()));
+      case IN_SERVICE -> new Since(true, element().inService().earliest(), false);
+      case MANUFACTURE -> new Since(true, made(), false);
       case ISSUE -> sinceIssue();
     };
   }
 
   private Since sinceIssue() {
-    List<MarkedDate> dates =
-        Stream.concat(
-                Stream.of(element().inService()).filter(date -> date.earliest().isPresent()),
-                Stream.of(Event.Issued.class, Event.Used.class, Event.Exposed.class)
-                    .flatMap(kind -> history().events(kind).stream())
-                    .filter(this::mayHaveHappened)
-                    .map(event -> event.when().date()))
+    List<MarkedDate> uses =
+        Stream.of(Event.Issued.class, Event.Used.class, Event.Exposed.class)
+            .flatMap(kind -> history().events(kind).stream())
+            .filter(this::mayHaveHappened)
+            .map(event -> event.when().date())
             .toList();
+    MarkedDate placed = element().inService();
+    if (uses.isEmpty() && placed.earliest().isEmpty() && !stocked().isEmpty()) {
+      return new Since(false, Optional.empty(), false);
+    }
+    List<MarkedDate> dates = new ArrayList<>(uses);
+    dates.add(placed);
+    // What has no date may have been on the first day that there can be.
     return new Since(
-        !dates.isEmpty(),
-        dates.stream().flatMap(date -> date.earliest().stream()).min(Comparator.naturalOrder()));
+        true,
+        dates.stream()
+            .map(date -> date.earliest().or(() -> firstPossible(uses)))
+            .min(Comparator.comparing(day -> day.orElse(LocalDate.MIN)))
+            .orElseThrow(),
+        placed.earliest().isEmpty());
+  }
+
+  /** When it was received into stock, certainly by the day. */
+  private List<Event.Stocked> stocked() {
+    return history().events(Event.Stocked.class).stream()
+        .filter(event -> event.when().date().certainlyBy(asOf()))
+        .toList();
+  }
+
+  /** The first day on which it may have left the shelf, or the maker; empty if nobody can say. */
+  private Optional<LocalDate> firstPossible(List<MarkedDate> uses) {
+    return stocked().stream()
+        .map(event -> event.when().date())
+        .filter(date -> uses.stream().allMatch(use -> use.certainlyNotBefore(date)))
+        .flatMap(date -> date.earliest().stream())
+        .max(Comparator.naturalOrder())
+        .or(this::made);
+  }
+
+  /** The earliest manufacture that the labels show; empty if one of them may show another. */
+  private Optional<LocalDate> made() {
+    Map<Optional<LayerKind>, Label> labels = labels();
+    Set<Optional<LayerKind>> known = new HashSet<>(labels.keySet());
+    boolean all =
+        known.containsAll(tables.evidence().anatomy().labels(element()))
+            && labels.values().stream()
+                .allMatch(label -> label.manufactured().earliest().isPresent());
+    return Optional.of(labels.values())
+        .filter(each -> all)
+        .flatMap(
+            each ->
+                each.stream()
+                    .flatMap(label -> label.manufactured().earliest().stream())
+                    .min(Comparator.naturalOrder()));
   }
 
   /** The labels by layer; an empty layer stands for the element's own. */

@@ -111,7 +111,7 @@ final class OtherDues {
         TaskKey.CHECK_AFTERWARD,
         open.demand().row().map(row -> row),
         open.finding().site().layer(),
-        done.date().latest(),
+        done.date().earliest(),
         check + " for finding " + open.finding().id() + ", repaired or cleaned " + done + since);
   }
 

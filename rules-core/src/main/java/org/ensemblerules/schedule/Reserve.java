@@ -11,16 +11,17 @@ import org.ensemblerules.history.History;
 import org.ensemblerules.history.When;
 
 /**
- * Whether an element was in reserve when it was inspected: whatever put it to use was certainly
- * before, and it had certainly been returned, or is certainly after.
+ * Whether an element was in reserve when it was inspected: it had certainly been returned or
+ * received into stock by then, and whatever put it to use was certainly before that, or is
+ * certainly after the inspection.
  */
 final class Reserve {
   private final ImmutableList<When> inUseByLast;
   private final ImmutableList<When> inUseByFirst;
   private final ImmutableList<When> issuedByFirst;
   private final ImmutableList<When> lastIssuedUpTo;
-  private final ImmutableList<When> returned;
-  private final ImmutableList<When> firstReturnedFrom;
+  private final ImmutableList<When> shelved;
+  private final ImmutableList<When> firstShelvedFrom;
 
   /** Placing in service, where it is known, is as good as an issue. */
   Reserve(Element element, History history) {
@@ -51,17 +52,20 @@ final class Reserve {
       last.add(later ? issued : last.get(last.size() - 1));
     }
     this.lastIssuedUpTo = ImmutableList.copyOf(last);
-    this.returned =
+    this.shelved =
         ImmutableList.sortedCopyOf(
             When.LAST_CERTAIN,
-            history.events(Event.Returned.class).stream().map(Event::when).toList());
+            Stream.of(Event.Returned.class, Event.Stocked.class)
+                .flatMap(kind -> history.events(kind).stream())
+                .map(Event::when)
+                .toList());
     List<When> first = new ArrayList<>();
-    for (When back : returned.reverse()) {
+    for (When back : shelved.reverse()) {
       boolean earlier =
           first.isEmpty() || When.FIRST_CERTAIN.compare(back, first.get(first.size() - 1)) < 0;
       first.add(earlier ? back : first.get(first.size() - 1));
     }
-    this.firstReturnedFrom = ImmutableList.copyOf(first).reverse();
+    this.firstShelvedFrom = ImmutableList.copyOf(first).reverse();
   }
 
   /** Whether it was in reserve at an inspection. */
@@ -72,14 +76,12 @@ final class Reserve {
       return false;
     }
     int issues = before(issuedByFirst, inspected);
-    if (issues == 0) {
-      return true;
-    }
-    int since = indexAfter(returned, lastIssuedUpTo.get(issues - 1));
-    if (since == returned.size()) {
+    // That nothing on record says that it was issued does not say that it was on the shelf.
+    int since = issues == 0 ? 0 : indexAfter(shelved, lastIssuedUpTo.get(issues - 1));
+    if (since == shelved.size()) {
       return false;
     }
-    When back = firstReturnedFrom.get(since);
+    When back = firstShelvedFrom.get(since);
     return inspected.certainlyAfter(back) || inspected.date().certainlyNotBefore(back.date());
   }
 

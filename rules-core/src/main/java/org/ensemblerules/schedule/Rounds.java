@@ -35,7 +35,7 @@ final class Rounds {
   /** Why nothing is due, if nothing is. */
   Optional<String> exempt() {
     if (!since.begun()) {
-      return Optional.of("never issued; the time begins with the first issue");
+      return Optional.of("in stock and not issued since; the time begins with the first issue");
     }
     return deadline(days.size()).exempt()
         ? Optional.of(
@@ -70,6 +70,10 @@ final class Rounds {
         + "; "
         + every.text()
         + since.day().map(day -> " (" + day + ")").orElse(", which is not known")
+        + (since.assumed()
+            ? "; the record does not state when it was placed in service, so the earliest day that"
+                + " is possible counts"
+            : "")
         + facts.notCounting(task.doneBy(), Optional.empty());
   }
 
@@ -79,7 +83,7 @@ final class Rounds {
     if (task.exemptInReserve() && given > 0 && facts.reserve().at(done.get(given - 1))) {
       Optional<When> issued =
           facts.reserve().inUseAfter(done.get(given - 1)).filter(facts::mayHaveHappened);
-      Optional<LocalDate> not = issued.flatMap(when -> when.date().latest());
+      Optional<LocalDate> not = issued.flatMap(when -> when.date().earliest());
       return new Deadline(issued.isEmpty(), later(by, not));
     }
     return new Deadline(false, by);

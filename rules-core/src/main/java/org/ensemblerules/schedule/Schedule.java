@@ -17,11 +17,13 @@ import org.ensemblerules.source.InvalidValueException;
 /**
  * Answers what falls due when, what has been missed, and what comes.
  *
- * <p>A duty is created at the latest day that an imprecise date can mean and discharged at the
- * earliest; only the time from placing in service, from the first issue or from manufacture counts
- * from the earliest day. Time out of service, on loan or at another station stops no clock. Once an
- * element may have been retired or disposed of, nothing is due. Layers are dated by their own
- * labels. The order in which events are given never matters. Safe for use by many threads.
+ * <p>A duty is created at the earliest day that an imprecise date can mean, since whatever may have
+ * called for something has, and discharged at the earliest too, by what is certainly later than
+ * what called for it. Only what was certainly late is listed as missed. Where nothing states when
+ * gear was placed in service, its time counts from the earliest day that is possible. Time out of
+ * service, on loan or at another station stops no clock. Once an element may have been retired or
+ * disposed of, nothing is due. Layers are dated by their own labels. The order in which events are
+ * given never matters. Safe for use by many threads.
  */
 public final class Schedule {
   private final ScheduleTables tables;

@@ -49,7 +49,8 @@ final class TaskQuestion {
       return false;
     }
     if (timing instanceof Timing.After after && after.withinDays().isEmpty()) {
-      // What is due at once is done before the element is used again, the same day too.
+      // What is due at once is done before the element is used again, the same day too; whatever
+      // may have called for it has.
       return due.by().map(day -> !asOf.isBefore(day)).orElse(true);
     }
     return due.isOverdue(asOf);

@@ -62,6 +62,10 @@ record Kept(Element element, List<Event> events, Set<LocalDate> dutyPeriods) {
     return new Kept(element, events, Set.of(days));
   }
 
+  Kept stocked(String on) {
+    return with(new Event.Stocked(on(on)));
+  }
+
   Kept issued(String on) {
     return with(new Event.Issued(on(on), "Member 7"));
   }

@@ -12,10 +12,12 @@ import org.ensemblerules.care.WashRecord;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.IntervalTable;
@@ -199,20 +201,75 @@ class ScheduleTest {
     }
   }
 
+  private static final Schedule HALF_YEARLY_CLEANING =
+      Kept.schedule(Kept.cleaning(ElementKind.HELMET, HALF_YEARLY));
+
+  private static final Kept NO_START =
+      Kept.inServiceSince(ElementKind.HELMET, MarkedDate.unknown());
+
   @Test
-  void theFirstIssueStartsTheTime() {
-    Schedule schedule = Kept.schedule(Kept.cleaning(ElementKind.HELMET, HALF_YEARLY));
-    Kept stock = Kept.inServiceSince(ElementKind.HELMET, MarkedDate.unknown());
-    assertThat(Kept.tasks(schedule, stock, AS_OF)).isEmpty();
-    assertThat(schedule.exempt(stock.record(), AS_OF))
+  void aRecordThatStatesNoStartIsNotOneOfGearThatWasNeverIssued() {
+    Due due = only(HALF_YEARLY_CLEANING, NO_START);
+    assertThat(due.by()).isEqualTo(day("2020-09-01"));
+    assertThat(due.reason())
+        .endsWith(
+            "first by 6 months from ISSUE (2020-03-01); the record does not state when it was"
+                + " placed in service, so the earliest day that is possible counts");
+    assertThat(HALF_YEARLY_CLEANING.exempt(NO_START.record(), AS_OF)).isEmpty();
+    // That it was issued then does not say that it was not in service before.
+    assertThat(only(HALF_YEARLY_CLEANING, NO_START.issued("2024-03")).by())
+        .isEqualTo(day("2020-09-01"));
+    Element noDate =
+        FitGear.element(ElementKind.HELMET)
+            .inService(MarkedDate.unknown())
+            .label(FitGear.label().manufactured(MarkedDate.unknown()).build())
+            .build();
+    assertThat(only(HALF_YEARLY_CLEANING, HELMET.with(noDate)).by()).isEmpty();
+  }
+
+  @Test
+  void aLabelThatIsLeftOutLeavesTheDayOfManufactureOpen() {
+    Element noLabel =
+        Element.builder(new ElementId("HELMET 1"), ElementKind.HELMET, Use.STRUCTURAL)
+            .cbrnOption(Known.NO)
+            .build();
+    assertThat(only(HALF_YEARLY_CLEANING, HELMET.with(noLabel)).by()).isEmpty();
+  }
+
+  @Test
+  void onlyStockThatIsStatedIsStock() {
+    Kept stock = NO_START.stocked("2024-01-10");
+    assertThat(Kept.tasks(HALF_YEARLY_CLEANING, stock, AS_OF)).isEmpty();
+    assertThat(HALF_YEARLY_CLEANING.exempt(stock.record(), AS_OF))
         .extracting(Exempt::why)
-        .containsExactly("never issued; the time begins with the first issue");
-    assertThat(schedule.missed(stock.record(), AS_OF)).isEmpty();
-    assertThat(only(schedule, stock.issued("2024-03")).by()).isEqualTo(day("2024-09-01"));
-    assertThat(only(schedule, stock.issued("UNKNOWN")).by()).isEmpty();
-    assertThat(only(schedule, stock.used("2024-05-01").issued("2024-06-01")).by())
-        .isEqualTo(day("2024-11-01"));
-    assertThat(Kept.tasks(schedule, stock.issued("2024-06-16"), AS_OF)).isEmpty();
+        .containsExactly("in stock and not issued since; the time begins with the first issue");
+    assertThat(HALF_YEARLY_CLEANING.missed(stock.record(), AS_OF)).isEmpty();
+    assertThat(only(HALF_YEARLY_CLEANING, NO_START.stocked("2024-06-16")).by())
+        .isEqualTo(day("2020-09-01"));
+    assertThat(only(HALF_YEARLY_CLEANING, NO_START.stocked("2024")).by())
+        .isEqualTo(day("2020-09-01"));
+  }
+
+  @Test
+  void whatWasInStockCountsFromThereOnceItWasIssued() {
+    Kept stock = NO_START.stocked("2024-01-10");
+    assertThat(only(HALF_YEARLY_CLEANING, stock.issued("2024-03")).by())
+        .isEqualTo(day("2024-07-10"));
+    assertThat(only(HALF_YEARLY_CLEANING, stock.issued("UNKNOWN")).by())
+        .isEqualTo(day("2020-09-01"));
+    assertThat(only(HALF_YEARLY_CLEANING, stock.used("2023-05-01")).by())
+        .isEqualTo(day("2020-09-01"));
+    assertThat(Kept.tasks(HALF_YEARLY_CLEANING, stock.issued("2024-06-16"), AS_OF)).isEmpty();
+  }
+
+  @Test
+  void placingInServiceStartsTheTimeUnlessAUseCameBefore() {
+    assertThat(only(HALF_YEARLY_CLEANING, HELMET.issued("2024-03")).by())
+        .isEqualTo(day("2020-12-01"));
+    assertThat(only(HALF_YEARLY_CLEANING, HELMET.used("2020-05-01")).by())
+        .isEqualTo(day("2020-11-01"));
+    assertThat(only(HALF_YEARLY_CLEANING, HELMET.used("UNKNOWN")).by())
+        .isEqualTo(day("2020-09-01"));
   }
 
   @Test

@@ -54,7 +54,7 @@ class TriggersTest {
     "2024-03-01#1, 2024-03-01#2, PERIODIC, ",
     "2024-03-01#2, 2024-03-01#1, PERIODIC, 2024-03-01",
     "2024-03-01, 2024-02-28, AFTER_USE, 2024-03-01",
-    "2024-03, 2024-03-31, PERIODIC, 2024-03-31",
+    "2024-03, 2024-03-31, PERIODIC, 2024-03-01",
     "2024-03, 2024-03-31, AFTER_USE, ",
     "2024-03, 2024-04-01, PERIODIC, ",
     "UNKNOWN, 2024-04-01, AFTER_USE, now",
@@ -270,12 +270,18 @@ class TriggersTest {
     assertThat(RESERVE.exempt(inspected.record(), AS_OF).get(0).why())
         .isEqualTo("in reserve: inspected 2021-04-01 and not issued since; due once it is issued");
     exempt(inspected.issued("2024-05-01"), "2024-05-01");
-    exempt(inspected.used("2024-05"), "2024-05-31");
+    exempt(inspected.used("2024-05"), "2024-05-01");
     exempt(inspected.issued("2021-05-01"), "2022-04-01");
     exempt(inspected.issued("2024-06-16"), null);
     exempt(inspected.issued("UNKNOWN"), "2022-04-01");
     Kept stock = Kept.inServiceSince(ElementKind.HELMET, MarkedDate.unknown());
-    exempt(stock.inspected(InspectionKind.ADVANCED, "2021-04-01"), null);
+    exempt(stock.inspected(InspectionKind.ADVANCED, "2021-04-01"), "2022-04-01");
+    Kept shelved = stock.stocked("2021-03-01");
+    exempt(shelved.inspected(InspectionKind.ADVANCED, "2021-04-01"), null);
+    exempt(shelved.inspected(InspectionKind.ADVANCED, "2021-02-01"), "2022-02-01");
+    exempt(
+        shelved.issued("2021-03-15").inspected(InspectionKind.ADVANCED, "2021-04-01"),
+        "2022-04-01");
     exempt(HELMET.inspected(InspectionKind.ADVANCED, "2021-04-01"), "2022-04-01");
     exempt(HELMET.inspected(InspectionKind.ADVANCED, "2020-04-01"), "2021-06-01");
     assertThat(RESERVE.calendar(inspected.record(), AS_OF, AS_OF, AS_OF.plusYears(2))).isEmpty();

@@ -238,12 +238,11 @@ class CareVerdictsTest {
         .doesNotContain(ReasonKind.TASK_DUE);
   }
 
-  @Test
-  void whatIsDueAtOnceIsDueTheSameDay() {
-    GearCase smoky =
-        HELMET.with(
-            new Event.Exposed(
-                When.on(MarkedDate.of(FitGear.AS_OF)), Exposure.PRODUCTS_OF_COMBUSTION));
+  /** Whatever may have called for something at once, has: it waits for no month to end. */
+  @ParameterizedTest
+  @CsvSource({"2024-06-15", "2024-06", "2024", "UNKNOWN"})
+  void whatIsDueAtOnceIsDueTheSameDayHoweverItsDateIsGiven(String date) {
+    GearCase smoky = HELMET.with(new Event.Exposed(on(date), Exposure.PRODUCTS_OF_COMBUSTION));
     assertThat(kinds(smoky.verdict())).contains(ReasonKind.TASK_DUE);
   }
 

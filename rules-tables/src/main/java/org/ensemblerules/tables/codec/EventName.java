@@ -2,6 +2,7 @@ package org.ensemblerules.tables.codec;
 
 /** The names of events in JSON. */
 enum EventName {
+  STOCKED,
   ISSUED,
   RETURNED,
   USED,

@@ -48,6 +48,10 @@ final class EventReader {
 
   private static Optional<Event> read(EventName name, ObjectCursor event) {
     return switch (name) {
+      case STOCKED -> {
+        Optional<When> when = WhenJson.read(event);
+        yield event.make(() -> new Event.Stocked(when.orElseThrow()));
+      }
       case ISSUED -> issued(event);
       case RETURNED -> {
         Optional<When> when = WhenJson.read(event);

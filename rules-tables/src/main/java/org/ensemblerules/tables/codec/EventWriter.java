@@ -11,7 +11,9 @@ final class EventWriter {
   private EventWriter() {}
 
   static JsonNode write(Event event) {
-    if (event instanceof Event.Issued issued) {
+    if (event instanceof Event.Stocked) {
+      return dated(EventName.STOCKED, event).node();
+    } else if (event instanceof Event.Issued issued) {
       return dated(EventName.ISSUED, event).put("holder", issued.holder()).node();
     } else if (event instanceof Event.Returned) {
       return dated(EventName.RETURNED, event).node();

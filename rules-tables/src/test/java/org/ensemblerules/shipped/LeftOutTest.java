@@ -1,0 +1,114 @@
+package org.ensemblerules.shipped;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementId;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.Use;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.When;
+import org.ensemblerules.inspection.CriterionOutcome;
+import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.inspection.Outcome;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.tables.ShippedRules;
+import org.ensemblerules.testkit.ShippedCase;
+import org.ensemblerules.testkit.ShippedGear;
+import org.ensemblerules.testkit.ShippedGear.Kind;
+import org.ensemblerules.verdict.Service;
+import org.ensemblerules.verdict.TaskDue;
+import org.ensemblerules.verdict.Verdict;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * Gear that is out of service by the shipped rules, and the same with something left out of its
+ * record: it stays out.
+ */
+class LeftOutTest {
+  private static final RuleSet RULES = ShippedRules.standard();
+  private static final Kind COAT = new Kind(ElementKind.COAT, Use.STRUCTURAL);
+  private static final Kind HELMET = new Kind(ElementKind.HELMET, Use.STRUCTURAL);
+
+  private static ShippedCase fit(Kind kind) {
+    return ShippedCase.fit(RULES, kind);
+  }
+
+  private static When on(String date) {
+    return When.on(MarkedDate.parse(date));
+  }
+
+  private static ShippedCase without(ShippedCase given, Predicate<Event> which) {
+    return given.withEvents(given.events().stream().filter(which.negate()).toList());
+  }
+
+  private static ShippedCase and(ShippedCase given, Event... more) {
+    List<Event> all = new ArrayList<>(given.events());
+    all.addAll(List.of(more));
+    return given.withEvents(all);
+  }
+
+  private static List<String> asked(Verdict verdict) {
+    return verdict.actions().stream().map(action -> action.effect().text()).toList();
+  }
+
+  private static void staysOut(ShippedCase given) {
+    assertThat(given.verdict().service()).isEqualTo(Service.OUT);
+  }
+
+  /** A helmet that was never cleaned, of which nothing says that it was ever issued or used. */
+  private static ShippedCase neverCleaned(MarkedDate inService) {
+    Element element =
+        Element.builder(new ElementId("HELMET 1"), ElementKind.HELMET, Use.STRUCTURAL)
+            .inService(inService)
+            .cbrnOption(Known.NO)
+            .label(ShippedGear.label().build())
+            .build();
+    return without(
+            fit(HELMET), event -> event instanceof Event.Cleaned || event instanceof Event.Issued)
+        .with(element);
+  }
+
+  @Test
+  void thatNothingStatesAStartIsNoStock() {
+    assertThat(asked(neverCleaned(MarkedDate.of(ShippedGear.IN_SERVICE)).verdict()))
+        .contains("CLEAN ADVANCED on ELEMENT");
+    Verdict verdict = neverCleaned(MarkedDate.unknown()).verdict();
+    assertThat(asked(verdict)).contains("CLEAN ADVANCED on ELEMENT");
+    assertThat(verdict.due())
+        .filteredOn(due -> due.task().value().equals("advanced-cleaning"))
+        .extracting(TaskDue::by)
+        .containsExactly(Optional.of(ShippedGear.MADE.plusMonths(12)));
+    Verdict stock =
+        neverCleaned(MarkedDate.unknown()).with(new Event.Stocked(on("2021-03-20"))).verdict();
+    assertThat(stock.service()).isEqualTo(Service.IN);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"2024-06-15", "2024-06", "2024", "UNKNOWN"})
+  void whatMayHaveCalledForSomethingAtOnceHas(String date) {
+    Inspection looked =
+        ShippedGear.inspection(RULES, InspectionKind.ROUTINE, HELMET, MarkedDate.parse(date))
+            .build();
+    Inspection.Builder found =
+        Inspection.builder(looked.kind(), looked.occasion(), looked.on(), looked.by())
+            .gearClean(looked.gearClean())
+            .atHand(looked.atHand());
+    for (CriterionOutcome each : looked.outcomes()) {
+      found.outcome(
+          each.criterion(), each.equals(looked.outcomes().get(0)) ? Outcome.FOUND : each.outcome());
+    }
+    assertThat(asked(and(fit(HELMET), new Event.Inspected(found.build(), 0)).verdict()))
+        .contains("EVALUATE by ADVANCED_INSPECTION on ELEMENT");
+    staysOut(and(fit(HELMET), new Event.Issued(on(date), "Member 8")));
+  }
+}
