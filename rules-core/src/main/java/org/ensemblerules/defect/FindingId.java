@@ -3,12 +3,15 @@ package org.ensemblerules.defect;
 import org.ensemblerules.source.InvalidValueException;
 
 /**
- * The owner's own name for a finding, unique within an element's file. Repairs and checks name the
- * findings they answer by it.
+ * The name of a finding, unique within an element's file: the owner's own, or one that says what
+ * shows the finding. Repairs and checks name the findings they answer by it.
  *
  * @param value 1 to 100 characters, not blank; not null
  */
 public record FindingId(String value) implements Comparable<FindingId> {
+  /** How the names of what labels show to be wrong begin; the owner's own begin otherwise. */
+  public static final String OF_LABELS = "label:";
+
   /**
    * Checks the text.
    *
@@ -16,6 +19,30 @@ public record FindingId(String value) implements Comparable<FindingId> {
    */
   public FindingId {
     InvalidValueException.requireText("FindingId.value", value, 100);
+  }
+
+  /**
+   * Tells whether this is a name that an owner may give.
+   *
+   * @return false for names that begin as those of what labels show do
+   */
+  public boolean isOwners() {
+    return !value.startsWith(OF_LABELS);
+  }
+
+  /**
+   * Checks that an owner may give a finding this name.
+   *
+   * @return this name
+   * @throws InvalidValueException if it begins as the names of what labels show do
+   */
+  public FindingId requireOwners() {
+    InvalidValueException.require(
+        isOwners(),
+        "FindingId.value",
+        value,
+        "a name that does not begin with " + OF_LABELS + ", as those do of what labels show");
+    return this;
   }
 
   @Override

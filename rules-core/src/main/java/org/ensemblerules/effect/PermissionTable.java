@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.Label;
@@ -222,22 +223,22 @@ public final class PermissionTable {
                         .orElseThrow()));
   }
 
+  /** A label that does not say who made it may be of another. */
   private static boolean made(Doer doer, Element element) {
-    List<String> names = names(element);
-    return !names.isEmpty() && names.stream().allMatch(doer.name()::equals);
+    List<Optional<String>> names = names(element);
+    return !names.isEmpty() && names.stream().allMatch(Optional.of(doer.name())::equals);
   }
 
   private static String manufacturers(Element element) {
-    List<String> names = names(element);
-    return names.isEmpty() ? "UNKNOWN" : String.join(", ", names);
+    List<Optional<String>> names = names(element);
+    return names.isEmpty()
+        ? "UNKNOWN"
+        : names.stream().map(name -> name.orElse("UNKNOWN")).collect(Collectors.joining(", "));
   }
 
-  private static List<String> names(Element element) {
-    List<Label> labels = new ArrayList<>(element.layerLabels().values());
-    element.label().ifPresent(labels::add);
-    return labels.stream()
-        .map(label -> label.manufacturer().orElse(""))
-        .filter(name -> !name.isEmpty())
+  private static List<Optional<String>> names(Element element) {
+    return Stream.concat(element.layerLabels().values().stream(), element.label().stream())
+        .map(Label::manufacturer)
         .distinct()
         .toList();
   }

@@ -138,9 +138,13 @@ public sealed interface Event {
    * @param finding what; not null
    */
   record Found(Finding finding) implements Event {
-    /** Checks for null. */
+    /**
+     * Checks the name of the finding.
+     *
+     * @throws InvalidValueException if only what labels show is named so
+     */
     public Found {
-      Objects.requireNonNull(finding, "finding");
+      finding.id().requireOwners();
     }
 
     @Override

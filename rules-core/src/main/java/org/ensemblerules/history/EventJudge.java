@@ -7,10 +7,12 @@ import java.util.Optional;
 import org.ensemblerules.care.WashAnswer;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Doer;
+import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.effect.Permission;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.inspection.Coverage;
 import org.ensemblerules.inspection.Standing;
 
@@ -19,11 +21,19 @@ final class EventJudge implements Judging {
   private final EvidenceTables tables;
   private final Element element;
   private final LocalDate asOf;
+  private final boolean labelLeftOut;
 
-  EventJudge(EvidenceTables tables, Element element, LocalDate asOf) {
+  EventJudge(EvidenceTables tables, Element element, History history, LocalDate asOf) {
     this.tables = tables;
     this.element = element;
     this.asOf = asOf;
+    this.labelLeftOut =
+        LabeledLayers.of(tables.anatomy(), tables.criteria(), element, history).stream()
+            .anyMatch(layer -> !isLabeled(layer));
+  }
+
+  private boolean isLabeled(Optional<LayerKind> layer) {
+    return layer.map(element.layerLabels()::containsKey).orElse(element.label().isPresent());
   }
 
   @Override
@@ -61,12 +71,18 @@ final class EventJudge implements Judging {
   }
 
   private void permitted(Event event, Doer by, Task task, List<Objection> objections) {
-    permitted(tables.permissions().mayPerform(by, task, element, event.when().date()), objections);
+    permitted(
+        by, tables.permissions().mayPerform(by, task, element, event.when().date()), objections);
   }
 
-  private static void permitted(Permission permission, List<Objection> objections) {
-    if (!permission.granted()) {
-      objections.add(new Objection(Objection.Code.NOT_PERMITTED, permission.text()));
+  private void permitted(Doer by, Permission permission, List<Objection> objections) {
+    // A label that is left out may be of another manufacturer.
+    Permission known =
+        labelLeftOut && by.kind() == EntityKind.MANUFACTURER && permission.granted()
+            ? new Permission.NotThisManufacturer(by.name(), "nothing, since one is not known")
+            : permission;
+    if (!known.granted()) {
+      objections.add(new Objection(Objection.Code.NOT_PERMITTED, known.text()));
     }
   }
 
@@ -74,7 +90,7 @@ final class EventJudge implements Judging {
     Standing standing =
         Standing.of(done.inspection(), element, tables.criteria(), tables.permissions());
     List<Objection> objections = objections(done);
-    permitted(standing.permission(), objections);
+    permitted(done.inspection().by(), standing.permission(), objections);
     covered(standing.coverage(), objections);
     if (standing.clean() == Known.NO) {
       objections.add(new Objection(Objection.Code.NOT_CLEAN, "the element was not clean"));

@@ -69,7 +69,7 @@ public final class Evidence {
    */
   public static Evidence of(
       EvidenceTables tables, Element element, History history, LocalDate asOf) {
-    return of(new EventJudge(tables, element, asOf), tables, element, history, asOf);
+    return of(new EventJudge(tables, element, history, asOf), tables, element, history, asOf);
   }
 
   static Evidence of(

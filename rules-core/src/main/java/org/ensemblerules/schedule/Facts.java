@@ -24,6 +24,7 @@ import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Evidence;
 import org.ensemblerules.history.History;
 import org.ensemblerules.history.Judgment;
+import org.ensemblerules.history.LabeledLayers;
 import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
@@ -268,7 +269,12 @@ final class Facts {
     Map<Optional<LayerKind>, Label> labels = labels();
     Set<Optional<LayerKind>> known = new HashSet<>(labels.keySet());
     boolean all =
-        known.containsAll(tables.evidence().anatomy().labels(element()))
+        known.containsAll(
+                LabeledLayers.of(
+                    tables.evidence().anatomy(),
+                    tables.evidence().criteria(),
+                    element(),
+                    history()))
             && labels.values().stream()
                 .allMatch(label -> label.manufactured().earliest().isPresent());
     return Optional.of(labels.values())

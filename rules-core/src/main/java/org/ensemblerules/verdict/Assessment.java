@@ -10,6 +10,7 @@ import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.schedule.ServiceRecord;
+import org.ensemblerules.source.InvalidValueException;
 
 /**
  * What is handed over to be judged: an element, what happened to it, the inspections made now, and
@@ -152,9 +153,11 @@ public final class Assessment {
      *
      * @param finding the finding; not null
      * @return this builder
+     * @throws InvalidValueException if its name is one of what labels show
      */
     public Builder finding(Finding finding) {
-      findings.add(Objects.requireNonNull(finding, "finding"));
+      finding.id().requireOwners();
+      findings.add(finding);
       return this;
     }
 

@@ -37,7 +37,7 @@ final class CaseFile {
     this.rules = rules;
     this.assessment = assessment;
     this.evidence = evidence;
-    this.labeled = new Labeled(assessment.element(), rules.tables().anatomy());
+    this.labeled = new Labeled(evidence, rules.tables());
     this.notFitted = NotFitted.findings(assessment.element(), evidence.history(), rules.tables());
     this.findings =
         Stream.of(

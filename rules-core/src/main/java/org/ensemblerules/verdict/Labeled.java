@@ -1,16 +1,21 @@
 package org.ensemblerules.verdict;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.hash.Hashing;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.defect.Grade;
-import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
@@ -19,20 +24,31 @@ import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
+import org.ensemblerules.history.Evidence;
+import org.ensemblerules.history.History;
+import org.ensemblerules.history.LabeledLayers;
+import org.ensemblerules.ruleset.Tables;
 
 /** The labels an element must carry, those it carries, and what is wrong with them. */
 final class Labeled {
-  private final Element element;
-  private final AnatomyTable anatomy;
+  /** How much of the SHA-256 of what labels say is enough to tell that they said something else. */
+  private static final int DIGITS = 12;
 
-  Labeled(Element element, AnatomyTable anatomy) {
-    this.element = element;
-    this.anatomy = anatomy;
+  private final Element element;
+  private final History history;
+  private final LocalDate asOf;
+  private final List<Optional<LayerKind>> layers;
+
+  Labeled(Evidence evidence, Tables tables) {
+    this.element = evidence.element();
+    this.history = evidence.history();
+    this.asOf = evidence.asOf();
+    this.layers = LabeledLayers.of(tables.anatomy(), tables.criteria(), element, history);
   }
 
   /** Where labels are expected or given; a layer empty stands for the element's own label. */
   List<Optional<LayerKind>> layers() {
-    return anatomy.labels(element);
+    return layers;
   }
 
   Optional<Label> label(Optional<LayerKind> layer) {
@@ -43,45 +59,86 @@ final class Labeled {
   List<Finding> findings() {
     List<Finding> findings = new ArrayList<>();
     for (Optional<LayerKind> layer : layers()) {
-      label(layer).ifPresent(label -> findings.addAll(onLabel(new Site(Part.LABEL, layer), label)));
+      Site site = new Site(Part.LABEL, layer);
+      label(layer).ifPresent(label -> onLabel(site, label, findings::add));
     }
     if (mismatched()) {
       findings.add(
           finding(
               Site.of(Part.WHOLE_ELEMENT),
               DefectKind.MISMATCH_OF_ASSEMBLY,
-              new Extent.NotMeasured()));
+              new Extent.NotMeasured(),
+              said(element)));
     }
     return findings;
   }
 
-  private static List<Finding> onLabel(Site site, Label label) {
-    List<Finding> findings = new ArrayList<>();
+  private void onLabel(Site site, Label label, Consumer<Finding> findings) {
+    String says = says(Optional.of(label));
     if (label.legibility() == Legibility.PARTLY_READABLE) {
-      findings.add(finding(site, DefectKind.ILLEGIBLE, new Extent.Graded(Grade.PARTLY)));
+      findings.accept(finding(site, DefectKind.ILLEGIBLE, new Extent.Graded(Grade.PARTLY), says));
     }
     if (label.legibility() == Legibility.UNREADABLE) {
-      findings.add(finding(site, DefectKind.ILLEGIBLE, new Extent.Graded(Grade.NOT_AT_ALL)));
+      findings.accept(
+          finding(site, DefectKind.ILLEGIBLE, new Extent.Graded(Grade.NOT_AT_ALL), says));
     }
     if (label.legibility() == Legibility.MISSING) {
-      findings.add(finding(site, DefectKind.MISSING, new Extent.NotMeasured()));
+      findings.accept(finding(site, DefectKind.MISSING, new Extent.NotMeasured(), says));
     }
     if (label.certificationMark() == Known.NO) {
-      findings.add(finding(site, DefectKind.CERTIFICATION_MARK_MISSING, new Extent.NotMeasured()));
+      findings.accept(
+          finding(site, DefectKind.CERTIFICATION_MARK_MISSING, new Extent.NotMeasured(), says));
     }
-    return findings;
   }
 
-  // A label's state has no day of its own; whatever answers it came later than the first day there
-  // can be, so that an answer of any day counts.
-  private static Finding finding(Site site, DefectKind defect, Extent extent) {
-    return new Finding(
-        new FindingId("label:" + site + ":" + defect),
-        site,
-        "",
-        defect,
-        extent,
-        MarkedDate.of(LocalDate.of(MarkedDate.FIRST_YEAR, 1, 1)));
+  private Finding finding(Site site, DefectKind defect, Extent extent, String says) {
+    FindingId id = new FindingId(FindingId.OF_LABELS + site + ":" + defect + ":" + token(says));
+    return new Finding(id, site, "", defect, extent, MarkedDate.of(firstKnown(id)));
+  }
+
+  private static String said(Element element) {
+    return element.layerLabels().entrySet().stream()
+        .map(each -> each.getKey() + " " + says(Optional.of(each.getValue())))
+        .collect(Collectors.joining("; "));
+  }
+
+  /** All that a label says, in an order of its own: names that were given rest on it. */
+  static String says(Optional<Label> label) {
+    return label
+        .map(
+            each ->
+                Stream.of(
+                            each.manufacturer(),
+                            each.model(),
+                            each.identification(),
+                            each.size(),
+                            each.claimedEdition())
+                        .map(text -> text.map(said -> '"' + said + '"').orElse("UNKNOWN"))
+                        .collect(Collectors.joining(", "))
+                    + ", "
+                    + each.manufactured()
+                    + ", "
+                    + each.certificationMark()
+                    + ", "
+                    + each.legibility())
+        .orElse("no label");
+  }
+
+  /** What names something that labels show: an answer to it answers no other labels. */
+  static String token(String says) {
+    return Hashing.sha256()
+        .hashString(says, StandardCharsets.UTF_8)
+        .toString()
+        .substring(0, DIGITS);
+  }
+
+  /** A label's state has no day of its own: it was known to whoever answered it, else it is now. */
+  private LocalDate firstKnown(FindingId id) {
+    return history.answering(id).stream()
+        .flatMap(event -> event.when().date().earliest().stream())
+        .filter(day -> day.isBefore(asOf))
+        .min(Comparator.naturalOrder())
+        .orElse(asOf);
   }
 
   /** Whether shell and liners say that they do not belong together. */
@@ -108,6 +165,10 @@ final class Labeled {
     }
     if (label.get().certificationMark() == Known.UNKNOWN) {
       unknown.add("certificationMark");
+    }
+    // Of layers, what tells whether they belong together.
+    if (layer.isPresent() && label.get().manufacturer().isEmpty()) {
+      unknown.add("manufacturer");
     }
     if (layer.isPresent() && label.get().model().isEmpty()) {
       unknown.add("model");

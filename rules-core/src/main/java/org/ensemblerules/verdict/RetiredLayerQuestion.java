@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Scope;
@@ -20,8 +21,9 @@ import org.ensemblerules.history.Event;
 
 /**
  * Is a layer that was retired still in the element? It never returns, so what is in its place now
- * must be shown to be another: by a label that can be read in full and has another identification,
- * or a date of manufacture after it left.
+ * must be shown to be another: by identifications of both, where the label in it can be read in
+ * full, or by somebody who may identify it. That it was made after the other left shows nothing by
+ * itself, since an identification that was left out may be that of the other.
  */
 final class RetiredLayerQuestion {
   private enum Same {
@@ -76,12 +78,12 @@ final class RetiredLayerQuestion {
                 text(gone) + "; its identification is that of the one in it now",
                 new Effect.Retire(Scope.LAYER)));
       } else if (same == Same.NOT_SHOWN) {
-        reasons.accept(notShown(gone, place));
+        notShown(file, gone, place, Optional.of(each.getValue()), reasons);
       }
     }
     // A garment is one without its winter liner as well.
     if (!placed && gone.layer() != LayerKind.WINTER_LINER) {
-      reasons.accept(notShown(gone, gone.layer()));
+      notShown(file, gone, gone.layer(), Optional.empty(), reasons);
     }
   }
 
@@ -104,7 +106,7 @@ final class RetiredLayerQuestion {
     }
     // A label that cannot be read in full may say something else than it seems to.
     boolean readable = inItsPlace.legibility() == Legibility.READABLE;
-    return readable && !alike && (told || madeSince) ? Same.NO : Same.NOT_SHOWN;
+    return readable && told && !alike ? Same.NO : Same.NOT_SHOWN;
   }
 
   /** Hyphens, spaces and case make no other layer; without letters and digits nothing is said. */
@@ -118,12 +120,32 @@ final class RetiredLayerQuestion {
     return Optional.of(bare.toString()).filter(text -> !text.isEmpty());
   }
 
-  private static Reason notShown(Event.LayerRetired gone, LayerKind place) {
-    return reason(
-        ReasonKind.LABEL_UNKNOWN,
-        Site.of(Part.LABEL, place),
-        text(gone) + "; it is not shown that the one in it now is another",
-        new Effect.Evaluate(Check.IDENTIFICATION, Scope.LAYER));
+  /** Whoever identifies it names what was said of both, so that he identified no other. */
+  private static void notShown(
+      CaseFile file,
+      Event.LayerRetired gone,
+      LayerKind place,
+      Optional<Label> inItsPlace,
+      Consumer<Reason> reasons) {
+    FindingId id =
+        new FindingId(
+            FindingId.OF_LABELS
+                + Site.of(Part.LABEL, place)
+                + ":RETIRED:"
+                + Labeled.token(text(gone) + "; " + Labeled.says(inItsPlace)));
+    if (!file.evidence().passedAfter(Check.IDENTIFICATION, id, gone.when())) {
+      reasons.accept(
+          reason(
+              ReasonKind.LABEL_UNKNOWN,
+              Site.of(Part.LABEL, place),
+              text(gone)
+                  + "; it is not shown that the one in it now is another: read the identification"
+                  + " of both, or pass "
+                  + Check.IDENTIFICATION
+                  + " for "
+                  + id,
+              new Effect.Evaluate(Check.IDENTIFICATION, Scope.LAYER)));
+    }
   }
 
   private static String text(Event.LayerRetired gone) {

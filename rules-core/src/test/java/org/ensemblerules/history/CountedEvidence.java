@@ -27,7 +27,7 @@ public final class CountedEvidence {
       LocalDate asOf,
       Consumer<Event> judged,
       Consumer<Event> held) {
-    EventJudge judge = new EventJudge(tables, element, asOf);
+    EventJudge judge = new EventJudge(tables, element, history, asOf);
     Judging counted =
         new Judging() {
           @Override

@@ -105,7 +105,8 @@ class CoverageTest {
             .build();
     Coverage coverage = Coverage.of(said(WINTER, Outcome.NOT_FITTED), withWinterLiner, CRITERIA);
     assertThat(keys(coverage.contradictory())).containsExactly(WINTER);
-    assertThat(Coverage.of(WHOLE, withWinterLiner, CRITERIA).isComplete()).isTrue();
+    assertThat(Coverage.of(said(WINTER, Outcome.CLEAR), withWinterLiner, CRITERIA).isComplete())
+        .isTrue();
   }
 
   @Test

@@ -174,7 +174,7 @@ class WayBackTest {
     ElementKind kind = given.element().kind();
     List<Inspection> made = new ArrayList<>();
     for (InspectionKind inspection : FitGear.inspections(kind)) {
-      made.add(FitGear.inspection(inspection, kind, day).build());
+      made.add(FitGear.inspection(inspection, given.element(), day));
     }
     return given.inspectedBy(made).on(day);
   }

@@ -104,7 +104,14 @@ record Kept(Element element, List<Event> events, Set<LocalDate> dutyPeriods) {
         Inspection.builder(kind, occasion, when.date(), People.permitted(kind.task()))
             .gearClean(Known.YES)
             .atHand(EnumSet.allOf(Equipment.class));
-    FitGear.criteria(kind, element).forEach(row -> made.outcome(row.key(), outcome));
+    FitGear.inspection(kind, element, FitGear.AS_OF)
+        .build()
+        .outcomes()
+        .forEach(
+            each ->
+                made.outcome(
+                    each.criterion(),
+                    each.outcome() == Outcome.NOT_FITTED ? Outcome.NOT_FITTED : outcome));
     return new Event.Inspected(made.build(), when.orderInDay());
   }
 

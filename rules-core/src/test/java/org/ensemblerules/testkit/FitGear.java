@@ -99,6 +99,32 @@ public final class FitGear {
   }
 
   /**
+   * Returns a complete inspection that found nothing, by somebody permitted, with all at hand, of
+   * an element that may have layers that others have not.
+   *
+   * @param inspection the kind of inspection
+   * @param element the element
+   * @param on the day
+   * @return the inspection
+   */
+  public static Inspection inspection(InspectionKind inspection, Element element, LocalDate on) {
+    Inspection fit = inspection(inspection, element.kind(), on).build();
+    Inspection.Builder made =
+        Inspection.builder(fit.kind(), fit.occasion(), fit.on(), fit.by())
+            .gearClean(fit.gearClean())
+            .atHand(fit.atHand());
+    for (CriterionRow row : criteria(inspection, element.kind())) {
+      boolean labeled =
+          row.sites().stream()
+              .flatMap(site -> site.layer().stream())
+              .anyMatch(element.layerLabels()::containsKey);
+      made.outcome(
+          row.key(), ofAnotherLayer(row) && !labeled ? Outcome.NOT_FITTED : Outcome.CLEAR);
+    }
+    return made.build();
+  }
+
+  /**
    * Returns a complete inspection that found nothing, with all at hand.
    *
    * @param inspection the kind of inspection
@@ -114,9 +140,15 @@ public final class FitGear {
             .gearClean(Known.YES)
             .atHand(EnumSet.allOf(Equipment.class));
     for (CriterionRow row : criteria(inspection, element)) {
-      builder.outcome(row.key(), Outcome.CLEAR);
+      builder.outcome(row.key(), ofAnotherLayer(row) ? Outcome.NOT_FITTED : Outcome.CLEAR);
     }
     return builder;
+  }
+
+  /** The fit elements have no layers but those that all have. */
+  private static boolean ofAnotherLayer(CriterionRow row) {
+    return FrozenRules.rules().tables().criteria().mayBeNotFitted(row.key()).orElseThrow()
+        && row.sites().stream().allMatch(site -> site.layer().isPresent());
   }
 
   /**

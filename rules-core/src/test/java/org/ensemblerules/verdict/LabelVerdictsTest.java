@@ -1,13 +1,20 @@
 package org.ensemblerules.verdict;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.ensemblerules.verdict.Verdicts.finding;
 import static org.ensemblerules.verdict.Verdicts.onlyReason;
 
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.defect.DefectKind;
+import org.ensemblerules.defect.Extent;
+import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Known;
@@ -18,8 +25,16 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.Evidence;
 import org.ensemblerules.history.When;
+import org.ensemblerules.inspection.CriterionRow;
+import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.inspection.Occasion;
+import org.ensemblerules.inspection.Outcome;
+import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.testkit.FitGear;
+import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
 import org.ensemblerules.testkit.People;
 import org.junit.jupiter.api.Test;
@@ -63,17 +78,152 @@ class LabelVerdictsTest {
     assertThat(reason.finding()).isPresent();
   }
 
+  private static Event passed(String on, Check check, FindingId answered) {
+    return new Event.Checked(
+        When.on(MarkedDate.parse(on)), check, CheckResult.PASSED, People.MAKER, Set.of(answered));
+  }
+
+  private static FindingId shown(GearCase given) {
+    return given.verdict().openFindings().get(0).finding().id();
+  }
+
   @Test
   void whatALabelShowsCanBeSettledOnRecord() {
     GearCase given = liner(FitGear.label().legibility(Legibility.UNREADABLE));
-    Event identified =
-        new Event.Checked(
-            When.on(MarkedDate.parse("2022-01-01")),
-            Check.IDENTIFICATION,
-            CheckResult.PASSED,
-            People.MAKER,
-            Set.of(new FindingId("label:LABEL@LINER_SYSTEM:ILLEGIBLE")));
+    assertThat(shown(given).value()).matches("label:LABEL@LINER_SYSTEM:ILLEGIBLE:[0-9a-f]{12}");
+    assertThat(given.verdict().openFindings().get(0).finding().seen())
+        .isEqualTo(MarkedDate.of(FitGear.AS_OF));
+    Event identified = passed("2022-01-01", Check.IDENTIFICATION, shown(given));
     assertThat(given.with(identified).verdict().service()).isEqualTo(Service.IN);
+    Event undated = passed("UNKNOWN", Check.IDENTIFICATION, shown(given));
+    assertThat(given.with(undated).verdict().service()).isEqualTo(Service.OUT);
+  }
+
+  /** Whoever evaluated what labels said then evaluated nothing that they say now. */
+  @Test
+  void anAnswerIsBoundToWhatTheLabelsSay() {
+    GearCase then = liner(FitGear.label().model("Model B"));
+    Event evaluated = passed("2022-01-01", Check.EXPERT_EVALUATION, shown(then));
+    assertThat(then.with(evaluated).verdict().service()).isEqualTo(Service.IN);
+    for (Label.Builder now :
+        new Label.Builder[] {
+          FitGear.label().model("Model C"),
+          FitGear.label().model("Model B").size("L"),
+          FitGear.label().model("Model B").identification("Lot 2"),
+          FitGear.label().model("Model B").manufactured(MarkedDate.parse("2021"))
+        }) {
+      Verdict verdict = liner(now).with(evaluated).verdict();
+      assertThat(verdict.service()).isEqualTo(Service.OUT);
+      assertThat(verdict.openFindings())
+          .extracting(open -> open.finding().seen().toString())
+          .containsOnly(FitGear.AS_OF.toString());
+    }
+  }
+
+  @Test
+  void anOwnerNamesNothingAsLabelsDo() {
+    Finding named =
+        finding(
+            "label:WHOLE_ELEMENT:MISMATCH_OF_ASSEMBLY",
+            "WHOLE_ELEMENT",
+            DefectKind.MISMATCH_OF_ASSEMBLY,
+            new Extent.NotMeasured(),
+            "2024-06-01");
+    GearCase fit = FitGear.fit(ElementKind.COAT);
+    assertThatThrownBy(() -> fit.with(named).assessment())
+        .isInstanceOf(InvalidValueException.class)
+        .hasMessageContaining("a name that does not begin with label:");
+    assertThatThrownBy(() -> new Event.Found(named)).isInstanceOf(InvalidValueException.class);
+  }
+
+  /**
+   * A liner of another maker whose label does not say so, or is left out, is not known to belong.
+   */
+  @Test
+  void aManufacturerThatIsLeftOutHidesNoOther() {
+    Label silent =
+        Label.builder()
+            .model("Model A")
+            .identification("Lot 1")
+            .size("M")
+            .manufactured(MarkedDate.of(FitGear.MADE))
+            .certificationMark(Known.YES)
+            .legibility(Legibility.READABLE)
+            .build();
+    GearCase given = coat(LayerKind.LINER_SYSTEM, silent);
+    assertThat(onlyReason(given, ReasonKind.LABEL_UNKNOWN).seen())
+        .isEqualTo("LINER_SYSTEM: manufacturer is not known");
+  }
+
+  /** A repair by the manufacturer counts only if every label says who that is. */
+  @Test
+  void nobodyIsTheManufacturerOfWhatDoesNotSaySo() {
+    Element bare =
+        Element.builder(
+                FitGear.element(ElementKind.COAT).build().id(), ElementKind.COAT, Use.STRUCTURAL)
+            .inService(MarkedDate.of(FitGear.IN_SERVICE))
+            .cbrnOption(Known.NO)
+            .layer(LayerKind.OUTER_SHELL, FitGear.label().build())
+            .build();
+    Event repaired =
+        new Event.Repaired(
+            When.on(MarkedDate.parse("2024-01-01")),
+            RepairClass.ADVANCED,
+            false,
+            People.MAKER,
+            Set.of());
+    GearCase fit = FitGear.fit(ElementKind.COAT).with(repaired);
+    for (Element element :
+        List.of(
+            bare,
+            liner(FitGear.label().manufacturer("Another maker")).element(),
+            liner(Label.builder()).element())) {
+      assertThat(evidence(fit.with(element)).counts(repaired)).isFalse();
+    }
+    assertThat(evidence(fit).counts(repaired)).isTrue();
+  }
+
+  private static Evidence evidence(GearCase given) {
+    return FrozenRules.rules()
+        .evidence(given.element(), given.assessment().history(), given.asOf());
+  }
+
+  /** The layer that an inspection saw is there; its label left out does not make it vanish. */
+  @Test
+  void aLayerThatWasSeenMustBeLabeled() {
+    GearCase fit = FitGear.fit(ElementKind.COAT);
+    CriterionRow winter =
+        FitGear.criteria(InspectionKind.ADVANCED, ElementKind.COAT).stream()
+            .filter(row -> row.sites().get(0).toString().equals("FABRIC@WINTER_LINER"))
+            .findFirst()
+            .orElseThrow();
+    Inspection.Builder saw =
+        Inspection.builder(
+            InspectionKind.ADVANCED,
+            Occasion.PERIODIC,
+            MarkedDate.parse("2024-02-01"),
+            People.DEPARTMENT);
+    GearCase seen =
+        fit.with(new Event.Inspected(saw.outcome(winter.key(), Outcome.CLEAR).build(), 0));
+    assertThat(seen.verdict().reasons())
+        .extracting(Reason::seen)
+        .contains("WINTER_LINER: label is not known");
+    assertThat(seen.verdict().ages())
+        .extracting(age -> age.layer().orElseThrow())
+        .contains(LayerKind.WINTER_LINER);
+    Event left =
+        new Event.LayerRetired(
+            When.on(MarkedDate.parse("2024-03-01")),
+            LayerKind.WINTER_LINER,
+            Optional.empty(),
+            "lost");
+    assertThat(seen.with(left).verdict().service()).isEqualTo(Service.IN);
+    Event notThere =
+        new Event.Inspected(
+            FitGear.inspection(InspectionKind.ADVANCED, ElementKind.COAT, LocalDate.of(2024, 3, 1))
+                .build(),
+            0);
+    assertThat(seen.with(notThere).verdict().service()).isEqualTo(Service.IN);
   }
 
   @Test
@@ -94,6 +244,7 @@ class LabelVerdictsTest {
         .containsExactlyInAnyOrder(
             "LABEL@LINER_SYSTEM: LINER_SYSTEM: legibility is not known",
             "LABEL@LINER_SYSTEM: LINER_SYSTEM: certificationMark is not known",
+            "LABEL@LINER_SYSTEM: LINER_SYSTEM: manufacturer is not known",
             "LABEL@LINER_SYSTEM: LINER_SYSTEM: model is not known",
             "LABEL@LINER_SYSTEM: LINER_SYSTEM: size is not known");
     assertThat(verdict.actions())

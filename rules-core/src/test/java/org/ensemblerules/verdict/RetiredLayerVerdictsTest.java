@@ -5,18 +5,25 @@ import static org.ensemblerules.verdict.Verdicts.kinds;
 import static org.ensemblerules.verdict.Verdicts.onlyReason;
 
 import java.util.Optional;
+import java.util.Set;
+import org.ensemblerules.defect.FindingId;
+import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.When;
 import org.ensemblerules.testkit.FitGear;
+import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
+import org.ensemblerules.testkit.People;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -64,18 +71,51 @@ class RetiredLayerVerdictsTest {
         .isEqualTo(Service.IN);
   }
 
+  /** The liner in it was made on 2020-03-01; the one that left may be it all the same. */
   @ParameterizedTest
-  @CsvSource({
-    "2020-02-29, true",
-    "2020-03-01, false",
-    "2020-03, false",
-    "2020, false",
-    "UNKNOWN, false"
-  })
-  void anotherIsShownByHavingBeenMadeAfterward(String left, boolean shown) {
-    // The liner in it was made on 2020-03-01.
+  @CsvSource({"2020-02-29", "2020-03-01", "2020-03", "2020", "UNKNOWN"})
+  void havingBeenMadeAfterwardsShowsNoOther(String left) {
     Verdict verdict = COAT.with(retired(LayerKind.LINER_SYSTEM, null, left)).verdict();
-    assertThat(kinds(verdict).contains(ReasonKind.LABEL_UNKNOWN)).isEqualTo(!shown);
+    assertThat(kinds(verdict)).contains(ReasonKind.LABEL_UNKNOWN);
+  }
+
+  /** Leaving out either identification, or writing a mark for it, shows no other layer. */
+  @ParameterizedTest
+  @CsvSource({"Lot 1, ?", "?, Lot 1", ", Lot 1", "Lot 1, "})
+  void anIdentificationThatIsLeftOutShowsNoOther(String one, String two) {
+    Label.Builder label =
+        Label.builder()
+            .manufacturer(FitGear.MAKER_NAME)
+            .model("Model A")
+            .size("M")
+            .manufactured(MarkedDate.parse("2024-03-01"))
+            .certificationMark(Known.YES)
+            .legibility(Legibility.READABLE);
+    Label liner = two == null ? label.build() : label.identification(two).build();
+    GearCase given =
+        COAT.with(coat(liner)).with(retired(LayerKind.LINER_SYSTEM, one, "2024-02-01"));
+    assertThat(onlyReason(given, ReasonKind.LABEL_UNKNOWN).seen()).contains("it is not shown");
+  }
+
+  /** Where nobody can read both, somebody identifies the one in it; only as it is labeled now. */
+  @Test
+  void somebodyWhoMayIdentifiesTheOneInIt() {
+    GearCase given = COAT.with(retired(LayerKind.LINER_SYSTEM, null, "2024-02-01"));
+    String seen = onlyReason(given, ReasonKind.LABEL_UNKNOWN).seen();
+    FindingId id = new FindingId(seen.substring(seen.indexOf("label:")));
+    assertThat(given.with(identified("2024-02-02", id)).verdict().service()).isEqualTo(Service.IN);
+    assertThat(given.with(identified("2024-02-01", id)).verdict().service()).isEqualTo(Service.OUT);
+    GearCase other = given.with(coat(FitGear.label().identification("Lot 2").build()));
+    assertThat(other.with(identified("2024-02-02", id)).verdict().service()).isEqualTo(Service.OUT);
+  }
+
+  private static Event identified(String on, FindingId id) {
+    return new Event.Checked(
+        When.on(MarkedDate.parse(on)),
+        Check.IDENTIFICATION,
+        CheckResult.PASSED,
+        People.permitted(FrozenRules.rules().tables().checks().row(Check.IDENTIFICATION).task()),
+        Set.of(id));
   }
 
   @Test
@@ -85,9 +125,10 @@ class RetiredLayerVerdictsTest {
             COAT.with(retired(LayerKind.LINER_SYSTEM, null, "2024-02-01")),
             ReasonKind.LABEL_UNKNOWN);
     assertThat(reason.seen())
-        .isEqualTo(
+        .matches(
             "LINER_SYSTEM retired: seams gone, 2024-02-01; it is not shown that the one in it now"
-                + " is another");
+                + " is another: read the identification of both, or pass IDENTIFICATION for"
+                + " label:LABEL@LINER_SYSTEM:RETIRED:[0-9a-f]{12}");
     assertThat(reason.effect().text()).isEqualTo("EVALUATE by IDENTIFICATION on LAYER");
     assertThat(reason.site()).hasToString("LABEL@LINER_SYSTEM");
   }

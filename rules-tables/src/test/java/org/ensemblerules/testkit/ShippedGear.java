@@ -26,6 +26,7 @@ import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
 import org.ensemblerules.history.When;
+import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
@@ -152,8 +153,17 @@ public final class ShippedGear {
         .tables()
         .criteria()
         .required(inspection, kind.element(), kind.use())
-        .forEach(row -> builder.outcome(row.key(), Outcome.CLEAR));
+        .forEach(
+            row ->
+                builder.outcome(
+                    row.key(), ofAnotherLayer(rules, row) ? Outcome.NOT_FITTED : Outcome.CLEAR));
     return builder;
+  }
+
+  /** The fit elements have no layers but those that all have. */
+  private static boolean ofAnotherLayer(RuleSet rules, CriterionRow row) {
+    return rules.tables().criteria().mayBeNotFitted(row.key()).orElseThrow()
+        && row.sites().stream().allMatch(site -> site.layer().isPresent());
   }
 
   /**

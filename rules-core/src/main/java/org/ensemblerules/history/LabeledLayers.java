@@ -1,0 +1,111 @@
+package org.ensemblerules.history;
+
+import com.google.common.collect.ImmutableList;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.ensemblerules.gear.AnatomyTable;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.Site;
+import org.ensemblerules.inspection.CriteriaTable;
+import org.ensemblerules.inspection.CriterionOutcome;
+import org.ensemblerules.inspection.CriterionRow;
+import org.ensemblerules.inspection.Outcome;
+import org.ensemblerules.source.RowKey;
+
+/**
+ * Where an element must carry labels: where every such element does, where it is said to carry one,
+ * and on layers that an inspection says are there. A label that is left out of a record leaves its
+ * place open; it does not make the layer vanish.
+ */
+public final class LabeledLayers {
+  private LabeledLayers() {}
+
+  /**
+   * Lists where an element must carry labels.
+   *
+   * @param anatomy which parts exist; not null
+   * @param criteria what inspections look at; not null
+   * @param element the element; not null
+   * @param history what happened to it; not null
+   * @return the labeled layers in order; empty in place of a layer stands for the element's own
+   *     label; never null
+   */
+  public static List<Optional<LayerKind>> of(
+      AnatomyTable anatomy, CriteriaTable criteria, Element element, History history) {
+    List<Optional<LayerKind>> labels = anatomy.labels(element);
+    Set<LayerKind> seen = seen(criteria, element, history);
+    labels.stream().flatMap(Optional::stream).forEach(seen::remove);
+    return seen.isEmpty()
+        ? labels
+        : Stream.concat(labels.stream(), seen.stream().map(Optional::of))
+            .sorted((one, other) -> Integer.compare(place(one), place(other)))
+            .collect(ImmutableList.toImmutableList());
+  }
+
+  private static int place(Optional<LayerKind> layer) {
+    return layer.map(LayerKind::ordinal).orElse(-1);
+  }
+
+  /** Layers that only some elements have, of which none is labeled though one was looked at. */
+  private static Set<LayerKind> seen(CriteriaTable criteria, Element element, History history) {
+    Set<LayerKind> seen = EnumSet.noneOf(LayerKind.class);
+    Map<RowKey, Set<LayerKind>> asked = new HashMap<>();
+    for (Event.Inspected event : history.events(Event.Inspected.class)) {
+      for (CriterionRow row :
+          criteria.required(event.inspection().kind(), element.kind(), element.use())) {
+        Set<LayerKind> layers =
+            asked.computeIfAbsent(row.key(), key -> unlabeled(criteria, row, element));
+        if (!layers.isEmpty()
+            && saysThere(event, row.key())
+            && !saidNotThere(row.key(), event.when(), layers, history)) {
+          seen.addAll(layers);
+        }
+      }
+    }
+    return seen;
+  }
+
+  /** The layers of a criterion that only some elements have; none if one of them is labeled. */
+  private static Set<LayerKind> unlabeled(
+      CriteriaTable criteria, CriterionRow row, Element element) {
+    boolean ofLayers = row.sites().stream().allMatch(site -> site.layer().isPresent());
+    if (!ofLayers || !criteria.mayBeNotFitted(row.key()).orElse(false)) {
+      return Set.of();
+    }
+    Set<LayerKind> layers =
+        row.sites().stream()
+            .map(Site::layer)
+            .flatMap(Optional::stream)
+            .collect(Collectors.toCollection(() -> EnumSet.noneOf(LayerKind.class)));
+    return layers.stream().anyMatch(element.layerLabels()::containsKey) ? Set.of() : layers;
+  }
+
+  private static boolean saysThere(Event.Inspected event, RowKey criterion) {
+    return says(event, criterion, Outcome.CLEAR) || says(event, criterion, Outcome.FOUND);
+  }
+
+  private static boolean says(Event.Inspected event, RowKey criterion, Outcome outcome) {
+    return event.inspection().outcomes().contains(new CriterionOutcome(criterion, outcome));
+  }
+
+  /** Whether it certainly left since, or an inspection that is certainly later did not find it. */
+  private static boolean saidNotThere(
+      RowKey criterion, When when, Set<LayerKind> layers, History history) {
+    return history.events(Event.Inspected.class).stream()
+            .filter(event -> event.when().certainlyAfter(when))
+            .anyMatch(event -> says(event, criterion, Outcome.NOT_FITTED))
+        || layers.stream()
+            .allMatch(
+                layer ->
+                    history.events(Event.LayerRetired.class).stream()
+                        .filter(gone -> gone.layer() == layer)
+                        .anyMatch(gone -> gone.when().certainlyAfter(when)));
+  }
+}
