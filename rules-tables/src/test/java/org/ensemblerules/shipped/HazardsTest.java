@@ -32,6 +32,7 @@ import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.When;
+import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
@@ -384,8 +385,15 @@ class HazardsTest {
             .gearClean(clear.gearClean())
             .atHand(clear.atHand());
     for (CriterionRow row : RULES.tables().criteria().required(kind, COAT.element(), COAT.use())) {
+      Outcome otherwise =
+          clear.outcomes().contains(new CriterionOutcome(row.key(), Outcome.CLEAR))
+              ? Outcome.CLEAR
+              : Outcome.NOT_FITTED;
       builder.outcome(
-          row.key(), row.lookFor().contains(DefectKind.CBRN_AGENT) ? Outcome.FOUND : Outcome.CLEAR);
+          row.key(),
+          otherwise == Outcome.CLEAR && row.lookFor().contains(DefectKind.CBRN_AGENT)
+              ? Outcome.FOUND
+              : otherwise);
     }
     return builder.build();
   }

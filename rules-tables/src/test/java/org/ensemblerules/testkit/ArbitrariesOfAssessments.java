@@ -48,6 +48,7 @@ public final class ArbitrariesOfAssessments {
   public static Arbitrary<Event> events(List<RowKey> criteria) {
     return Arbitraries.oneOf(
         Combinators.combine(moments(), ArbitrariesOfTexts.texts(200)).as(Event.Issued::new),
+        moments().map(Event.Stocked::new),
         moments().map(Event.Returned::new),
         moments().map(Event.Used::new),
         Combinators.combine(ArbitrariesOfWork.inspections(criteria), moments())
