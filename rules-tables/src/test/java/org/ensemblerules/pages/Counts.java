@@ -6,16 +6,25 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.ToLongFunction;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ensemblerules.effect.CheckTable;
 import org.ensemblerules.ruleset.TableKinds;
+import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Row;
+import org.ensemblerules.source.SourceId;
+import org.ensemblerules.source.SourceKind;
 import org.ensemblerules.tables.EditionTables;
 import org.ensemblerules.tables.LoadedTables;
 
 /** How many rows each table has in each edition, and on whose word. */
 final class Counts {
-  static final List<String> BASES = List.of("READ", "RESTATED", "COMMON_PRACTICE", "MEMORY");
+  private static final String COMMERCIAL_ALONE = "RESTATED, by makers, sellers or providers alone";
+  private static final String CARRIED = "carried over, ";
+
+  static final List<String> BASES =
+      List.of("READ", "RESTATED", COMMERCIAL_ALONE, "COMMON_PRACTICE", "MEMORY");
 
   /** The tables of measurements by name, and the rows that an edition has of each. */
   static final Map<String, Function<EditionTables, Optional<List<? extends Row>>>> MEASUREMENTS =
@@ -118,10 +127,24 @@ final class Counts {
         .paragraph(
             "READ: seen in the document's own text. RESTATED: seen on another page that says what"
                 + " the document requires. COMMON_PRACTICE: what the trade does, without a source."
-                + " MEMORY: remembered, found on no page; to be confirmed before use.")
-        .table(head(editions), byBasis(editions, false))
+                + " MEMORY: remembered, found on no page; to be confirmed before use. Of makers,"
+                + " sellers and providers only kind and date are named, so what they alone restate"
+                + " is counted apart. A row carried over into an edition whose text nobody has seen"
+                + " counts as carried over, by what it was.")
+        .table(head(editions), byBasis(editions, tables, false))
         .heading("Families in force by basis and edition")
-        .table(head(editions), byBasis(editions, true));
+        .table(head(editions), byBasis(editions, tables, true))
+        .heading("Families by table and basis")
+        .paragraph("Each family once, in the edition that it was written for.")
+        .table(byTableHead(), byTableAndBasis(editions, tables))
+        .heading("Rows by table and basis")
+        .paragraph("Each row once, in the edition that it was written for.")
+        .table(byTableHead(), rowsByTableAndBasis(editions, tables))
+        .heading("Restated families by edition that they name")
+        .paragraph(
+            "A page that names no edition leaves the edition open. Counted once, in the edition"
+                + " that the family was written for.")
+        .table(List.of("Written for", "Edition named on the page", "Edition open"), open(editions));
     return CsvSection.of(page).page("README.md");
   }
 
@@ -156,19 +179,107 @@ final class Counts {
     return rows.stream().map(row -> row.getClass() + Family.family(row)).distinct().count();
   }
 
-  private static List<List<String>> byBasis(List<EditionTables> editions, boolean families) {
+  private static List<List<String>> byBasis(
+      List<EditionTables> editions, LoadedTables tables, boolean families) {
     List<List<String>> lines = new ArrayList<>();
-    for (String basis : BASES) {
+    for (String basis :
+        Stream.concat(BASES.stream(), BASES.stream().map(each -> CARRIED + each)).toList()) {
       List<String> line = new ArrayList<>(List.of(basis));
       for (EditionTables each : editions) {
         List<Row> rows =
             rows(each).stream()
-                .filter(row -> Words.kind(row.provenance().basis()).equals(basis))
+                .filter(row -> kind(row.provenance().basis(), tables).equals(basis))
                 .toList();
         line.add(Long.toString(families ? families(rows) : rows.size()));
       }
-      lines.add(line);
+      if (line.stream().skip(1).anyMatch(count -> !count.equals("0"))) {
+        lines.add(line);
+      }
     }
     return lines;
+  }
+
+  /** What a row stands on, with whether the public can follow it to a page. */
+  static String kind(Basis basis, LoadedTables tables) {
+    if (basis instanceof Basis.CarriedOver carried) {
+      return CARRIED + kind(carried.there(), tables);
+    }
+    boolean keptBack =
+        !basis.pages().isEmpty()
+            && basis.pages().stream()
+                .allMatch(page -> tables.sources().get(page).kind() == SourceKind.COMMERCIAL);
+    return keptBack ? COMMERCIAL_ALONE : Words.kind(basis);
+  }
+
+  private static List<String> byTableHead() {
+    return Stream.concat(Stream.of(""), BASES.stream()).toList();
+  }
+
+  private static List<List<String>> byTableAndBasis(
+      List<EditionTables> editions, LoadedTables tables) {
+    return byTableAndBasis(editions, tables, Counts::families);
+  }
+
+  private static List<List<String>> rowsByTableAndBasis(
+      List<EditionTables> editions, LoadedTables tables) {
+    return byTableAndBasis(editions, tables, rows -> (long) rows.size());
+  }
+
+  private static List<List<String>> byTableAndBasis(
+      List<EditionTables> editions, LoadedTables tables, ToLongFunction<List<Row>> count) {
+    List<List<String>> lines = new ArrayList<>();
+    Map<String, Long> sums = new LinkedHashMap<>();
+    TABLES.forEach(
+        (name, table) -> {
+          List<String> line = new ArrayList<>(List.of(name));
+          for (String basis : BASES) {
+            long sum = 0;
+            for (EditionTables edition : editions) {
+              List<Row> own =
+                  table.apply(edition).orElse(List.of()).stream()
+                      .<Row>map(row -> row)
+                      .filter(row -> row.provenance().origin().equals(edition.edition()))
+                      .filter(row -> kind(row.provenance().basis(), tables).equals(basis))
+                      .toList();
+              sum += count.applyAsLong(own);
+            }
+            sums.merge(basis, sum, Long::sum);
+            line.add(Long.toString(sum));
+          }
+          lines.add(line);
+        });
+    List<String> together = new ArrayList<>(List.of("together"));
+    BASES.forEach(basis -> together.add(Long.toString(sums.getOrDefault(basis, 0L))));
+    lines.add(together);
+    return lines;
+  }
+
+  private static List<List<String>> open(List<EditionTables> editions) {
+    List<List<String>> lines = new ArrayList<>();
+    for (EditionTables edition : editions) {
+      Map<Boolean, List<Row>> restated =
+          rows(edition).stream()
+              .filter(row -> row.provenance().origin().equals(edition.edition()))
+              .filter(row -> !row.provenance().basis().pages().isEmpty())
+              .filter(row -> row.provenance().basis().cited().stream().anyMatch(Counts::isNfpa))
+              .collect(Collectors.partitioningBy(row -> isOpen(row.provenance().basis())));
+      if (!restated.get(true).isEmpty() || !restated.get(false).isEmpty()) {
+        lines.add(
+            List.of(
+                Words.edition(edition.edition()),
+                Long.toString(families(restated.get(false))),
+                Long.toString(families(restated.get(true)))));
+      }
+    }
+    return lines;
+  }
+
+  private static boolean isNfpa(SourceId source) {
+    return source.value().startsWith("nfpa-");
+  }
+
+  /** Whether the source is a standard without the year of an edition. */
+  private static boolean isOpen(Basis basis) {
+    return basis.cited().stream().anyMatch(source -> source.value().matches("nfpa-[0-9]+"));
   }
 }
