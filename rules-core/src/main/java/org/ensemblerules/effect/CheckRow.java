@@ -1,6 +1,5 @@
 package org.ensemblerules.effect;
 
-import com.google.common.collect.ImmutableList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -21,6 +20,8 @@ import org.ensemblerules.source.Provenance;
  * @param handsOnTo the evaluation that has the last word once the check is passed, where passing
  *     settles nothing: that of an inspector or of an expert; empty where passing settles, and where
  *     the expert has it; not null
+ * @param byLook whether an inspection that counts shows it as well, where its criterion by this
+ *     check is clear
  * @param shown what must be shown, in words; not null
  */
 public record CheckRow(
@@ -29,6 +30,7 @@ public record CheckRow(
     Task task,
     boolean passCloses,
     Optional<Check> handsOnTo,
+    boolean byLook,
     String shown)
     implements ComparableRow<CheckRow> {
   /**
@@ -62,7 +64,7 @@ public record CheckRow(
    * @param shown what must be shown, in words; not null
    */
   public CheckRow(Provenance provenance, Check check, Task task, boolean passCloses, String shown) {
-    this(provenance, check, task, passCloses, Optional.empty(), shown);
+    this(provenance, check, task, passCloses, Optional.empty(), false, shown);
   }
 
   /**
@@ -77,10 +79,13 @@ public record CheckRow(
 
   @Override
   public List<String> canonical() {
-    ImmutableList.Builder<String> text = ImmutableList.builder();
-    text.add(check.name(), task.name(), Boolean.toString(passCloses));
-    handsOnTo.ifPresent(last -> text.add("hands on to " + last));
-    return text.add(shown).build();
+    return List.of(
+        check.name(),
+        task.name(),
+        Boolean.toString(passCloses),
+        handsOnTo.map(Enum::name).orElse(""),
+        Boolean.toString(byLook),
+        shown);
   }
 
   @Override
@@ -97,7 +102,8 @@ public record CheckRow(
   public ComparedFields compareFields(CheckRow other) {
     return ComparedFields.on(check == other.check && task == other.task)
         .with("passCloses", Comparison.lessIsStricter(passCloses, other.passCloses))
-        .with("handsOnTo", lastWordAgainst(other));
+        .with("handsOnTo", lastWordAgainst(other))
+        .with("byLook", Comparison.lessIsStricter(byLook, other.byLook));
   }
 
   /** Of two that settle nothing, the one that leaves the last word to an expert is stricter. */

@@ -1,17 +1,20 @@
 package org.ensemblerules.history;
 
 import java.util.Set;
+import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.defect.Demand;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
+import org.ensemblerules.gear.Site;
 
 /** What findings of one id call for, but for the day on which each was found. */
-record Asked(FindingId finding, Effect effect, Set<Check> afterward) {
+record Asked(FindingId finding, Site site, DefectKind defect, Effect effect, Set<Check> afterward) {
   static Asked of(Finding finding, Demand demand) {
-    return new Asked(finding.id(), demand.effect(), afterward(demand));
+    return new Asked(
+        finding.id(), demand.site(), finding.defect(), demand.effect(), afterward(demand));
   }
 
   static Set<Check> afterward(Demand demand) {

@@ -59,7 +59,7 @@ final class EventJudge implements Judging {
 
   @Override
   public Optional<Attempt> hold(Event event, Asked asked, Evidence evidence) {
-    return new Held(tables.checks(), asked, evidence).attempt(event);
+    return new Held(tables, asked, evidence).attempt(event);
   }
 
   private List<Objection> objections(Event event) {

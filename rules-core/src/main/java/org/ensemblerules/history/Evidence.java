@@ -35,7 +35,7 @@ public final class Evidence {
   private final History history;
   private final LocalDate asOf;
   private final ImmutableMap<Event, Judgment> judgments;
-  private final Latest latest = new Latest();
+  private final Latest latest;
   private final Supplier<OpenFindings> open;
 
   private Evidence(
@@ -44,6 +44,7 @@ public final class Evidence {
     this.element = Objects.requireNonNull(element, "element");
     this.history = Objects.requireNonNull(history, "history");
     this.asOf = Objects.requireNonNull(asOf, "asOf");
+    this.latest = new Latest(tables, element);
     ImmutableMap.Builder<Event, Judgment> judged = ImmutableMap.builder();
     for (Event event : Lists.reverse(history.events())) {
       judging

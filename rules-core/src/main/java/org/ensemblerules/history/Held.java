@@ -12,15 +12,20 @@ import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.effect.Task;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.inspection.CriteriaTable;
+import org.ensemblerules.inspection.InspectionKind;
 
 /** Holds what was done for findings against what they call for. */
 final class Held {
   private final CheckTable checks;
+  private final CriteriaTable criteria;
   private final Asked asked;
   private final Evidence evidence;
 
-  Held(CheckTable checks, Asked asked, Evidence evidence) {
-    this.checks = checks;
+  Held(EvidenceTables tables, Asked asked, Evidence evidence) {
+    this.checks = tables.checks();
+    this.criteria = tables.criteria();
     this.asked = asked;
     this.evidence = evidence;
   }
@@ -113,7 +118,11 @@ final class Held {
     List<Check> missing =
         why.isPresent()
             ? List.of()
-            : after.stream().filter(check -> !followed(event, check)).toList();
+            : after.stream()
+                .filter(check -> !followed(event, check))
+                .map(this::smallest)
+                .distinct()
+                .toList();
     return new Attempt(
         event.when(),
         what,
@@ -142,7 +151,22 @@ final class Held {
 
   private boolean followed(Event event, Check check) {
     return evidence.latest().passedAfter(check, asked.finding(), event.when())
-        || evidence.latest().inspectedAfter(check, event.when());
+        || evidence.latest().inspectedAfter(check, event.when())
+        || evidence.latest().clearAfter(check, asked.site(), asked.defect(), event.when());
+  }
+
+  /** Where the wearer's look shows it as well, that look is asked for. */
+  private Check smallest(Check check) {
+    Element element = evidence.element();
+    boolean wearers =
+        checks.row(check).byLook()
+            && criteria.required(InspectionKind.ROUTINE, element.kind(), element.use()).stream()
+                .anyMatch(
+                    row ->
+                        row.check().contains(check)
+                            && row.sites().contains(asked.site())
+                            && row.lookFor().contains(asked.defect()));
+    return wearers ? InspectionKind.ROUTINE.check() : check;
   }
 
   private static Optional<String> text(

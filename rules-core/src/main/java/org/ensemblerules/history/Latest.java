@@ -4,15 +4,26 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.CheckTable;
 import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.Site;
+import org.ensemblerules.inspection.CriteriaTable;
+import org.ensemblerules.inspection.CriterionOutcome;
+import org.ensemblerules.inspection.CriterionRow;
+import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.inspection.Outcome;
 
 /**
  * Of everything that discharges or undoes something alike, the one moment that decides: whatever
@@ -24,6 +35,14 @@ final class Latest {
   /** A layer; empty for a cleaning that names none. */
   private record Washed(CleaningKind kind, Optional<LayerKind> layer) {}
 
+  /** What an inspection saw to be clear: what a check asks, of a defect at a site. */
+  private record Seen(Check check, Site site, DefectKind defect) {}
+
+  private final CriteriaTable criteria;
+  private final CheckTable checks;
+  private final Element element;
+  private final Map<InspectionKind, List<CriterionRow>> looks = new EnumMap<>(InspectionKind.class);
+  private final Map<Seen, When> clear = new HashMap<>();
   private final Map<Check, When> passed = new EnumMap<>(Check.class);
   private final Map<Answer, When> passedFor = new HashMap<>();
   private final Map<Check, When> inspected = new EnumMap<>(Check.class);
@@ -31,10 +50,16 @@ final class Latest {
   private final Map<FindingId, When> failedFor = new HashMap<>();
   private final Map<FindingId, When> workedOn = new HashMap<>();
 
+  Latest(EvidenceTables tables, Element element) {
+    this.criteria = tables.criteria();
+    this.checks = tables.checks();
+    this.element = element;
+  }
+
   void add(Event event, boolean counts, boolean happened) {
     When when = event.when();
     if (event instanceof Event.Inspected done && counts) {
-      last(inspected, done.inspection().kind().check(), when, When.LAST_CERTAIN);
+      inspected(done.inspection(), when);
     } else if (event instanceof Event.Checked done && done.result() == CheckResult.FAILED) {
       // A failure stands whoever made the check, and whenever it may have been.
       done.answers().forEach(id -> last(failedFor, id, when, When.FIRST_CERTAIN));
@@ -54,6 +79,33 @@ final class Latest {
     if ((event instanceof Event.Repaired || event instanceof Event.Cleaned) && happened) {
       event.answers().forEach(id -> last(workedOn, id, when, When.LAST_CERTAIN));
     }
+  }
+
+  /** It stands for each kind that it covers, and for each look of its own that found nothing. */
+  private void inspected(Inspection done, When when) {
+    for (InspectionKind kind : InspectionKind.values()) {
+      if (criteria.covers(done.kind(), kind, element.kind(), element.use())) {
+        last(inspected, kind.check(), when, When.LAST_CERTAIN);
+      }
+    }
+    for (CriterionRow row : looks.computeIfAbsent(done.kind(), this::looks)) {
+      if (done.outcomes().contains(new CriterionOutcome(row.key(), Outcome.CLEAR))) {
+        for (Check check : row.check()) {
+          for (Site site : row.sites()) {
+            row.lookFor()
+                .forEach(
+                    defect -> last(clear, new Seen(check, site, defect), when, When.LAST_CERTAIN));
+          }
+        }
+      }
+    }
+  }
+
+  /** The criteria that show by looking what a check asks; a counting inspection looked at all. */
+  private List<CriterionRow> looks(InspectionKind kind) {
+    return criteria.required(kind, element.kind(), element.use()).stream()
+        .filter(row -> row.check().stream().anyMatch(check -> checks.row(check).byLook()))
+        .toList();
   }
 
   private static <K> void last(Map<K, When> moments, K key, When when, Comparator<When> order) {
@@ -83,6 +135,12 @@ final class Latest {
 
   boolean inspectedAfter(Check check, When moment) {
     return after(Optional.ofNullable(inspected.get(check)), moment);
+  }
+
+  /** Whether a look that counts found a place clear of a defect, as a check would show it. */
+  boolean clearAfter(Check check, Site site, DefectKind defect, When moment) {
+    return checks.row(check).byLook()
+        && after(Optional.ofNullable(clear.get(new Seen(check, site, defect))), moment);
   }
 
   /** Whether a check failed for a finding, unless certainly before a moment. */

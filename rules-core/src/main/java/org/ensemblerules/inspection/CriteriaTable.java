@@ -2,12 +2,17 @@ package org.ensemblerules.inspection;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
+import com.google.common.collect.ImmutableSet;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Presence;
@@ -24,6 +29,7 @@ public final class CriteriaTable {
   private final ImmutableList<CriterionRow> rows;
   private final ImmutableList<ImmutableList<CriterionRow>> lists;
   private final ImmutableMap<RowKey, Boolean> optional;
+  private final ImmutableSet<Covering> covering;
 
   private CriteriaTable(List<CriterionRow> rows, AnatomyTable anatomy) {
     this.rows = ImmutableList.copyOf(rows);
@@ -46,6 +52,7 @@ public final class CriteriaTable {
                         .collect(ImmutableList.toImmutableList()))
             .collect(ImmutableList.toImmutableList());
     this.optional = ImmutableMap.copyOf(byKey);
+    this.covering = ImmutableSet.copyOf(covering());
   }
 
   private static boolean isOptional(AnatomyTable anatomy, CriterionRow row, Site site) {
@@ -73,6 +80,7 @@ public final class CriteriaTable {
                 row -> row.order() + " on " + gear(row),
                 "each order once per element")
             .faults());
+    faults.addAll(uncovered(rows));
     for (CriterionRow row : rows) {
       for (Site site : row.sites()) {
         if (anatomy.at(row.element(), row.use(), site).isEmpty()) {
@@ -87,6 +95,33 @@ public final class CriteriaTable {
       }
     }
     return Checked.of(faults, () -> new CriteriaTable(rows, anatomy));
+  }
+
+  /** A criterion that is said to cover another is one of a fuller inspection of the same gear. */
+  private static List<TableFault> uncovered(List<CriterionRow> rows) {
+    Map<RowKey, CriterionRow> byKey = new LinkedHashMap<>();
+    rows.forEach(row -> byKey.putIfAbsent(row.key(), row));
+    List<TableFault> faults = new ArrayList<>();
+    for (CriterionRow row : rows) {
+      for (RowKey key : row.coveredBy()) {
+        CriterionRow fuller = byKey.get(key);
+        boolean covers =
+            fuller != null
+                && fuller.element() == row.element()
+                && fuller.use() == row.use()
+                && Collections.disjoint(fuller.kinds(), row.kinds());
+        if (!covers) {
+          faults.add(
+              new TableFault(
+                  FaultCode.NOT_ALLOWED,
+                  row.key(),
+                  "coveredBy",
+                  key.value(),
+                  "a criterion of another inspection of " + gear(row)));
+        }
+      }
+    }
+    return faults;
   }
 
   private static String gear(CriterionRow row) {
@@ -108,6 +143,48 @@ public final class CriteriaTable {
    */
   public List<CriterionRow> required(InspectionKind kind, ElementKind element, Use use) {
     return lists.get(index(kind, element, use));
+  }
+
+  /**
+   * Tells whether an inspection looks at all that another looks at, as the rows have it: each
+   * criterion of the lesser is covered, and whatever covers it is one of the fuller.
+   *
+   * @param fuller the kind of inspection made; not null
+   * @param lesser the kind of inspection asked for; not null
+   * @param element the kind of element; not null
+   * @param use its use; not null
+   * @return true if the one made may stand for the one asked for; a kind covers itself
+   */
+  public boolean covers(
+      InspectionKind fuller, InspectionKind lesser, ElementKind element, Use use) {
+    return fuller == lesser || covering.contains(new Covering(fuller, lesser, element, use));
+  }
+
+  private record Covering(
+      InspectionKind fuller, InspectionKind lesser, ElementKind element, Use use) {}
+
+  private Set<Covering> covering() {
+    Set<Covering> found = new HashSet<>();
+    for (ElementKind element : ElementKind.values()) {
+      for (Use use : Use.values()) {
+        for (InspectionKind lesser : InspectionKind.values()) {
+          for (InspectionKind fuller : InspectionKind.values()) {
+            Set<RowKey> looked =
+                required(fuller, element, use).stream()
+                    .map(CriterionRow::key)
+                    .collect(Collectors.toSet());
+            List<CriterionRow> asked = required(lesser, element, use);
+            if (!asked.isEmpty()
+                && asked.stream()
+                    .allMatch(
+                        row -> !row.coveredBy().isEmpty() && looked.containsAll(row.coveredBy()))) {
+              found.add(new Covering(fuller, lesser, element, use));
+            }
+          }
+        }
+      }
+    }
+    return found;
   }
 
   /**

@@ -20,7 +20,7 @@ final class Calls {
     this.task = task;
     this.after = after;
     this.done = facts.done(task.doneBy(), Optional.of(after.trigger()));
-    this.occurrences = facts.occurrences(after.trigger(), task.doneBy());
+    this.occurrences = facts.occurrences(after, task.doneBy());
   }
 
   /** The first that is open; one without a date comes before all others. */

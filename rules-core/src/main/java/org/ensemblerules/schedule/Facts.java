@@ -5,15 +5,15 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiPredicate;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ensemblerules.care.Exposure;
-import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.Label;
@@ -25,7 +25,9 @@ import org.ensemblerules.history.Evidence;
 import org.ensemblerules.history.History;
 import org.ensemblerules.history.Judgment;
 import org.ensemblerules.history.LabeledLayers;
+import org.ensemblerules.history.Told;
 import org.ensemblerules.history.When;
+import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
@@ -37,19 +39,27 @@ import org.ensemblerules.source.RowKey;
 final class Facts {
   private static final Set<Check> OF_THE_LINER =
       EnumSet.of(Check.LIGHT_THROUGH_LINER, Check.LINER_LEAKAGE, Check.BARRIER_UNDER_PRESSURE);
-  private static final Set<LayerKind> LINER =
-      EnumSet.of(LayerKind.LINER_SYSTEM, LayerKind.MOISTURE_BARRIER, LayerKind.THERMAL_LINER);
 
   private final ScheduleTables tables;
   private final Evidence evidence;
   private final Set<LocalDate> dutyPeriods;
+  private final LinerSuspicion findings;
   private final Reserve reserve;
   private final List<Event.Inspected> inspections;
 
-  Facts(ScheduleTables tables, Evidence evidence, Set<LocalDate> dutyPeriods) {
+  Facts(ScheduleTables tables, Evidence evidence, ServiceRecord record) {
     this.tables = tables;
     this.evidence = evidence;
-    this.dutyPeriods = dutyPeriods;
+    this.dutyPeriods = record.dutyPeriods();
+    this.findings =
+        new LinerSuspicion(
+            tables.evidence(),
+            evidence.element(),
+            Told.of(
+                record.found(),
+                evidence.history().events(Event.Found.class).stream()
+                    .map(Event.Found::finding)
+                    .toList()));
     this.reserve = new Reserve(evidence.element(), evidence.history());
     this.inspections = evidence.counting(Event.Inspected.class);
   }
@@ -99,7 +109,8 @@ final class Facts {
   Done done(DoneBy doneBy, Optional<Trigger> trigger) {
     if (doneBy instanceof DoneBy.Inspected || doneBy instanceof DoneBy.InspectedBy) {
       Optional<Occasion> occasion = trigger.flatMap(Facts::occasion);
-      List<Event.Inspected> found = inspections.stream().filter(doneBy::asksFor).toList();
+      List<Event.Inspected> found =
+          inspections.stream().filter(event -> discharges(event, doneBy)).toList();
       return new Done(
           found.stream().map(Event::when),
           found.stream()
@@ -112,6 +123,17 @@ final class Facts {
             .filter(evidence::counts)
             .map(Event::when),
         Stream.empty());
+  }
+
+  /** An inspection discharges what it covers as well: the fuller one the lesser. */
+  private boolean discharges(Event.Inspected event, DoneBy doneBy) {
+    return doneBy.asksFor(event)
+        || (doneBy instanceof DoneBy.Inspected asked
+            && tables
+                .evidence()
+                .criteria()
+                .covers(
+                    event.inspection().kind(), asked.kind(), element().kind(), element().use()));
   }
 
   /** What of a sort does not count, newest first back to the last that does, unless before. */
@@ -135,9 +157,9 @@ final class Facts {
   }
 
   /** What called for a task, or may have by the day; undated ones last. */
-  List<Occurrence> occurrences(Trigger trigger, DoneBy doneBy) {
+  List<Occurrence> occurrences(Timing.After after, DoneBy doneBy) {
     Stream<Occurrence> all =
-        switch (trigger) {
+        switch (after.trigger()) {
           case ISSUE ->
               history().events(Event.Issued.class).stream()
                   .map(event -> new Occurrence(event.when(), "issued"));
@@ -150,10 +172,13 @@ final class Facts {
           case PRODUCTS_OF_COMBUSTION ->
               exposed(EnumSet.of(Exposure.PRODUCTS_OF_COMBUSTION, Exposure.UNKNOWN)::contains);
           case EXPOSURE -> exposed(exposure -> callsFor(doneBy, exposure));
-          case ROUTINE_FOUND -> found(InspectionKind.ROUTINE, keys(InspectionKind.ROUTINE, false));
+          case ROUTINE_FOUND ->
+              found(
+                  InspectionKind.ROUTINE,
+                  row -> !after.found().butFor().containsAll(row.lookFor()));
           case LINER_SUSPECTED ->
               Stream.concat(
-                  found(InspectionKind.ADVANCED, keys(InspectionKind.ADVANCED, true)),
+                  suspected(after.found()),
                   history().events(Event.Checked.class).stream()
                       .filter(event -> event.result() == CheckResult.FAILED)
                       .filter(event -> OF_THE_LINER.contains(event.check()))
@@ -178,36 +203,35 @@ final class Facts {
         .map(event -> new Occurrence(event.when(), "exposed to " + event.to()));
   }
 
-  /** What is cleaned off says nothing against the liner that it is on. */
-  private static boolean isContamination(DefectKind defect) {
-    return Exposure.of(defect).isPresent() || defect == DefectKind.CONTAMINATION_NOT_REMOVABLE;
-  }
-
-  private Set<RowKey> keys(InspectionKind kind, boolean ofTheLiner) {
-    Set<RowKey> keys = new HashSet<>();
-    for (CriterionRow row :
-        tables.evidence().criteria().required(kind, element().kind(), element().use())) {
-      boolean liner =
-          row.sites().stream().anyMatch(site -> site.layer().map(LINER::contains).orElse(false));
-      if (!ofTheLiner || (liner && !row.lookFor().stream().allMatch(Facts::isContamination))) {
-        keys.add(row.key());
-      }
-    }
-    return keys;
-  }
-
   /** Whoever made it, and whether or not it counts: what it found was found. */
-  private Stream<Occurrence> found(InspectionKind kind, Set<RowKey> keys) {
+  private Stream<Occurrence> found(InspectionKind kind, Predicate<CriterionRow> calls) {
+    return made(kind, (inspection, row) -> calls.test(row));
+  }
+
+  private Stream<Occurrence> suspected(FoundWhat what) {
+    return made(
+        InspectionKind.ADVANCED, (inspection, row) -> findings.isSuspected(inspection, row, what));
+  }
+
+  private Stream<Occurrence> made(
+      InspectionKind kind, BiPredicate<Inspection, CriterionRow> calls) {
+    List<CriterionRow> rows =
+        tables.evidence().criteria().required(kind, element().kind(), element().use());
     return history().events(Event.Inspected.class).stream()
         .filter(event -> event.inspection().kind() == kind)
-        .filter(event -> foundAny(event.inspection(), keys))
+        .filter(event -> foundAny(event.inspection(), rows, calls))
         .map(event -> new Occurrence(event.when(), kind + " inspection found something"));
   }
 
-  private static boolean foundAny(Inspection inspection, Set<RowKey> keys) {
-    return inspection.outcomes().stream()
-        .anyMatch(
-            outcome -> outcome.outcome() == Outcome.FOUND && keys.contains(outcome.criterion()));
+  private static boolean foundAny(
+      Inspection inspection, List<CriterionRow> rows, BiPredicate<Inspection, CriterionRow> calls) {
+    Set<RowKey> found =
+        inspection.outcomes().stream()
+            .filter(outcome -> outcome.outcome() == Outcome.FOUND)
+            .map(CriterionOutcome::criterion)
+            .collect(Collectors.toSet());
+    return !found.isEmpty()
+        && rows.stream().anyMatch(row -> found.contains(row.key()) && calls.test(inspection, row));
   }
 
   /**

@@ -1,13 +1,11 @@
 package org.ensemblerules.schedule;
 
 import com.google.common.collect.ImmutableList;
-import com.google.common.collect.ImmutableSet;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Evidence;
@@ -55,12 +53,12 @@ public final class Schedule {
    * judged already.
    *
    * @param evidence what counts, by the tables of this schedule, on the day asked about; not null
-   * @param dutyPeriods the days on which duty periods of its holder began; not null
+   * @param record what is asked about; not null
    * @return what is due, the earliest first, what is due since nobody knows when before all; never
    *     null
    */
-  public List<Due> due(Evidence evidence, Set<LocalDate> dutyPeriods) {
-    return due(facts(evidence, dutyPeriods));
+  public List<Due> due(Evidence evidence, ServiceRecord record) {
+    return due(facts(evidence, record));
   }
 
   private List<Due> due(Facts facts) {
@@ -72,11 +70,11 @@ public final class Schedule {
    * away.
    *
    * @param evidence what counts, by the tables of this schedule, on the day asked about; not null
-   * @param dutyPeriods the days on which duty periods of its holder began; not null
+   * @param record what is asked about; not null
    * @return what is due, in the order of {@link #due(ServiceRecord, LocalDate)}; never null
    */
-  public List<Due> dueWhateverEnded(Evidence evidence, Set<LocalDate> dutyPeriods) {
-    return whateverEnded(facts(evidence, dutyPeriods));
+  public List<Due> dueWhateverEnded(Evidence evidence, ServiceRecord record) {
+    return whateverEnded(facts(evidence, record));
   }
 
   private List<Due> whateverEnded(Facts facts) {
@@ -182,13 +180,11 @@ public final class Schedule {
   }
 
   private Facts facts(ServiceRecord record, LocalDate asOf) {
-    return facts(
-        tables.evidence().of(record.element(), record.history(), asOf), record.dutyPeriods());
+    return facts(tables.evidence().of(record.element(), record.history(), asOf), record);
   }
 
-  private Facts facts(Evidence evidence, Set<LocalDate> dutyPeriods) {
-    return new Facts(
-        tables, Objects.requireNonNull(evidence, "evidence"), ImmutableSet.copyOf(dutyPeriods));
+  private Facts facts(Evidence evidence, ServiceRecord record) {
+    return new Facts(tables, Objects.requireNonNull(evidence, "evidence"), record);
   }
 
   /** None for what has no interval: what follows a trigger, or what no row covers. */

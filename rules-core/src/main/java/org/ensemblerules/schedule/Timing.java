@@ -64,15 +64,25 @@ public sealed interface Timing {
    * @param trigger what; not null
    * @param withinDays by how many days after it, 0 to 3660; empty if the row names no time: then it
    *     is due at once, and missed once the same happens again
+   * @param found of what an inspection found, which calls for it; anything for a trigger that is no
+   *     finding; not null
    */
-  record After(Trigger trigger, Optional<Integer> withinDays) implements Timing {
+  record After(Trigger trigger, Optional<Integer> withinDays, FoundWhat found) implements Timing {
     /**
      * Checks the number.
      *
-     * @throws InvalidValueException if it is out of range
+     * @throws InvalidValueException if it is out of range, or findings are told apart for a trigger
+     *     that is none
      */
     public After {
       Objects.requireNonNull(trigger, "trigger");
+      InvalidValueException.require(
+          found.equals(FoundWhat.ANYTHING)
+              || trigger == Trigger.ROUTINE_FOUND
+              || trigger == Trigger.LINER_SUSPECTED,
+          "Timing.found",
+          found.text(),
+          "left out, or ROUTINE_FOUND or LINER_SUSPECTED");
       withinDays.ifPresent(
           days ->
               InvalidValueException.require(
@@ -82,10 +92,21 @@ public sealed interface Timing {
                   "0 to " + MOST_DAYS + " days"));
     }
 
+    /**
+     * Makes a timing for which anything found counts.
+     *
+     * @param trigger what; not null
+     * @param withinDays by how many days after it; empty if the row names no time
+     */
+    public After(Trigger trigger, Optional<Integer> withinDays) {
+      this(trigger, withinDays, FoundWhat.ANYTHING);
+    }
+
     @Override
     public String text() {
       return "after each "
           + trigger
+          + found.text()
           + withinDays.map(days -> " within " + days + " days").orElse("");
     }
   }
@@ -121,7 +142,8 @@ public sealed interface Timing {
       return Comparison.sameOnly(mine.trigger() == theirs.trigger())
           .and(
               Comparison.lessIsStricter(
-                  mine.withinDays().orElse(-1), theirs.withinDays().orElse(-1)));
+                  mine.withinDays().orElse(-1), theirs.withinDays().orElse(-1)))
+          .and(mine.found().compareStrictness(theirs.found()));
     }
     return Comparison.sameOnly(equals(other));
   }

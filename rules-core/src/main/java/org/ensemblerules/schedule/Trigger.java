@@ -12,8 +12,11 @@ public enum Trigger {
   PRODUCTS_OF_COMBUSTION,
   /** It met anything that soils or contaminates. */
   EXPOSURE,
-  /** A routine inspection found something. */
+  /** A routine inspection found something; a row may leave out what the wash ends. */
   ROUTINE_FOUND,
-  /** An advanced inspection found something in the liner, or a check of the liner failed. */
+  /**
+   * An advanced inspection found something that speaks against the liner, or a check of the liner
+   * failed.
+   */
   LINER_SUSPECTED
 }

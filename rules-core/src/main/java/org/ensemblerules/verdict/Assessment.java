@@ -4,6 +4,7 @@ import com.google.common.collect.ImmutableList;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.history.Event;
@@ -59,14 +60,14 @@ public final class Assessment {
 
   /**
    * Returns what a schedule is asked about: the element and its history, to which the inspections
-   * made now belong as well.
+   * made now belong as well, and what was found now.
    *
    * @return the record, without duty periods; never null
    */
   public ServiceRecord serviceRecord() {
     List<Event> events = new ArrayList<>(history.events());
     inspections.forEach(now -> events.add(new Event.Inspected(now, 0)));
-    return ServiceRecord.of(element, History.of(events));
+    return new ServiceRecord(element, History.of(events), Set.of(), findings);
   }
 
   /**

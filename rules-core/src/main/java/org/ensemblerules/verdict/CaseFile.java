@@ -4,7 +4,6 @@ import com.google.common.collect.ImmutableList;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.gear.Element;
@@ -50,7 +49,7 @@ final class CaseFile {
             .distinct()
             .sorted(Comparator.comparing(Finding::id).thenComparing(Finding::toString))
             .collect(ImmutableList.toImmutableList());
-    this.due = rules.schedule().due(evidence, Set.of());
+    this.due = rules.schedule().due(evidence, assessment.serviceRecord());
   }
 
   RuleSet rules() {
@@ -107,6 +106,6 @@ final class CaseFile {
     boolean ended =
         Stream.of(Event.Retired.class, Event.Disposed.class)
             .anyMatch(kind -> !history().events(kind).isEmpty());
-    return ended ? rules.schedule().dueWhateverEnded(evidence, Set.of()) : due;
+    return ended ? rules.schedule().dueWhateverEnded(evidence, assessment.serviceRecord()) : due;
   }
 }

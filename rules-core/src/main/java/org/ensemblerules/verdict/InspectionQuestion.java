@@ -1,9 +1,12 @@
 package org.ensemblerules.verdict;
 
 import com.google.common.base.Joiner;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
+import org.ensemblerules.defect.Finding;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Effect;
@@ -14,6 +17,7 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Judgment;
+import org.ensemblerules.history.Told;
 import org.ensemblerules.inspection.Coverage;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
@@ -40,14 +44,14 @@ final class InspectionQuestion {
               "no inspection was handed over",
               new Effect.Evaluate(Check.ADVANCED_INSPECTION, Scope.ELEMENT)));
     }
-    ToldFindings told = new ToldFindings(file);
+    Told told = told(file);
     for (Inspection inspection : file.assessment().inspections()) {
       standing(file, inspection, told, reasons);
     }
   }
 
   private static void standing(
-      CaseFile file, Inspection inspection, ToldFindings told, Consumer<Reason> reasons) {
+      CaseFile file, Inspection inspection, Told told, Consumer<Reason> reasons) {
     InspectionKind kind = inspection.kind();
     Effect again = new Effect.Evaluate(kind.check(), Scope.ELEMENT);
     String which = kind + " inspection of " + inspection.on();
@@ -79,7 +83,7 @@ final class InspectionQuestion {
     cleanliness(standing, which, again, reasons);
     coverage(standing.coverage(), which, again, reasons);
     for (CriterionRow row : standing.coverage().found()) {
-      if (!told.of(inspection, row)) {
+      if (told.by(inspection, row).isEmpty()) {
         reasons.accept(
             criterion(
                 ReasonKind.CONTRADICTION,
@@ -88,6 +92,17 @@ final class InspectionQuestion {
                 PUT_RIGHT));
       }
     }
+  }
+
+  /**
+   * What the log of a wash shows is not what an inspector saw; by it, a limit that an overlay adds
+   * could take a contradiction away.
+   */
+  private static Told told(CaseFile file) {
+    List<Finding> now = new ArrayList<>(file.assessment().findings());
+    now.addAll(file.labeled().findings());
+    Set<Finding> ofWashes = Set.copyOf(file.evidence().shownByWashes());
+    return Told.of(now, file.findings().stream().filter(each -> !ofWashes.contains(each)).toList());
   }
 
   private static void cleanliness(

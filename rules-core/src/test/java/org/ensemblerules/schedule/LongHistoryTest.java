@@ -6,7 +6,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
 import org.ensemblerules.care.Exposure;
 import org.ensemblerules.effect.CleaningKind;
@@ -53,8 +52,8 @@ class LongHistoryTest {
             event -> judgments.incrementAndGet(),
             event -> {});
     Schedule schedule = new Schedule(tables);
-    assertThat(schedule.due(evidence, Set.of())).isNotEmpty();
-    assertThat(schedule.due(evidence, Set.of()))
+    assertThat(schedule.due(evidence, kept.record())).isNotEmpty();
+    assertThat(schedule.due(evidence, kept.record()))
         .isEqualTo(schedule.due(kept.record(), FIRST.plusYears(4)));
     return judgments.get();
   }

@@ -82,6 +82,7 @@ public final class CsvTables {
                   "lookFor[]",
                   "atHand[]",
                   "check[]",
+                  "coveredBy[]",
                   "way")),
           CsvTable.of(
               DefectRow.class,
@@ -172,7 +173,10 @@ public final class CsvTables {
               "adoptions",
               canonical("place", "subject", "kind", "adoptedEdition", "from", "before", "covers")),
           CsvTable.of(PermissionRow.class, "permissions", canonical("task", "entity", "needs")),
-          CsvTable.of(CheckRow.class, "checks", canonical("check", "task", "passCloses", "shown")),
+          CsvTable.of(
+              CheckRow.class,
+              "checks",
+              canonical("check", "task", "passCloses", "handsOnTo", "byLook", "shown")),
           CsvTable.of(
               CautionRow.class, "cautions", canonical("elements[]", "uses[]", "effects[]", "text")),
           CsvTable.of(

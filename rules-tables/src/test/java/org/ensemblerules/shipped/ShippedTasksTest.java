@@ -95,15 +95,16 @@ class ShippedTasksTest {
         "NFPA_1851_2008|advanced-cleaning|in every 12 months, first by 12 months from ISSUE",
         "NFPA_1851_2014|advanced-cleaning|in every 12 months, first by 12 months from ISSUE",
         "NFPA_1851_2014|routine-inspection|after each ISSUE",
-        "NFPA_1851_2014|complete-liner-inspection|after each LINER_SUSPECTED",
+        "NFPA_1851_2014|complete-liner-inspection|after each LINER_SUSPECTED, at ",
         "NFPA_1851_2020|advanced-cleaning|2 times in every 12 months, first by 12 months from"
             + " ISSUE",
         "NFPA_1851_2020|advanced-cleaning|after each PRODUCTS_OF_COMBUSTION",
         "NFPA_1851_2020|routine-inspection|after each DUTY_PERIOD",
-        "NFPA_1851_2020|advanced-inspection|after each ROUTINE_FOUND"
+        "NFPA_1851_2020|advanced-inspection|after each ROUTINE_FOUND, but for SOILING,"
       })
   void whatEachEditionAsksOfACoat(String edition, String task, String timing) {
-    assertThat(ofACoat(new EditionId(edition))).contains(task + ": " + timing);
+    assertThat(ofACoat(new EditionId(edition)))
+        .anyMatch(text -> text.startsWith(task + ": " + timing));
   }
 
   @Test

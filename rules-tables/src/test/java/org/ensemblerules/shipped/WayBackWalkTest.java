@@ -99,7 +99,7 @@ class WayBackWalkTest {
       Verdict verdict = given.verdict();
       verdicts++;
       if (verdict.wayBack() instanceof WayBack.Steps steps) {
-        Way way = carriedOut(given, verdict, steps.steps(), onlyWithAnExpert);
+        Way way = carriedOut(given, row, verdict, steps.steps(), onlyWithAnExpert);
         ways++;
         verdicts += way.acts().size() + 1;
         hold(row, given, verdict, way, wrong);
@@ -178,7 +178,11 @@ class WayBackWalkTest {
 
   /** Does each step by the last of those who may, and what must be shown after it. */
   private static Way carriedOut(
-      ShippedCase given, Verdict verdict, List<Step> steps, Map<Check, Integer> expert) {
+      ShippedCase given,
+      DefectRow row,
+      Verdict verdict,
+      List<Step> steps,
+      Map<Check, Integer> expert) {
     List<Act> acts = new ArrayList<>();
     Element element = given.element();
     LocalDate day = ShippedGear.AS_OF;
@@ -211,13 +215,33 @@ class WayBackWalkTest {
       for (Action action : verdict.actions()) {
         if (action.effect().equals(step.effect()) && action.target().equals(step.target())) {
           for (Check check : action.afterward()) {
-            day = day.plusDays(1);
-            acts.add(Act.of(followUp(given, check, day)));
+            if (!isSeenByTheLastLook(given, row, check, steps)) {
+              day = day.plusDays(1);
+              acts.add(Act.of(followUp(given, check, day)));
+            }
           }
         }
       }
     }
     return new Way(element, acts, day);
+  }
+
+  /** What the look that ends the way finds clear needs no check of its own before it. */
+  private static boolean isSeenByTheLastLook(
+      ShippedCase given, DefectRow row, Check check, List<Step> steps) {
+    Effect.Evaluate last = (Effect.Evaluate) steps.get(steps.size() - 1).effect();
+    return given.rules().tables().checks().row(check).byLook()
+        && given
+            .rules()
+            .tables()
+            .criteria()
+            .required(kind(last.check()).orElseThrow(), row.element(), row.use())
+            .stream()
+            .anyMatch(
+                criterion ->
+                    criterion.check().contains(check)
+                        && criterion.sites().contains(row.site())
+                        && criterion.lookFor().contains(row.defect()));
   }
 
   /** An inspection asked for afterward is made; any other check is passed for the finding. */

@@ -33,6 +33,7 @@ final class EffectReaders {
     Optional<Task> task = row.required("task", at -> at.enumOf(Task.class));
     Optional<Boolean> passCloses = row.required("passCloses", JsonCursor::bool);
     Optional<Check> handsOnTo = row.optional("handsOnTo", at -> at.enumOf(Check.class));
+    Optional<Boolean> byLook = row.optional("byLook", JsonCursor::bool);
     Optional<String> shown = row.required("shown", JsonCursor::text);
     return row.make(
         () ->
@@ -43,6 +44,7 @@ final class EffectReaders {
                     task.orElseThrow(),
                     passCloses.orElseThrow(),
                     handsOnTo,
+                    byLook.orElse(false),
                     shown.orElseThrow())));
   }
 

@@ -87,14 +87,23 @@ record FamilyHead(
    * @param combination what the row is for within the family; its names make the row's key
    */
   Provenance provenance(Object... combination) {
-    String rowKey =
-        Stream.concat(Stream.of(key.orElseThrow()), Stream.of(combination).map(Object::toString))
-            .collect(Collectors.joining("/"));
     return new Provenance(
-        new RowKey(rowKey),
+        keyOf(key.orElseThrow(), combination),
         origin.orElseThrow(),
         basis.orElseThrow(),
         reviewedThrough.orElseThrow(),
         note);
+  }
+
+  /**
+   * Returns the key of one row of a family.
+   *
+   * @param family the key of the family
+   * @param combination what the row is for within it
+   */
+  static RowKey keyOf(String family, Object... combination) {
+    return new RowKey(
+        Stream.concat(Stream.of(family), Stream.of(combination).map(Object::toString))
+            .collect(Collectors.joining("/")));
   }
 }

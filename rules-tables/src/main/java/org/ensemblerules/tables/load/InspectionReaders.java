@@ -3,6 +3,7 @@ package org.ensemblerules.tables.load;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.effect.Check;
@@ -35,6 +36,8 @@ final class InspectionReaders {
     Optional<Set<DefectKind>> lookFor = row.required("lookFor", at -> at.setOf(DefectKind.class));
     Optional<Set<Equipment>> atHand = row.optional("atHand", at -> at.setOf(Equipment.class));
     Optional<Set<Check>> checks = row.optional("checks", at -> at.setOf(Check.class));
+    Optional<List<String>> coveredBy =
+        row.optional("coveredBy", at -> at.distinct(FamilyHead::key));
     Optional<String> way = row.required("way", JsonCursor::text);
     return row.make(
         () ->
@@ -51,6 +54,9 @@ final class InspectionReaders {
                             lookFor.orElseThrow(),
                             atHand.orElse(Set.of()),
                             checks.orElse(Set.of()),
+                            coveredBy.orElse(List.of()).stream()
+                                .map(family -> FamilyHead.keyOf(family, element, use))
+                                .collect(Collectors.toUnmodifiableSet()),
                             way.orElseThrow()))));
   }
 

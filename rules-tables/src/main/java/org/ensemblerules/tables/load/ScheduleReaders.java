@@ -4,12 +4,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.EntityKind;
+import org.ensemblerules.gear.Site;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.schedule.DoneBy;
+import org.ensemblerules.schedule.FoundWhat;
 import org.ensemblerules.schedule.Start;
 import org.ensemblerules.schedule.TaskKey;
 import org.ensemblerules.schedule.TaskRow;
@@ -17,6 +20,7 @@ import org.ensemblerules.schedule.Timing;
 import org.ensemblerules.schedule.Trigger;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
+import org.ensemblerules.tables.json.ValueReaders;
 
 /** Readers of the table that says which tasks are due when. */
 final class ScheduleReaders {
@@ -123,9 +127,27 @@ final class ScheduleReaders {
             timing.required("trigger", value -> value.enumOf(Trigger.class));
         Optional<Integer> within =
             timing.optional("withinDays", value -> value.integer(0, Timing.MOST_DAYS));
-        yield timing.make(() -> new Timing.After(trigger.orElseThrow(), within));
+        Optional<FoundWhat> found = timing.optional("found", ScheduleReaders::found);
+        yield timing.make(
+            () ->
+                new Timing.After(trigger.orElseThrow(), within, found.orElse(FoundWhat.ANYTHING)));
       }
     };
+  }
+
+  private static Optional<FoundWhat> found(JsonCursor at) {
+    ObjectCursor found = at.object();
+    Optional<List<Site>> sites = found.optional("at", value -> value.distinct(ValueReaders::site));
+    Optional<Set<DefectKind>> butFor =
+        found.optional("butFor", value -> value.setOf(DefectKind.class));
+    Optional<Set<DefectKind>> reaching =
+        found.optional("reaching", value -> value.setOf(DefectKind.class));
+    return found.make(
+        () ->
+            new FoundWhat(
+                Set.copyOf(sites.orElse(List.of())),
+                butFor.orElse(Set.of()),
+                reaching.orElse(Set.of())));
   }
 
   private static Optional<Integer> number(JsonCursor at) {
