@@ -18,6 +18,8 @@ import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.defect.DefectTable;
 import org.ensemblerules.effect.CheckRow;
 import org.ensemblerules.effect.CheckTable;
+import org.ensemblerules.effect.DestinationRow;
+import org.ensemblerules.effect.DestinationTable;
 import org.ensemblerules.effect.ForbidRow;
 import org.ensemblerules.effect.PermissionRow;
 import org.ensemblerules.effect.PermissionTable;
@@ -97,6 +99,13 @@ public final class TableKinds {
           .by(CheckTable::of)
           .needed()
           .readWhen((row, file) -> file.names(row.check()));
+
+  /** Where gear goes for what must be done. */
+  public static final TableKind<DestinationRow, DestinationTable> DESTINATIONS =
+      TableKind.named("destinations", Subject.CARE, HeldBy.TRADE)
+          .rows(DestinationRow.class, DestinationTable::rows)
+          .by(DestinationTable::of)
+          .readWhen((row, file) -> file.asksWho(row.task()));
 
   /** What defects call for. */
   public static final TableKind<DefectRow, DefectTable> DEFECTS =
@@ -304,6 +313,7 @@ public final class TableKinds {
           PERMISSIONS,
           FORBIDDEN,
           CHECKS,
+          DESTINATIONS,
           CRITERIA,
           DEFECTS,
           INTERVALS,

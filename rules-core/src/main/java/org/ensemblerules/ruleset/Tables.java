@@ -4,6 +4,7 @@ import com.google.common.collect.ImmutableList;
 import java.util.List;
 import org.ensemblerules.defect.DefectTable;
 import org.ensemblerules.effect.CheckTable;
+import org.ensemblerules.effect.DestinationTable;
 import org.ensemblerules.effect.PermissionTable;
 import org.ensemblerules.fieldcheck.CheckLimitTable;
 import org.ensemblerules.fieldcheck.ConditionTable;
@@ -158,6 +159,15 @@ public final class Tables {
    */
   public PermissionTable permissions() {
     return of(TableKinds.PERMISSIONS);
+  }
+
+  /**
+   * Returns where gear goes for what must be done.
+   *
+   * @return the table; never null
+   */
+  public DestinationTable destinations() {
+    return of(TableKinds.DESTINATIONS);
   }
 
   /**

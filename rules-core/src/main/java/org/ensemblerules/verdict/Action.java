@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Set;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.GoesTo;
 import org.ensemblerules.effect.PermittedDoer;
 import org.ensemblerules.gear.Site;
 
@@ -17,14 +18,17 @@ import org.ensemblerules.gear.Site;
  * @param target on what: the part, the labeled layer as WHOLE_ELEMENT of it, or WHOLE_ELEMENT; not
  *     null
  * @param by who may do it, each with the credential needed; not null
+ * @param goesTo where the element goes for it, the nearest of those that may do it; not null
  * @param afterward the checks that must be passed afterward; not null
  */
-public record Action(Effect effect, Site target, List<PermittedDoer> by, Set<Check> afterward) {
+public record Action(
+    Effect effect, Site target, List<PermittedDoer> by, GoesTo goesTo, Set<Check> afterward) {
   /** Copies the collections. */
   public Action {
     Objects.requireNonNull(effect, "effect");
     Objects.requireNonNull(target, "target");
     by = ImmutableList.copyOf(by);
+    Objects.requireNonNull(goesTo, "goesTo");
     afterward = Sets.immutableEnumSet(afterward);
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.ensemblerules.effect.Destination;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.source.InvalidValueException;
 
@@ -35,11 +36,18 @@ final class Agreement {
           "followed by the checks that the reasons for it ask for afterward, and no other");
     }
     InvalidValueException.require(
+        actions.stream()
+            .filter(action -> action.effect().isFinal())
+            .allMatch(action -> action.goesTo().destination() == Destination.DISPOSAL),
+        "Verdict.actions",
+        actions.stream().map(action -> action.goesTo().text()).toList(),
+        Destination.DISPOSAL + " for whatever ends the service of the whole element");
+    InvalidValueException.require(
         leadsBack(actions, wayBack),
         "Verdict.wayBack",
         wayBack,
-        "a step for each action; none back only where something retires; not needed only without"
-            + " an action");
+        "a step for each action, that goes where it goes; none back only where something retires;"
+            + " not needed only without an action");
   }
 
   private static <T> Set<Object> all(List<T> from, Function<T, Set<?>> values) {
@@ -58,6 +66,8 @@ final class Agreement {
   }
 
   private static boolean does(Step step, Action action) {
-    return step.effect().equals(action.effect()) && step.target().equals(action.target());
+    return step.effect().equals(action.effect())
+        && step.target().equals(action.target())
+        && step.goesTo().equals(action.goesTo());
   }
 }

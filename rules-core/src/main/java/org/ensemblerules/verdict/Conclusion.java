@@ -33,13 +33,14 @@ final class Conclusion {
 
   static Verdict of(CaseFile file, List<Reason> given) {
     List<Reason> reasons = given.stream().distinct().sorted().toList();
-    List<Action> actions = actions(file, reasons);
+    RouteOrder order = RouteOrder.of(file);
+    List<Action> actions = actions(file, order, reasons);
     List<LayerAge> ages = AgeQuestion.ages(file);
     return Verdict.builder(file.element().named(), file.asOf(), file.rules().identity())
         .reasons(reasons)
         .actions(actions)
         .openFindings(openFindings(file))
-        .wayBack(ReturnPath.of(file, actions, reasons))
+        .wayBack(ReturnPath.of(file, order, actions, reasons))
         .ages(ages)
         .due(file.due().stream().map(TaskDue::of).toList())
         .cautions(cautions(file, actions, reasons, ages))
@@ -57,7 +58,7 @@ final class Conclusion {
         .toList();
   }
 
-  private static List<Action> actions(CaseFile file, List<Reason> reasons) {
+  private static List<Action> actions(CaseFile file, RouteOrder order, List<Reason> reasons) {
     record Target(Effect effect, Site site) {}
     Map<Target, EnumSet<Check>> targets = new LinkedHashMap<>();
     Map<Target, EnumSet<EntityKind>> by = new HashMap<>();
@@ -74,7 +75,9 @@ final class Conclusion {
     return targets.entrySet().stream()
         .map(
             entry ->
-                new Action(
+                NextPlace.action(
+                    file,
+                    order,
                     entry.getKey().effect(),
                     entry.getKey().site(),
                     Doers.of(file, entry.getKey().effect()).stream()

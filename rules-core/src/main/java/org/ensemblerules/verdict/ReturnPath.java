@@ -19,7 +19,7 @@ import org.ensemblerules.gear.Site;
 final class ReturnPath {
   private ReturnPath() {}
 
-  static WayBack of(CaseFile file, List<Action> actions, List<Reason> reasons) {
+  static WayBack of(CaseFile file, RouteOrder order, List<Action> actions, List<Reason> reasons) {
     if (actions.isEmpty()) {
       return new WayBack.NotNeeded();
     }
@@ -29,7 +29,6 @@ final class ReturnPath {
     if (everyLayerRetires(file, actions)) {
       return new WayBack.None("every labeled layer leaves service for good" + first(actions));
     }
-    RouteOrder order = RouteOrder.of(file);
     List<Step> steps =
         actions.stream()
             .sorted(Comparator.comparingInt(action -> order.rank(action.effect())))
@@ -48,7 +47,8 @@ final class ReturnPath {
           step(
               file,
               order,
-              new Action(look, Site.of(Part.WHOLE_ELEMENT), Doers.of(file, look), Set.of()),
+              NextPlace.action(
+                  file, order, look, Site.of(Part.WHOLE_ELEMENT), Doers.of(file, look), Set.of()),
               false));
     }
     return new WayBack.Steps(steps);
@@ -101,7 +101,10 @@ final class ReturnPath {
     Effect last = new Effect.Evaluate(row.lastWord(), evaluate.scope());
     return Optional.of(
         step(
-            file, order, new Action(last, action.target(), Doers.of(file, last), Set.of()), false));
+            file,
+            order,
+            NextPlace.action(file, order, last, action.target(), Doers.of(file, last), Set.of()),
+            false));
   }
 
   private static Step step(CaseFile file, RouteOrder order, Action action, boolean followsUp) {
@@ -129,6 +132,6 @@ final class ReturnPath {
       shown.add("Replaced by one of the same model and size, with a label of its own.");
     }
     action.afterward().forEach(check -> shown.add(file.tables().checks().row(check).shown()));
-    return new Step(action.effect(), action.target(), action.by(), shown);
+    return new Step(action.effect(), action.target(), action.by(), action.goesTo(), shown);
   }
 }

@@ -93,6 +93,13 @@ final class RouteOrder {
     return rank(effect) == LAST;
   }
 
+  /** Whether an effect finds out what the element met, which stays sealed until then. */
+  boolean findsOut(Effect effect) {
+    return shut
+        && effect instanceof Effect.Evaluate evaluate
+        && rank(evaluate) == ROUTE + CareAction.FIND_OUT.ordinal();
+  }
+
   /** What must be heeded of a cleaning that waits for whoever found out what it met. */
   Optional<String> onlyIf(Effect effect) {
     return effect instanceof Effect.Clean clean

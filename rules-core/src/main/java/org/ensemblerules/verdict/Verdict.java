@@ -8,8 +8,10 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.effect.EffectKind;
+import org.ensemblerules.effect.GoesTo;
 import org.ensemblerules.effect.HandlingDuty;
 import org.ensemblerules.gear.NamedElement;
 import org.ensemblerules.ruleset.Identity;
@@ -116,6 +118,25 @@ public final class Verdict {
       case CLEAN -> Headline.CLEAN;
       case NOTE -> Headline.SERVICEABLE;
     };
+  }
+
+  /**
+   * Returns where it goes next: held, away, sealed or out of service for good as a whole, where one
+   * of these applies, in this order; else where the earliest step of the way back is done.
+   *
+   * @return exactly one place if it is out; empty if it is in
+   */
+  public Optional<GoesTo> goesTo() {
+    return NextPlace.of(actions, handling, reasons, wayBack);
+  }
+
+  /**
+   * Returns why it is out, in the fewest words.
+   *
+   * @return at least one if it is out, empty if it is in; never null
+   */
+  public Set<OutBecause> outBecause() {
+    return OutBecause.of(reasons);
   }
 
   /**
@@ -247,6 +268,10 @@ public final class Verdict {
         + service()
         + ", "
         + headline()
+        + ", goes to "
+        + goesTo().map(GoesTo::text).orElse("nowhere")
+        + ", because "
+        + outBecause()
         + "; actions="
         + actions
         + ", handling="

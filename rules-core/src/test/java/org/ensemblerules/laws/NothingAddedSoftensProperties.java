@@ -174,6 +174,8 @@ class NothingAddedSoftensProperties {
   private static void stricter(Added added) {
     assertThat(VerdictContent.demanded(added.after().verdict()))
         .containsAll(VerdictContent.demanded(added.before().verdict()));
+    assertThat(added.after().verdict().outBecause())
+        .containsAll(added.before().verdict().outBecause());
     if (added.before().verdict().service() == Service.OUT) {
       assertThat(added.after().verdict().service()).isEqualTo(Service.OUT);
     }

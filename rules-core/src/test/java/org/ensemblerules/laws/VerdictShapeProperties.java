@@ -11,6 +11,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.PropertyDefaults;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
+import org.ensemblerules.effect.Destination;
 import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.effect.HandlingDuty;
 import org.ensemblerules.effect.Scope;
@@ -23,6 +24,7 @@ import org.ensemblerules.verdict.Action;
 import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Headline;
 import org.ensemblerules.verdict.Reason;
+import org.ensemblerules.verdict.ReasonKind;
 import org.ensemblerules.verdict.Service;
 import org.ensemblerules.verdict.Verdict;
 import org.ensemblerules.verdict.WayBack;
@@ -46,6 +48,32 @@ class VerdictShapeProperties {
             verdict.reasons().stream()
                 .allMatch(reason -> reason.effect().effectKind() == EffectKind.NOTE));
     assertThat(verdict.actions().isEmpty()).isEqualTo(verdict.service() == Service.IN);
+  }
+
+  /** In goes nowhere; out goes to exactly one place, and for at least one cause. */
+  @Property
+  void outGoesToOnePlaceAndInNowhere(@ForAll GearCase given) {
+    Verdict verdict = given.verdict();
+    boolean out = verdict.service() == Service.OUT;
+    assertThat(verdict.goesTo().isPresent()).isEqualTo(out);
+    assertThat(verdict.outBecause().isEmpty()).isEqualTo(!out);
+    verdict.goesTo().ifPresent(goesTo -> wholeElementFirst(verdict, goesTo.destination()));
+  }
+
+  private static void wholeElementFirst(Verdict verdict, Destination destination) {
+    boolean held = verdict.handling().contains(HandlingDuty.PRESERVE_AS_FOUND);
+    boolean away =
+        !held && verdict.reasons().stream().anyMatch(each -> each.kind() == ReasonKind.AWAY);
+    assertThat(destination == Destination.AWAY).isEqualTo(away);
+    if (held) {
+      assertThat(destination).isEqualTo(Destination.EVIDENCE_HOLD);
+    } else if (!away && destination != Destination.ISOLATE) {
+      assertThat(destination == Destination.DISPOSAL)
+          .isEqualTo(verdict.wayBack() instanceof WayBack.None);
+      if (verdict.wayBack() instanceof WayBack.Steps way) {
+        assertThat(destination).isEqualTo(way.steps().get(0).goesTo().destination());
+      }
+    }
   }
 
   @Property

@@ -8,6 +8,8 @@ import java.util.Set;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CheckRow;
 import org.ensemblerules.effect.CredentialScope;
+import org.ensemblerules.effect.Destination;
+import org.ensemblerules.effect.DestinationRow;
 import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.effect.PermissionRow;
 import org.ensemblerules.effect.Task;
@@ -63,6 +65,38 @@ final class FrozenDuties {
             task,
             entity,
             needs.length == 0 ? Optional.empty() : Optional.of(needs[0])));
+  }
+
+  /** Where gear goes for each task by each who may do it. */
+  static List<DestinationRow> destinations() {
+    List<DestinationRow> rows = new ArrayList<>();
+    for (PermissionRow row : permissions()) {
+      rows.add(
+          new DestinationRow(
+              FrozenProvenance.of("destination", row.task(), row.entity()),
+              row.task(),
+              row.entity(),
+              place(row.task(), row.entity())));
+    }
+    return rows;
+  }
+
+  private static Destination place(Task task, EntityKind by) {
+    return switch (task) {
+      case RECORD_KEEPING -> Destination.RECORDS;
+      case INCIDENT_RELEASE -> Destination.EVIDENCE_HOLD;
+      default ->
+          switch (by) {
+            case MEMBER -> Destination.WEARER_CHECK;
+            case MANUFACTURER -> Destination.MANUFACTURER;
+            case INDEPENDENT_SERVICE_PROVIDER, VERIFIED_INDEPENDENT_SERVICE_PROVIDER ->
+                Destination.SERVICE_PROVIDER;
+            case ORGANIZATION, VERIFIED_ORGANIZATION ->
+                task.name().endsWith("CLEANING") || task == Task.SANITIZING
+                    ? Destination.WASH
+                    : Destination.GEAR_ROOM;
+          };
+    };
   }
 
   static List<CheckRow> checks() {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.ensemblerules.defect.DefectTable;
 import org.ensemblerules.effect.CheckTable;
+import org.ensemblerules.effect.DestinationTable;
 import org.ensemblerules.effect.PermissionTable;
 import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.gear.ElementKind;
@@ -63,6 +64,8 @@ public final class FrozenRules {
         .conditions(FrozenMeasures.conditions())
         .checkLimits(FrozenMeasures.checkLimits())
         .care(CareTables.none(anatomy).with(FrozenMeasures.careLimits()).with(FrozenCare.routes()))
+        .with(
+            TableKinds.DESTINATIONS, DestinationTable.of(FrozenDuties.destinations()).orElseThrow())
         .with(TableKinds.WASH_BOUNDS, FrozenMeasures.washBounds())
         .tasks(FrozenCare.tasks())
         .strength(FrozenMeasures.strength())

@@ -195,7 +195,7 @@ class FindingVerdictsTest {
     assertThat(verdict.headline()).isEqualTo(headline);
     assertThat(verdict.toString())
         .startsWith("Verdict[COAT 1 COAT STRUCTURAL as of 2024-06-15: " + verdict.service())
-        .contains(", " + headline + ";");
+        .contains(", " + headline + ", goes to ");
   }
 
   @Test

@@ -11,7 +11,9 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.Destination;
 import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.GoesTo;
 import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.NamedElement;
@@ -70,7 +72,9 @@ class VerdictValueTest {
     reasons.set(0, tried(reasons.get(0)));
     List<Action> actions = new ArrayList<>(SAID.actions());
     Action first = actions.get(0);
-    actions.set(0, new Action(first.effect(), first.target(), List.of(), first.afterward()));
+    actions.set(
+        0,
+        new Action(first.effect(), first.target(), List.of(), first.goesTo(), first.afterward()));
     List<Step> steps = new ArrayList<>(steps());
     steps.addAll(steps());
     Map<VerdictPart, Verdict> others = new LinkedHashMap<>();
@@ -119,7 +123,12 @@ class VerdictValueTest {
         .doesNotContain(SAID.toString())
         .doesNotHaveDuplicates();
     assertThat(SAID.toString())
-        .startsWith("Verdict[" + coat + " as of " + SAID.asOf() + ": OUT, EVALUATE; actions=[");
+        .startsWith(
+            "Verdict["
+                + coat
+                + " as of "
+                + SAID.asOf()
+                + ": OUT, EVALUATE, goes to SERVICE_PROVIDER, because [CONDITION]; actions=[");
     assertThat(SAID).isNotEqualTo(SAID.toString());
   }
 
@@ -140,12 +149,25 @@ class VerdictValueTest {
             all.actions(
                 List.of(
                     new Action(
-                        first.effect(), first.target(), first.by(), Set.of(Check.WATER_ENTRY)))));
+                        first.effect(),
+                        first.target(),
+                        first.by(),
+                        first.goesTo(),
+                        Set.of(Check.WATER_ENTRY)))));
     refused("Verdict.wayBack", all -> all.wayBack(new WayBack.NotNeeded()));
     refused("Verdict.wayBack", all -> all.wayBack(new WayBack.None("tired of it")));
     Step other =
-        new Step(new Effect.Retire(Scope.PART), steps().get(0).target(), List.of(), List.of());
+        new Step(
+            new Effect.Retire(Scope.PART),
+            steps().get(0).target(),
+            List.of(),
+            GoesTo.of(Destination.GEAR_ROOM),
+            List.of());
     refused("Verdict.wayBack", all -> all.wayBack(new WayBack.Steps(List.of(other))));
+    Step one = steps().get(0);
+    Step elsewhere =
+        new Step(one.effect(), one.target(), one.by(), GoesTo.of(Destination.RECORDS), one.shown());
+    refused("Verdict.wayBack", all -> all.wayBack(new WayBack.Steps(List.of(elsewhere))));
     refused(
         "Verdict.wayBack",
         all -> all.reasons(List.of()).actions(List.of()).wayBack(SAID.wayBack()));

@@ -94,6 +94,7 @@ final class CsvFiles {
             edition.strongerChecks().map(table -> table.rows()),
             edition.checkLimits().map(table -> table.rows()),
             edition.careLimits().map(table -> table.rows()),
+            edition.find(TableKinds.DESTINATIONS).map(table -> table.rows()),
             edition.find(TableKinds.WASH_BOUNDS).map(table -> table.rows()),
             edition.cleaningResults().map(table -> table.rows()),
             edition.strengthRequirements().map(table -> table.rows()),

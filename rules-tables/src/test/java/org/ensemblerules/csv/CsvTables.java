@@ -21,6 +21,7 @@ import org.ensemblerules.care.CleaningResultRow;
 import org.ensemblerules.care.WashBoundRow;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.effect.CheckRow;
+import org.ensemblerules.effect.DestinationRow;
 import org.ensemblerules.effect.ForbidRow;
 import org.ensemblerules.effect.PermissionRow;
 import org.ensemblerules.fieldcheck.CheckLimitRow;
@@ -212,6 +213,8 @@ public final class CsvTables {
                       row.demand() instanceof CareDemand.Within within
                           ? Optional.of(within.limit())
                           : Optional.empty())),
+          CsvTable.of(
+              DestinationRow.class, "destinations", canonical("task", "entity", "destination")),
           CsvTable.of(
               WashBoundRow.class,
               "wash-bounds",

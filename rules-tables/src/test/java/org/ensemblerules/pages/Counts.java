@@ -53,6 +53,8 @@ final class Counts {
     tables.put("laws on PFAS", each -> each.pfasLaws().map(table -> table.rows()));
     tables.put("adoptions", each -> each.adoptions().map(table -> table.rows()));
     tables.put("permissions", each -> each.permissions().map(table -> table.rows()));
+    tables.put(
+        "where gear goes", each -> each.find(TableKinds.DESTINATIONS).map(table -> table.rows()));
     tables.put("checks", each -> each.checks().map(CheckTable::rows));
     tables.put("cautions", each -> each.cautions().map(table -> table.rows()));
     tables.putAll(MEASUREMENTS);
@@ -106,6 +108,7 @@ final class Counts {
                 "[pfas-laws.md](pfas-laws.md): what laws ask of sales",
                 "[adoptions.md](adoptions.md): which rules hold where",
                 "[permissions.md](permissions.md): who may do what",
+                "[destinations.md](destinations.md): where gear goes for it",
                 "[checks.md](checks.md): what checks show and settle",
                 "[measurements.md](measurements.md): conditions, limits and strength",
                 "[cautions.md](cautions.md): what verdicts warn of",

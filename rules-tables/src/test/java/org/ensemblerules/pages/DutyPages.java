@@ -4,9 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.ensemblerules.effect.CheckRow;
+import org.ensemblerules.effect.Destination;
+import org.ensemblerules.effect.DestinationRow;
 import org.ensemblerules.effect.PermissionRow;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.ruleset.CautionRow;
+import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.tables.LoadedTables;
 
 /** The pages of who may do what, what checks settle, and what verdicts warn of. */
@@ -36,6 +39,28 @@ final class DutyPages {
       page.heading(Words.of(task)).table(List.of("Who", "Credential", "Editions", "Basis"), lines);
     }
     return page.page("permissions.md");
+  }
+
+  static Page destinations(LoadedTables tables) {
+    List<List<String>> lines = new ArrayList<>();
+    for (Family<DestinationRow> family :
+        Family.of(tables, each -> each.find(TableKinds.DESTINATIONS).map(table -> table.rows()))) {
+      lines.add(
+          List.of(
+              Words.of(family.all(DestinationRow::task)),
+              Words.of(family.all(DestinationRow::entity)),
+              Words.of(family.first().destination()),
+              Words.basis(family.first().provenance())));
+    }
+    return new Markdown("Where gear goes")
+        .paragraph(
+            "Where an element that is out goes for what must be done. Of those who may do it, the"
+                + " nearest counts: "
+                + Words.of(List.of(Destination.values()))
+                + ", in this order. What is held, away, sealed until it is known what it met, or"
+                + " out of service for good as a whole goes by that, whatever else is to be done.")
+        .table(List.of("Task", "Done by", "Goes to", "Basis"), lines)
+        .page("destinations.md");
   }
 
   static Page checks(LoadedTables tables) {

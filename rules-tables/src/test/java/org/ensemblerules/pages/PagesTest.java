@@ -40,6 +40,7 @@ class PagesTest {
         RecordPages.laws(TABLES),
         RecordPages.adoptions(TABLES),
         DutyPages.permissions(TABLES),
+        DutyPages.destinations(TABLES),
         DutyPages.checks(TABLES),
         DutyPages.cautions(TABLES),
         MeasurementPage.page(TABLES),

@@ -24,6 +24,7 @@ import org.ensemblerules.defect.Grade;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.CredentialScope;
+import org.ensemblerules.effect.Destination;
 import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.effect.HandlingDuty;
@@ -87,6 +88,7 @@ class SchemaVocabularyTest {
             Task.class,
             EntityKind.class,
             CredentialScope.class,
+            Destination.class,
             RepairClass.class,
             Scope.class,
             CleaningKind.class,

@@ -288,7 +288,7 @@ class SoundSetTest {
     assertThat(set.revisions())
         .extracting(TableRevision::file)
         .startsWith("sources.json", "editions.json", "trade/anatomy-coat.json")
-        .hasSize(37);
+        .hasSize(38);
     assertThat(set.revisions())
         .filteredOn(revision -> revision.table().equals("defects"))
         .allSatisfy(

@@ -36,6 +36,7 @@ final class TableSchemas {
         "criteria",
         "custody-steps",
         "defects",
+        "destinations",
         "disposal-routes",
         "edition",
         "editions",

@@ -42,12 +42,16 @@ class VerdictJsonTest {
   void partsAreWrittenByteByByte() throws IOException {
     assertThat(VerdictJson.write(verdict("everything")))
         .startsWith(
-            quoted("{'element':{'id':'C-1','kind':'COAT','use':'STRUCTURAL'},'asOf':'2025-06-01',"))
+            quoted(
+                "{'element':{'id':'C-1','kind':'COAT','use':'STRUCTURAL'},'asOf':'2025-06-01',"
+                    + "'service':'OUT','headline':'RETIRE','goesTo':{'destination':'AWAY'},"
+                    + "'outBecause':['CONDITION','OVERDUE','PAPER'],"))
         .contains(
             quoted(
                 "'actions':[{'effect':{'kind':'RETIRE','scope':'ELEMENT'},'target':'WHOLE_ELEMENT',"
                     + "'by':[{'entity':'ORGANIZATION','needs':'INSPECT'},"
-                    + "{'entity':'VERIFIED_INDEPENDENT_SERVICE_PROVIDER'}],'afterward':[]},"),
+                    + "{'entity':'VERIFIED_INDEPENDENT_SERVICE_PROVIDER'}],"
+                    + "'goesTo':{'destination':'DISPOSAL'},'afterward':[]},"),
             quoted(
                 "{'kind':'RULE','site':'FABRIC@OUTER_SHELL','finding':'F1',"
                     + "'seen':'TEAR at FABRIC@OUTER_SHELL (left elbow), 0.50 in',"
@@ -94,6 +98,8 @@ class VerdictJsonTest {
             "asOf",
             "service",
             "headline",
+            "goesTo",
+            "outBecause",
             "actions",
             "handling",
             "reasons",

@@ -20,8 +20,14 @@ final class Derived {
 
   /** Reads a text that must be given where one follows from other fields, and only there. */
   static void optionalText(ObjectCursor object, String field, Optional<String> follows) {
+    optional(object, field, JsonCursor::text, follows);
+  }
+
+  /** Reads a value that must be given where one follows from other fields, and only there. */
+  static <T> void optional(
+      ObjectCursor object, String field, JsonDecoder<T> decoder, Optional<T> follows) {
     if (follows.isPresent()) {
-      text(object, field, follows);
+      object.required(field, at -> same(at, decoder, follows));
     } else {
       object.optional(field, at -> at.<String>mismatch("no such field here"));
     }

@@ -6,9 +6,11 @@ import java.util.Optional;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.CredentialScope;
+import org.ensemblerules.effect.Destination;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.effect.EntityKind;
+import org.ensemblerules.effect.GoesTo;
 import org.ensemblerules.effect.PermissionRow;
 import org.ensemblerules.effect.PermittedDoer;
 import org.ensemblerules.effect.RepairClass;
@@ -91,6 +93,23 @@ public final class EffectJson {
         "by",
         doers,
         who -> new Fields().put("entity", who.entity()).known("needs", who.needs()).node());
+  }
+
+  static JsonNode write(GoesTo goesTo) {
+    return new Fields()
+        .put("destination", goesTo.destination())
+        .known("scope", goesTo.scope())
+        .node();
+  }
+
+  /** Reads where an element goes next. */
+  static Optional<GoesTo> goesTo(JsonCursor at) {
+    ObjectCursor object = at.object();
+    Optional<Destination> destination =
+        object.required("destination", value -> value.enumOf(Destination.class));
+    Optional<CredentialScope> scope =
+        object.optional("scope", value -> value.enumOf(CredentialScope.class));
+    return object.make(() -> new GoesTo(destination.orElseThrow(), scope));
   }
 
   /** Reads who may do something. */

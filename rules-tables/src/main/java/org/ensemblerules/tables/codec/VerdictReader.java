@@ -9,6 +9,7 @@ import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.GoesTo;
 import org.ensemblerules.effect.HandlingDuty;
 import org.ensemblerules.effect.PermittedDoer;
 import org.ensemblerules.gear.LayerKind;
@@ -72,7 +73,8 @@ public final class VerdictReader {
         object.required("cautions", list -> list.list(VerdictReader::caution));
     Optional<Identity> identity = object.required("rules", IdentityJson::read);
     object.optional("trace", list -> list.list(RowJson::readName));
-    List.of("service", "headline", "handling", "checksNotDone")
+    object.optional("goesTo", EffectJson::goesTo);
+    List.of("service", "headline", "outBecause", "handling", "checksNotDone")
         .forEach(field -> object.required(field, Optional::of));
     return object
         .make(
@@ -92,6 +94,8 @@ public final class VerdictReader {
   private static Optional<Verdict> agreed(ObjectCursor object, Verdict verdict) {
     Derived.text(object, "service", Optional.of(verdict.service().name()));
     Derived.text(object, "headline", Optional.of(verdict.headline().name()));
+    Derived.optional(object, "goesTo", EffectJson::goesTo, verdict.goesTo());
+    Derived.names(object, "outBecause", verdict.outBecause().stream().map(Enum::name).toList());
     Derived.names(object, "handling", verdict.handling().stream().map(Enum::name).toList());
     Derived.names(
         object, "checksNotDone", verdict.checksNotDone().stream().map(RowKey::value).toList());
@@ -103,6 +107,7 @@ public final class VerdictReader {
     Optional<Effect> effect = object.required("effect", EffectJson::read);
     Optional<Site> target = object.required("target", ValueReaders::site);
     Optional<List<PermittedDoer>> by = by(object);
+    Optional<GoesTo> goesTo = object.required("goesTo", EffectJson::goesTo);
     Optional<List<Check>> afterward = object.required("afterward", VerdictReader::checks);
     return object.make(
         () ->
@@ -110,6 +115,7 @@ public final class VerdictReader {
                 effect.orElseThrow(),
                 target.orElseThrow(),
                 by.orElseThrow(),
+                goesTo.orElseThrow(),
                 Set.copyOf(afterward.orElseThrow())));
   }
 
@@ -200,11 +206,16 @@ public final class VerdictReader {
     Optional<Effect> effect = object.required("effect", EffectJson::read);
     Optional<Site> target = object.required("target", ValueReaders::site);
     Optional<List<PermittedDoer>> by = by(object);
+    Optional<GoesTo> goesTo = object.required("goesTo", EffectJson::goesTo);
     Optional<List<String>> shown = object.required("shown", VerdictReader::words);
     return object.make(
         () ->
             new Step(
-                effect.orElseThrow(), target.orElseThrow(), by.orElseThrow(), shown.orElseThrow()));
+                effect.orElseThrow(),
+                target.orElseThrow(),
+                by.orElseThrow(),
+                goesTo.orElseThrow(),
+                shown.orElseThrow()));
   }
 
   private static Optional<TaskDue> due(JsonCursor at) {

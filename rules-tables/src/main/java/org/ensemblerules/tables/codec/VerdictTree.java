@@ -33,6 +33,8 @@ public final class VerdictTree {
         .put("asOf", verdict.asOf())
         .put("service", verdict.service())
         .put("headline", verdict.headline())
+        .known("goesTo", verdict.goesTo(), EffectJson::write)
+        .list("outBecause", verdict.outBecause())
         .list("actions", verdict.actions(), VerdictTree::write)
         .list("handling", verdict.handling())
         .list("reasons", verdict.reasons(), VerdictTree::write)
@@ -50,7 +52,10 @@ public final class VerdictTree {
         new Fields()
             .put("effect", EffectJson.write(action.effect()))
             .put("target", action.target());
-    return EffectJson.by(fields, action.by()).list("afterward", action.afterward()).node();
+    return EffectJson.by(fields, action.by())
+        .put("goesTo", EffectJson.write(action.goesTo()))
+        .list("afterward", action.afterward())
+        .node();
   }
 
   private static JsonNode write(Reason reason) {
@@ -93,7 +98,10 @@ public final class VerdictTree {
   private static JsonNode write(Step step) {
     Fields fields =
         new Fields().put("effect", EffectJson.write(step.effect())).put("target", step.target());
-    return EffectJson.by(fields, step.by()).list("shown", step.shown()).node();
+    return EffectJson.by(fields, step.by())
+        .put("goesTo", EffectJson.write(step.goesTo()))
+        .list("shown", step.shown())
+        .node();
   }
 
   private static JsonNode write(TaskDue due) {

@@ -6,6 +6,8 @@ import java.util.Set;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CheckRow;
 import org.ensemblerules.effect.CredentialScope;
+import org.ensemblerules.effect.Destination;
+import org.ensemblerules.effect.DestinationRow;
 import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.effect.PermissionRow;
@@ -23,6 +25,7 @@ final class EffectReaders {
   static final List<TableType<?>> TYPES =
       List.of(
           new TableType<>(TableKinds.CHECKS, EffectReaders::checks),
+          new TableType<>(TableKinds.DESTINATIONS, EffectReaders::destinations),
           new TableType<>(TableKinds.PERMISSIONS, EffectReaders::permissions),
           new TableType<>(TableKinds.CAUTIONS, EffectReaders::cautions));
 
@@ -59,6 +62,27 @@ final class EffectReaders {
                     entity ->
                         new PermissionRow(
                             head.provenance(entity), task.orElseThrow(), entity, needs))
+                .toList());
+  }
+
+  static Optional<List<DestinationRow>> destinations(FamilyHead head, ObjectCursor row) {
+    Optional<Set<Task>> tasks = row.required("tasks", at -> at.setOf(Task.class));
+    Optional<Set<EntityKind>> entities = row.required("entities", at -> at.setOf(EntityKind.class));
+    Optional<Destination> destination =
+        row.required("destination", at -> at.enumOf(Destination.class));
+    return row.make(
+        () ->
+            tasks.orElseThrow().stream()
+                .flatMap(
+                    task ->
+                        entities.orElseThrow().stream()
+                            .map(
+                                entity ->
+                                    new DestinationRow(
+                                        head.provenance(task, entity),
+                                        task,
+                                        entity,
+                                        destination.orElseThrow())))
                 .toList());
   }
 

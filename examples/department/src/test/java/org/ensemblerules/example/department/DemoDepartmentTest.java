@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.ensemblerules.effect.Destination;
 import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.effect.HandlingDuty;
 import org.ensemblerules.example.department.demo.DemoDepartment;
@@ -23,6 +24,7 @@ import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Headline;
+import org.ensemblerules.verdict.OutBecause;
 import org.ensemblerules.verdict.Reason;
 import org.ensemblerules.verdict.ReasonKind;
 import org.ensemblerules.verdict.Service;
@@ -74,6 +76,18 @@ class DemoDepartmentTest {
     Set<EffectKind> missing = EnumSet.allOf(EffectKind.class);
     reasons(VERDICTS).forEach(reason -> missing.remove(reason.effect().effectKind()));
     assertThat(missing).isEmpty();
+  }
+
+  @Test
+  void goesToEveryPlaceAndIsOutForEveryCause() {
+    Set<Destination> places = EnumSet.allOf(Destination.class);
+    Set<OutBecause> causes = EnumSet.allOf(OutBecause.class);
+    for (Verdict verdict : VERDICTS) {
+      verdict.goesTo().ifPresent(goesTo -> places.remove(goesTo.destination()));
+      causes.removeAll(verdict.outBecause());
+    }
+    assertThat(places).isEmpty();
+    assertThat(causes).isEmpty();
   }
 
   @Test

@@ -1,9 +1,13 @@
 package org.ensemblerules.example.department.report;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import org.ensemblerules.effect.GoesTo;
 import org.ensemblerules.ruleset.Identity;
 import org.ensemblerules.verdict.Caution;
 import org.ensemblerules.verdict.Reason;
@@ -14,8 +18,8 @@ public final class DepartmentReport {
   private DepartmentReport() {}
 
   /**
-   * Writes the report: counts by headline, what was noted on gear in service, every element that is
-   * out, and the cautions.
+   * Writes the report: counts by headline, destination and cause, what was noted on gear in
+   * service, every element that is out by where it goes next, and the cautions.
    *
    * @param department its name; not null
    * @param asOf the day judged for; not null
@@ -25,7 +29,11 @@ public final class DepartmentReport {
    */
   public static String of(String department, LocalDate asOf, Identity rules, List<Judged> all) {
     TextPage page = new TextPage();
-    List<Judged> out = all.stream().filter(one -> one.verdict().service() == Service.OUT).toList();
+    List<Judged> out =
+        all.stream()
+            .filter(one -> one.verdict().service() == Service.OUT)
+            .sorted(Comparator.comparing(DepartmentReport::goesTo))
+            .toList();
     page.line(Objects.requireNonNull(department, "department") + ", gear as of " + asOf);
     rules(page, rules);
     page.blank();
@@ -33,11 +41,19 @@ public final class DepartmentReport {
         all.size() + " elements: " + (all.size() - out.size()) + " in, " + out.size() + " out");
     page.blank();
     HeadlineTable.write(page, all);
+    page.blank();
+    DestinationTable.write(page, out);
     noted(page, all);
     CautionNotes notes = CautionNotes.of(all);
     page.blank();
-    page.line("OUT OF SERVICE");
+    Optional<GoesTo> last = Optional.empty();
     for (Judged judged : out) {
+      if (!judged.verdict().goesTo().equals(last)) {
+        last = judged.verdict().goesTo();
+        page.rule('=');
+        page.line(
+            "OUT OF SERVICE, GOES TO: " + PlainWords.of(goesTo(judged)).toUpperCase(Locale.ROOT));
+      }
       page.rule('-');
       VerdictText.write(page, judged);
       String own = notes.of(judged.verdict());
@@ -49,6 +65,10 @@ public final class DepartmentReport {
     notes.write(page);
     BasisNotes.write(page, all);
     return page.toString();
+  }
+
+  private static GoesTo goesTo(Judged judged) {
+    return judged.verdict().goesTo().orElseThrow();
   }
 
   /**

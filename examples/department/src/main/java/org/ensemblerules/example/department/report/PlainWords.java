@@ -17,6 +17,7 @@ import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.CredentialScope;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.EntityKind;
+import org.ensemblerules.effect.GoesTo;
 import org.ensemblerules.effect.PermissionRow;
 import org.ensemblerules.effect.PermittedDoer;
 import org.ensemblerules.effect.RepairClass;
@@ -112,6 +113,12 @@ final class PlainWords {
       return of(evaluate.check());
     }
     return "retirement";
+  }
+
+  /** Where an element goes, and for a service provider what they must be verified for. */
+  static String of(GoesTo goesTo) {
+    return of(goesTo.destination())
+        + goesTo.scope().map(scope -> " verified for: " + of(scope)).orElse("");
   }
 
   /** The same, with how much of the element it falls on. */

@@ -27,6 +27,10 @@ final class VerdictText {
             + " ("
             + verdict.service()
             + ")");
+    verdict.goesTo().ifPresent(goesTo -> page.wrapped("  Goes to   ", PlainWords.of(goesTo)));
+    if (!verdict.outBecause().isEmpty()) {
+      page.wrapped("  Out for   ", PlainWords.list(verdict.outBecause()));
+    }
     judged.story().ifPresent(story -> page.wrapped("  ", story + "."));
     if (!verdict.reasons().isEmpty()) {
       page.line("  Why");
@@ -50,6 +54,7 @@ final class VerdictText {
         page.wrapped(
             (number < 10 ? "    " : "   ") + number + ". ",
             PlainWords.of(step.effect()) + ": " + PlainWords.of(step.target()));
+        page.wrapped("         at     ", PlainWords.of(step.goesTo()));
         page.wrapped("         by     ", PlainWords.who(step.by()));
         step.shown().forEach(shown -> page.wrapped("         shown  ", PlainWords.sentence(shown)));
       }
