@@ -138,7 +138,17 @@ final class Labeled {
         .flatMap(event -> event.when().date().earliest().stream())
         .filter(day -> day.isBefore(asOf))
         .min(Comparator.naturalOrder())
-        .orElse(asOf);
+        .orElseGet(this::nearestDay);
+  }
+
+  /** The day judged for may lie in years that no date on a record has. */
+  private LocalDate nearestDay() {
+    LocalDate first = LocalDate.of(MarkedDate.FIRST_YEAR, 1, 1);
+    LocalDate last = LocalDate.of(MarkedDate.LAST_YEAR, 12, 31);
+    if (asOf.isBefore(first)) {
+      return first;
+    }
+    return asOf.isAfter(last) ? last : asOf;
   }
 
   /** Whether shell and liners say that they do not belong together. */

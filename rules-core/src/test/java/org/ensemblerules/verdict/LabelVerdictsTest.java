@@ -87,6 +87,15 @@ class LabelVerdictsTest {
     return given.verdict().openFindings().get(0).finding().id();
   }
 
+  /** The day judged for may lie beyond the years that dates on a record have. */
+  @Test
+  void aLabelThatCannotBeReadKeepsItOutInAnyYear() {
+    GearCase given = liner(FitGear.label().legibility(Legibility.UNREADABLE));
+    for (int year : new int[] {1, 1899, 2201, 9999}) {
+      assertThat(given.on(LocalDate.of(year, 1, 1)).verdict().service()).isEqualTo(Service.OUT);
+    }
+  }
+
   @Test
   void whatALabelShowsCanBeSettledOnRecord() {
     GearCase given = liner(FitGear.label().legibility(Legibility.UNREADABLE));
