@@ -108,7 +108,11 @@ public record DefectRow(
     return List.of(wording);
   }
 
-  /** Compares what rows for the same extent ask for; of other extents, nothing is said. */
+  /**
+   * Compares what rows for the same extent ask for; of other extents, nothing is said. Retiring is
+   * stricter than evaluating, though a part replaced leaves an evaluation open: what settles both
+   * is {@linkplain #standsInFor another question}.
+   */
   @Override
   public ComparedFields compareFields(DefectRow other) {
     return ComparedFields.on(isOnTheSame(other) && band.equals(other.band) && open == other.open)
