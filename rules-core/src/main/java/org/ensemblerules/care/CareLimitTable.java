@@ -126,22 +126,28 @@ public final class CareLimitTable {
    * @return the answer; never null
    */
   public WashAnswer judge(WashRecord wash, Element element, Set<LayerKind> layers) {
-    return judge(wash, element, layers, MarkedDate.unknown());
+    return judge(wash, element, layers, MarkedDate.unknown(), false);
   }
 
   /**
    * Judges a wash. What is limited and nobody stated keeps the wash from counting, but is no
-   * finding. Where the edition has no row for the element, no other row makes a wash count.
+   * finding; it rests on whoever states that all limits were kept. Where the edition has no row for
+   * the element, no other row makes a wash count.
    *
    * @param wash how it was washed; not null
    * @param element what was washed; not null
    * @param layers which of its layers were washed; empty if it has none or nobody has said, so that
    *     the rows for every layer hold; not null
    * @param washed when it was washed; not null
+   * @param limitsKept whether its doer states that all limits were kept
    * @return the answer; never null
    */
   public WashAnswer judge(
-      WashRecord wash, Element element, Set<LayerKind> layers, MarkedDate washed) {
+      WashRecord wash,
+      Element element,
+      Set<LayerKind> layers,
+      MarkedDate washed,
+      boolean limitsKept) {
     List<ModelLimits.Held> held = models.of(element, layers, washed);
     List<CareLimitRow> asked = new ArrayList<>();
     own.stream().filter(row -> row.holdsFor(element, layers)).forEach(asked::add);
@@ -150,21 +156,22 @@ public final class CareLimitTable {
     beside.stream().filter(row -> row.holdsFor(element, layers)).forEach(asked::add);
     held.forEach(each -> asked.add(each.row().limit()));
     List<WashDeviation> deviations =
-        asked.stream().flatMap(row -> deviation(row, wash).stream()).toList();
+        asked.stream().flatMap(row -> deviation(row, wash, limitsKept).stream()).toList();
     if (!ruled && deviations.isEmpty()) {
       return new WashAnswer.NoRule();
     }
-    List<Loosened> loosened = loosened(held, wash);
+    List<Loosened> loosened = loosened(held, wash, limitsKept);
     return deviations.isEmpty()
         ? new WashAnswer.Counts(asked, loosened)
         : new WashAnswer.OutsideLimits(deviations, loosened);
   }
 
-  private static List<Loosened> loosened(List<ModelLimits.Held> held, WashRecord wash) {
+  private static List<Loosened> loosened(
+      List<ModelLimits.Held> held, WashRecord wash, boolean limitsKept) {
     // Two layers may replace one row; then both are asked, and the stricter decides.
     Set<CareLimitRow> notKept = new HashSet<>();
     held.stream()
-        .filter(each -> deviation(each.row().limit(), wash).isPresent())
+        .filter(each -> deviation(each.row().limit(), wash, limitsKept).isPresent())
         .forEach(each -> each.inPlaceOf().ifPresent(notKept::add));
     List<Loosened> all = new ArrayList<>();
     for (ModelLimits.Held each : held) {
@@ -174,10 +181,15 @@ public final class CareLimitTable {
                   new Loosened(
                       each.row(),
                       row,
-                      deviation(row, wash).filter(spared -> !notKept.contains(row))))
+                      deviation(row, wash, limitsKept).filter(spared -> !notKept.contains(row))))
           .ifPresent(all::add);
     }
     return all;
+  }
+
+  private static Optional<WashDeviation> deviation(
+      CareLimitRow row, WashRecord wash, boolean limitsKept) {
+    return deviation(row, wash).filter(each -> each.stated() || !limitsKept);
   }
 
   private static Optional<WashDeviation> deviation(CareLimitRow row, WashRecord wash) {

@@ -2,13 +2,13 @@ package org.ensemblerules.history;
 
 import com.google.common.collect.ImmutableSortedSet;
 import com.google.common.collect.Maps;
-import com.google.common.collect.Sets;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.care.Exposure;
 import org.ensemblerules.care.WashRecord;
+import org.ensemblerules.care.WashedLayers;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
@@ -159,45 +159,51 @@ public sealed interface Event {
   }
 
   /**
-   * It was cleaned.
+   * It was cleaned. It counts if the doer states that the limits of washing were kept: what the
+   * record has of how it was washed is judged beside that, and what it does not have rests on the
+   * statement. Without the statement every particular that a limit asks for must be there.
    *
    * @param when when; not null
    * @param kind how; not null
    * @param by by whom; not null
    * @param answers the findings that it was cleaned for; not null
+   * @param layers which of its layers were washed; not null
+   * @param limitsKept whether the doer states that the limits of washing were kept; what is not
+   *     stated is false
    * @param wash how it was washed, to be judged by the limits of the edition; empty if the record
-   *     has nothing of it, so that whoever cleaned it vouches for it
-   * @param layers which of its layers were washed; empty if it has none or nobody has said; not
-   *     null
+   *     has nothing of it
    */
   record Cleaned(
       When when,
       CleaningKind kind,
       Doer by,
       Set<FindingId> answers,
-      Optional<WashRecord> wash,
-      Set<LayerKind> layers)
+      WashedLayers layers,
+      boolean limitsKept,
+      Optional<WashRecord> wash)
       implements Event {
-    /** Copies the sets. */
+    /** Copies the set. */
     public Cleaned {
       Objects.requireNonNull(when, "when");
       Objects.requireNonNull(kind, "kind");
       Objects.requireNonNull(by, "by");
       answers = ImmutableSortedSet.copyOf(answers);
+      Objects.requireNonNull(layers, "layers");
       Objects.requireNonNull(wash, "wash");
-      layers = Sets.immutableEnumSet(layers);
     }
 
     /**
-     * Makes a cleaning of which the record has no particulars.
+     * Makes a cleaning of the whole whose doer states that the limits of washing were kept, and of
+     * which the record has no particulars.
      *
      * @param when when; not null
      * @param kind how; not null
      * @param by by whom; not null
      * @param answers the findings that it was cleaned for; not null
+     * @return the cleaning; never null
      */
-    public Cleaned(When when, CleaningKind kind, Doer by, Set<FindingId> answers) {
-      this(when, kind, by, answers, Optional.empty(), Set.of());
+    public static Cleaned whole(When when, CleaningKind kind, Doer by, Set<FindingId> answers) {
+      return new Cleaned(when, kind, by, answers, new WashedLayers.Whole(), true, Optional.empty());
     }
 
     @Override
@@ -350,6 +356,53 @@ public sealed interface Event {
     @Override
     public String name() {
       return "Exposed";
+    }
+  }
+
+  /**
+   * It became known what it met, of which the record had said that nobody had named it. What the
+   * record says of an exposure changes only so: what is written over leaves no trace.
+   *
+   * @param when when it became known; not null
+   * @param met when it met that, as the exposure has it; not null
+   * @param as what it was; not null
+   * @param by who says so; not null
+   * @param ground on what ground, 1 to 300 characters; not null
+   */
+  record ExposureIdentified(When when, When met, Exposure as, Doer by, String ground)
+      implements Event {
+    /**
+     * Checks the values.
+     *
+     * @throws InvalidValueException if the ground is blank or too long, or what it was is not known
+     */
+    public ExposureIdentified {
+      Objects.requireNonNull(when, "when");
+      Objects.requireNonNull(met, "met");
+      Objects.requireNonNull(by, "by");
+      requireNamed(as);
+      InvalidValueException.requireText("ExposureIdentified.ground", ground, 300);
+    }
+
+    /**
+     * Checks what it was alone.
+     *
+     * @param as what it was; not null
+     * @return what it was
+     * @throws InvalidValueException if it is not known
+     */
+    public static Exposure requireNamed(Exposure as) {
+      InvalidValueException.require(
+          Objects.requireNonNull(as, "as") != Exposure.UNKNOWN,
+          "ExposureIdentified.as",
+          as,
+          "something that has a name");
+      return as;
+    }
+
+    @Override
+    public String name() {
+      return "ExposureIdentified";
     }
   }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.ensemblerules.care.WashAnswer;
+import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.EntityKind;
@@ -50,6 +51,11 @@ final class EventJudge implements Judging {
     if (event instanceof Event.Repaired done) {
       List<Objection> objections = objections(done);
       permitted(done, done.by(), Task.of(done.repairClass()), objections);
+      return Optional.of(Judgment.of(done, objections));
+    }
+    if (event instanceof Event.ExposureIdentified done) {
+      List<Objection> objections = objections(done);
+      permitted(done, done.by(), tables.checks().row(Check.EXPERT_EVALUATION).task(), objections);
       return Optional.of(Judgment.of(done, objections));
     }
     return event instanceof Event.Returned || event instanceof Event.BackInService
@@ -146,6 +152,7 @@ final class EventJudge implements Judging {
     WashAnswer wash = tables.validity().answer(done, element);
     List<Objection> objections = objections(done);
     permitted(done, done.by(), Task.of(done.kind()), objections);
+    tables.validity().layersNotStated(done, element).ifPresent(objections::add);
     tables.validity().objection(done, wash, element).ifPresent(objections::add);
     if (done.kind() == CleaningKind.EXPOSURE_REDUCTION) {
       objections.add(

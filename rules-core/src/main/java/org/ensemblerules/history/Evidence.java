@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.ensemblerules.care.Exposure;
 import org.ensemblerules.care.WashAnswer;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
@@ -281,6 +282,38 @@ public final class Evidence {
     return history.events(Event.Cleaned.class).stream()
         .flatMap(done -> Validity.loosened(done, wash(done)))
         .collect(ImmutableList.toImmutableList());
+  }
+
+  /**
+   * Lists what the element met, or may have met, as far as it is known by now. What nobody had
+   * named is what it was identified as once somebody permitted says so, certainly by the day asked
+   * about and not before it met it; until then it is both. What has a name keeps it beside any
+   * other.
+   *
+   * @return the exposures in the order of the history; never null
+   */
+  public List<Event.Exposed> exposures() {
+    return history.events(Event.Exposed.class).stream()
+        .flatMap(this::asKnown)
+        .distinct()
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  private Stream<Event.Exposed> asKnown(Event.Exposed met) {
+    List<Event.ExposureIdentified> said =
+        history.events(Event.ExposureIdentified.class).stream()
+            .filter(each -> each.met().equals(met.when()))
+            .filter(each -> each.when().date().possiblyBy(asOf))
+            .toList();
+    boolean named =
+        met.to() == Exposure.UNKNOWN
+            && said.stream()
+                .anyMatch(
+                    each ->
+                        counts(each) && each.when().date().certainlyNotBefore(met.when().date()));
+    return Stream.concat(
+        named ? Stream.empty() : Stream.of(met),
+        said.stream().map(each -> new Event.Exposed(met.when(), each.as())));
   }
 
   /**

@@ -70,9 +70,9 @@ final class Latest {
     }
     if (event instanceof Event.Cleaned done && counts) {
       Stream<Optional<LayerKind>> layers =
-          done.layers().isEmpty()
+          done.layers().named().isEmpty()
               ? Stream.of(Optional.empty())
-              : done.layers().stream().map(Optional::of);
+              : done.layers().named().stream().map(Optional::of);
       layers.forEach(
           layer -> last(cleaned, new Washed(done.kind(), layer), when, When.LAST_CERTAIN));
     }

@@ -41,6 +41,10 @@ public record Objection(Code code, String text) {
     OUTSIDE_LIMIT,
     /** The wash did not keep its limits. */
     WASH_OUTSIDE_LIMITS,
+    /** Nobody states that the wash kept its limits, nor how it was washed. */
+    LIMITS_NOT_STATED,
+    /** It does not say which layers were washed. */
+    LAYERS_NOT_STATED,
     /** Exposure was only reduced, which is no cleaning. */
     EXPOSURE_REDUCED_ONLY
   }

@@ -10,6 +10,8 @@ import org.ensemblerules.care.CareLimitTable;
 import org.ensemblerules.care.Loosened;
 import org.ensemblerules.care.WashAnswer;
 import org.ensemblerules.care.WashDeviation;
+import org.ensemblerules.care.WashRecord;
+import org.ensemblerules.care.WashedLayers;
 import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
@@ -123,23 +125,44 @@ public final class Validity {
   }
 
   /**
-   * Why a wash is no cleaning. A wash of which the record has no particulars is vouched for by
-   * whoever did it; one with particulars must show that every limit was kept.
+   * Why a wash is no cleaning: a limit was not kept, or is not known to have been. What the record
+   * does not have rests on the statement of whoever did it; without one it must be there.
    */
   Optional<Objection> objection(Event.Cleaned done, WashAnswer answer, Element element) {
     if (answer instanceof WashAnswer.OutsideLimits outside) {
       return Optional.of(
-          new Objection(
-              Objection.Code.WASH_OUTSIDE_LIMITS,
-              outside.deviations().stream()
-                  .map(deviation -> text(deviation, outside.loosened()))
-                  .collect(Collectors.joining("; "))));
+          done.wash().isPresent()
+              ? new Objection(
+                  Objection.Code.WASH_OUTSIDE_LIMITS,
+                  outside.deviations().stream()
+                      .map(deviation -> text(deviation, outside.loosened()))
+                      .collect(Collectors.joining("; ")))
+              : new Objection(
+                  Objection.Code.LIMITS_NOT_STATED,
+                  "it does not say that the limits of washing were kept, nor how it was washed"));
     }
-    return answer instanceof WashAnswer.NoRule && done.wash().isPresent()
+    return answer instanceof WashAnswer.NoRule && !done.limitsKept()
         ? Optional.of(
             new Objection(
                 Objection.Code.NO_RULE,
-                "no rule says how a " + element.kind() + " " + element.use() + " is washed"))
+                "no rule says how a "
+                    + element.kind()
+                    + " "
+                    + element.use()
+                    + " is washed, and its doer does not state that the limits were kept"))
+        : Optional.empty();
+  }
+
+  /** Why it is not known that a wash reached a layer; an element without layers has no such. */
+  Optional<Objection> layersNotStated(Event.Cleaned done, Element element) {
+    boolean layered =
+        anatomy.of(element.kind(), element.use()).stream()
+            .anyMatch(row -> row.site().layer().isPresent());
+    return layered && done.layers() instanceof WashedLayers.NotStated
+        ? Optional.of(
+            new Objection(
+                Objection.Code.LAYERS_NOT_STATED,
+                "it does not say what was washed: the WHOLE, or which layers"))
         : Optional.empty();
   }
 
@@ -152,16 +175,20 @@ public final class Validity {
   }
 
   /**
-   * Tells whether a wash kept its limits, by the particulars on record.
+   * Tells whether a wash kept its limits, by the particulars on record and the statement that it
+   * did.
    *
    * @param done the cleaning; not null
    * @param element the element; not null
-   * @return the answer; that there is no rule where the record has no particulars; never null
+   * @return the answer; never null
    */
   public WashAnswer answer(Event.Cleaned done, Element element) {
-    return done.wash()
-        .map(wash -> careLimits.judge(wash, element, done.layers(), done.when().date()))
-        .orElseGet(WashAnswer.NoRule::new);
+    return careLimits.judge(
+        done.wash().orElseGet(() -> WashRecord.builder().build()),
+        element,
+        done.layers().named(),
+        done.when().date(),
+        done.limitsKept());
   }
 
   /**

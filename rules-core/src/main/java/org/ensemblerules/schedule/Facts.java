@@ -199,7 +199,7 @@ final class Facts {
   }
 
   private Stream<Occurrence> exposed(Predicate<Exposure> calling) {
-    return history().events(Event.Exposed.class).stream()
+    return evidence.exposures().stream()
         .filter(event -> calling.test(event.to()))
         .map(event -> new Occurrence(event.when(), "exposed to " + event.to()));
   }

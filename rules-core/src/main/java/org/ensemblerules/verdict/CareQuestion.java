@@ -69,7 +69,7 @@ final class CareQuestion {
   }
 
   private static Stream<Event.Exposed> mayHaveMet(CaseFile file) {
-    return file.history().events(Event.Exposed.class).stream()
+    return file.evidence().exposures().stream()
         .filter(met -> met.when().date().possiblyBy(file.asOf()));
   }
 

@@ -35,6 +35,7 @@ final class RecordQuestion {
     dates(file, reasons);
     orderOfLife(file, reasons);
     contradictions(file, reasons);
+    identified(file, reasons);
     outOfService(file, reasons);
     alterations(file, reasons);
     findingIds(file, reasons);
@@ -140,6 +141,20 @@ final class RecordQuestion {
   private static void contradictions(CaseFile file, Consumer<Reason> reasons) {
     for (Contradiction fault : Contradictions.in(file.history(), file.labeled().manufactured())) {
       contradiction(fault.field(), fault.found(), fault.allowed(), reasons);
+    }
+  }
+
+  /** Whatever became known is of something on record, else it may be of something left out. */
+  private static void identified(CaseFile file, Consumer<Reason> reasons) {
+    List<Event.Exposed> met = file.history().events(Event.Exposed.class);
+    for (Event.ExposureIdentified event : file.history().events(Event.ExposureIdentified.class)) {
+      if (met.stream().noneMatch(each -> each.when().equals(event.met()))) {
+        contradiction(
+            "history " + event.name(),
+            "met " + event.met(),
+            "when the element met something, as an exposure on record has it",
+            reasons);
+      }
     }
   }
 

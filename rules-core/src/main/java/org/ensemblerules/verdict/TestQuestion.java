@@ -83,22 +83,31 @@ final class TestQuestion {
     }
   }
 
-  /** Whatever a destructive test came to, the element that its specimens were cut from is gone. */
+  /**
+   * Whatever a destructive test came to, the element that its specimens were cut from is gone.
+   * While nobody says which that was, it may be this one.
+   */
   private static Optional<Reason> specimensCut(CaseFile file, Event.Tested tested) {
-    Optional<MethodRow> method =
-        file.tables().strength().methods().method(tested.report().method());
-    return tested.report().origin().equals(Optional.of(SpecimenOrigin.THIS_ELEMENT))
-        ? method
-            .filter(MethodRow::destructive)
-            .map(
-                row ->
-                    reason(
-                        ReasonKind.SPECIMENS_CUT,
-                        Optional.of(row),
-                        tested,
-                        "specimens were cut from this element",
-                        new Effect.Retire(Scope.ELEMENT)))
-        : Optional.empty();
+    Optional<SpecimenOrigin> origin = tested.report().origin();
+    return file.tables()
+        .strength()
+        .methods()
+        .method(tested.report().method())
+        .filter(MethodRow::destructive)
+        .filter(row -> origin.map(SpecimenOrigin.THIS_ELEMENT::equals).orElse(true))
+        .map(
+            row ->
+                reason(
+                    ReasonKind.SPECIMENS_CUT,
+                    Optional.of(row),
+                    tested,
+                    origin.isPresent()
+                        ? "specimens were cut from this element"
+                        : "the report does not say what the specimens were cut from, which may be"
+                            + " this element: state its origin",
+                    origin.isPresent()
+                        ? new Effect.Retire(Scope.ELEMENT)
+                        : new Effect.Evaluate(Check.RECORD_CORRECTION, Scope.ELEMENT)));
   }
 
   private static String text(StrengthResult.Judged judged) {

@@ -64,8 +64,11 @@ final class TracedRecord {
       did(inspected.inspection().kind().task(), inspected.inspection().by());
     } else if (event instanceof Event.Exposed exposed) {
       met.add(exposed.to());
+    } else if (event instanceof Event.ExposureIdentified identified) {
+      met.add(identified.as());
+      did(file.tables().checks().row(Check.EXPERT_EVALUATION).task(), identified.by());
     } else if (event instanceof Event.Cleaned cleaned) {
-      washed |= cleaned.wash().isPresent();
+      washed = true;
       did(Task.of(cleaned.kind()), cleaned.by());
     } else if (event instanceof Event.Checked check) {
       checked.add(check.check());

@@ -65,7 +65,7 @@ class HistoryTest {
     Doer by = People.PROVIDER;
     When when = When.on(MarkedDate.parse("2020-02-01"));
     Event both = new Event.Repaired(when, RepairClass.BASIC, false, by, Set.of(one, other));
-    Event single = new Event.Cleaned(when, CleaningKind.ADVANCED, by, Set.of(one));
+    Event single = Event.Cleaned.whole(when, CleaningKind.ADVANCED, by, Set.of(one));
     History history = History.of(List.of(both, single, used("2020", 0)));
     assertThat(history.answering(one)).containsExactly(single, both);
     assertThat(history.answering(other)).containsExactly(both);

@@ -85,7 +85,7 @@ final class OpenFindingsFixture {
 
   OpenFindingsFixture cleaned(String on, CleaningKind kind) {
     Doer by = People.permitted(Task.of(kind));
-    return with(new Event.Cleaned(When.on(MarkedDate.parse(on)), kind, by, Set.of(ID)));
+    return with(Event.Cleaned.whole(When.on(MarkedDate.parse(on)), kind, by, Set.of(ID)));
   }
 
   OpenFindingsFixture checked(String on, int order, Check check, CheckResult result, Doer by) {

@@ -53,6 +53,7 @@ import org.ensemblerules.testkit.GearCase;
 import org.ensemblerules.testkit.Layering;
 import org.ensemblerules.testkit.People;
 import org.ensemblerules.testkit.VerdictContent;
+import org.ensemblerules.testkit.Washed;
 import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Reason;
 import org.ensemblerules.verdict.ReasonKind;
@@ -105,8 +106,9 @@ class ManufacturersInstructionsProperties {
                     kind,
                     People.permitted(Task.of(kind)),
                     ids,
-                    Optional.of(record),
-                    layers));
+                    Washed.of(layers),
+                    false,
+                    Optional.of(record)));
   }
 
   @Provide
@@ -154,7 +156,7 @@ class ManufacturersInstructionsProperties {
         given.assessment().serviceRecord().history().events(Event.Cleaned.class).stream()
             .allMatch(
                 done ->
-                    model.isOf(given.element(), done.layers(), BASE.tables().anatomy())
+                    model.isOf(given.element(), done.layers().named(), BASE.tables().anatomy())
                         == Known.NO);
     Statistics.label("certainly another model")
         .collect(certainlyOther)

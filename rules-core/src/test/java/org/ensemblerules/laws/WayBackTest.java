@@ -143,7 +143,7 @@ class WayBackTest {
 
   private static Event done(Effect effect, When when, Doer by) {
     if (effect instanceof Effect.Clean clean) {
-      return new Event.Cleaned(when, clean.kind(), by, Set.of(ID));
+      return Event.Cleaned.whole(when, clean.kind(), by, Set.of(ID));
     } else if (effect instanceof Effect.Repair repair) {
       return new Event.Repaired(when, repair.repairClass(), false, by, Set.of(ID));
     } else if (effect instanceof Effect.ReplacePart replace) {

@@ -73,7 +73,7 @@ final class Filed {
   }
 
   static Event.Cleaned cleaned(String date, String... findings) {
-    return new Event.Cleaned(on(date), CleaningKind.ADVANCED, People.DEPARTMENT, ids(findings));
+    return Event.Cleaned.whole(on(date), CleaningKind.ADVANCED, People.DEPARTMENT, ids(findings));
   }
 
   static Event.Repaired repaired(String date, String... findings) {

@@ -215,7 +215,7 @@ class RecordCheckTest {
   void exposureReductionAndRoutineLooksAreNotOfTheseItems() {
     When when = Filed.on("2021-01-01");
     Event rinsed =
-        new Event.Cleaned(when, CleaningKind.EXPOSURE_REDUCTION, People.WEARER, Set.of());
+        Event.Cleaned.whole(when, CleaningKind.EXPOSURE_REDUCTION, People.WEARER, Set.of());
     Event looked =
         new Event.Inspected(
             Inspection.builder(

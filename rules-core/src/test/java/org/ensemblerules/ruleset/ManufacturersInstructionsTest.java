@@ -48,6 +48,7 @@ import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
 import org.ensemblerules.testkit.Layering;
 import org.ensemblerules.testkit.People;
+import org.ensemblerules.testkit.Washed;
 import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Reason;
 import org.ensemblerules.verdict.ReasonKind;
@@ -75,12 +76,13 @@ class ManufacturersInstructionsTest {
         CleaningKind.ADVANCED,
         People.permitted(Task.ADVANCED_CLEANING),
         Set.of(),
+        Washed.of(Set.of(layers)),
+        false,
         Optional.of(
             WashRecord.builder()
                 .waterTemperature(Quantity.of(celsius, Unit.DEGREE_CELSIUS))
                 .practice(WashPractice.CHLORINE_BLEACH, Known.NO)
-                .build()),
-        Set.of(layers));
+                .build()));
   }
 
   /** A coat that met something and was washed after it. */
@@ -337,8 +339,9 @@ class ManufacturersInstructionsTest {
             done.kind(),
             done.by(),
             done.answers(),
-            done.wash(),
-            done.layers());
+            done.layers(),
+            done.limitsKept(),
+            done.wash());
     assertThat(counts(rules, element, inThatMonth)).isFalse();
   }
 

@@ -87,7 +87,7 @@ record Kept(Element element, List<Event> events, Set<LocalDate> dutyPeriods) {
   }
 
   static Event cleaning(When when, CleaningKind kind) {
-    return new Event.Cleaned(when, kind, People.permitted(Task.of(kind)), Set.of());
+    return Event.Cleaned.whole(when, kind, People.permitted(Task.of(kind)), Set.of());
   }
 
   Kept inspected(InspectionKind kind, String on) {

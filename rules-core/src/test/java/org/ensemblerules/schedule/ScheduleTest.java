@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.Set;
 import org.ensemblerules.care.WashRecord;
+import org.ensemblerules.care.WashedLayers;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.Element;
@@ -173,7 +174,7 @@ class ScheduleTest {
         HELMET.with(
             Kept.cleaning(Kept.on("2024-03-01"), CleaningKind.EXPOSURE_REDUCTION),
             Kept.cleaning(Kept.on("2024-03-01"), CleaningKind.SANITIZING),
-            new Event.Cleaned(
+            Event.Cleaned.whole(
                 Kept.on("2024-03-01"), CleaningKind.ADVANCED, People.UNTRAINED, Set.of()));
     assertThat(only(schedule, exposure).by()).isEqualTo(day("2020-12-01"));
     WashRecord boiled =
@@ -185,8 +186,9 @@ class ScheduleTest {
                 CleaningKind.ADVANCED,
                 People.permitted(Task.ADVANCED_CLEANING),
                 Set.of(),
-                Optional.of(boiled),
-                Set.of()));
+                new WashedLayers.Whole(),
+                false,
+                Optional.of(boiled)));
     assertThat(only(schedule, outsideLimits).by()).isEqualTo(day("2020-12-01"));
     assertThat(only(schedule, HELMET.cleaned("2024-03-01")).by()).isEqualTo(day("2024-09-01"));
   }

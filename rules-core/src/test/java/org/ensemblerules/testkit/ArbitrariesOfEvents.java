@@ -12,6 +12,7 @@ import net.jqwik.api.Tuple;
 import org.ensemblerules.care.Exposure;
 import org.ensemblerules.care.WashPractice;
 import org.ensemblerules.care.WashRecord;
+import org.ensemblerules.care.WashedLayers;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
@@ -118,7 +119,7 @@ public final class ArbitrariesOfEvents {
   private static Arbitrary<Event> cleaned() {
     return Combinators.combine(
             ArbitrariesOfDates.moments(), Arbitraries.of(CleaningKind.class), doers(), answers())
-        .as(Event.Cleaned::new);
+        .as(Event.Cleaned::whole);
   }
 
   private static Arbitrary<Event> washed() {
@@ -135,8 +136,9 @@ public final class ArbitrariesOfEvents {
             Arbitraries.of(CleaningKind.class),
             doers(),
             answers(),
-            washes.optional(),
-            Arbitraries.of(LayerKind.class).set().ofMaxSize(1))
+            washedLayers(),
+            Arbitraries.of(true, true, false),
+            washes.optional())
         .as(Event.Cleaned::new);
   }
 
@@ -294,7 +296,13 @@ public final class ArbitrariesOfEvents {
           never, done.repairClass(), done.replaced(), done.by(), done.answers());
     } else if (event instanceof Event.Cleaned done) {
       return new Event.Cleaned(
-          never, done.kind(), done.by(), done.answers(), done.wash(), done.layers());
+          never,
+          done.kind(),
+          done.by(),
+          done.answers(),
+          done.layers(),
+          done.limitsKept(),
+          done.wash());
     } else if (event instanceof Event.Checked done) {
       return new Event.Checked(
           never,
@@ -350,7 +358,7 @@ public final class ArbitrariesOfEvents {
                         new Event.Issued(When.on(MarkedDate.of(FitGear.AS_OF)), "Member 9")),
                     List.of(
                         new Event.Exposed(when, Exposure.ORDINARY_SOILING),
-                        new Event.Cleaned(
+                        Event.Cleaned.whole(
                             When.on(MarkedDate.of(FitGear.AS_OF)),
                             CleaningKind.ADVANCED,
                             People.permitted(Task.ADVANCED_CLEANING),
@@ -362,5 +370,11 @@ public final class ArbitrariesOfEvents {
                         new Event.BackInService(When.on(MarkedDate.of(FitGear.AS_OF)))),
                     List.of(new Event.Returned(when)),
                     List.of(new Event.Used(when))));
+  }
+
+  private static Arbitrary<WashedLayers> washedLayers() {
+    return Arbitraries.oneOf(
+        Arbitraries.of(LayerKind.class).set().ofMaxSize(2).map(Washed::of),
+        Arbitraries.just(new WashedLayers.NotStated()));
   }
 }

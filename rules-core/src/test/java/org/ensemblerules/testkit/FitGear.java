@@ -118,8 +118,7 @@ public final class FitGear {
           row.sites().stream()
               .flatMap(site -> site.layer().stream())
               .anyMatch(element.layerLabels()::containsKey);
-      made.outcome(
-          row.key(), ofAnotherLayer(row) && !labeled ? Outcome.NOT_FITTED : Outcome.CLEAR);
+      made.outcome(row.key(), ofAnotherLayer(row) && !labeled ? Outcome.NOT_FITTED : Outcome.CLEAR);
     }
     return made.build();
   }
@@ -186,7 +185,7 @@ public final class FitGear {
     events.add(new Event.Issued(When.on(MarkedDate.of(IN_SERVICE)), "Member 7"));
     for (LocalDate day : CLEANED) {
       events.add(
-          new Event.Cleaned(
+          Event.Cleaned.whole(
               When.on(MarkedDate.of(day)),
               CleaningKind.ADVANCED,
               People.permitted(Task.ADVANCED_CLEANING),

@@ -46,7 +46,7 @@ public final class Settling {
   private void carryOut(Effect effect) {
     if (effect instanceof Effect.Clean clean) {
       Task task = Task.of(clean.kind());
-      events.add(new Event.Cleaned(next(), clean.kind(), People.permitted(task), answers));
+      events.add(Event.Cleaned.whole(next(), clean.kind(), People.permitted(task), answers));
     } else if (effect instanceof Effect.Repair repair) {
       repair(repair.repairClass(), false);
     } else if (effect instanceof Effect.ReplacePart replace) {

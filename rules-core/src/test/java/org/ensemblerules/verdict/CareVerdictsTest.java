@@ -1,17 +1,19 @@
 package org.ensemblerules.verdict;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.ensemblerules.verdict.Verdicts.kinds;
 import static org.ensemblerules.verdict.Verdicts.onlyReason;
 
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.ensemblerules.care.Exposure;
+import org.ensemblerules.care.WashPractice;
+import org.ensemblerules.care.WashRecord;
+import org.ensemblerules.care.WashedLayers;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Doer;
@@ -22,16 +24,22 @@ import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.Objection;
 import org.ensemblerules.history.When;
+import org.ensemblerules.measure.Quantity;
+import org.ensemblerules.measure.Unit;
+import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
 import org.ensemblerules.testkit.People;
+import org.ensemblerules.testkit.Washed;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -51,12 +59,7 @@ class CareVerdictsTest {
 
   private static Event cleaned(String date, CleaningKind kind, Doer by, LayerKind... layers) {
     return new Event.Cleaned(
-        on(date),
-        kind,
-        by,
-        Set.of(),
-        Optional.empty(),
-        Arrays.stream(layers).collect(Collectors.toSet()));
+        on(date), kind, by, Set.of(), Washed.of(Set.of(layers)), true, Optional.empty());
   }
 
   private static Event cleaned(String date, CleaningKind kind) {
@@ -261,5 +264,118 @@ class CareVerdictsTest {
         .contains("look-closer 2025-01-10", "cleaning 2028-09-01");
     assertThat(HELMET.verdict().due())
         .isSortedAccordingTo(Comparator.comparing((TaskDue due) -> due.by().orElseThrow()));
+  }
+
+  private static Event washed(WashedLayers layers, boolean limitsKept, WashRecord.Builder wash) {
+    WashRecord record = wash.build();
+    return new Event.Cleaned(
+        on("2024-06-12"),
+        CleaningKind.ADVANCED,
+        People.permitted(Task.ADVANCED_CLEANING),
+        Set.of(),
+        layers,
+        limitsKept,
+        Optional.of(record).filter(each -> !each.equals(WashRecord.builder().build())));
+  }
+
+  private static Optional<Objection.Code> objection(Event done) {
+    GearCase given = COAT.with(done);
+    return FrozenRules.rules()
+        .evidence(given.element(), given.assessment().history(), given.asOf())
+        .judgment(done)
+        .orElseThrow()
+        .objections()
+        .stream()
+        .map(Objection::code)
+        .findFirst();
+  }
+
+  /** What is not stated rests on whoever states that the limits were kept, and on nobody else. */
+  @Test
+  void aWashCountsByAStatementOrByAllItsParticulars() {
+    WashedLayers whole = new WashedLayers.Whole();
+    WashRecord.Builder mild =
+        WashRecord.builder().waterTemperature(Quantity.of("38", Unit.DEGREE_CELSIUS));
+    WashRecord.Builder hot =
+        WashRecord.builder().waterTemperature(Quantity.of("75", Unit.DEGREE_CELSIUS));
+    WashRecord.Builder all =
+        WashRecord.builder()
+            .waterTemperature(Quantity.of("38", Unit.DEGREE_CELSIUS))
+            .practice(WashPractice.CHLORINE_BLEACH, Known.NO);
+    assertThat(objection(washed(whole, true, WashRecord.builder()))).isEmpty();
+    assertThat(objection(washed(whole, true, mild))).isEmpty();
+    assertThat(objection(washed(whole, false, all))).isEmpty();
+    assertThat(objection(washed(whole, true, hot))).contains(Objection.Code.WASH_OUTSIDE_LIMITS);
+    assertThat(objection(washed(whole, false, mild))).contains(Objection.Code.WASH_OUTSIDE_LIMITS);
+    assertThat(objection(washed(whole, false, WashRecord.builder())))
+        .contains(Objection.Code.LIMITS_NOT_STATED);
+    assertThat(effects(COAT.with(washed(whole, true, hot))))
+        .contains("EVALUATE by EXPERT_EVALUATION on PART");
+  }
+
+  /** A wash that does not say what was washed is one of no layer; gear without layers has none. */
+  @Test
+  void aWashSaysWhatWasWashed() {
+    assertThat(objection(washed(new WashedLayers.NotStated(), true, WashRecord.builder())))
+        .contains(Objection.Code.LAYERS_NOT_STATED);
+    Event silent = washed(new WashedLayers.NotStated(), true, WashRecord.builder());
+    assertThat(effects(met(COAT, Exposure.PRODUCTS_OF_COMBUSTION).with(silent)))
+        .contains("CLEAN ADVANCED on ELEMENT");
+    assertThat(effects(met(HELMET, Exposure.PRODUCTS_OF_COMBUSTION).with(silent)))
+        .doesNotContain("CLEAN ADVANCED on ELEMENT");
+  }
+
+  private static Event identified(String date, String met, Exposure as, Doer by) {
+    return new Event.ExposureIdentified(on(date), on(met), as, by, "a sample was tested");
+  }
+
+  private static final Doer EXPERT =
+      People.permitted(FrozenRules.rules().tables().checks().row(Check.EXPERT_EVALUATION).task());
+
+  /** What nobody named stays so until somebody who may says what it was, and on what ground. */
+  @Test
+  void onlySomebodyWhoMayNamesWhatItMet() {
+    GearCase unknown = met(HELMET, Exposure.UNKNOWN);
+    List<String> soil = effects(met(HELMET, Exposure.ORDINARY_SOILING));
+    assertThat(
+            effects(
+                unknown.with(
+                    identified("2024-06-11", "2024-06-10", Exposure.ORDINARY_SOILING, EXPERT))))
+        .isEqualTo(soil);
+    for (Event other :
+        List.of(
+            identified("2024-06-11", "2024-06-10", Exposure.ORDINARY_SOILING, People.WEARER),
+            identified("2024-06-09", "2024-06-10", Exposure.ORDINARY_SOILING, EXPERT),
+            identified("UNKNOWN", "2024-06-10", Exposure.ORDINARY_SOILING, EXPERT),
+            identified("2024-06-11", "2024-06-09", Exposure.ORDINARY_SOILING, EXPERT))) {
+      assertThat(effects(unknown.with(other))).containsAll(effects(unknown));
+    }
+    assertThat(
+            unknown
+                .with(identified("2024-06-11", "2024-06-09", Exposure.ORDINARY_SOILING, EXPERT))
+                .verdict()
+                .reasons())
+        .extracting(Reason::kind)
+        .contains(ReasonKind.CONTRADICTION);
+  }
+
+  @Test
+  void whatIsNamedKeepsItsNameBesideAnother() {
+    GearCase agent = met(HELMET, Exposure.CBRN_AGENT);
+    assertThat(
+            effects(
+                agent.with(
+                    identified("2024-06-11", "2024-06-10", Exposure.ORDINARY_SOILING, EXPERT))))
+        .containsAll(effects(agent));
+    assertThat(
+            effects(
+                met(HELMET, Exposure.UNKNOWN)
+                    .with(
+                        identified(
+                            "2024-06-11", "2024-06-10", Exposure.CBRN_AGENT, People.WEARER))))
+        .containsAll(effects(agent));
+    assertThatThrownBy(() -> identified("2024-06-11", "2024-06-10", Exposure.UNKNOWN, EXPERT))
+        .isInstanceOf(InvalidValueException.class)
+        .hasMessageContaining("something that has a name");
   }
 }

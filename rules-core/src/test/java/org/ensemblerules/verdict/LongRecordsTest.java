@@ -11,6 +11,7 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.IntFunction;
 import org.ensemblerules.care.Exposure;
 import org.ensemblerules.care.WashRecord;
+import org.ensemblerules.care.WashedLayers;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Finding;
@@ -150,8 +151,9 @@ class LongRecordsTest {
         CleaningKind.ADVANCED,
         People.permitted(Task.ADVANCED_CLEANING),
         Set.of(),
-        Optional.of(hot),
-        Set.of());
+        new WashedLayers.Whole(),
+        false,
+        Optional.of(hot));
   }
 
   private static List<Event> everything(int size) {
@@ -163,7 +165,7 @@ class LongRecordsTest {
       events.add(new Event.Returned(day(n)));
       events.add(new Event.Exposed(day(n), Exposure.BLOOD_OR_BODY_FLUIDS));
       events.add(found(id, DefectKind.BODY_FLUIDS, n));
-      events.add(new Event.Cleaned(day(n), CleaningKind.ADVANCED, People.DEPARTMENT, Set.of(id)));
+      events.add(Event.Cleaned.whole(day(n), CleaningKind.ADVANCED, People.DEPARTMENT, Set.of(id)));
       events.add(
           new Event.Repaired(day(n), RepairClass.ADVANCED, false, People.PROVIDER, Set.of(id)));
       events.add(checked(Check.SEAM_PULL, CheckResult.FAILED, n, id));
@@ -196,7 +198,8 @@ class LongRecordsTest {
       events.add(
           new Event.Repaired(day(n), RepairClass.BASIC, false, People.PROVIDER, Set.of(ONE)));
       events.add(checked(Check.SEAM_PULL, CheckResult.FAILED, n));
-      events.add(new Event.Cleaned(day(n), CleaningKind.SANITIZING, People.UNTRAINED, Set.of(ONE)));
+      events.add(
+          Event.Cleaned.whole(day(n), CleaningKind.SANITIZING, People.UNTRAINED, Set.of(ONE)));
     }
     return events;
   }

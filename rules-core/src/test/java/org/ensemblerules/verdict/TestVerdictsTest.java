@@ -134,6 +134,30 @@ class TestVerdictsTest {
     }
   }
 
+  /** Specimens of which nobody says what they were cut from may be of this element. */
+  @Test
+  void whatTheSpecimensWereCutFromIsAskedFor() {
+    TestReport silent =
+        TestReport.builder(
+                ElementKind.COAT,
+                Use.STRUCTURAL,
+                FrozenMeasures.SHELL,
+                Property.BREAKING_STRENGTH,
+                FrozenMeasures.STRIP)
+            .specimens(report("620").build().specimens())
+            .build();
+    Verdict verdict = tested(silent).verdict();
+    assertThat(verdict.reasons())
+        .filteredOn(reason -> reason.kind() == ReasonKind.SPECIMENS_CUT)
+        .singleElement()
+        .satisfies(
+            reason -> {
+              assertThat(reason.effect())
+                  .isEqualTo(new Effect.Evaluate(Check.RECORD_CORRECTION, Scope.ELEMENT));
+              assertThat(reason.seen()).endsWith("state its origin");
+            });
+  }
+
   @Test
   void aReportOfAnotherKindOfElementContradictsTheRecord() {
     Reason reason =

@@ -225,7 +225,7 @@ class WhatCountsTest {
     GearCase given =
         COAT.with(new Event.Exposed(on("2024-06-05"), Exposure.PRODUCTS_OF_COMBUSTION))
             .with(
-                new Event.Cleaned(
+                Event.Cleaned.whole(
                     on("2024-06-07"), CleaningKind.ADVANCED, People.UNTRAINED, Set.of()));
     String told = "; " + NOT_COUNTING + "ADVANCED cleaning of 2024-06-07 by ";
     assertThat(given.verdict().reasons())
@@ -234,7 +234,7 @@ class WhatCountsTest {
     GearCase before =
         COAT.with(new Event.Exposed(on("2024-06-09"), Exposure.PRODUCTS_OF_COMBUSTION))
             .with(
-                new Event.Cleaned(
+                Event.Cleaned.whole(
                     on("2024-06-07"), CleaningKind.ADVANCED, People.UNTRAINED, Set.of()));
     assertThat(before.verdict().reasons())
         .filteredOn(reason -> reason.kind() == ReasonKind.CARE_OUTSTANDING)

@@ -147,7 +147,7 @@ final class CleaningRulesPage {
     events.add(new Event.Issued(When.on(MarkedDate.of(ISSUED)), "Member 7"));
     for (String day : cleaned) {
       events.add(
-          new Event.Cleaned(
+          Event.Cleaned.whole(
               When.on(MarkedDate.parse(day)),
               CleaningKind.ADVANCED,
               ShippedGear.permitted(rules, Task.ADVANCED_CLEANING),

@@ -75,7 +75,7 @@ class FollowUpTest {
         .containsExactly("CLEAN ADVANCED on ELEMENT", "EVALUATE by ADVANCED_INSPECTION on ELEMENT");
     ShippedCase cleaned =
         released.with(
-            new Event.Cleaned(
+            Event.Cleaned.whole(
                 When.on(before(9)),
                 CleaningKind.ADVANCED,
                 ShippedGear.trained(EntityKind.VERIFIED_INDEPENDENT_SERVICE_PROVIDER),

@@ -14,6 +14,7 @@ import org.ensemblerules.care.Extraction;
 import org.ensemblerules.care.MachineType;
 import org.ensemblerules.care.WashPractice;
 import org.ensemblerules.care.WashRecord;
+import org.ensemblerules.care.WashedLayers;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Finding;
@@ -240,8 +241,9 @@ class MeasuredVerdictsTest {
         CleaningKind.ADVANCED,
         by(Task.of(CleaningKind.ADVANCED)),
         Set.of(new FindingId("soiled")),
-        Optional.of(wash.build()),
-        Set.of(LayerKind.OUTER_SHELL));
+        new WashedLayers.Only(Set.of(LayerKind.OUTER_SHELL)),
+        false,
+        Optional.of(wash.build()));
   }
 
   private static ShippedCase soiled() {

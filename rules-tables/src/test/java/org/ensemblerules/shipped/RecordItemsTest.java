@@ -85,7 +85,7 @@ class RecordItemsTest {
                     new Event.Inspected(later, 0),
                     new Event.Found(finding(TEAR, DefectKind.TEAR, "2021-05-20")),
                     new Event.Found(finding(SOIL, DefectKind.SOILING, "2021-05-20")),
-                    new Event.Cleaned(
+                    Event.Cleaned.whole(
                         on("2021-05-21"), CleaningKind.ADVANCED, DEPARTMENT, Set.of(SOIL)),
                     new Event.Repaired(
                         on("2021-05-25"), RepairClass.BASIC, false, DEPARTMENT, Set.of(TEAR)),

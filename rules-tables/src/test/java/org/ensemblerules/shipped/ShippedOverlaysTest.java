@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.care.WashRecord;
+import org.ensemblerules.care.WashedLayers;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Doer;
@@ -167,7 +168,7 @@ class ShippedOverlaysTest {
     List<Event> cleaned =
         List.of(
             new Event.Used(worn),
-            new Event.Cleaned(
+            Event.Cleaned.whole(
                 When.on(MarkedDate.of(day.minusDays(1))),
                 CleaningKind.ADVANCED,
                 ShippedGear.permitted(rules, Task.ADVANCED_CLEANING),
@@ -262,11 +263,12 @@ class ShippedOverlaysTest {
               CleaningKind.ADVANCED,
               ShippedGear.permitted(rules, Task.ADVANCED_CLEANING),
               Set.of(),
+              new WashedLayers.Whole(),
+              false,
               Optional.of(
                   WashRecord.builder()
                       .waterTemperature(Quantity.of("60", Unit.DEGREE_CELSIUS))
-                      .build()),
-              Set.of());
+                      .build()));
       assertThat(overheated(rules, warm, "Maker Two")).isFalse();
       assertThat(overheated(rules, warm, "Maker Three")).isTrue();
       assertThat(overheated(ShippedEditions.rules(edition), warm, "Maker Two")).isTrue();
@@ -324,11 +326,12 @@ class ShippedOverlaysTest {
             CleaningKind.ADVANCED,
             ShippedGear.permitted(rules, Task.ADVANCED_CLEANING),
             Set.of(),
+            new WashedLayers.Whole(),
+            false,
             Optional.of(
                 WashRecord.builder()
                     .waterTemperature(Quantity.of("60", Unit.DEGREE_CELSIUS))
-                    .build()),
-            Set.of()));
+                    .build())));
     Verdict verdict =
         Assess.assess(
             rules,

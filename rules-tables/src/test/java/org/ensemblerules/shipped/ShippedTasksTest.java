@@ -220,7 +220,7 @@ class ShippedTasksTest {
   }
 
   private static Event cleaned(EditionId edition, LocalDate day) {
-    return new Event.Cleaned(
+    return Event.Cleaned.whole(
         When.on(MarkedDate.of(day)),
         CleaningKind.ADVANCED,
         ShippedGear.permitted(ShippedEditions.rules(edition), Task.of(CleaningKind.ADVANCED)),

@@ -15,6 +15,7 @@ import org.ensemblerules.care.WashBoundRow;
 import org.ensemblerules.care.WashBoundTable;
 import org.ensemblerules.care.WashMeasure;
 import org.ensemblerules.care.WashRecord;
+import org.ensemblerules.care.WashedLayers;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Task;
@@ -99,11 +100,12 @@ class ShippedWashBoundsTest {
               CleaningKind.ADVANCED,
               ShippedGear.permitted(rules, Task.ADVANCED_CLEANING),
               Set.of(),
+              new WashedLayers.Whole(),
+              false,
               Optional.of(
                   WashRecord.builder()
                       .waterTemperature(Quantity.of(celsius, Unit.DEGREE_CELSIUS))
-                      .build()),
-              Set.of()));
+                      .build())));
     }
     return fit.withEvents(events);
   }

@@ -6,6 +6,7 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 import net.jqwik.api.Tuple;
 import org.ensemblerules.care.Exposure;
+import org.ensemblerules.care.WashedLayers;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.RepairClass;
@@ -70,6 +71,13 @@ public final class ArbitrariesOfAssessments {
     return Arbitraries.oneOf(
         Combinators.combine(moments(), Arbitraries.of(Exposure.class)).as(Event.Exposed::new),
         Combinators.combine(
+                moments(),
+                moments(),
+                Arbitraries.of(Exposure.class).filter(to -> to != Exposure.UNKNOWN),
+                ArbitrariesOfWork.doers(),
+                ArbitrariesOfTexts.texts(300))
+            .as(Event.ExposureIdentified::new),
+        Combinators.combine(
                 moments(), Arbitraries.of(Transfer.class), ArbitrariesOfTexts.texts(200))
             .as(Event.Moved::new),
         Combinators.combine(moments(), ArbitrariesOfTexts.texts(300), Arbitraries.of(Known.class))
@@ -85,8 +93,9 @@ public final class ArbitrariesOfAssessments {
                 Arbitraries.of(CleaningKind.class),
                 ArbitrariesOfWork.doers(),
                 ArbitrariesOfWork.answers(),
-                ArbitrariesOfMeasures.washes().optional(0.5),
-                Arbitraries.of(LayerKind.class).set().ofMaxSize(2))
+                washedLayers(),
+                Arbitraries.of(true, false),
+                ArbitrariesOfMeasures.washes().optional(0.5))
             .as(Event.Cleaned::new),
         Combinators.combine(
                 moments(),
@@ -148,5 +157,11 @@ public final class ArbitrariesOfAssessments {
               findings.forEach(assessment::finding);
               return assessment.build();
             });
+  }
+
+  private static Arbitrary<WashedLayers> washedLayers() {
+    return Arbitraries.oneOf(
+        Arbitraries.of(LayerKind.class).set().ofMaxSize(2).map(Washed::of),
+        Arbitraries.just(new WashedLayers.NotStated()));
   }
 }

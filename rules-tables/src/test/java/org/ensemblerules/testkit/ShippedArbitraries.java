@@ -174,7 +174,7 @@ public final class ShippedArbitraries {
     return Arbitraries.oneOf(
         moments.map(Event.Used::new),
         Combinators.combine(moments, Arbitraries.of(CleaningKind.class), doers, answers)
-            .as(Event.Cleaned::new),
+            .as(Event.Cleaned::whole),
         Combinators.combine(
                 moments,
                 Arbitraries.of(RepairClass.class),

@@ -206,7 +206,7 @@ public final class ShippedGear {
     events.add(new Event.Issued(When.on(MarkedDate.of(IN_SERVICE)), "Member 7"));
     for (LocalDate day : List.of(LAST_IN_FULL, LAST_IN_FULL.plusDays(1))) {
       events.add(
-          new Event.Cleaned(
+          Event.Cleaned.whole(
               When.on(MarkedDate.of(day)),
               CleaningKind.ADVANCED,
               permitted(rules, Task.ADVANCED_CLEANING),

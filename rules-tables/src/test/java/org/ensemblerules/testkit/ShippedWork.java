@@ -90,7 +90,7 @@ public final class ShippedWork {
   public static Event done(
       RuleSet rules, When when, Effect effect, Doer by, Set<FindingId> answers) {
     if (effect instanceof Effect.Clean clean) {
-      return new Event.Cleaned(when, clean.kind(), by, answers);
+      return Event.Cleaned.whole(when, clean.kind(), by, answers);
     } else if (effect instanceof Effect.Repair repair) {
       return new Event.Repaired(when, repair.repairClass(), false, by, answers);
     } else if (effect instanceof Effect.ReplacePart replace) {

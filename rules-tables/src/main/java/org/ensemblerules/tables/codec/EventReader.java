@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.care.Exposure;
 import org.ensemblerules.care.WashRecord;
+import org.ensemblerules.care.WashedLayers;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
@@ -75,6 +76,7 @@ final class EventReader {
         Optional<Exposure> to = event.required("to", at -> at.enumOf(Exposure.class));
         yield event.make(() -> new Event.Exposed(when.orElseThrow(), to.orElseThrow()));
       }
+      case EXPOSURE_IDENTIFIED -> identified(event);
       case MOVED -> moved(event);
       case MODIFIED -> modified(event);
       case TAKEN_OUT -> takenOut(event);
@@ -108,9 +110,9 @@ final class EventReader {
     Optional<CleaningKind> kind = event.required("cleaning", at -> at.enumOf(CleaningKind.class));
     Optional<Doer> by = event.required("by", DoerJson::read);
     Optional<Set<FindingId>> answers = answers(event);
+    Optional<WashedLayers> layers = event.optional("layers", EventReader::layers);
+    Optional<Boolean> limitsKept = event.optional("limitsKept", JsonCursor::bool);
     Optional<WashRecord> wash = event.optional("wash", WashJson::read);
-    Optional<Set<LayerKind>> layers =
-        event.optional("layers", value -> value.setOf(LayerKind.class));
     return event.make(
         () ->
             new Event.Cleaned(
@@ -118,8 +120,38 @@ final class EventReader {
                 kind.orElseThrow(),
                 by.orElseThrow(),
                 answers.orElse(Set.of()),
-                wash,
-                layers.orElse(Set.of())));
+                layers.orElseGet(WashedLayers.NotStated::new),
+                limitsKept.orElse(false),
+                wash));
+  }
+
+  private static Optional<WashedLayers> layers(JsonCursor at) {
+    return at.isText()
+        ? at.named(Map.of("WHOLE", new WashedLayers.Whole()))
+        : at.setOf(LayerKind.class).flatMap(named -> at.make(() -> new WashedLayers.Only(named)));
+  }
+
+  private static Optional<Event> identified(ObjectCursor event) {
+    Optional<When> when = WhenJson.read(event);
+    Optional<MarkedDate> met = event.required("met", ValueReaders::markedDate);
+    Optional<Integer> order = WhenJson.orderInDay(event, "metOrderInDay");
+    Optional<Exposure> as =
+        event.required(
+            "as",
+            at ->
+                at.enumOf(Exposure.class)
+                    .flatMap(to -> at.make(() -> Event.ExposureIdentified.requireNamed(to))));
+    Optional<Doer> by = event.required("by", DoerJson::read);
+    Optional<String> ground =
+        event.required("ground", at -> at.parsed(text -> new Event.Retired(ANY_TIME, text).why()));
+    return event.make(
+        () ->
+            new Event.ExposureIdentified(
+                when.orElseThrow(),
+                new When(met.orElseThrow(), order.orElse(0)),
+                as.orElseThrow(),
+                by.orElseThrow(),
+                ground.orElseThrow()));
   }
 
   private static Optional<Event> checked(ObjectCursor event) {

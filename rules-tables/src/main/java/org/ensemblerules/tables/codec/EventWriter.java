@@ -2,6 +2,7 @@ package org.ensemblerules.tables.codec;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Set;
+import org.ensemblerules.care.WashedLayers;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.history.Event;
@@ -28,10 +29,15 @@ final class EventWriter {
       return named(EventName.FOUND).put("finding", FindingJson.write(found.finding())).node();
     } else if (event instanceof Event.Cleaned cleaned) {
       Fields fields = dated(EventName.CLEANED, event).put("cleaning", cleaned.kind());
-      return done(fields, cleaned.by(), cleaned.answers())
-          .known("wash", cleaned.wash(), WashJson::write)
-          .some("layers", cleaned.layers())
-          .node();
+      done(fields, cleaned.by(), cleaned.answers());
+      if (cleaned.layers() instanceof WashedLayers.Whole) {
+        fields.put("layers", "WHOLE");
+      }
+      fields.some("layers", cleaned.layers().named());
+      if (cleaned.limitsKept()) {
+        fields.put("limitsKept", true);
+      }
+      return fields.known("wash", cleaned.wash(), WashJson::write).node();
     } else if (event instanceof Event.Checked checked) {
       Fields fields =
           dated(EventName.CHECKED, event)
@@ -58,6 +64,14 @@ final class EventWriter {
       return done(fields, repaired.by(), repaired.answers()).node();
     } else if (event instanceof Event.Exposed exposed) {
       return dated(EventName.EXPOSED, event).put("to", exposed.to()).node();
+    } else if (event instanceof Event.ExposureIdentified identified) {
+      Fields fields =
+          dated(EventName.EXPOSURE_IDENTIFIED, event).put("met", identified.met().date());
+      return WhenJson.order(fields, "metOrderInDay", identified.met())
+          .put("as", identified.as())
+          .put("by", DoerJson.write(identified.by()))
+          .put("ground", identified.ground())
+          .node();
     } else if (event instanceof Event.Moved moved) {
       return dated(EventName.MOVED, event)
           .put("transfer", moved.transfer())

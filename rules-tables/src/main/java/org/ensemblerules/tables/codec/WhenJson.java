@@ -10,6 +10,7 @@ import org.ensemblerules.tables.json.ValueReaders;
  * The JSON form of when something happened: {@code on}, and {@code orderInDay} where it is told.
  */
 final class WhenJson {
+  private static final String ORDER = "orderInDay";
   private static final int LAST_IN_DAY = 10_000;
 
   private WhenJson() {}
@@ -23,7 +24,12 @@ final class WhenJson {
 
   /** Reads the order alone, for what has its day elsewhere. */
   static Optional<Integer> orderInDay(ObjectCursor object) {
-    return object.optional("orderInDay", at -> at.integer(1, LAST_IN_DAY));
+    return orderInDay(object, ORDER);
+  }
+
+  /** Reads an order from a field of another name. */
+  static Optional<Integer> orderInDay(ObjectCursor object, String field) {
+    return object.optional(field, at -> at.integer(1, LAST_IN_DAY));
   }
 
   /** Writes the fields into an object. */
@@ -33,6 +39,11 @@ final class WhenJson {
 
   /** Writes the order alone, for what has its day elsewhere. */
   static Fields order(Fields fields, When when) {
-    return when.orderInDay() == 0 ? fields : fields.put("orderInDay", when.orderInDay());
+    return order(fields, ORDER, when);
+  }
+
+  /** Writes the order into a field of another name. */
+  static Fields order(Fields fields, String field, When when) {
+    return when.orderInDay() == 0 ? fields : fields.put(field, when.orderInDay());
   }
 }

@@ -10,6 +10,7 @@ import org.ensemblerules.care.Extraction;
 import org.ensemblerules.care.MachineType;
 import org.ensemblerules.care.WashPractice;
 import org.ensemblerules.care.WashRecord;
+import org.ensemblerules.care.WashedLayers;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.fieldcheck.Condition;
@@ -179,13 +180,14 @@ final class MeasuredStories {
         CleaningKind.ADVANCED,
         Trades.GEAR_ROOM,
         Set.of(),
+        new WashedLayers.Only(Set.of(LayerKind.OUTER_SHELL)),
+        false,
         Optional.of(
             WashRecord.builder()
                 .waterTemperature(Quantity.of("60", Unit.DEGREE_CELSIUS))
                 .extraction(new Extraction.NotSpun())
                 .machine(MachineType.FRONT_LOADING)
                 .practice(WashPractice.DRYING_IN_SUNLIGHT, Known.YES)
-                .build()),
-        Set.of(LayerKind.OUTER_SHELL));
+                .build()));
   }
 }

@@ -24,7 +24,7 @@ final class Mending {
   }
 
   Mending cleaned(String day, CleaningKind kind, Doer by) {
-    events.add(new Event.Cleaned(at(day), kind, by, finding));
+    events.add(Event.Cleaned.whole(at(day), kind, by, finding));
     return this;
   }
 

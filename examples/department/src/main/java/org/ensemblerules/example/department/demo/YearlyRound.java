@@ -52,7 +52,7 @@ record YearlyRound(int year, Member holder) {
   private static void cleaned(LocalDate on, LocalDate since, List<Event> events) {
     if (!on.isBefore(since)) {
       events.add(
-          new Event.Cleaned(
+          Event.Cleaned.whole(
               When.on(MarkedDate.of(on)), CleaningKind.ADVANCED, Trades.GEAR_ROOM, Set.of()));
     }
   }
