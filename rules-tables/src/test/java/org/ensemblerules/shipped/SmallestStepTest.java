@@ -88,7 +88,7 @@ class SmallestStepTest {
 
   private static Event.Cleaned washed(int daysBefore) {
     Doer by = ShippedGear.permitted(RULES, Task.ADVANCED_CLEANING);
-    return new Event.Cleaned(when(daysBefore), CleaningKind.ADVANCED, by, Set.of(ID));
+    return Event.Cleaned.whole(when(daysBefore), CleaningKind.ADVANCED, by, Set.of(ID));
   }
 
   /** A coat back from a fire; what its wearer's look reported is handed over with it. */
