@@ -294,12 +294,7 @@ final class Facts {
     Map<Optional<LayerKind>, Label> labels = labels();
     Set<Optional<LayerKind>> known = new HashSet<>(labels.keySet());
     boolean all =
-        known.containsAll(
-                LabeledLayers.of(
-                    tables.evidence().anatomy(),
-                    tables.evidence().criteria(),
-                    element(),
-                    history()))
+        known.containsAll(expectedLabels())
             && labels.values().stream()
                 .allMatch(label -> label.manufactured().earliest().isPresent());
     return Optional.of(labels.values())
@@ -309,6 +304,12 @@ final class Facts {
                 each.stream()
                     .flatMap(label -> label.manufactured().earliest().stream())
                     .min(Comparator.naturalOrder()));
+  }
+
+  /** Where it must be labeled, whether or not it is. */
+  List<Optional<LayerKind>> expectedLabels() {
+    return LabeledLayers.of(
+        tables.evidence().anatomy(), tables.evidence().criteria(), element(), history());
   }
 
   /** The labels by layer; an empty layer stands for the element's own. */

@@ -23,6 +23,8 @@ import org.ensemblerules.source.Row;
 
 /** What is due by other tables than that of tasks: age limits, and checks that repairs wait for. */
 final class OtherDues {
+  private static final String NO_LABEL = "no label is known";
+
   private final Facts facts;
 
   OtherDues(Facts facts) {
@@ -38,8 +40,11 @@ final class OtherDues {
   List<Due> ages() {
     List<Due> due = new ArrayList<>();
     Map<Optional<LayerKind>, Label> labels = facts.labels();
-    if (labels.isEmpty()) {
-      due.add(age(Optional.empty(), Optional.empty(), Optional.empty(), "no label is known"));
+    facts.expectedLabels().stream()
+        .filter(layer -> !labels.containsKey(layer))
+        .forEach(layer -> due.add(age(layer, Optional.empty(), Optional.empty(), NO_LABEL)));
+    if (labels.isEmpty() && due.isEmpty()) {
+      due.add(age(Optional.empty(), Optional.empty(), Optional.empty(), NO_LABEL));
     }
     labels.forEach((layer, label) -> due.addAll(age(layer, label)));
     return due;

@@ -251,7 +251,8 @@ class StricterCareProperties {
                     .build(),
                 coat,
                 Set.of(),
-                washed)
+                washed,
+                false)
         instanceof WashAnswer.Counts;
   }
 

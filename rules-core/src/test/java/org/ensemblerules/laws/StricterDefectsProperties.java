@@ -118,7 +118,7 @@ class StricterDefectsProperties {
   Arbitrary<List<Event>> done() {
     Arbitrary<Function<When, Event>> cleanings =
         Arbitraries.of(CleaningKind.ADVANCED, CleaningKind.SANITIZING)
-            .map(kind -> on -> new Event.Cleaned(on, kind, by(Task.of(kind)), Set.of(ID)));
+            .map(kind -> on -> Event.Cleaned.whole(on, kind, by(Task.of(kind)), Set.of(ID)));
     Arbitrary<Function<When, Event>> repairs =
         Combinators.combine(Arbitraries.of(RepairClass.class), Arbitraries.of(true, false))
             .as(
