@@ -38,6 +38,8 @@ public enum Check {
   CONTAMINATION_CLEARANCE,
   /** Measure the extent of the damage and say it. */
   MEASURE_EXTENT,
+  /** Read what a label says, and write it down. */
+  READ_LABEL,
   /** The organization's trained inspector looks and decides. */
   INSPECTOR_EVALUATION,
   /** The manufacturer or a verified provider looks and decides. */

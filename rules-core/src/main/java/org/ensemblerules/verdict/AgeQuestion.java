@@ -10,6 +10,7 @@ import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
@@ -37,12 +38,22 @@ final class AgeQuestion {
   static void ask(CaseFile file, Consumer<Reason> reasons) {
     for (LayerAge age : ages(file)) {
       if (age.answer().keepsOut(file.asOf())) {
-        reasons.accept(reason(age));
+        reasons.accept(reason(file, age));
       }
     }
   }
 
-  private static Reason reason(LayerAge age) {
+  /** Who can say when it was made: whoever reads the label, unless it is known to be no help. */
+  static Check dated(CaseFile file, Optional<LayerKind> layer) {
+    Legibility legibility =
+        file.labeled().label(layer).map(Label::legibility).orElse(Legibility.UNKNOWN);
+    return switch (legibility) {
+      case READABLE, UNKNOWN -> Check.READ_LABEL;
+      case PARTLY_READABLE, UNREADABLE, MISSING -> Check.IDENTIFICATION;
+    };
+  }
+
+  private static Reason reason(CaseFile file, LayerAge age) {
     Scope scope = age.layer().isPresent() ? Scope.LAYER : Scope.ELEMENT;
     AgeAnswer answer = age.answer();
     boolean reached = answer instanceof AgeAnswer.LeavesOn;
@@ -51,7 +62,7 @@ final class AgeQuestion {
         reached
             ? new Effect.Retire(scope)
             : new Effect.Evaluate(
-                dateMissing ? Check.IDENTIFICATION : Check.EXPERT_EVALUATION, scope);
+                dateMissing ? dated(file, age.layer()) : Check.EXPERT_EVALUATION, scope);
     return new Reason(
         reached ? ReasonKind.AGE_REACHED : ReasonKind.AGE_UNKNOWN,
         row(answer),

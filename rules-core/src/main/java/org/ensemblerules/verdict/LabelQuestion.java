@@ -1,5 +1,6 @@
 package org.ensemblerules.verdict;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -9,14 +10,24 @@ import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.inspection.CriterionOutcome;
+import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.Outcome;
 
 /** Is it known what the labels say? What they show to be wrong stands among the findings. */
 final class LabelQuestion {
+  private static final List<String> SEEN_BY_READING = List.of("legibility", "certificationMark");
+
   private LabelQuestion() {}
 
   static void ask(CaseFile file, Consumer<Reason> reasons) {
     for (Optional<LayerKind> layer : file.labeled().layers()) {
-      for (String field : file.labeled().unknownFields(layer)) {
+      List<String> unknown = new ArrayList<>(file.labeled().unknownFields(layer));
+      if (isRead(file, layer)) {
+        unknown.removeAll(SEEN_BY_READING);
+      }
+      for (String field : unknown) {
         reasons.accept(
             new Reason(
                 ReasonKind.LABEL_UNKNOWN,
@@ -25,9 +36,38 @@ final class LabelQuestion {
                 Optional.empty(),
                 layer.map(kind -> kind + ": ").orElse("") + field + " is not known",
                 new Effect.Evaluate(
-                    Check.IDENTIFICATION, layer.isPresent() ? Scope.LAYER : Scope.ELEMENT),
+                    Check.READ_LABEL, layer.isPresent() ? Scope.LAYER : Scope.ELEMENT),
                 List.of()));
       }
     }
+  }
+
+  /**
+   * Whether an inspection that counts read a label: then it says itself whether it can be read and
+   * bears the mark. What else stands on it is known once it is written down.
+   */
+  private static boolean isRead(CaseFile file, Optional<LayerKind> layer) {
+    Site site = new Site(Part.LABEL, layer);
+    return file.evidence().counting(Event.Inspected.class).stream()
+        .filter(done -> isOfTheLayerInIt(file, done, layer))
+        .anyMatch(done -> isRead(file, done.inspection(), site));
+  }
+
+  private static boolean isRead(CaseFile file, Inspection done, Site site) {
+    return file
+        .tables()
+        .criteria()
+        .required(done.kind(), file.element().kind(), file.element().use())
+        .stream()
+        .filter(row -> row.sites().contains(site))
+        .anyMatch(row -> done.outcomes().contains(new CriterionOutcome(row.key(), Outcome.CLEAR)));
+  }
+
+  /** What came into the place of a retired layer has another label than what was inspected. */
+  private static boolean isOfTheLayerInIt(
+      CaseFile file, Event.Inspected done, Optional<LayerKind> layer) {
+    return file.history().events(Event.LayerRetired.class).stream()
+        .filter(gone -> layer.equals(Optional.of(gone.layer())))
+        .allMatch(gone -> done.when().certainlyAfter(gone.when()));
   }
 }

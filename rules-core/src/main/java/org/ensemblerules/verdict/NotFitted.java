@@ -103,7 +103,7 @@ final class NotFitted {
             + element.kind()
             + " carry a "
             + site,
-        new Effect.Evaluate(Check.IDENTIFICATION, layer.isPresent() ? Scope.LAYER : Scope.ELEMENT),
+        new Effect.Evaluate(Check.READ_LABEL, layer.isPresent() ? Scope.LAYER : Scope.ELEMENT),
         List.of());
   }
 

@@ -76,7 +76,7 @@ final class RouteOrder {
       case INCIDENT_RELEASE -> 1;
       case RECORD_CORRECTION -> 2;
       // Whoever says what it is must have it in hand.
-      case IDENTIFICATION -> shut ? JUDGED : 3;
+      case IDENTIFICATION, READ_LABEL -> shut ? JUDGED : 3;
       case EXPERT_EVALUATION ->
           shut && evaluate.scope() == Scope.ELEMENT
               ? ROUTE + CareAction.FIND_OUT.ordinal()

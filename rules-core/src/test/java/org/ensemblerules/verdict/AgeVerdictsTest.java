@@ -57,7 +57,7 @@ class AgeVerdictsTest {
   @Test
   void anUnknownDateRetiresNothing() {
     Reason reason = onlyReason(coat("UNKNOWN", "2020-03-01"), ReasonKind.AGE_UNKNOWN);
-    assertThat(reason.effect().text()).isEqualTo("EVALUATE by IDENTIFICATION on LAYER");
+    assertThat(reason.effect().text()).isEqualTo("EVALUATE by READ_LABEL on LAYER");
   }
 
   @Test
@@ -189,7 +189,7 @@ class AgeVerdictsTest {
         .containsExactly(
             "EVALUATE by INCIDENT_RELEASE on ELEMENT WHOLE_ELEMENT",
             "EVALUATE by RECORD_CORRECTION on ELEMENT WHOLE_ELEMENT",
-            "EVALUATE by IDENTIFICATION on LAYER WHOLE_ELEMENT@LINER_SYSTEM",
+            "EVALUATE by READ_LABEL on LAYER WHOLE_ELEMENT@LINER_SYSTEM",
             "CLEAN SANITIZING on ELEMENT WHOLE_ELEMENT",
             "EVALUATE by LINER_LEAKAGE on LAYER WHOLE_ELEMENT@LINER_SYSTEM",
             "RETIRE LAYER WHOLE_ELEMENT@OUTER_SHELL",

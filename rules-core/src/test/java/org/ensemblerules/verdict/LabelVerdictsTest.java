@@ -260,7 +260,7 @@ class LabelVerdictsTest {
         .singleElement()
         .satisfies(
             action -> {
-              assertThat(action.effect().text()).isEqualTo("EVALUATE by IDENTIFICATION on LAYER");
+              assertThat(action.effect().text()).isEqualTo("EVALUATE by READ_LABEL on LAYER");
               assertThat(action.target()).hasToString("WHOLE_ELEMENT@LINER_SYSTEM");
             });
   }

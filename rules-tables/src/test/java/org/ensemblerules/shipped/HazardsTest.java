@@ -149,7 +149,7 @@ class HazardsTest {
         withoutDragRescueDevice(Optional.of(claimed).filter(text -> !text.isEmpty()));
     assertThat(steps(given))
         .containsExactly(
-            "EVALUATE by IDENTIFICATION on LAYER",
+            "EVALUATE by READ_LABEL on LAYER",
             "REPLACE_PART ADVANCED",
             "EVALUATE by ROUTINE_INSPECTION on ELEMENT");
   }

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Assume;
 import net.jqwik.api.EdgeCasesMode;
@@ -13,6 +15,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.PropertyDefaults;
 import net.jqwik.api.Provide;
+import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.Demand;
 import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Finding;
@@ -23,9 +26,14 @@ import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.Part;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.When;
+import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.inspection.Outcome;
+import org.ensemblerules.source.RowKey;
 import org.ensemblerules.testkit.ShippedArbitraries;
 import org.ensemblerules.testkit.ShippedCase;
 import org.ensemblerules.testkit.ShippedGear;
@@ -85,12 +93,64 @@ class ShippedUnknownProperties {
 
   @Property
   void whetherALabelCanBeRead(@ForAll("cases") ShippedCase given) {
-    out(given.with(changed(given, label -> label.legibility(Legibility.UNKNOWN)).build()));
+    Element unknown = changed(given, label -> label.legibility(Legibility.UNKNOWN)).build();
+    out(nobodyReadIt(given).with(unknown));
   }
 
   @Property
   void whetherItIsCertified(@ForAll("cases") ShippedCase given) {
-    out(given.with(changed(given, label -> label.certificationMark(Known.UNKNOWN)).build()));
+    Element unknown = changed(given, label -> label.certificationMark(Known.UNKNOWN)).build();
+    out(nobodyReadIt(given).with(unknown));
+  }
+
+  /** No inspection says that the labels are in order: their corners curl, which is only noted. */
+  private static ShippedCase nobodyReadIt(ShippedCase given) {
+    List<Event> events = new ArrayList<>();
+    for (Event event : given.events()) {
+      events.add(event instanceof Event.Inspected done ? curling(given, done.inspection()) : event);
+    }
+    for (CriterionRow row : labels(given)) {
+      MarkedDate seen = MarkedDate.of(ShippedGear.LAST_IN_FULL);
+      row.sites()
+          .forEach(
+              site ->
+                  events.add(
+                      new Event.Found(
+                          new Finding(
+                              new FindingId("curl " + site),
+                              site,
+                              "",
+                              DefectKind.EDGES_LIFTING,
+                              new Extent.NotMeasured(),
+                              seen))));
+    }
+    return given.withEvents(events);
+  }
+
+  private static Event curling(ShippedCase given, Inspection made) {
+    Set<RowKey> labels = labels(given).stream().map(CriterionRow::key).collect(Collectors.toSet());
+    Inspection.Builder builder =
+        Inspection.builder(made.kind(), made.occasion(), made.on(), made.by())
+            .gearClean(made.gearClean())
+            .atHand(made.atHand());
+    made.outcomes()
+        .forEach(
+            each ->
+                builder.outcome(
+                    each.criterion(),
+                    labels.contains(each.criterion()) ? Outcome.FOUND : each.outcome()));
+    return new Event.Inspected(builder.build(), 0);
+  }
+
+  private static List<CriterionRow> labels(ShippedCase given) {
+    return given
+        .rules()
+        .tables()
+        .criteria()
+        .required(InspectionKind.ADVANCED, given.kind().element(), given.kind().use())
+        .stream()
+        .filter(row -> row.sites().stream().allMatch(site -> site.part() == Part.LABEL))
+        .toList();
   }
 
   @Property
