@@ -47,7 +47,7 @@ final class HelmetStories {
               helmet.lookedOverAfterUse("2026-11-08");
             }),
         new Story(
-            "Nobody wrote down whether the label can be read or carries a mark",
+            "The list leaves open whether its label can be read; the inspector read it",
             helmet ->
                 helmet.label(
                     label ->

@@ -7,6 +7,7 @@ import org.ensemblerules.defect.Grade;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
@@ -119,6 +120,21 @@ final class TrousersStories {
             trousers -> trousers.found("F1", "WHOLE_ELEMENT", "", DefectKind.BEYOND_REPAIR)),
         new Story(
             "Nobody looked at the suspender attachments; the sheet says so",
-            trousers -> trousers.notLookedAt(Part.SUSPENDER_ATTACHMENT)));
+            trousers -> trousers.notLookedAt(Part.SUSPENDER_ATTACHMENT)),
+        new Story(
+            "The list has no size for the liner",
+            trousers -> trousers.label(LayerKind.LINER_SYSTEM, TrousersStories::withoutSize)));
+  }
+
+  private static Label.Builder withoutSize(Label.Builder printed) {
+    Label label = printed.build();
+    return Label.builder()
+        .manufacturer(label.manufacturer().orElseThrow())
+        .model(label.model().orElseThrow())
+        .identification(label.identification().orElseThrow())
+        .claimedEdition(label.claimedEdition().orElseThrow())
+        .manufactured(label.manufactured())
+        .certificationMark(label.certificationMark())
+        .legibility(label.legibility());
   }
 }
