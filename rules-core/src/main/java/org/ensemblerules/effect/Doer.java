@@ -11,16 +11,47 @@ import org.ensemblerules.source.InvalidValueException;
  *     its name as the label has it; not null
  * @param kind who they are; not null
  * @param credentials what they are trained or verified for; not null
+ * @param registered whether anybody says who this is. Where the record gives a name alone and the
+ *     {@link DoerRegister} does not have it, nobody does, and nothing they did counts
  */
-public record Doer(String name, EntityKind kind, List<Credential> credentials) {
+public record Doer(String name, EntityKind kind, List<Credential> credentials, boolean registered) {
   /**
    * Checks the name and copies the credentials.
    *
-   * @throws InvalidValueException if the name is blank or too long
+   * @throws InvalidValueException if the name is blank or too long, or somebody who is not
+   *     registered is anything but a member without credentials
    */
   public Doer {
     InvalidValueException.requireText("Doer.name", name, 200);
     Objects.requireNonNull(kind, "kind");
     credentials = List.copyOf(credentials);
+    InvalidValueException.require(
+        registered || (kind == EntityKind.MEMBER && credentials.isEmpty()),
+        "Doer.registered",
+        registered,
+        "true for whoever is said to be more than a member without credentials");
+  }
+
+  /**
+   * Makes a doer of whom the record says who it is.
+   *
+   * @param name the owner's name for the person or company, 1 to 200 characters; not null
+   * @param kind who they are; not null
+   * @param credentials what they are trained or verified for; not null
+   * @throws InvalidValueException if the name is blank or too long
+   */
+  public Doer(String name, EntityKind kind, List<Credential> credentials) {
+    this(name, kind, credentials, true);
+  }
+
+  /**
+   * Makes a doer of whom nothing but the name is known.
+   *
+   * @param name the name, 1 to 200 characters; not null
+   * @return the doer, who may do nothing; never null
+   * @throws InvalidValueException if the name is blank or too long
+   */
+  public static Doer unregistered(String name) {
+    return new Doer(name, EntityKind.MEMBER, List.of(), false);
   }
 }

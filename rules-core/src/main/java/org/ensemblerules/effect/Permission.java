@@ -17,6 +17,18 @@ public sealed interface Permission {
   }
 
   /**
+   * Nobody says who they are.
+   *
+   * @param name the name that the register does not have; not null
+   */
+  record NotRegistered(String name) implements Permission {
+    @Override
+    public String text() {
+      return name + " is in no register of doers, so nothing is known of what they may do";
+    }
+  }
+
+  /**
    * No row lets such an entity do the task.
    *
    * @param entity who they are; not null

@@ -119,6 +119,9 @@ public final class PermissionTable {
    * @return yes, or which credential is missing, expired or not yet valid, or why not at all
    */
   public Permission mayPerform(Doer doer, Task task, Element element, LocalDate date) {
+    if (!doer.registered()) {
+      return new Permission.NotRegistered(doer.name());
+    }
     PermissionRow row = row(doer, task);
     if (row == null) {
       return new Permission.NotThisEntity(doer.kind(), task);

@@ -1,8 +1,10 @@
 package org.ensemblerules.tables;
 
 import java.util.Objects;
+import org.ensemblerules.effect.DoerRegister;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.tables.codec.AssessmentTree;
+import org.ensemblerules.tables.codec.NamedDoers;
 import org.ensemblerules.tables.json.JsonLine;
 import org.ensemblerules.tables.json.JsonReader;
 import org.ensemblerules.verdict.Assessment;
@@ -42,6 +44,28 @@ public final class AssessmentJson {
   }
 
   /**
+   * Makes a reader of assessments that name doers of a register, {@code "by": "Gear room"}, in
+   * place of repeating who they are and what they are trained or verified for. Doers in full are
+   * read as ever.
+   *
+   * @param register those whom the texts name; not null
+   * @param unknown what becomes of a name that the register does not have; not null
+   * @return the reader, for a single text or for {@link JsonLines}; never null
+   */
+  public static JsonLines.Reading<Assessment> naming(DoerRegister register, UnknownDoer unknown) {
+    NamedDoers names =
+        new NamedDoers(
+            Objects.requireNonNull(register, "register"),
+            Objects.requireNonNull(unknown, "unknown") == UnknownDoer.REFUSED);
+    return (sourceName, json) ->
+        READER.read(
+            Objects.requireNonNull(sourceName, "sourceName"),
+            Objects.requireNonNull(json, "json"),
+            names,
+            AssessmentTree::read);
+  }
+
+  /**
    * Writes an assessment.
    *
    * @param assessment the assessment; not null
@@ -50,5 +74,21 @@ public final class AssessmentJson {
    */
   public static String write(Assessment assessment) {
     return JsonLine.of(AssessmentTree.write(Objects.requireNonNull(assessment, "assessment")));
+  }
+
+  /**
+   * Writes an assessment that names those of its doers who stand in a register just as they do in
+   * the assessment.
+   *
+   * @param assessment the assessment; not null
+   * @param register the register to read it beside; not null
+   * @return one line of JSON without a line end; reading it by {@link #naming} with the register
+   *     gives an equal assessment; never null
+   */
+  public static String write(Assessment assessment, DoerRegister register) {
+    return JsonLine.of(
+        AssessmentTree.write(
+            Objects.requireNonNull(assessment, "assessment"),
+            new NamedDoers(Objects.requireNonNull(register, "register"), true)));
   }
 }

@@ -37,6 +37,7 @@ import org.ensemblerules.retirement.RouteAnswer;
 import org.ensemblerules.strength.FailureMode;
 import org.ensemblerules.strength.SpecimenOrigin;
 import org.ensemblerules.verdict.Headline;
+import org.ensemblerules.verdict.OutBecause;
 import org.ensemblerules.verdict.ReasonKind;
 import org.ensemblerules.verdict.Service;
 import org.ensemblerules.verdict.WayBack;
@@ -63,6 +64,7 @@ class RecordSchemasTest {
           Map.entry("repair-answer#/$defs/extentKind", names(ExtentKind.class)),
           Map.entry("repair-answer#/$defs/may", formsOf(MayDo.class)),
           Map.entry("repair-answer#/$defs/view", formsOf(CostView.class)),
+          Map.entry("verdict#/properties/outBecause/items", names(OutBecause.class)),
           Map.entry("verdict#/$defs/service", names(Service.class)),
           Map.entry("verdict#/$defs/headline", names(Headline.class)),
           Map.entry("verdict#/$defs/reasonKind", names(ReasonKind.class)));
@@ -70,6 +72,7 @@ class RecordSchemasTest {
   static List<String> files() {
     return List.of(
         "assessment",
+        "doers",
         "file",
         "record",
         "test-case",

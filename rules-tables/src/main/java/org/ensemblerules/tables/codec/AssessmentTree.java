@@ -61,4 +61,9 @@ public final class AssessmentTree {
         .some("findings", assessment.findings(), FindingJson::write)
         .node();
   }
+
+  /** Writes an assessment that names doers where a register has them. */
+  public static JsonNode write(Assessment assessment, NamedDoers names) {
+    return names.shorten(write(assessment));
+  }
 }

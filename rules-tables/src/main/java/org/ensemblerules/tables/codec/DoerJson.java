@@ -16,14 +16,38 @@ import org.ensemblerules.tables.json.ValueReaders;
 final class DoerJson {
   private DoerJson() {}
 
+  /** A doer in full, or a name of the register that the text is read beside. */
   static Optional<Doer> read(JsonCursor at) {
+    return at.isText() ? named(at) : inFull(at);
+  }
+
+  private static Optional<Doer> named(JsonCursor at) {
+    Optional<NamedDoers> names = at.beside(NamedDoers.class);
+    if (names.isEmpty()) {
+      return at.mismatch("an object; a name alone needs a register of doers");
+    }
+    return at.parsed(name -> names.get().register().doer(name))
+        .flatMap(
+            doer ->
+                doer.registered() || !names.get().strict()
+                    ? Optional.of(doer)
+                    : at.mismatch("a name that the register of doers has"));
+  }
+
+  static Optional<Doer> inFull(JsonCursor at) {
     ObjectCursor object = at.object();
     Optional<String> name = object.required("name", value -> value.parsed(DoerJson::requireName));
     Optional<EntityKind> kind = object.required("kind", value -> value.enumOf(EntityKind.class));
     Optional<List<Credential>> credentials =
         object.optional("credentials", value -> value.list(DoerJson::credential));
+    Optional<Boolean> registered = object.optional("registered", JsonCursor::bool);
     return object.make(
-        () -> new Doer(name.orElseThrow(), kind.orElseThrow(), credentials.orElse(List.of())));
+        () ->
+            new Doer(
+                name.orElseThrow(),
+                kind.orElseThrow(),
+                credentials.orElse(List.of()),
+                registered.orElse(true)));
   }
 
   /** Tries the name alone, so that its fault is found beside those of other fields. */
@@ -42,11 +66,15 @@ final class DoerJson {
   }
 
   static JsonNode write(Doer doer) {
-    return new Fields()
-        .put("name", doer.name())
-        .put("kind", doer.kind())
-        .some("credentials", doer.credentials(), DoerJson::write)
-        .node();
+    Fields fields =
+        new Fields()
+            .put("name", doer.name())
+            .put("kind", doer.kind())
+            .some("credentials", doer.credentials(), DoerJson::write);
+    if (!doer.registered()) {
+      fields.put("registered", false);
+    }
+    return fields.node();
   }
 
   private static JsonNode write(Credential credential) {

@@ -51,6 +51,13 @@ public final class JsonCursor {
     return pointer;
   }
 
+  /** Returns what the text is read beside, if it is of a type. */
+  public <T> Optional<T> beside(Class<T> type) {
+    return type.isInstance(reading.beside())
+        ? Optional.of(type.cast(reading.beside()))
+        : Optional.empty();
+  }
+
   /** Returns where faults are added. */
   public Faults faults() {
     return reading.faults();

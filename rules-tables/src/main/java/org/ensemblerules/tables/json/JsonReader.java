@@ -34,6 +34,7 @@ import org.ensemblerules.tables.JsonFault;
  */
 public final class JsonReader {
   private static final String ONE_VALUE = "one JSON value";
+  private static final Object NOTHING_BESIDE = new Object();
 
   private final JsonLimits limits;
   private final UnknownFields unknownFields;
@@ -65,8 +66,22 @@ public final class JsonReader {
    * @return the value, or every fault
    */
   public <T> Checked<T, JsonFault> read(String source, String text, JsonDecoder<T> decoder) {
+    return read(source, text, NOTHING_BESIDE, decoder);
+  }
+
+  /**
+   * Reads a whole text to one value beside something else that it names parts of.
+   *
+   * @param source the name of the text, for faults
+   * @param text the text
+   * @param beside what {@link JsonCursor#beside} hands to those who read
+   * @param decoder reads the value
+   * @return the value, or every fault
+   */
+  public <T> Checked<T, JsonFault> read(
+      String source, String text, Object beside, JsonDecoder<T> decoder) {
     Faults faults = new Faults();
-    Optional<T> value = open(source, text, faults).flatMap(decoder::read);
+    Optional<T> value = open(source, text, beside, faults).flatMap(decoder::read);
     return faults.outcome(value.orElse(null));
   }
 
@@ -101,6 +116,10 @@ public final class JsonReader {
    * @return the place of the whole value; empty if the text is not JSON
    */
   public Optional<JsonCursor> open(String source, String text, Faults faults) {
+    return open(source, text, NOTHING_BESIDE, faults);
+  }
+
+  private Optional<JsonCursor> open(String source, String text, Object beside, Faults faults) {
     if (text.length() > limits.document()) {
       String found = text.length() + " characters";
       return refuse(source, "", found, atMost(limits.document(), "characters"), faults);
@@ -108,7 +127,8 @@ public final class JsonReader {
     String bare = text.startsWith("\uFEFF") ? text.substring(1) : text;
     try (JsonParser parser = factory.createParser(bare)) {
       return tree(source, parser, faults)
-          .map(node -> new JsonCursor(node, "", new Reading(source, faults, unknownFields)));
+          .map(
+              node -> new JsonCursor(node, "", new Reading(source, faults, unknownFields, beside)));
     } catch (IOException e) {
       throw new UncheckedIOException("reading from memory does not fail", e);
     }
