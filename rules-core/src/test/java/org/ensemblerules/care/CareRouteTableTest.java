@@ -24,7 +24,7 @@ class CareRouteTableTest {
     Checked<CareRouteTable, TableFault> result = CareRouteTable.of(rows);
     assertThat(result).isInstanceOf(Checked.Refused.class);
     return ((Checked.Refused<CareRouteTable, TableFault>) result)
-        .faults().stream().map(TableFault::toString).toList();
+        .faults().stream().map(fault -> fault.code() + " " + fault).toList();
   }
 
   /** The frozen rows with one of the helmet's replaced. */
@@ -54,6 +54,7 @@ class CareRouteTableTest {
     assertThat(faults(rows))
         .singleElement()
         .asString()
+        .startsWith("GAP ")
         .contains("no row for [FUEL_OR_OIL] on HELMET STRUCTURAL, allowed: a row for each");
   }
 
@@ -61,7 +62,11 @@ class CareRouteTableTest {
   void noExposureIsAnsweredTwice() {
     List<CareRouteRow> rows = new ArrayList<>(Routes.rows());
     rows.add(rows.get(0));
-    assertThat(faults(rows)).singleElement().asString().contains("each once, not ");
+    assertThat(faults(rows))
+        .singleElement()
+        .asString()
+        .startsWith("DUPLICATE ")
+        .contains("each once, not ");
   }
 
   @Test
@@ -69,6 +74,7 @@ class CareRouteTableTest {
     assertThat(faults(with(Exposure.CBRN_AGENT, List.of(Routes.step(CareAction.ISOLATE)))))
         .singleElement()
         .asString()
+        .startsWith("NOT_ALLOWED ")
         .contains("found no NO_RETURN, allowed: NO_RETURN after CBRN_AGENT");
     assertThat(
             faults(
@@ -80,6 +86,7 @@ class CareRouteTableTest {
                         Routes.step(CareAction.NO_RETURN)))))
         .singleElement()
         .asString()
+        .startsWith("NOT_ALLOWED ")
         .contains("nothing that leads back where NO_RETURN");
   }
 
@@ -95,6 +102,7 @@ class CareRouteTableTest {
                     HandlingDuty.DO_NOT_WASH)))
         .singleElement()
         .asString()
+        .startsWith("NOT_ALLOWED ")
         .contains("FIND_OUT where handling is DO_NOT_WASH");
   }
 
@@ -115,13 +123,16 @@ class CareRouteTableTest {
     assertThat(faults)
         .singleElement()
         .asString()
+        .startsWith("LOOSER ")
         .contains("BLOOD_OR_BODY_FLUIDS, which asks for [SANITIZE AS_MANUFACTURER_SAYS");
     assertThat(
             faults(
                 with(
                     Exposure.UNKNOWN,
                     List.of(Routes.cleaned(CareAction.ADVANCED_CLEANING, CareManner.BY_HAND)))))
-        .anyMatch(fault -> fault.contains("allowed: ISOLATE and FIND_OUT"))
+        .anyMatch(
+            fault ->
+                fault.startsWith("NOT_ALLOWED ") && fault.contains("allowed: ISOLATE and FIND_OUT"))
         .hasSizeGreaterThan(5);
   }
 

@@ -47,7 +47,7 @@ class DefectTableFaultsTest {
     Checked<DefectTable, TableFault> result =
         DefectTable.of(rows, FrozenRules.rules().tables().anatomy());
     return result instanceof Checked.Refused<DefectTable, TableFault> faulty
-        ? faulty.faults().stream().map(TableFault::toString).toList()
+        ? faulty.faults().stream().map(fault -> fault.code() + " " + fault).toList()
         : List.of();
   }
 
@@ -94,8 +94,8 @@ class DefectTableFaultsTest {
     row(inches("2", null));
     assertThat(faults())
         .containsExactly(
-            "frozen/r2, extent: found over 2 in, allowed: a band over 1 in, where the one before"
-                + " ends");
+            "BANDS_DO_NOT_JOIN frozen/r2, extent: found over 2 in, allowed: a band over 1 in, where"
+                + " the one before ends");
   }
 
   @Test
@@ -105,8 +105,8 @@ class DefectTableFaultsTest {
     row(inches("4", null));
     assertThat(faults())
         .containsExactly(
-            "frozen/r2, extent: found over 1 in up to 4 in, allowed: a band over 2 in, where the"
-                + " one before ends");
+            "BANDS_DO_NOT_JOIN frozen/r2, extent: found over 1 in up to 4 in, allowed: a band over"
+                + " 2 in, where the one before ends");
   }
 
   @Test
@@ -114,7 +114,9 @@ class DefectTableFaultsTest {
     row(inches(null, "1"));
     row(inches(null, null));
     assertThat(faults()).hasSize(1);
-    assertThat(faults().get(0)).contains("a band over 1 in, where the one before ends");
+    assertThat(faults().get(0))
+        .startsWith("BANDS_DO_NOT_JOIN ")
+        .contains("a band over 1 in, where the one before ends");
   }
 
   @Test
@@ -123,8 +125,8 @@ class DefectTableFaultsTest {
     row(inches("2", null));
     assertThat(faults())
         .containsExactly(
-            "frozen/r2, extent: found over 2 in, allowed: no further band, since the one before"
-                + " has no end");
+            "BANDS_DO_NOT_JOIN frozen/r2, extent: found over 2 in, allowed: no further band, since"
+                + " the one before has no end");
   }
 
   @Test
@@ -132,8 +134,9 @@ class DefectTableFaultsTest {
     row(inches("1", "2"));
     assertThat(faults())
         .containsExactly(
-            "frozen/r1, extent: found over 1 in up to 2 in, allowed: a band from zero",
-            "frozen/r1, extent: found a last band with an end, allowed: no upTo");
+            "BANDS_DO_NOT_JOIN frozen/r1, extent: found over 1 in up to 2 in, allowed: a band from"
+                + " zero",
+            "BANDS_DO_NOT_JOIN frozen/r1, extent: found a last band with an end, allowed: no upTo");
   }
 
   @Test
@@ -143,9 +146,9 @@ class DefectTableFaultsTest {
     row(new Band.Counts(4, 9));
     assertThat(faults())
         .containsExactly(
-            "frozen/r2, extent: found count 4 to 5, allowed: a band over 2",
-            "frozen/r3, extent: found count 5 to 9, allowed: a band over 5",
-            "frozen/r3, extent: found a last band with an end, allowed: no upTo");
+            "BANDS_DO_NOT_JOIN frozen/r2, extent: found count 4 to 5, allowed: a band over 2",
+            "BANDS_DO_NOT_JOIN frozen/r3, extent: found count 5 to 9, allowed: a band over 5",
+            "BANDS_DO_NOT_JOIN frozen/r3, extent: found a last band with an end, allowed: no upTo");
   }
 
   @Test
@@ -154,8 +157,9 @@ class DefectTableFaultsTest {
     row(new Band.Grades(EnumSet.of(Grade.SLIGHT, Grade.MODERATE)));
     assertThat(faults())
         .containsExactly(
-            "frozen/r2, extent: found SLIGHT, allowed: each grade of SEVERITY once",
-            "frozen/r1, extent: found no band for [SEVERE], allowed: every grade of SEVERITY");
+            "OVERLAP frozen/r2, extent: found SLIGHT, allowed: each grade of SEVERITY once",
+            "BANDS_DO_NOT_JOIN frozen/r1, extent: found no band for [SEVERE], allowed: every grade"
+                + " of SEVERITY");
   }
 
   @Test
@@ -163,7 +167,8 @@ class DefectTableFaultsTest {
     row(new Band.Grades(GradeScale.SEVERITY.grades()));
     row(new Band.Grades(EnumSet.of(Grade.HELD)));
     assertThat(faults())
-        .containsExactly("frozen/r2, extent: found HELD, allowed: each grade of SEVERITY once");
+        .containsExactly(
+            "OVERLAP frozen/r2, extent: found HELD, allowed: each grade of SEVERITY once");
   }
 
   @Test
@@ -171,7 +176,8 @@ class DefectTableFaultsTest {
     row(inches(null, null));
     row(new Band.Counts(0, Integer.MAX_VALUE));
     assertThat(faults())
-        .containsExactly("frozen/r2, extent: found extent told by COUNT, allowed: LENGTH");
+        .containsExactly(
+            "BANDS_DO_NOT_JOIN frozen/r2, extent: found extent told by COUNT, allowed: LENGTH");
   }
 
   @Test
@@ -180,7 +186,7 @@ class DefectTableFaultsTest {
     row(new Band.Presence());
     assertThat(faults())
         .containsExactly(
-            "frozen/r2, extent: found a second row for the same cell, allowed: one row");
+            "DUPLICATE frozen/r2, extent: found a second row for the same cell, allowed: one row");
   }
 
   @Test
@@ -188,8 +194,8 @@ class DefectTableFaultsTest {
     row("GLOVE_SHELL", new Band.Presence());
     assertThat(faults())
         .containsExactly(
-            "frozen/r1, sites: found GLOVE_SHELL on COAT STRUCTURAL, allowed: a site that the"
-                + " anatomy table has");
+            "NO_SUCH_PLACE frozen/r1, sites: found GLOVE_SHELL on COAT STRUCTURAL, allowed: a site"
+                + " that the anatomy table has");
   }
 
   @Test

@@ -111,7 +111,7 @@ class ManufacturersInstructionsTest {
         FrozenRules.rules().with(List.of(overlays), FitGear.AS_OF);
     assertThat(result).isInstanceOf(Checked.Refused.class);
     return ((Checked.Refused<RuleSet, OverlayFault>) result)
-        .faults().stream().map(OverlayFault::toString).toList();
+        .faults().stream().map(fault -> fault.code() + " " + fault).toList();
   }
 
   private static List<Reason> loosened(Verdict verdict) {
@@ -372,15 +372,15 @@ class ManufacturersInstructionsTest {
     CareLimitRow limit = layer.water(ElementKind.COAT, "50");
     assertThat(refused(layer.instructions(Layering.beside(MODEL_A, limit))))
         .containsExactly(
-            "MAKER, row maker/1, demand: found at most 50 degC, looser than at most 40 degC by row"
-                + " frozen/care/COAT/WATER_TEMPERATURE of FROZEN_2020, allowed: a limit that lets"
-                + " no more pass than there, or to name the row that it replaces");
+            "LOOSER MAKER, row maker/1, demand: found at most 50 degC, looser than at most 40 degC"
+                + " by row frozen/care/COAT/WATER_TEMPERATURE of FROZEN_2020, allowed: a limit that"
+                + " lets no more pass than there, or to name the row that it replaces");
     Layering law = Layering.of("LAW");
     assertThat(refused(law.law(law.water(ElementKind.COAT, "50"))))
         .containsExactly(
-            "LAW, row law/1, demand: found at most 50 degC, looser than at most 40 degC by row"
-                + " frozen/care/COAT/WATER_TEMPERATURE of FROZEN_2020, allowed: a limit that lets"
-                + " no more pass than there");
+            "LOOSER LAW, row law/1, demand: found at most 50 degC, looser than at most 40 degC by"
+                + " row frozen/care/COAT/WATER_TEMPERATURE of FROZEN_2020, allowed: a limit that"
+                + " lets no more pass than there");
   }
 
   @Test
@@ -409,12 +409,12 @@ class ManufacturersInstructionsTest {
                         Optional.empty()),
                     Layering.inPlace(MODEL_A, wrongUnit))))
         .containsExactly(
-            "MAKER, row maker/3, demand: found at most 11 1, allowed: a limit of dimension"
-                + " TEMPERATURE",
-            "MAKER, row maker/1, replaces: found frozen/care/HELMET/WATER_TEMPERATURE, allowed:"
-                + " row frozen/care/COAT/WATER_TEMPERATURE, which limits the same",
-            "MAKER, row maker/2, replaces: found frozen/care/COAT/WATER_TEMPERATURE, allowed:"
-                + " nothing, since no row limits the same");
+            "NOT_ALLOWED MAKER, row maker/3, demand: found at most 11 1, allowed: a limit of"
+                + " dimension TEMPERATURE",
+            "NOT_ALLOWED MAKER, row maker/1, replaces: found frozen/care/HELMET/WATER_TEMPERATURE,"
+                + " allowed: row frozen/care/COAT/WATER_TEMPERATURE, which limits the same",
+            "NOT_ALLOWED MAKER, row maker/2, replaces: found frozen/care/COAT/WATER_TEMPERATURE,"
+                + " allowed: nothing, since no row limits the same");
   }
 
   @Test
@@ -431,9 +431,9 @@ class ManufacturersInstructionsTest {
         .singleElement()
         .asString()
         .startsWith(
-            "MAKER, row maker/1, demand: found at most 50 degC, looser than at most 40 degC by row"
-                + " frozen/care/COAT/WATER_TEMPERATURE of FROZEN_2020, where OVERHEATED_IN_WASHING"
-                + " calls for RETIRE ELEMENT by row law/1 of LAW, allowed: ");
+            "LOOSER MAKER, row maker/1, demand: found at most 50 degC, looser than at most 40 degC"
+                + " by row frozen/care/COAT/WATER_TEMPERATURE of FROZEN_2020, where"
+                + " OVERHEATED_IN_WASHING calls for RETIRE ELEMENT by row law/1 of LAW, allowed: ");
     // It does not matter which was laid first.
     assertThat(over(fifty()).with(List.of(retires), FitGear.AS_OF))
         .isInstanceOf(Checked.Refused.class);
@@ -478,9 +478,9 @@ class ManufacturersInstructionsTest {
         .isNotNull();
     assertThat(refused(layer.instructions(Layering.beside(MODEL_A, least))))
         .containsExactly(
-            "MAKER, row maker/2, demand: found at least 45 degC, which no wash keeps with at most"
-                + " 40 degC by row frozen/care/COAT/WATER_TEMPERATURE of FROZEN_2020, allowed: a"
-                + " limit that leaves some value that keeps both");
+            "NOT_ALLOWED MAKER, row maker/2, demand: found at least 45 degC, which no wash keeps"
+                + " with at most 40 degC by row frozen/care/COAT/WATER_TEMPERATURE of FROZEN_2020,"
+                + " allowed: a limit that leaves some value that keeps both");
   }
 
   @Test

@@ -69,7 +69,7 @@ class OverlaysTest {
         FrozenRules.rules().with(List.of(overlays), FitGear.AS_OF);
     assertThat(result).isInstanceOf(Checked.Refused.class);
     return ((Checked.Refused<RuleSet, OverlayFault>) result)
-        .faults().stream().map(OverlayFault::toString).toList();
+        .faults().stream().map(fault -> fault.code() + " " + fault).toList();
   }
 
   private static Reason only(Verdict verdict, ReasonKind kind) {
@@ -123,8 +123,8 @@ class OverlaysTest {
                     layer.interval(ElementKind.COAT, 12, 24),
                     layer.interval(ElementKind.HELMET, 6, 24))))
         .containsExactly(
-            "POLICY, row policy/1, repeatMonths: found 24 months, first 12, with CBRN option 12,"
-                + " looser than 12 months, first 12, with CBRN option 12 by row"
+            "LOOSER POLICY, row policy/1, repeatMonths: found 24 months, first 12, with CBRN option"
+                + " 12, looser than 12 months, first 12, with CBRN option 12 by row"
                 + " frozen/interval/ADVANCED/COAT of FROZEN_2020, allowed: no more months than"
                 + " there");
   }
@@ -187,7 +187,11 @@ class OverlaysTest {
                         new DoneBy.Inspected(InspectionKind.ADVANCED),
                         new Timing.Every(Start.IN_SERVICE, 12, 1, 13)))))
         .hasSize(3)
-        .allSatisfy(fault -> assertThat(fault).contains(", timing: found ", ", looser than "));
+        .allSatisfy(
+            fault ->
+                assertThat(fault)
+                    .startsWith("LOOSER ")
+                    .contains(", timing: found ", ", looser than "));
   }
 
   @Test
@@ -239,17 +243,17 @@ class OverlaysTest {
                     layer.defect(
                         SHELL, DefectKind.CRACKING, new Band.Presence(), new Effect.Note()))))
         .containsExactly(
-            "POLICY, row policy/1, effect: found REPAIR BASIC on PART for over 30 mm, looser than"
-                + " REPAIR ADVANCED on PART for over 25.4 mm up to 10 cm by row"
+            "LOOSER POLICY, row policy/1, effect: found REPAIR BASIC on PART for over 30 mm, looser"
+                + " than REPAIR ADVANCED on PART for over 25.4 mm up to 10 cm by row"
                 + " frozen/defect/COAT/FABRIC@OUTER_SHELL/TEAR/over-25.4-mm-up-to-10-cm of"
                 + " FROZEN_2020, allowed: an effect that asks for no less",
-            "POLICY, row policy/2, effect: found NOTE for over 200 mm, looser than EVALUATE by"
-                + " EXPERT_EVALUATION on PART for over 100 mm by row"
-                + " frozen/defect/COAT/FABRIC@OUTER_SHELL/TEAR/over-100-mm of FROZEN_2020,"
-                + " allowed: an effect that asks for no less",
-            "POLICY, row policy/3, effect: found NOTE where no row says what CRACKING at"
-                + " FABRIC@OUTER_SHELL calls for, allowed: any effect but NOTE: what no row covers"
-                + " is evaluated");
+            "LOOSER POLICY, row policy/2, effect: found NOTE for over 200 mm, looser than EVALUATE"
+                + " by EXPERT_EVALUATION on PART for over 100 mm by row"
+                + " frozen/defect/COAT/FABRIC@OUTER_SHELL/TEAR/over-100-mm of FROZEN_2020, allowed:"
+                + " an effect that asks for no less",
+            "NOT_ALLOWED POLICY, row policy/3, effect: found NOTE where no row says what CRACKING"
+                + " at FABRIC@OUTER_SHELL calls for, allowed: any effect but NOTE: what no row"
+                + " covers is evaluated");
     GearCase torn = COAT.with(tear(new Extent.Length(Quantity.of("150", Unit.MILLIMETER))));
     Verdict answered =
         judged(torn, layer.policy(layer.defect(SHELL, DefectKind.TEAR, over("100 mm"), mend)));
@@ -270,8 +274,8 @@ class OverlaysTest {
         .singleElement()
         .asString()
         .contains(
-            "POLICY, row policy/1, extent: found extent told by LENGTH, allowed: any presence, or"
-                + " extent told by AREA as row ");
+            "NOT_ALLOWED POLICY, row policy/1, extent: found extent told by LENGTH, allowed: any"
+                + " presence, or extent told by AREA as row ");
   }
 
   @Test
@@ -290,9 +294,9 @@ class OverlaysTest {
                     layer.age(ElementKind.HELMET, Optional.empty(), new AgeLimit.Years(11)),
                     layer.age(ElementKind.GLOVES, Optional.empty(), new AgeLimit.NoneSet()))))
         .containsExactly(
-            "POLICY, row policy/2, limit: found 11 years, looser than 10 years by row"
+            "LOOSER POLICY, row policy/2, limit: found 11 years, looser than 10 years by row"
                 + " frozen/age/HELMET/OWN of FROZEN_2020, allowed: no more years than there",
-            "POLICY, row policy/3, limit: found NONE_SET, allowed: a number of years");
+            "NOT_ALLOWED POLICY, row policy/3, limit: found NONE_SET, allowed: a number of years");
   }
 
   @Test
@@ -337,7 +341,7 @@ class OverlaysTest {
                     layer.forbid(Task.IDENTIFICATION, EntityKind.MANUFACTURER)),
                 Layering.of("OTHER").law()))
         .containsExactly(
-            "POLICY, row policy/2, entities: found MANUFACTURER forbidden to do IDENTIFICATION,"
+            "GAP POLICY, row policy/2, entities: found MANUFACTURER forbidden to do IDENTIFICATION,"
                 + " which then nobody may do, allowed: at least one of [MANUFACTURER] left to do"
                 + " it");
   }
@@ -350,10 +354,10 @@ class OverlaysTest {
                 layer.policy(layer.share("70"), layer.keep(2)),
                 law.law(law.share("80"), law.keep(3))))
         .containsExactly(
-            "POLICY, row policy/1, percent: found 70, looser than 80 by row law/1 of LAW, allowed:"
-                + " no less than there",
-            "POLICY, row policy/2, years: found 2 years, looser than 3 years by row law/2 of LAW,"
-                + " allowed: no fewer years than there");
+            "LOOSER POLICY, row policy/1, percent: found 70, looser than 80 by row law/1 of LAW,"
+                + " allowed: no less than there",
+            "LOOSER POLICY, row policy/2, years: found 2 years, looser than 3 years by row law/2 of"
+                + " LAW, allowed: no fewer years than there");
     assertThat(over(layer.policy(layer.keep(2))).tables().retention()).hasSize(1);
   }
 
@@ -382,22 +386,27 @@ class OverlaysTest {
     Overlay onA = b.overlay(OverlayKind.LAW_OF_PLACE, Optional.of(new EditionId("A")), List.of());
     assertThat(refused(onA, onB))
         .containsExactly(
-            "A, on: found a circle: [A, B] and back to A, allowed: overlays that stand on each"
-                + " other one way",
-            "B, on: found a circle: [B, A] and back to B, allowed: overlays that stand on each"
-                + " other one way");
+            "NOT_ALLOWED A, on: found a circle: [A, B] and back to A, allowed: overlays that stand"
+                + " on each other one way",
+            "NOT_ALLOWED B, on: found a circle: [B, A] and back to B, allowed: overlays that stand"
+                + " on each other one way");
     assertThat(refused(onB))
         .containsExactly(
-            "A, on: found B, which is not given, allowed: an overlay given with it: none is");
+            "NOT_ALLOWED A, on: found B, which is not given, allowed: an overlay given with it:"
+                + " none is");
     assertThat(refused(b.law(), b.law()))
-        .containsExactly("B, overlay: found B again, allowed: each overlay once");
+        .containsExactly("DUPLICATE B, overlay: found B again, allowed: each overlay once");
     Overlay below = b.law(b.interval(ElementKind.COAT, 6, 6));
     Overlay above =
         a.overlay(
             OverlayKind.LAW_OF_PLACE,
             Optional.of(new EditionId("B")),
             List.of(a.interval(ElementKind.COAT, 9, 9)));
-    assertThat(refused(below, above)).singleElement().asString().contains("row b/1 of B");
+    assertThat(refused(below, above))
+        .singleElement()
+        .asString()
+        .startsWith("LOOSER ")
+        .contains("row b/1 of B");
   }
 
   @Test
@@ -412,8 +421,8 @@ class OverlaysTest {
             OverlayRows.of(List.of()));
     assertThat(refused(later))
         .containsExactly(
-            "LATER, from: found 2024-06-16, when it begins to hold, allowed: a day not after"
-                + " 2024-06-15, for which the rules are composed");
+            "NOT_ALLOWED LATER, from: found 2024-06-16, when it begins to hold, allowed: a day not"
+                + " after 2024-06-15, for which the rules are composed");
     assertThat(FrozenRules.rules().with(List.of(later), FitGear.AS_OF.plusDays(1)).orElseThrow())
         .isNotNull();
   }
@@ -421,12 +430,13 @@ class OverlaysTest {
   @Test
   void aKeyOfAnotherRowIsRefused() {
     assertThat(refused(layer.policy(layer.keep(2)), Layering.of("POLICY").law()))
-        .containsExactly("POLICY, overlay: found POLICY again, allowed: each overlay once");
+        .containsExactly(
+            "DUPLICATE POLICY, overlay: found POLICY again, allowed: each overlay once");
     Layering same = Layering.of("POLICY");
     assertThat(refused(layer.policy(same.keep(2), Layering.of("POLICY").keep(4))))
         .containsExactly(
-            "POLICY, row policy/1, key: found policy/1, as a row of POLICY has it, allowed: a key"
-                + " that no other row of its table has");
+            "DUPLICATE POLICY, row policy/1, key: found policy/1, as a row of POLICY has it,"
+                + " allowed: a key that no other row of its table has");
   }
 
   /** Else its rows would pass for those of the edition. */
@@ -435,7 +445,8 @@ class OverlaysTest {
     Layering edition = Layering.of(FrozenProvenance.EDITION.value());
     assertThat(refused(edition.policy(edition.keep(3))))
         .containsExactly(
-            "FROZEN_2020, overlay: found FROZEN_2020, the name of rules that it is laid over,"
-                + " allowed: a name of its own, that no edition and no other body of rules has");
+            "NOT_ALLOWED FROZEN_2020, overlay: found FROZEN_2020, the name of rules that it is laid"
+                + " over, allowed: a name of its own, that no edition and no other body of rules"
+                + " has");
   }
 }

@@ -17,8 +17,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Every bad assessment of the folder is refused with the very faults that stand beside it, one on a
- * line.
+ * Every bad assessment of the folder is refused with the very faults that stand beside it, each
+ * with its code on a line.
  */
 class BadAssessmentsTest {
   /** What no schema can see: not JSON at all, fields given twice, days that no calendar has. */
@@ -61,7 +61,9 @@ class BadAssessmentsTest {
     assertThat(loaded).isInstanceOf(Checked.Refused.class);
     String faults =
         ((Checked.Refused<Assessment, JsonFault>) loaded)
-            .faults().stream().map(JsonFault::toString).collect(Collectors.joining("\n"));
+            .faults().stream()
+                .map(fault -> fault.code() + " " + fault)
+                .collect(Collectors.joining("\n"));
     assertThat(faults).isEqualToNormalizingNewlines(expected(name));
   }
 

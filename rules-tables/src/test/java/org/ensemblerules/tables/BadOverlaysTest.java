@@ -21,8 +21,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Every bad overlay of the folder is refused with the very faults that stand beside it, one on a
- * line, when it is read or when it is laid over the shipped rules; and those stay as they were.
+ * Every bad overlay of the folder is refused with the very faults that stand beside it, each with
+ * its code on a line, when it is read or when it is laid over the shipped rules; and those stay as
+ * they were.
  */
 class BadOverlaysTest {
   private static final LocalDate AS_OF = LocalDate.of(2026, 11, 25);
@@ -88,7 +89,7 @@ class BadOverlaysTest {
   void aHugeFileIsRefused() {
     assertThat(faults(OverlayJson.read("huge.json", " ".repeat(1_000_001))))
         .containsExactly(
-            "huge.json#: found 1000001 characters, allowed: at most 1000000 characters");
+            "UNREADABLE huge.json#: found 1000001 characters, allowed: at most 1000000 characters");
   }
 
   @Test
@@ -118,7 +119,7 @@ class BadOverlaysTest {
                         + "]}")))
         .singleElement()
         .asString()
-        .startsWith("many.json#/defects/")
+        .startsWith("NOT_ALLOWED many.json#/defects/")
         .endsWith(
             ": found families that stand for more than 100000 rows up to here, allowed: at most"
                 + " 100000 rows in a file");
@@ -147,7 +148,7 @@ class BadOverlaysTest {
   private static List<String> faults(Checked<?, JsonFault> loaded) {
     assertThat(loaded).isInstanceOf(Checked.Refused.class);
     return ((Checked.Refused<?, JsonFault>) loaded)
-        .faults().stream().map(JsonFault::toString).toList();
+        .faults().stream().map(fault -> fault.code() + " " + fault).toList();
   }
 
   private static String text(String name) throws IOException {

@@ -45,7 +45,7 @@ class HostileSetsTest {
   private static List<String> faults(Checked<?, JsonFault> loaded) {
     assertThat(loaded).isInstanceOf(Checked.Refused.class);
     return ((Checked.Refused<?, JsonFault>) loaded)
-        .faults().stream().map(JsonFault::toString).toList();
+        .faults().stream().map(fault -> fault.code() + " " + fault).toList();
   }
 
   /** The sound set with another text in one file. */
@@ -68,8 +68,8 @@ class HostileSetsTest {
     }
     assertThat(faults(TableLoader.load(TableFiles.in(folder))))
         .contains(
-            "sources.json#: found a file of 8589934593 bytes, allowed: a file in the folder of the"
-                + " set, of at most 4000000 bytes");
+            "UNREADABLE sources.json#: found a file of 8589934593 bytes, allowed: a file in the"
+                + " folder of the set, of at most 4000000 bytes");
   }
 
   @Test
@@ -82,8 +82,8 @@ class HostileSetsTest {
       Files.createSymbolicLink(file, elsewhere);
       assertThat(faults(TableLoader.load(TableFiles.in(folder))))
           .contains(
-              "frozen-1/checks.json#: found a link out of the folder of the set, allowed: a file in"
-                  + " the folder of the set, of at most 4000000 bytes");
+              "UNREADABLE frozen-1/checks.json#: found a link out of the folder of the set,"
+                  + " allowed: a file in the folder of the set, of at most 4000000 bytes");
     } finally {
       Files.delete(elsewhere);
     }
@@ -102,7 +102,7 @@ class HostileSetsTest {
     assertThat(faults(TableLoader.load(with("index.json", "{\"folders\": [\"" + name + "\"]}"))))
         .first()
         .asString()
-        .startsWith("index.json#/folders/0: found \"a-a-")
+        .startsWith("NOT_ALLOWED index.json#/folders/0: found \"a-a-")
         .endsWith("allowed: groups of a-z and 0-9, hyphens, at most 100 characters");
     assertThat(
             faults(
@@ -112,7 +112,11 @@ class HostileSetsTest {
                         "{\"edition\": \"TRADE\", \"tables\": {\"CARE\": [\""
                             + name
                             + ".json\"]}}"))))
-        .anyMatch(fault -> fault.contains("found \"a-a-") && fault.contains("at most 100"));
+        .anyMatch(
+            fault ->
+                fault.startsWith("NOT_ALLOWED ")
+                    && fault.contains("found \"a-a-")
+                    && fault.contains("at most 100"));
   }
 
   @Test
@@ -120,7 +124,7 @@ class HostileSetsTest {
     String folders =
         IntStream.range(0, 201).mapToObj(i -> "\"f" + i + "\"").collect(Collectors.joining(","));
     assertThat(faults(TableLoader.load(with("index.json", "{\"folders\": [" + folders + "]}"))))
-        .contains("index.json#/folders: found 201 folders, allowed: at most 200");
+        .contains("NOT_ALLOWED index.json#/folders: found 201 folders, allowed: at most 200");
 
     String files =
         IntStream.range(0, 2100)
@@ -174,7 +178,8 @@ class HostileSetsTest {
     assertThat(faults)
         .anyMatch(
             fault ->
-                fault.contains("#/rows/0")
+                fault.startsWith("NOT_ALLOWED ")
+                    && fault.contains("#/rows/0")
                     && fault.contains("found rows for more than 100000 combinations"));
 
     String overlay =
@@ -182,7 +187,10 @@ class HostileSetsTest {
             + family("all")
             + "]}";
     assertThat(faults(OverlayJson.read("many.json", overlay)))
-        .anyMatch(fault -> fault.contains("found rows for more than 100000 combinations"));
+        .anyMatch(
+            fault ->
+                fault.startsWith("NOT_ALLOWED ")
+                    && fault.contains("found rows for more than 100000 combinations"));
   }
 
   /** Numbers that no exact arithmetic could hold, in the rows of an overlay. */
@@ -200,8 +208,11 @@ class HostileSetsTest {
             + "}]}";
     assertThat(faults(OverlayJson.read("numbers.json", overlay)))
         .contains(
-            "numbers.json#/usedGear/0/percent: found 1E-999999999, allowed: at most 30 digits,"
-                + " scale -9 to 20")
-        .anyMatch(fault -> fault.startsWith("numbers.json#/retention/0/years: found 1E+999999999"));
+            "NOT_ALLOWED numbers.json#/usedGear/0/percent: found 1E-999999999, allowed: at most 30"
+                + " digits, scale -9 to 20")
+        .anyMatch(
+            fault ->
+                fault.startsWith(
+                    "NOT_ALLOWED numbers.json#/retention/0/years: found 1E+999999999"));
   }
 }

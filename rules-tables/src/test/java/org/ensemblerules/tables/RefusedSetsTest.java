@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * Every kind of refusal, each by a folder under {@code sets/broken}: the files that it changes in
- * the sound set, and in {@code expected-faults.txt} every fault in full, in order.
+ * the sound set, and in {@code expected-faults.txt} the code and the text of every fault, in order.
  */
 class RefusedSetsTest {
   static Stream<String> names() {
@@ -41,7 +41,7 @@ class RefusedSetsTest {
                 ? Optional.of(new byte[] {'{', (byte) 0xC3, '}'})
                 : sound.read(path);
     assertThat(faults(files))
-        .containsExactly("sources.json#: found bytes that are no UTF-8, allowed: UTF-8");
+        .containsExactly("UNREADABLE sources.json#: found bytes that are no UTF-8, allowed: UTF-8");
   }
 
   @Test
@@ -50,7 +50,8 @@ class RefusedSetsTest {
     TableFiles files =
         path -> path.equals("index.json") ? Optional.of(new byte[4_000_001]) : sound.read(path);
     assertThat(faults(files))
-        .containsExactly("index.json#: found 4000001 bytes, allowed: at most 4000000 bytes");
+        .containsExactly(
+            "UNREADABLE index.json#: found 4000001 bytes, allowed: at most 4000000 bytes");
   }
 
   @Test
@@ -65,18 +66,18 @@ class RefusedSetsTest {
         };
     assertThat(faults(files))
         .containsExactly(
-            "editions.json#: found no such file, allowed: a file of this name",
-            "frozen-1/checks.json#: found a failure to read: java.io.IOException: the disk is gone,"
-                + " allowed: a file that can be read");
+            "MISSING editions.json#: found no such file, allowed: a file of this name",
+            "UNREADABLE frozen-1/checks.json#: found a failure to read: java.io.IOException: the"
+                + " disk is gone, allowed: a file that can be read");
   }
 
   @Test
   void anEmptyFolderIsRefused() {
     assertThat(faults(path -> Optional.empty()))
         .containsExactly(
-            "index.json#: found no such file, allowed: a file of this name",
-            "sources.json#: found no such file, allowed: a file of this name",
-            "editions.json#: found no such file, allowed: a file of this name");
+            "MISSING index.json#: found no such file, allowed: a file of this name",
+            "MISSING sources.json#: found no such file, allowed: a file of this name",
+            "MISSING editions.json#: found no such file, allowed: a file of this name");
   }
 
   @Test
@@ -92,6 +93,6 @@ class RefusedSetsTest {
     Checked<LoadedTables, JsonFault> loaded = TableLoader.load(files);
     assertThat(loaded).isInstanceOf(Checked.Refused.class);
     return ((Checked.Refused<LoadedTables, JsonFault>) loaded)
-        .faults().stream().map(JsonFault::toString).toList();
+        .faults().stream().map(fault -> fault.code() + " " + fault).toList();
   }
 }

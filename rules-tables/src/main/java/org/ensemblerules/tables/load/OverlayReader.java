@@ -177,6 +177,7 @@ public final class OverlayReader {
           .ifPresent(
               again ->
                   row.fault(
+                      FaultCode.DUPLICATE,
                       "id",
                       "a second source " + again.id(),
                       "each source once, under an id that no shipped source has"));

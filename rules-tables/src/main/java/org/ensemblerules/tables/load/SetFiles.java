@@ -71,6 +71,7 @@ final class SetFiles {
     } catch (FileSystemException e) {
       faults.add(
           new JsonFault(
+              FaultCode.UNREADABLE,
               path,
               "",
               e.getReason() == null ? e.getClass().getSimpleName() : e.getReason(),
