@@ -32,8 +32,8 @@ import org.ensemblerules.source.Provenance;
  * @param effect what it calls for; not null
  * @param handling how the element must be handled until settled; not null
  * @param afterward the checks that must be passed after the effect is carried out; not null
- * @param open whether practice is disputed, so that an overlay may decide; only an evaluation can
- *     be open
+ * @param open whether practice is disputed, so that the department may decide it by an overlay;
+ *     only an evaluation can be open
  * @param wording what the row says, in words, 1 to 500 characters; not null
  */
 public record DefectRow(

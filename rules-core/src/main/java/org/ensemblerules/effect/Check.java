@@ -30,6 +30,8 @@ public enum Check {
   LIGHT_THROUGH_HOOD,
   /** Fit on the wearer, and overlap of coat and trousers. */
   FIT_AND_OVERLAP,
+  /** Whether left and right are one pair. */
+  MATCHING_PAIR,
   /** The way a drag rescue device lies in its coat. */
   DRAG_RESCUE_ROUTING,
   /** Whether soil or contamination is still seen after cleaning. */
@@ -49,5 +51,7 @@ public enum Check {
   /** The organization records that gear held after an incident is released. */
   INCIDENT_RELEASE,
   /** The organization puts a contradictory or incomplete record right. */
-  RECORD_CORRECTION
+  RECORD_CORRECTION,
+  /** The organization records that gear which was taken out of service is back. */
+  RETURN_TO_SERVICE
 }

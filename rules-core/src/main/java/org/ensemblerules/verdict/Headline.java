@@ -8,7 +8,9 @@ public enum Headline {
   RETIRE,
   /** Needs further inspection, a test, or an answer. */
   EVALUATE,
-  /** Needs repair, or a part replaced. */
+  /** Needs a part replaced. */
+  REPLACE_PART,
+  /** Needs repair. */
   REPAIR,
   /** Must be cleaned first. */
   CLEAN,

@@ -112,7 +112,7 @@ public record Reason(
   }
 
   /**
-   * Tells whether practice is disputed here, so that an overlay may decide.
+   * Tells whether practice is disputed here, so that the department may decide it by an overlay.
    *
    * @return true if the row is open
    */

@@ -168,7 +168,7 @@ final class RecordQuestion {
                   + ": "
                   + taken.why()
                   + "; not certainly back since",
-              PUT_RIGHT));
+              new Effect.Evaluate(Check.RETURN_TO_SERVICE, Scope.ELEMENT)));
     }
   }
 

@@ -74,7 +74,7 @@ final class RouteOrder {
   private int rank(Effect.Evaluate evaluate) {
     return switch (evaluate.check()) {
       case INCIDENT_RELEASE -> 1;
-      case RECORD_CORRECTION -> 2;
+      case RECORD_CORRECTION, RETURN_TO_SERVICE -> 2;
       // Whoever says what it is must have it in hand.
       case IDENTIFICATION, READ_LABEL -> shut ? JUDGED : 3;
       case EXPERT_EVALUATION ->

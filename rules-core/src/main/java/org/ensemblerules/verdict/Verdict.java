@@ -114,7 +114,8 @@ public final class Verdict {
     return switch (kind) {
       case RETIRE -> Headline.RETIRE;
       case EVALUATE -> Headline.EVALUATE;
-      case REPAIR, REPLACE_PART -> Headline.REPAIR;
+      case REPLACE_PART -> Headline.REPLACE_PART;
+      case REPAIR -> Headline.REPAIR;
       case CLEAN -> Headline.CLEAN;
       case NOTE -> Headline.SERVICEABLE;
     };

@@ -144,7 +144,9 @@ class VerdictShapeProperties {
       return Headline.RETIRE;
     } else if (kinds.contains(EffectKind.EVALUATE)) {
       return Headline.EVALUATE;
-    } else if (kinds.contains(EffectKind.REPAIR) || kinds.contains(EffectKind.REPLACE_PART)) {
+    } else if (kinds.contains(EffectKind.REPLACE_PART)) {
+      return Headline.REPLACE_PART;
+    } else if (kinds.contains(EffectKind.REPAIR)) {
       return Headline.REPAIR;
     }
     return kinds.contains(EffectKind.CLEAN) ? Headline.CLEAN : Headline.SERVICEABLE;

@@ -201,7 +201,7 @@ class RecordVerdictsTest {
     Reason reason = onlyReason(out, ReasonKind.OUT_OF_SERVICE);
     assertThat(reason.seen())
         .isEqualTo("taken out of service 2024-03-01: sent away; not certainly back since");
-    assertThat(reason.effect().text()).isEqualTo("EVALUATE by RECORD_CORRECTION on ELEMENT");
+    assertThat(reason.effect().text()).isEqualTo("EVALUATE by RETURN_TO_SERVICE on ELEMENT");
     assertThat(out.with(new Event.BackInService(on("2024-03-02"))).verdict().service())
         .isEqualTo(Service.IN);
     assertThat(out.with(new Event.BackInService(on("2024-03-01"))).verdict().service())

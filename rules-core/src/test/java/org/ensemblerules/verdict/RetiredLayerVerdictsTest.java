@@ -74,7 +74,7 @@ class RetiredLayerVerdictsTest {
   /** The liner in it was made on 2020-03-01; the one that left may be it all the same. */
   @ParameterizedTest
   @CsvSource({"2020-02-29", "2020-03-01", "2020-03", "2020", "UNKNOWN"})
-  void havingBeenMadeAfterwardsShowsNoOther(String left) {
+  void havingBeenMadeAfterwardShowsNoOther(String left) {
     Verdict verdict = COAT.with(retired(LayerKind.LINER_SYSTEM, null, left)).verdict();
     assertThat(kinds(verdict)).contains(ReasonKind.LABEL_UNKNOWN);
   }

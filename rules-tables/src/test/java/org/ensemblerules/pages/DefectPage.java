@@ -34,7 +34,8 @@ final class DefectPage {
                     + " combination of its elements, uses, parts and defects. Where an extent"
                     + " decides and nobody measured it, it must be measured. What no line covers"
                     + " goes to an expert. Lines marked DISPUTED are those on which practice"
-                    + " differs: they ask for an evaluation, and an overlay may decide otherwise.")
+                    + " differs: they ask for an evaluation, and the department may decide it by a"
+                    + " written policy, laid over as an overlay.")
             .points(
                 groups.entrySet().stream()
                     .map(group -> group.getKey() + ": " + group.getValue().size() + " families")

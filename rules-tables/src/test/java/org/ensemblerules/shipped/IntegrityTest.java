@@ -119,7 +119,9 @@ class IntegrityTest {
         .isNotEmpty()
         .allSatisfy(
             row -> {
-              assertThat(row.wording()).as("%s", row.key()).contains("overlay may decide");
+              assertThat(row.wording())
+                  .as("%s", row.key())
+                  .contains("department may decide it by a written policy");
               assertThat(row.effect().effectKind()).isEqualTo(EffectKind.EVALUATE);
             });
     assertThat(defects().filter(row -> !row.open()))

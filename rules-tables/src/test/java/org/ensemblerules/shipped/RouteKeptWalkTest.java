@@ -176,7 +176,7 @@ class RouteKeptWalkTest {
   private static boolean opens(Effect effect) {
     if (effect instanceof Effect.Evaluate evaluate) {
       return switch (evaluate.check()) {
-        case INCIDENT_RELEASE, RECORD_CORRECTION -> false;
+        case INCIDENT_RELEASE, RECORD_CORRECTION, RETURN_TO_SERVICE -> false;
         case EXPERT_EVALUATION -> evaluate.scope() != Scope.ELEMENT;
         default -> true;
       };

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.defect.DefectKind;
+import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
@@ -32,6 +33,7 @@ import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.testkit.ShippedCase;
 import org.ensemblerules.testkit.ShippedGear;
 import org.ensemblerules.testkit.ShippedGear.Kind;
+import org.ensemblerules.verdict.Headline;
 import org.ensemblerules.verdict.OutBecause;
 import org.ensemblerules.verdict.Verdict;
 import org.ensemblerules.verdict.WayBack;
@@ -146,6 +148,29 @@ class WhereItGoesTest {
         fit(ElementKind.HOOD).with(new Event.TakenOut(TODAY, "sent away for repair")),
         Destination.RECORDS,
         OutBecause.PAPER);
+  }
+
+  /** What was sent out needs its return on record, and no correction of what stands there. */
+  @Test
+  void theWordsAreThoseOfWhatIsToBeDone() {
+    assertThat(actions(fit(ElementKind.HOOD).with(new Event.TakenOut(TODAY, "sent for repair"))))
+        .containsExactly("EVALUATE by RETURN_TO_SERVICE on ELEMENT");
+    for (ElementKind pair : List.of(ElementKind.GLOVES, ElementKind.FOOTWEAR)) {
+      ShippedCase odd = fit(pair).with(found("WHOLE_ELEMENT", DefectKind.INCOMPLETE_PAIR));
+      assertThat(actions(odd)).contains("EVALUATE by MATCHING_PAIR on ELEMENT");
+      assertThat(actions(odd)).noneMatch(action -> action.contains("IDENTIFICATION"));
+      assertThat(odd.verdict().goesTo()).contains(GoesTo.of(Destination.GEAR_ROOM));
+    }
+    ShippedCase scratched =
+        fit(ElementKind.HELMET).with(found("FACESHIELD", DefectKind.SCRATCHES_LIMITING_SIGHT));
+    assertThat(scratched.verdict().headline()).isEqualTo(Headline.REPLACE_PART);
+    for (DefectRow row : RULES.tables().defects().rows()) {
+      assertThat(row.wording()).doesNotContainIgnoringCase("overlay");
+    }
+  }
+
+  private static List<String> actions(ShippedCase given) {
+    return given.verdict().actions().stream().map(action -> action.effect().text()).toList();
   }
 
   @Test

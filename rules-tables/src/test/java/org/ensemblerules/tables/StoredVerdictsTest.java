@@ -99,7 +99,7 @@ class StoredVerdictsTest {
       quoteCharacter = '`',
       value = {
         "\"service\":\"OUT\" | \"service\":\"IN\" | /service",
-        "\"headline\":\"REPAIR\" | \"headline\":\"SERVICEABLE\" | /headline",
+        "\"headline\":\"REPLACE_PART\" | \"headline\":\"SERVICEABLE\" | /headline",
         "\"handling\":[],\"reasons\" | \"handling\":[\"ISOLATE\"],\"reasons\" | /handling",
         "\"checksNotDone\":[] | \"checksNotDone\":[\"a/row\"] | /checksNotDone",
         "\"checksNotDone\":[] | \"checksNotDone\":null | /checksNotDone",
@@ -130,7 +130,7 @@ class StoredVerdictsTest {
     String spoiled =
         OLD.replaceFirst("\"actions\":\\[.*?\\],\"handling\"", "\"actions\":[],\"handling\"")
             .replaceFirst("\"service\":\"OUT\"", "\"service\":\"IN\"")
-            .replaceFirst("\"headline\":\"REPAIR\"", "\"headline\":\"SERVICEABLE\"")
+            .replaceFirst("\"headline\":\"REPLACE_PART\"", "\"headline\":\"SERVICEABLE\"")
             .replaceFirst(
                 "\"wayBack\":\\{.*?\\},\"ages\"", "\"wayBack\":{\"kind\":\"NOT_NEEDED\"},\"ages\"");
     assertThat(spoiled).contains("\"service\":\"IN\"", "\"actions\":[]", "NOT_NEEDED");

@@ -16,6 +16,7 @@ final class HeadlineTable {
           Headline.SERVICEABLE,
           Headline.CLEAN,
           Headline.REPAIR,
+          Headline.REPLACE_PART,
           Headline.EVALUATE,
           Headline.RETIRE,
           Headline.PRESERVE);

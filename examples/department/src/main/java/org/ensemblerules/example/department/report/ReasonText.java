@@ -42,7 +42,10 @@ final class ReasonText {
     reason.wording().ifPresent(words -> label(page, "because", PlainWords.sentence(words)));
     label(page, "basis", basis(reason));
     if (reason.open()) {
-      label(page, "open", "Practice is disputed here; the department may decide it by a rule.");
+      label(
+          page,
+          "open",
+          "Practice is disputed here; the department may decide it by a written policy.");
     }
     for (String attempt : reason.attempts()) {
       label(page, "so far", PlainWords.sentence(attempt));
