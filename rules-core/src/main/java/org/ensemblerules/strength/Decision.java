@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.ensemblerules.measure.Bound;
 import org.ensemblerules.measure.Rational;
-import org.ensemblerules.measure.Unit;
 
 /**
  * The outcome of a decision rule for one direction, with the numbers used.
@@ -48,9 +47,8 @@ record Decision(Outcome outcome, ImmutableList<Figure> figures, boolean secondUn
       throws Stopped {
     boolean each = statistic == Statistic.EACH_SPECIMEN;
     Rational value = each ? worst(limit, sample) : sample.mean();
-    Unit unit = limit.value().unit();
     ImmutableList.Builder<Figure> figures = ImmutableList.builder();
-    figures.add(Figure.of(each ? worstName(limit) : "mean of specimens", value, Optional.of(unit)));
+    figures.add(limit.compared(each ? worstName(limit) : "mean of specimens", value));
     figures.add(Figure.of(limitName(limit), limit.value()));
     if (each) {
       int outside = 0;

@@ -1,6 +1,9 @@
 package org.ensemblerules.strength;
 
+import com.google.common.collect.Maps;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 
 /**
@@ -28,5 +31,17 @@ public record DirectionResult(
     kept = List.copyOf(kept);
     discarded = List.copyOf(discarded);
     remarks = List.copyOf(remarks);
+  }
+
+  /**
+   * Counts what gave way in the specimens that counted.
+   *
+   * @return how many specimens by each mode that occurred, those that nobody recorded included;
+   *     never null
+   */
+  public Map<FailureMode, Integer> failures() {
+    Map<FailureMode, Integer> counts = new EnumMap<>(FailureMode.class);
+    kept.forEach(specimen -> counts.merge(specimen.failure(), 1, Integer::sum));
+    return Maps.immutableEnumMap(counts);
   }
 }

@@ -54,6 +54,23 @@ record EffectiveLimit(
         Optional.of(whenNew));
   }
 
+  /** A value that is compared, printed to one place more than the limit is written to. */
+  Figure compared(String name, Rational observed) {
+    return compared(Figure.of(name, observed, Optional.of(value.unit())));
+  }
+
+  /** The same of a value worked out. */
+  Figure compared(Figure figure) {
+    return figure.shownTo(places(), value.value());
+  }
+
+  /** How many places a mean has beside this limit: one more than the limit itself. */
+  int places() {
+    int written =
+        printed.map(Limit::value).or(() -> whenNew).map(each -> each.value().scale()).orElse(0);
+    return Math.max(written, 0) + 1;
+  }
+
   /** How far inside the limit a value in the limit's unit lies; negative outside. */
   Rational margin(Rational observed) {
     return bound == Bound.MINIMUM ? observed.minus(value.value()) : value.value().minus(observed);

@@ -52,9 +52,9 @@ final class PopulationDecision {
     double bound = mean.toDouble() + (minimum ? -distance : distance);
     Optional<Unit> unit = Optional.of(limit.value().unit());
     figures.add(
-        Figure.of("mean of specimens", mean, unit),
-        Figure.of("standard deviation", deviation, unit),
-        Figure.worked(minimum ? "lower bound" : "upper bound", bound, unit),
+        limit.compared("mean of specimens", mean),
+        Figure.of("standard deviation", deviation, unit).shownTo(limit.places(), Rational.ZERO),
+        limit.compared(Figure.worked(minimum ? "lower bound" : "upper bound", bound, unit)),
         Figure.of(Decision.limitName(limit), limit.value()));
     return new Decision(
         limit.margin(mean).toDouble() >= distance ? Outcome.PASS : Outcome.FAIL,
@@ -95,9 +95,9 @@ final class PopulationDecision {
             Figure.given("confidence in percent", rule.confidencePercent()),
             Figure.count("rank r", row.rank()),
             Figure.given("exponent k", row.exponent()),
-            Figure.of("lowest specimen", lowest, unit),
-            Figure.of("specimen of rank r", ranked, unit),
-            Figure.worked("lower bound", bound, unit),
+            limit.compared("lowest specimen", lowest),
+            limit.compared("specimen of rank r", ranked),
+            limit.compared(Figure.worked("lower bound", bound, unit)),
             Figure.of(Decision.limitName(limit), limit.value())),
         false);
   }

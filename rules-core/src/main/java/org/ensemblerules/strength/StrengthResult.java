@@ -2,9 +2,12 @@ package org.ensemblerules.strength;
 
 import com.google.common.collect.Sets;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.source.InvalidValueException;
 
 /** What a test report comes to, for a named purpose and under a named rule. */
@@ -45,6 +48,52 @@ public sealed interface StrengthResult {
       Objects.requireNonNull(method, "method");
       Objects.requireNonNull(origin, "origin");
       remarks = Sets.immutableEnumSet(remarks);
+    }
+
+    /**
+     * Returns what one direction comes to, on one line: its outcome, every number used and, of a
+     * seam or wherever a laboratory recorded it, what gave way.
+     *
+     * @param direction one of the directions; not null
+     * @return the text; never null
+     */
+    public String text(DirectionResult direction) {
+      String numbers =
+          direction.direction()
+              + " "
+              + direction.outcome()
+              + ", "
+              + direction.figures().stream()
+                  .map(Object::toString)
+                  .collect(Collectors.joining(", "));
+      Map<FailureMode, Integer> failures = direction.failures();
+      boolean recorded = !failures.keySet().equals(Set.of(FailureMode.NOT_RECORDED));
+      if (!recorded && !requirement.fabricFailsFirst()) {
+        return numbers;
+      }
+      return numbers
+          + ", gave way: "
+          + failures.entrySet().stream()
+              .map(each -> each.getKey() + " " + each.getValue())
+              .collect(Collectors.joining(", "));
+    }
+
+    /**
+     * Returns a remark in words, with the numbers that it is about.
+     *
+     * @param remark one of the remarks; not null
+     * @return the text; never null
+     */
+    public String text(Remark remark) {
+      Optional<Quantity> second = requirement.limit().alsoPrinted();
+      return remark == Remark.SECOND_UNIT_WOULD_DIFFER && second.isPresent()
+          ? "the limit is printed as "
+              + requirement.limit().value()
+              + " and as "
+              + second.get()
+              + "; "
+              + remark.text()
+          : remark.text();
     }
 
     /**

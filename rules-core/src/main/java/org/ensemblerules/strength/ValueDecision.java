@@ -125,7 +125,8 @@ record ValueDecision(
             uncertainty.expandedFigure(),
             Figure.given("r", rule.r()),
             Figure.of("guard band w", new ExactQuantity(width, limit.value().unit())),
-            Figure.of("margin to the limit", new ExactQuantity(margin, limit.value().unit()))),
+            Figure.of("margin to the limit", new ExactQuantity(margin, limit.value().unit()))
+                .shownTo(limit.places(), Rational.ZERO)),
         differs);
   }
 

@@ -9,7 +9,6 @@ import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Scope;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.source.Row;
-import org.ensemblerules.strength.DirectionResult;
 import org.ensemblerules.strength.Judge;
 import org.ensemblerules.strength.MethodRow;
 import org.ensemblerules.strength.Outcome;
@@ -112,9 +111,11 @@ final class TestQuestion {
 
   private static String text(StrengthResult.Judged judged) {
     String directions =
-        judged.directions().stream().map(TestQuestion::text).collect(Collectors.joining("; "));
+        judged.directions().stream().map(judged::text).collect(Collectors.joining("; "));
     String remarks =
-        judged.remarks().stream().map(remark -> "; " + remark.text()).collect(Collectors.joining());
+        judged.remarks().stream()
+            .map(remark -> "; " + judged.text(remark))
+            .collect(Collectors.joining());
     return judged.outcome()
         + " by "
         + judged.rule().text()
@@ -123,14 +124,6 @@ final class TestQuestion {
         + ": "
         + directions
         + remarks;
-  }
-
-  private static String text(DirectionResult direction) {
-    return direction.direction()
-        + " "
-        + direction.outcome()
-        + ", "
-        + direction.figures().stream().map(Object::toString).collect(Collectors.joining(", "));
   }
 
   private static Reason reason(

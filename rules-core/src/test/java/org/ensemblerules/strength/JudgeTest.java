@@ -79,7 +79,15 @@ class JudgeTest {
     assertThat(result.remarks()).containsExactly(Remark.SECOND_UNIT_WOULD_DIFFER);
     assertThat(result.directions().get(0).figures())
         .extracting(Figure::toString)
-        .contains("mean of specimens = 98.7505198587831 N", "least value required = 100 N");
+        .contains("mean of specimens ~ 98.8 N", "least value required = 100 N");
+    assertThat(StrengthFixtures.figure(result, "mean of specimens"))
+        .isEqualByComparingTo("98.7505198587831");
+    assertThat(result.text(Remark.SECOND_UNIT_WOULD_DIFFER))
+        .isEqualTo(
+            "the limit is printed as 100 N and as 22 lbf; the number printed in the second unit"
+                + " would answer otherwise; it is information only");
+    assertThat(result.text(Remark.CLEARS_NO_OTHER_ELEMENT))
+        .isEqualTo(Remark.CLEARS_NO_OTHER_ELEMENT.text());
   }
 
   @Test
@@ -215,6 +223,7 @@ class JudgeTest {
         judged(report.fabricStrength(Quantity.of("645", Unit.NEWTON)), CERTIFICATION, SIMPLE);
     assertThat(weak.outcome()).isEqualTo(Outcome.PASS);
     assertThat(weak.remarks()).containsExactly(Remark.FABRIC_BROKE_FIRST);
+    assertThat(weak.text(weak.directions().get(0))).endsWith(", gave way: FABRIC 1");
     StrengthResult.Judged used =
         judged(
             report.origin(SpecimenOrigin.SAME_MODEL_AGE_AND_USE),

@@ -390,7 +390,8 @@ class MeasuredVerdictsTest {
     Reason reason = only(verdict, ReasonKind.TEST_NOT_MET);
     assertThat(reason.seen())
         .contains("FAIL by simple acceptance")
-        .contains("100 N")
+        .contains("mean of specimens ~ 98.8 N", "100 N")
+        .contains("the limit is printed as 100 N and as 22 lbf")
         .contains("second unit would answer otherwise")
         .contains("clears no other element");
     assertThat(reason.row()).isPresent();

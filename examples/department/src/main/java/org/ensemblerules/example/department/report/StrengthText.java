@@ -1,6 +1,5 @@
 package org.ensemblerules.example.department.report;
 
-import java.util.stream.Collectors;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.strength.DirectionResult;
 import org.ensemblerules.strength.Discarded;
@@ -39,8 +38,8 @@ public final class StrengthText {
     label(page, "rule", result.rule().text());
     label(page, "purpose", result.purpose().text());
     if (result instanceof StrengthResult.Judged judged) {
-      judged.directions().forEach(direction -> direction(page, direction));
-      judged.remarks().forEach(remark -> label(page, "remark", remark.text()));
+      judged.directions().forEach(direction -> direction(page, judged, direction));
+      judged.remarks().forEach(remark -> label(page, "remark", judged.text(remark)));
       row(page, judged.requirement());
     } else if (result instanceof StrengthResult.NoResult none) {
       label(page, "because", none.detail());
@@ -57,15 +56,9 @@ public final class StrengthText {
     return "NO RESULT: " + ((StrengthResult.NoResult) result).reason();
   }
 
-  private static void direction(TextPage page, DirectionResult direction) {
-    label(
-        page,
-        "numbers",
-        direction.direction()
-            + " "
-            + direction.outcome()
-            + ": "
-            + direction.figures().stream().map(Object::toString).collect(Collectors.joining(", ")));
+  private static void direction(
+      TextPage page, StrengthResult.Judged judged, DirectionResult direction) {
+    label(page, "numbers", judged.text(direction));
     for (Discarded discarded : direction.discarded()) {
       label(page, "discarded", discarded.toString());
     }
