@@ -43,7 +43,7 @@ class DemoCommandTest {
   void reportsCountsThenEveryElementThatIsOut() throws IOException {
     ProgramRun run = ProgramRun.of("demo", "--out", path("a.jsonl"));
     assertThat(run.out())
-        .contains("SERVICEABLE      CLEAN     REPAIR   EVALUATE     RETIRE   PRESERVE")
+        .contains("SERVICEABLE  CLEAN  REPAIR  REPLACE_PART  EVALUATE  RETIRE  PRESERVE")
         .contains("OUT OF SERVICE")
         .contains("CAUTIONS FOR ALL OF THE ABOVE");
     List<JsonNode> verdicts = ProgramRun.verdicts(Files.readString(folder.resolve("a.jsonl")));

@@ -34,8 +34,8 @@ final class HeadlineTable {
       sums.merge(headline, 1, Integer::sum);
     }
     StringBuilder head = new StringBuilder(name(""));
-    COLUMNS.forEach(column -> head.append(cell(column.name())));
-    page.line(head + cell("all"));
+    COLUMNS.forEach(column -> head.append(cell(column, column.name())));
+    page.line(head + last("all"));
     counts.forEach((kind, row) -> page.line(row(PlainWords.of(kind), row)));
     page.line(row("all", sums));
   }
@@ -46,16 +46,21 @@ final class HeadlineTable {
     for (Headline column : COLUMNS) {
       int count = counts.getOrDefault(column, 0);
       all += count;
-      row.append(cell(count == 0 ? "-" : Integer.toString(count)));
+      row.append(cell(column, count == 0 ? "-" : Integer.toString(count)));
     }
-    return row.append(cell(Integer.toString(all))).toString();
+    return row.append(last(Integer.toString(all))).toString();
   }
 
   private static String name(String name) {
     return String.format(Locale.ROOT, "%-19s", name);
   }
 
-  private static String cell(String text) {
-    return String.format(Locale.ROOT, "%11s", text);
+  /** As wide as the name of its column, and two blanks before it. */
+  private static String cell(Headline column, String text) {
+    return String.format(Locale.ROOT, "%" + (column.name().length() + 2) + "s", text);
+  }
+
+  private static String last(String text) {
+    return String.format(Locale.ROOT, "%6s", text);
   }
 }
