@@ -12,6 +12,7 @@ import org.ensemblerules.gear.MarkedDate;
  * @param what what was done, when and by whom, in words
  * @param never why it settles none of them, whenever they were found
  * @param otherwise why it settles none of them, even if it came after they were found
+ * @param seen whether an inspection that counts followed
  * @param missing the checks that alone are missing for it to settle them; empty if it settles them
  *     or anything else speaks against it
  */
@@ -20,6 +21,7 @@ record Attempt(
     String what,
     Optional<String> never,
     Optional<String> otherwise,
+    boolean seen,
     List<Check> missing) {
 
   MarkedDate date() {

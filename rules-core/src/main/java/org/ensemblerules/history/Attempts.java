@@ -31,6 +31,17 @@ final class Attempts {
     return settlesUpTo.map(seen::certainlyBy).orElse(false);
   }
 
+  /** What settles what was seen on a date, the newest of it, if no inspection followed any. */
+  Optional<String> settledUnseen(MarkedDate seen) {
+    List<Attempt> settling =
+        all.stream()
+            .filter(each -> each.settles() && each.date().certainlyNotBefore(seen))
+            .toList();
+    return settling.stream().anyMatch(Attempt::seen)
+        ? Optional.empty()
+        : settling.stream().map(Attempt::what).reduce((one, next) -> next);
+  }
+
   /** Of those that only wait for a check, the one that waits for fewest, the newest of these. */
   Optional<Attempt> waiting(MarkedDate seen) {
     return all.stream()

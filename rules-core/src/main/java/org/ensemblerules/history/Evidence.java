@@ -177,6 +177,40 @@ public final class Evidence {
   }
 
   /**
+   * Lists the inspections that were begun and do not count, for more than their date, and that no
+   * other has made good: one that counts, is certainly later, and looks at all that they should
+   * have looked at (one of their kind, or a fuller one that covers it). Of a kind that such an element does not have, an advanced one makes good.
+   *
+   * @return the judgments, the newest first; never null
+   */
+  public List<Judgment> notMadeGood() {
+    return judgments(Event.Inspected.class::isInstance).stream()
+        .filter(each -> each.event().when().date().possiblyBy(asOf))
+        .filter(
+            each ->
+                each.objections().stream()
+                    .anyMatch(why -> why.code() != Objection.Code.NOT_BY_THEN))
+        .filter(each -> !madeGood((Event.Inspected) each.event()))
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  private boolean madeGood(Event.Inspected begun) {
+    InspectionKind kind = begun.inspection().kind();
+    InspectionKind asked = hasCriteria(kind) ? kind : InspectionKind.ADVANCED;
+    return latest.inspectedAfter(asked.check(), begun.when());
+  }
+
+  /**
+   * Tells whether there is such an inspection of such an element.
+   *
+   * @param kind the kind of inspection; not null
+   * @return true if it has criteria
+   */
+  public boolean hasCriteria(InspectionKind kind) {
+    return !tables.criteria().required(kind, element.kind(), element.use()).isEmpty();
+  }
+
+  /**
    * Tells whether a check was passed, in a way that counts, certainly after a moment.
    *
    * @param check the check; not null
@@ -373,6 +407,33 @@ public final class Evidence {
         && (done.when().certainlyAfter(back.when())
             || (made.occasion() == Occasion.AFTER_RETURN
                 && made.on().certainlyNotBefore(back.when().date())));
+  }
+
+  /**
+   * Tells what settled a finding, if the element was not inspected since. Whatever settles it, an
+   * inspection that counts follows: one that is certainly later, or of the same day and says that
+   * the work was its occasion, or is the very check that was passed.
+   *
+   * @param finding the finding; not null
+   * @return what was done, when and by whom, in words, once for each demand that it settles and
+   *     that no inspection has followed; never null
+   */
+  public List<String> settledUnseen(Finding finding) {
+    return open.get().settledUnseen(finding);
+  }
+
+  /**
+   * Tells whether layers were cleaned in one way, so that it counts, certainly after a moment, and
+   * the element was inspected since, so that it counts: certainly later than that cleaning, or on
+   * its day with the work as its occasion.
+   *
+   * @param kind the kind of cleaning; not null
+   * @param layers the layers, as in {@link #cleanedAfter}; not null
+   * @param moment the moment; not null
+   * @return true if all of them were
+   */
+  public boolean cleanedAndSeenAfter(CleaningKind kind, Set<LayerKind> layers, When moment) {
+    return latest.cleanedAndSeenAfter(kind, layers, moment);
   }
 
   /**

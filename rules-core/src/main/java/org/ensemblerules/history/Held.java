@@ -65,7 +65,7 @@ final class Held {
   }
 
   private static Attempt never(Event event, String what, String why) {
-    return new Attempt(event.when(), what, Optional.of(why), Optional.empty(), List.of());
+    return new Attempt(event.when(), what, Optional.of(why), Optional.empty(), false, List.of());
   }
 
   /** Whether a check has the last word on what is asked for, and is none of its own. */
@@ -94,6 +94,7 @@ final class Held {
         what,
         Optional.of("passing it settles only the check itself"),
         Optional.empty(),
+        false,
         counts ? List.of(Check.EXPERT_EVALUATION) : List.of());
   }
 
@@ -132,7 +133,15 @@ final class Held {
                 missing.stream()
                     .findFirst()
                     .map(check -> "no " + check + " passed certainly later")),
+        seen(event),
         missing);
+  }
+
+  /** The very check that was passed is an inspection of that day, if it is one. */
+  private boolean seen(Event event) {
+    return evidence.latest().seenAfter(event.when())
+        || (event instanceof Event.Checked done
+            && evidence.latest().inspectedOn(done.check(), event.when()));
   }
 
   private Optional<String> why(Event event, List<Objection> objections) {

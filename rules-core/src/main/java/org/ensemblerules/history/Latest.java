@@ -24,6 +24,7 @@ import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Outcome;
+import org.ensemblerules.inspection.Occasion;
 
 /**
  * Of everything that discharges or undoes something alike, the one moment that decides: whatever
@@ -47,8 +48,12 @@ final class Latest {
   private final Map<Answer, When> passedFor = new HashMap<>();
   private final Map<Check, When> inspected = new EnumMap<>(Check.class);
   private final Map<Washed, When> cleaned = new HashMap<>();
+  private final Map<Washed, When> cleanedAndSeen = new HashMap<>();
   private final Map<FindingId, When> failedFor = new HashMap<>();
   private final Map<FindingId, When> workedOn = new HashMap<>();
+
+  /** The inspection whose occasion was work, of those the latest; its day is what matters. */
+  private Optional<When> lookedAtWork = Optional.empty();
 
   Latest(EvidenceTables tables, Element element) {
     this.criteria = tables.criteria();
@@ -56,10 +61,14 @@ final class Latest {
     this.element = element;
   }
 
+  /** Adds an event; they come from the last to the first of the history. */
   void add(Event event, boolean counts, boolean happened) {
     When when = event.when();
     if (event instanceof Event.Inspected done && counts) {
       inspected(done.inspection(), when);
+      if (done.inspection().occasion() == Occasion.AFTER_WORK) {
+        lookedAtWork = lookedAtWork.or(() -> Optional.of(when));
+      }
     } else if (event instanceof Event.Checked done && done.result() == CheckResult.FAILED) {
       // A failure stands whoever made the check, and whenever it may have been.
       done.answers().forEach(id -> last(failedFor, id, when, When.FIRST_CERTAIN));
@@ -73,8 +82,14 @@ final class Latest {
           done.layers().named().isEmpty()
               ? Stream.of(Optional.empty())
               : done.layers().named().stream().map(Optional::of);
+      boolean seen = seenAfter(when);
       layers.forEach(
-          layer -> last(cleaned, new Washed(done.kind(), layer), when, When.LAST_CERTAIN));
+          layer -> {
+            last(cleaned, new Washed(done.kind(), layer), when, When.LAST_CERTAIN);
+            if (seen) {
+              last(cleanedAndSeen, new Washed(done.kind(), layer), when, When.LAST_CERTAIN);
+            }
+          });
     }
     if ((event instanceof Event.Repaired || event instanceof Event.Cleaned) && happened) {
       event.answers().forEach(id -> last(workedOn, id, when, When.LAST_CERTAIN));
@@ -125,9 +140,24 @@ final class Latest {
   }
 
   boolean cleanedAfter(CleaningKind kind, Set<LayerKind> layers, When moment) {
+    return after(cleaned, kind, layers, moment);
+  }
+
+  boolean cleanedAndSeenAfter(CleaningKind kind, Set<LayerKind> layers, When moment) {
+    return after(cleanedAndSeen, kind, layers, moment);
+  }
+
+  /** Whether an inspection that counts came after work done at a moment. */
+  boolean seenAfter(When moment) {
+    return inspected.values().stream().anyMatch(look -> look.certainlyAfter(moment))
+        || lookedAtWork.filter(look -> look.date().certainlyNotBefore(moment.date())).isPresent();
+  }
+
+  private static boolean after(
+      Map<Washed, When> washes, CleaningKind kind, Set<LayerKind> layers, When moment) {
     Set<LayerKind> asked = layers.isEmpty() ? EnumSet.allOf(LayerKind.class) : layers;
     Predicate<Optional<LayerKind>> done =
-        layer -> after(Optional.ofNullable(cleaned.get(new Washed(kind, layer))), moment);
+        layer -> after(Optional.ofNullable(washes.get(new Washed(kind, layer))), moment);
     Stream<Optional<LayerKind>> each = asked.stream().map(Optional::of);
     return done.test(Optional.empty())
         || (layers.isEmpty() ? each.anyMatch(done) : each.allMatch(done));
@@ -141,6 +171,13 @@ final class Latest {
   boolean clearAfter(Check check, Site site, DefectKind defect, When moment) {
     return checks.row(check).byLook()
         && after(Optional.ofNullable(clear.get(new Seen(check, site, defect))), moment);
+  }
+
+  /** Whether such an inspection was made on the day of a moment, or certainly later. */
+  boolean inspectedOn(Check check, When moment) {
+    return Optional.ofNullable(inspected.get(check))
+        .filter(last -> last.date().certainlyNotBefore(moment.date()))
+        .isPresent();
   }
 
   /** Whether a check failed for a finding, unless certainly before a moment. */

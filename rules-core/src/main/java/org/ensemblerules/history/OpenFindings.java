@@ -72,6 +72,16 @@ final class OpenFindings {
     return open.build();
   }
 
+  /** What settled the demands of a finding and was followed by no inspection. */
+  List<String> settledUnseen(Finding finding) {
+    return Demand.of(finding, evidence.element(), tables.anatomy(), tables.defects()).stream()
+        .filter(demand -> demand.effect().keepsOut())
+        .map(demand -> attempts.computeIfAbsent(Asked.of(finding, demand), this::attempts))
+        .flatMap(tried -> tried.settledUnseen(finding.seen()).stream())
+        .distinct()
+        .toList();
+  }
+
   private Attempts attempts(Asked asked) {
     return new Attempts(
         evidence.history().answering(asked.finding()).stream()

@@ -15,5 +15,7 @@ public enum Occasion {
   /** Gear held after an incident was released. */
   AFTER_RELEASE,
   /** The element had come back from others' hands; the inspection came after that. */
-  AFTER_RETURN
+  AFTER_RETURN,
+  /** It had been cleaned, repaired or tried for a finding; the inspection came after that. */
+  AFTER_WORK
 }

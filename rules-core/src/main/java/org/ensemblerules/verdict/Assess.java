@@ -26,6 +26,7 @@ public final class Assess {
           AgeQuestion::ask,
           InspectionQuestion::ask,
           CurrencyQuestion::ask,
+          WorkQuestion::ask,
           TaskQuestion::ask,
           CareQuestion::ask,
           WashQuestion::ask,
@@ -39,8 +40,7 @@ public final class Assess {
    * Judges an element.
    *
    * @param rules the rules; not null
-   * @param assessment the element, its history, the inspections made now and what they found; not
-   *     null
+   * @param assessment the element, its history and what was found now; not null
    * @param asOf the day judged for; not null
    * @return the verdict; never null
    */
@@ -61,8 +61,7 @@ public final class Assess {
    * it does not keep the case; they are found anew at each call, by judging again.
    *
    * @param rules the rules; not null
-   * @param assessment the element, its history, the inspections made now and what they found; not
-   *     null
+   * @param assessment the element, its history and what was found now; not null
    * @param asOf the day judged for; not null
    * @return the rows by their keys, each with its key, origin and basis; never null
    */
@@ -75,8 +74,7 @@ public final class Assess {
    * Tells only whether an element may be in service, as {@link #assess} would, with less work.
    *
    * @param rules the rules; not null
-   * @param assessment the element, its history, the inspections made now and what they found; not
-   *     null
+   * @param assessment the element, its history and what was found now; not null
    * @param asOf the day judged for; not null
    * @return in or out; never null
    */

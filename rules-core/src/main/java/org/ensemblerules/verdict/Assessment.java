@@ -7,26 +7,22 @@ import java.util.Objects;
 import java.util.Set;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.gear.Element;
-import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
-import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.schedule.ServiceRecord;
 import org.ensemblerules.source.InvalidValueException;
 
 /**
- * What is handed over to be judged: an element, what happened to it, the inspections made now, and
- * what they found.
+ * What is handed over to be judged: an element, what happened to it, every inspection among it, and
+ * what was found now.
  */
 public final class Assessment {
   private final Element element;
   private final History history;
-  private final List<Inspection> inspections;
   private final List<Finding> findings;
 
   private Assessment(Builder builder) {
     this.element = builder.element;
     this.history = builder.history;
-    this.inspections = ImmutableList.copyOf(builder.inspections);
     this.findings = ImmutableList.copyOf(builder.findings);
   }
 
@@ -50,7 +46,7 @@ public final class Assessment {
   }
 
   /**
-   * Returns what happened to it before.
+   * Returns what happened to it.
    *
    * @return the history; never null
    */
@@ -59,24 +55,12 @@ public final class Assessment {
   }
 
   /**
-   * Returns what a schedule is asked about: the element and its history, to which the inspections
-   * made now belong as well, and what was found now.
+   * Returns what a schedule is asked about: the element, its history, and what was found now.
    *
    * @return the record, without duty periods; never null
    */
   public ServiceRecord serviceRecord() {
-    List<Event> events = new ArrayList<>(history.events());
-    inspections.forEach(now -> events.add(new Event.Inspected(now, 0)));
-    return new ServiceRecord(element, History.of(events), Set.of(), findings);
-  }
-
-  /**
-   * Returns the inspections made now.
-   *
-   * @return an unmodifiable list, as given; never null
-   */
-  public List<Inspection> inspections() {
-    return inspections;
+    return new ServiceRecord(element, history, Set.of(), findings);
   }
 
   /**
@@ -93,34 +77,24 @@ public final class Assessment {
     return object instanceof Assessment other
         && element.equals(other.element)
         && history.equals(other.history)
-        && inspections.equals(other.inspections)
         && findings.equals(other.findings);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(element, history, inspections, findings);
+    return Objects.hash(element, history, findings);
   }
 
   /** Says all that was handed over on one line, so that two that differ differ here as well. */
   @Override
   public String toString() {
-    return "Assessment["
-        + element
-        + ", "
-        + history
-        + ", inspections="
-        + inspections
-        + ", findings="
-        + findings
-        + "]";
+    return "Assessment[" + element + ", " + history + ", findings=" + findings + "]";
   }
 
   /** Collects what is handed over. */
   public static final class Builder {
     private final Element element;
     private History history = History.empty();
-    private final List<Inspection> inspections = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
 
     private Builder(Element element) {
@@ -128,24 +102,13 @@ public final class Assessment {
     }
 
     /**
-     * Sets what happened before.
+     * Sets what happened to it, inspections included.
      *
-     * @param before the history; not null
+     * @param happened the history; not null
      * @return this builder
      */
-    public Builder history(History before) {
-      history = Objects.requireNonNull(before, "history");
-      return this;
-    }
-
-    /**
-     * Adds an inspection made now.
-     *
-     * @param inspection the inspection; not null
-     * @return this builder
-     */
-    public Builder inspection(Inspection inspection) {
-      inspections.add(Objects.requireNonNull(inspection, "inspection"));
+    public Builder history(History happened) {
+      history = Objects.requireNonNull(happened, "history");
       return this;
     }
 

@@ -46,6 +46,7 @@ final class CareQuestion {
   static void ask(CaseFile file, Consumer<Reason> reasons) {
     CareQuestion question = new CareQuestion(file, reasons);
     mayHaveMet(file).forEach(question::ask);
+    mayHaveMet(file).forEach(question::seenSince);
   }
 
   private void ask(Event.Exposed met) {
@@ -61,6 +62,36 @@ final class CareQuestion {
               text(met) + ", and no row says what is done then" + notCounting(met, effect),
               effect));
     }
+  }
+
+  /** What was cleaned is looked at, so that it is shown clean before it serves. */
+  private void seenSince(Event.Exposed met) {
+    if (route(met.to()) instanceof CareRoute.Steps route) {
+      route.steps().stream()
+          .filter(step -> step.standing() != CareStanding.BARRED && !seen(met, step))
+          .findFirst()
+          .ifPresent(step -> reasons.accept(unseen(met, route, step)));
+    }
+  }
+
+  private boolean seen(Event.Exposed met, CareStep step) {
+    return !(effect(step.action()).orElse(null) instanceof Effect.Clean clean)
+        || file.evidence().cleanedAndSeenAfter(clean.kind(), step.layers(), met.when());
+  }
+
+  private static Reason unseen(Event.Exposed met, CareRoute.Steps route, CareStep cleaning) {
+    CareStep shown =
+        route.steps().stream()
+            .filter(step -> step.action() == CareAction.SHOW_CLEAN)
+            .findFirst()
+            .orElse(cleaning);
+    return reason(
+        ReasonKind.CARE_OUTSTANDING,
+        Optional.of(shown.rows().get(0)),
+        text(met)
+            + "; no inspection that counts is certainly later than its cleaning; on the day of the"
+            + " cleaning it counts if its occasion is AFTER_WORK",
+        new Effect.Evaluate(Check.ROUTINE_INSPECTION, Scope.ELEMENT));
   }
 
   private CareRoute route(Exposure to) {

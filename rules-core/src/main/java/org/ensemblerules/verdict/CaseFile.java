@@ -25,13 +25,10 @@ final class CaseFile {
   private final List<Due> due;
 
   CaseFile(RuleSet rules, Assessment assessment, LocalDate asOf) {
-    this(
-        rules,
-        assessment,
-        rules.evidence(assessment.element(), assessment.serviceRecord().history(), asOf));
+    this(rules, assessment, rules.evidence(assessment.element(), assessment.history(), asOf));
   }
 
-  /** By evidence judged elsewhere, of the history with the inspections made now. */
+  /** By evidence judged elsewhere, of the same history. */
   CaseFile(RuleSet rules, Assessment assessment, Evidence evidence) {
     this.rules = rules;
     this.assessment = assessment;
@@ -91,7 +88,7 @@ final class CaseFile {
     return findings;
   }
 
-  /** What happened, the inspections made now included. */
+  /** What happened. */
   History history() {
     return evidence.history();
   }

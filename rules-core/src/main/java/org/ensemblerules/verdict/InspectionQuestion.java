@@ -26,7 +26,10 @@ import org.ensemblerules.inspection.Standing;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
 
-/** Was it looked at now, was all of it looked at, by somebody who may, with what that needs? */
+/**
+ * Was it looked at, all of it, by somebody who may, with what that needs? The last inspection that
+ * counts serves; one that does not count keeps an element out until another makes it good.
+ */
 final class InspectionQuestion {
   private static final Site WHOLE = Site.of(Part.WHOLE_ELEMENT);
   private static final Effect PUT_RIGHT =
@@ -35,31 +38,34 @@ final class InspectionQuestion {
   private InspectionQuestion() {}
 
   static void ask(CaseFile file, Consumer<Reason> reasons) {
-    if (file.assessment().inspections().isEmpty()) {
+    List<Judgment> judged = file.evidence().judgments(Event.Inspected.class::isInstance);
+    if (judged.stream().noneMatch(InspectionQuestion::looksAtTheWhole)) {
       reasons.accept(
           reason(
               ReasonKind.NOT_INSPECTED,
               Optional.empty(),
               WHOLE,
-              "no inspection was handed over",
+              "no inspection that counts is on record",
               new Effect.Evaluate(Check.ADVANCED_INSPECTION, Scope.ELEMENT)));
     }
+    file.evidence().notMadeGood().forEach(each -> notMadeGood(file, each, reasons));
     Told told = told(file);
-    for (Inspection inspection : file.assessment().inspections()) {
-      standing(file, inspection, told, reasons);
-    }
+    judged.stream()
+        .filter(each -> each.event().when().date().possiblyBy(file.asOf()))
+        .forEach(each -> untold(each, told, reasons));
   }
 
-  private static void standing(
-      CaseFile file, Inspection inspection, Told told, Consumer<Reason> reasons) {
-    InspectionKind kind = inspection.kind();
-    Effect again = new Effect.Evaluate(kind.check(), Scope.ELEMENT);
-    String which = kind + " inspection of " + inspection.on();
-    Standing standing =
-        file.evidence()
-            .judgment(new Event.Inspected(inspection, 0))
-            .flatMap(Judgment::standing)
-            .orElseThrow();
+  private static boolean looksAtTheWhole(Judgment judged) {
+    return judged.counts()
+        && judged.event() instanceof Event.Inspected done
+        && done.inspection().kind() != InspectionKind.COMPLETE_LINER;
+  }
+
+  private static void notMadeGood(CaseFile file, Judgment judged, Consumer<Reason> reasons) {
+    Inspection inspection = ((Event.Inspected) judged.event()).inspection();
+    Effect again = new Effect.Evaluate(inspection.kind().check(), Scope.ELEMENT);
+    String which = which(judged);
+    Standing standing = judged.standing().orElseThrow();
     if (standing.coverage().required() == 0) {
       reasons.accept(
           reason(
@@ -67,7 +73,11 @@ final class InspectionQuestion {
               Optional.empty(),
               WHOLE,
               which + ": no criteria for such an element",
-              new Effect.Evaluate(Check.EXPERT_EVALUATION, Scope.ELEMENT)));
+              new Effect.Evaluate(
+                  file.evidence().hasCriteria(InspectionKind.ADVANCED)
+                      ? Check.ADVANCED_INSPECTION
+                      : Check.EXPERT_EVALUATION,
+                  Scope.ELEMENT)));
     }
     if (!standing.permission().granted()) {
       reasons.accept(
@@ -82,16 +92,26 @@ final class InspectionQuestion {
     }
     cleanliness(standing, which, again, reasons);
     coverage(standing.coverage(), which, again, reasons);
-    for (CriterionRow row : standing.coverage().found()) {
+  }
+
+  /** What an inspection found stands among the findings, whatever later ones saw. */
+  private static void untold(Judgment judged, Told told, Consumer<Reason> reasons) {
+    Inspection inspection = ((Event.Inspected) judged.event()).inspection();
+    for (CriterionRow row : judged.standing().orElseThrow().coverage().found()) {
       if (told.by(inspection, row).isEmpty()) {
         reasons.accept(
             criterion(
                 ReasonKind.CONTRADICTION,
                 row,
-                which + ": something was found, and no finding says what",
+                which(judged) + ": something was found, and no finding says what",
                 PUT_RIGHT));
       }
     }
+  }
+
+  private static String which(Judgment judged) {
+    Inspection inspection = ((Event.Inspected) judged.event()).inspection();
+    return inspection.kind() + " inspection of " + judged.event().when();
   }
 
   /**

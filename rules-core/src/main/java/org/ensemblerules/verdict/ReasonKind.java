@@ -34,7 +34,7 @@ public enum ReasonKind {
   AGE_UNKNOWN,
   /** What a label says is not known. */
   LABEL_UNKNOWN,
-  /** No inspection was handed over. */
+  /** No inspection that counts is on record. */
   NOT_INSPECTED,
   /** An inspection left something out. */
   CHECK_NOT_DONE,
@@ -46,6 +46,8 @@ public enum ReasonKind {
   INSPECTION_NOT_CURRENT,
   /** The element was used, or met something, and was not inspected since. */
   USED_SINCE_INSPECTION,
+  /** Something was done to the element for a finding, and it was not inspected since. */
+  WORKED_ON_SINCE_INSPECTION,
   /** A task is overdue, or something on record calls for it now. */
   TASK_DUE,
   /** The element met something, and what is done then is not on record. */

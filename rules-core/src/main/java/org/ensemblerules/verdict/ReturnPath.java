@@ -41,7 +41,8 @@ final class ReturnPath {
                 })
             .distinct()
             .collect(Collectors.toCollection(ArrayList::new));
-    if (actions.stream().noneMatch(action -> order.isLast(action.effect()))) {
+    if (WorkQuestion.willFollow(reasons)
+        && actions.stream().noneMatch(action -> order.isLast(action.effect()))) {
       Effect look = new Effect.Evaluate(Check.ROUTINE_INSPECTION, Scope.ELEMENT);
       steps.add(
           step(

@@ -19,7 +19,6 @@ import net.jqwik.api.domains.DomainContext;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.MarkedDate;
-import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.testkit.Cases;
 import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
@@ -92,8 +91,7 @@ class TimeLawsProperties {
   private static LocalDate lastDate(GearCase given) {
     Stream<MarkedDate> dates =
         Stream.of(
-                given.events().stream().map(event -> event.when().date()),
-                given.inspections().stream().map(Inspection::on),
+                given.happened().stream().map(event -> event.when().date()),
                 given.findings().stream().map(Finding::seen),
                 given.element().layerLabels().values().stream().map(Label::manufactured),
                 given.element().label().stream().map(Label::manufactured),

@@ -2,11 +2,15 @@ package org.ensemblerules.testkit;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.verdict.Assess;
@@ -18,7 +22,7 @@ import org.ensemblerules.verdict.Verdict;
  *
  * @param element the element
  * @param events what happened to it, in any order
- * @param inspections the inspections made now
+ * @param inspections the inspections made last, which are events as well
  * @param findings what was found now
  * @param asOf the day judged for
  */
@@ -41,10 +45,20 @@ public record GearCase(
    * @return the assessment
    */
   public Assessment assessment() {
-    Assessment.Builder builder = Assessment.builder(element).history(History.of(events));
-    inspections.forEach(builder::inspection);
+    Assessment.Builder builder = Assessment.builder(element).history(History.of(happened()));
     findings.forEach(builder::finding);
     return builder.build();
+  }
+
+  /**
+   * Lists all that happened, the inspections made last among it.
+   *
+   * @return the events, in any order
+   */
+  public List<Event> happened() {
+    return Stream.concat(
+            events.stream(), inspections.stream().map(made -> new Event.Inspected(made, 0)))
+        .toList();
   }
 
   /**
@@ -98,13 +112,54 @@ public record GearCase(
   }
 
   /**
-   * Returns the case with other inspections made now.
+   * Returns the case with other inspections made last.
    *
    * @param others the inspections
    * @return the changed case
    */
   public GearCase inspectedBy(List<Inspection> others) {
     return new GearCase(element, events, others, findings, asOf);
+  }
+
+  /**
+   * Returns the case without any inspection, made last or before.
+   *
+   * @return the changed case
+   */
+  public GearCase neverInspected() {
+    return new GearCase(
+        element,
+        events.stream().filter(event -> !(event instanceof Event.Inspected)).toList(),
+        List.of(),
+        findings,
+        asOf);
+  }
+
+  /**
+   * Returns the inspection that no other is certainly later than, of those made by the day judged
+   * for, if any was.
+   *
+   * @return the event, which may be among those made last
+   */
+  public Optional<Event.Inspected> lastInspected() {
+    return happened().stream()
+        .filter(Event.Inspected.class::isInstance)
+        .map(Event.Inspected.class::cast)
+        .filter(made -> made.when().date().possiblyBy(asOf))
+        .max(Comparator.comparing(Event.Inspected::when, When.LAST_CERTAIN));
+  }
+
+  /**
+   * Returns the case with another inspection in place of one.
+   *
+   * @param one what is taken out
+   * @param other what takes its place, with the same order in its day
+   * @return the changed case
+   */
+  public GearCase instead(Event.Inspected one, Inspection other) {
+    List<Event> all = new ArrayList<>(happened());
+    all.replaceAll(each -> each.equals(one) ? new Event.Inspected(other, one.orderInDay()) : each);
+    return new GearCase(element, all, List.of(), findings, asOf);
   }
 
   /**

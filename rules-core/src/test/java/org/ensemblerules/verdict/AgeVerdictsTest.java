@@ -12,13 +12,17 @@ import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Scope;
+import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.retirement.AgeAnswer;
 import org.ensemblerules.retirement.AgeLimitTable;
 import org.ensemblerules.ruleset.Tables;
@@ -26,6 +30,7 @@ import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenProvenance;
 import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
+import org.ensemblerules.testkit.People;
 import org.junit.jupiter.api.Test;
 
 /** Age, and what is left when layers leave service. */
@@ -179,7 +184,15 @@ class AgeVerdictsTest {
   void stepsComeInTheirOrder() {
     GearCase given =
         coat("2014-01-01", "UNKNOWN")
-            .inspectedBy(List.of())
+            .inspectedBy(
+                List.of(
+                    Inspection.builder(
+                            InspectionKind.ADVANCED,
+                            Occasion.PERIODIC,
+                            MarkedDate.of(FitGear.AS_OF),
+                            People.permitted(Task.ADVANCED_INSPECTION))
+                        .gearClean(Known.YES)
+                        .build()))
             .with(finding("CLOSURE@OUTER_SHELL", DefectKind.CLOSURE_FAILURE))
             .with(find("F2", "WHOLE_ELEMENT", DefectKind.INJURY_TO_WEARER))
             .with(find("F3", "WHOLE_ELEMENT", DefectKind.BODY_FLUIDS))

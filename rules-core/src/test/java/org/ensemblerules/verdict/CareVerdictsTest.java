@@ -7,6 +7,7 @@ import static org.ensemblerules.verdict.Verdicts.onlyReason;
 
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -35,6 +36,11 @@ import org.ensemblerules.history.When;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.inspection.Equipment;
+import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.inspection.Occasion;
+import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
@@ -77,11 +83,14 @@ class CareVerdictsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "ORDINARY_SOILING, CLEAN ADVANCED on ELEMENT",
-    "PRODUCTS_OF_COMBUSTION, CLEAN ADVANCED on ELEMENT",
-    "BLOOD_OR_BODY_FLUIDS, CLEAN ADVANCED on ELEMENT; CLEAN SANITIZING on ELEMENT",
+    "ORDINARY_SOILING, EVALUATE by ROUTINE_INSPECTION on ELEMENT; CLEAN ADVANCED on ELEMENT",
+    "PRODUCTS_OF_COMBUSTION, EVALUATE by ROUTINE_INSPECTION on ELEMENT;"
+        + " CLEAN ADVANCED on ELEMENT",
+    "BLOOD_OR_BODY_FLUIDS, EVALUATE by ROUTINE_INSPECTION on ELEMENT;"
+        + " CLEAN ADVANCED on ELEMENT; CLEAN SANITIZING on ELEMENT",
     "ASBESTOS, EVALUATE by CONTAMINATION_CLEARANCE on ELEMENT;"
-        + " EVALUATE by EXPERT_EVALUATION on ELEMENT; CLEAN SPECIALIZED on ELEMENT",
+        + " EVALUATE by EXPERT_EVALUATION on ELEMENT; EVALUATE by ROUTINE_INSPECTION on ELEMENT;"
+        + " CLEAN SPECIALIZED on ELEMENT",
     "CBRN_AGENT, RETIRE ELEMENT"
   })
   void eachExposureCallsForItsCare(Exposure exposure, String expected) {
@@ -98,6 +107,7 @@ class CareVerdictsTest {
         .containsExactlyInAnyOrder(
             "EVALUATE by CONTAMINATION_CLEARANCE on ELEMENT",
             "EVALUATE by EXPERT_EVALUATION on ELEMENT",
+            "EVALUATE by ROUTINE_INSPECTION on ELEMENT",
             "CLEAN ADVANCED on ELEMENT",
             "CLEAN SANITIZING on ELEMENT",
             "CLEAN SPECIALIZED on ELEMENT");
@@ -120,14 +130,18 @@ class CareVerdictsTest {
 
   @Test
   void theSameOfSeveralLayersIsOneReason() {
-    assertThat(met(COAT, Exposure.ORDINARY_SOILING).verdict().reasons()).hasSize(1);
+    assertThat(met(COAT, Exposure.ORDINARY_SOILING).verdict().reasons())
+        .extracting(Reason::effect)
+        .containsExactlyInAnyOrder(
+            new Effect.Clean(CleaningKind.ADVANCED, Scope.ELEMENT),
+            new Effect.Evaluate(Check.ROUTINE_INSPECTION, Scope.ELEMENT));
   }
 
   @Test
   void onceAllIsDoneItIsFit() {
     GearCase bloody = met(HELMET, Exposure.BLOOD_OR_BODY_FLUIDS);
     GearCase sanitized = bloody.with(cleaned("2024-06-11", CleaningKind.SANITIZING));
-    assertThat(effects(sanitized)).containsExactly("CLEAN ADVANCED on ELEMENT");
+    assertThat(effects(sanitized)).contains("CLEAN ADVANCED on ELEMENT");
     assertThat(sanitized.with(cleaned("2024-06-12", CleaningKind.ADVANCED)).verdict().service())
         .isEqualTo(Service.IN);
     GearCase dusty =
@@ -136,6 +150,39 @@ class CareVerdictsTest {
             .with(cleaned("2024-06-12", CleaningKind.SPECIALIZED));
     assertThat(effects(dusty)).containsExactly("EVALUATE by CONTAMINATION_CLEARANCE on ELEMENT");
     assertThat(dusty.with(passed("2024-06-13", Check.CONTAMINATION_CLEARANCE)).verdict().service())
+        .isEqualTo(Service.IN);
+  }
+
+  private static Event looked(String date, Occasion occasion, int orderInDay) {
+    Inspection.Builder looked =
+        Inspection.builder(InspectionKind.ROUTINE, occasion, MarkedDate.parse(date), People.WEARER)
+            .gearClean(Known.YES)
+            .atHand(EnumSet.allOf(Equipment.class));
+    FitGear.criteria(InspectionKind.ROUTINE, ElementKind.HELMET)
+        .forEach(row -> looked.outcome(row.key(), Outcome.CLEAR));
+    return new Event.Inspected(looked.build(), orderInDay);
+  }
+
+  @Test
+  void whatWasCleanedIsLookedAtBeforeItServes() {
+    GearCase bare = HELMET.inspectedBy(List.of());
+    GearCase washed =
+        met(bare, Exposure.ORDINARY_SOILING)
+            .with(looked("2024-06-10", Occasion.AFTER_USE, 0))
+            .with(cleaned("2024-06-12", CleaningKind.ADVANCED));
+    Reason unseen = onlyReason(washed, ReasonKind.CARE_OUTSTANDING);
+    assertThat(unseen.seen())
+        .isEqualTo(
+            "met ORDINARY_SOILING 2024-06-10; no inspection that counts is certainly later than"
+                + " its cleaning; on the day of the cleaning it counts if its occasion is"
+                + " AFTER_WORK");
+    assertThat(unseen.effect())
+        .isEqualTo(new Effect.Evaluate(Check.ROUTINE_INSPECTION, Scope.ELEMENT));
+    assertThat(washed.with(looked("2024-06-12", Occasion.PERIODIC, 0)).verdict().service())
+        .isEqualTo(Service.OUT);
+    assertThat(washed.with(looked("2024-06-12", Occasion.AFTER_WORK, 0)).verdict().service())
+        .isEqualTo(Service.IN);
+    assertThat(washed.with(looked("2024-06-13", Occasion.PERIODIC, 0)).verdict().service())
         .isEqualTo(Service.IN);
   }
 

@@ -96,13 +96,13 @@ class CurrencyVerdictsTest {
         FitGear.inspection(InspectionKind.ADVANCED, ElementKind.HELMET, LocalDate.of(2024, 3, 1))
             .gearClean(Known.NO)
             .build();
-    onlyReason(
-        helmet("2020-06-01", null).with(new Event.Inspected(dirty, 0)),
-        ReasonKind.INSPECTION_NOT_CURRENT);
+    Verdict verdict = helmet("2020-06-01", null).with(new Event.Inspected(dirty, 0)).verdict();
+    assertThat(Verdicts.kinds(verdict))
+        .containsOnly(ReasonKind.INSPECTION_NOT_CURRENT, ReasonKind.INSPECTED_DIRTY);
   }
 
   @Test
-  void theInspectionHandedOverIsItselfCurrent() {
+  void theLastInspectionIsItselfCurrent() {
     GearCase given =
         helmet("2020-06-01", null)
             .inspectedBy(

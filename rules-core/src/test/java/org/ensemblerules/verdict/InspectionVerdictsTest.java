@@ -36,7 +36,7 @@ import org.ensemblerules.testkit.GearCase;
 import org.ensemblerules.testkit.People;
 import org.junit.jupiter.api.Test;
 
-/** What an inspection handed over does to a verdict. */
+/** What inspections do to a verdict. */
 class InspectionVerdictsTest {
   private static final GearCase COAT = FitGear.fit(ElementKind.COAT);
   private static final RowKey SHELL = new RowKey("frozen/criterion/COAT/FABRIC@OUTER_SHELL");
@@ -53,9 +53,91 @@ class InspectionVerdictsTest {
 
   @Test
   void notInspected() {
-    Reason reason = onlyReason(COAT.inspectedBy(List.of()), ReasonKind.NOT_INSPECTED);
-    assertThat(reason.effect()).isEqualTo(ADVANCED_AGAIN);
-    assertThat(reason.seen()).isEqualTo("no inspection was handed over");
+    assertThat(COAT.neverInspected().verdict().reasons())
+        .filteredOn(reason -> reason.kind() == ReasonKind.NOT_INSPECTED)
+        .singleElement()
+        .satisfies(
+            reason -> {
+              assertThat(reason.effect()).isEqualTo(ADVANCED_AGAIN);
+              assertThat(reason.seen()).isEqualTo("no inspection that counts is on record");
+            });
+  }
+
+  @Test
+  void theLatestOneThatCountsServes() {
+    assertThat(COAT.inspectedBy(List.of()).verdict().service()).isEqualTo(Service.IN);
+  }
+
+  @Test
+  void oneBegunLaterAndIncompleteKeepsOutUntilAnotherCounts() {
+    LocalDate before = FitGear.AS_OF.minusDays(1);
+    Inspection begun =
+        ArbitrariesOfInspections.without(
+            FitGear.inspection(InspectionKind.ADVANCED, ElementKind.COAT, before).build(), SHELL);
+    Inspection wearers =
+        FitGear.inspection(InspectionKind.ROUTINE, ElementKind.COAT, FitGear.AS_OF).build();
+    GearCase given = COAT.inspectedBy(List.of(begun));
+    onlyReason(given, ReasonKind.CHECK_NOT_DONE);
+    onlyReason(COAT.inspectedBy(List.of(begun, wearers)), ReasonKind.CHECK_NOT_DONE);
+    assertThat(COAT.inspectedBy(List.of(begun, advanced().build())).verdict().service())
+        .isEqualTo(Service.IN);
+    assertThat(given.with(new Event.Inspected(advanced().build(), 0)).verdict().service())
+        .isEqualTo(Service.IN);
+  }
+
+  @Test
+  void whatTheWearerBeganTheAdvancedOneMakesGoodAndNotTheOtherWayRound() {
+    LocalDate before = FitGear.AS_OF.minusDays(1);
+    Inspection begun =
+        Inspection.builder(
+                InspectionKind.ROUTINE, Occasion.AFTER_USE, MarkedDate.of(before), People.WEARER)
+            .build();
+    assertThat(COAT.inspectedBy(List.of(begun)).verdict().service()).isEqualTo(Service.OUT);
+    assertThat(COAT.inspectedBy(List.of(begun, advanced().build())).verdict().service())
+        .isEqualTo(Service.IN);
+  }
+
+  @Test
+  void ofOneDayOnlyTheOrderTellsWhichWasLater() {
+    Inspection begun = ArbitrariesOfInspections.without(advanced().build(), SHELL);
+    GearCase first = COAT.inspectedBy(List.of()).with(new Event.Inspected(begun, 1));
+    assertThat(first.with(new Event.Inspected(advanced().build(), 0)).verdict().service())
+        .isEqualTo(Service.OUT);
+    assertThat(first.with(new Event.Inspected(advanced().build(), 2)).verdict().service())
+        .isEqualTo(Service.IN);
+  }
+
+  @Test
+  void oneOfAKindThatTheElementDoesNotHaveIsMadeGoodByAnAdvancedOne() {
+    GearCase helmet = FitGear.fit(ElementKind.HELMET);
+    Inspection opened =
+        Inspection.builder(
+                InspectionKind.COMPLETE_LINER,
+                Occasion.PERIODIC,
+                MarkedDate.of(FitGear.LAST_ADVANCED.plusDays(1)),
+                People.PROVIDER)
+            .gearClean(Known.YES)
+            .build();
+    GearCase given = helmet.with(new Event.Inspected(opened, 0));
+    assertThat(kinds(given.verdict())).contains(ReasonKind.NO_RULE);
+    Inspection whole =
+        FitGear.inspection(InspectionKind.ADVANCED, ElementKind.HELMET, FitGear.AS_OF).build();
+    assertThat(given.with(new Event.Inspected(whole, 0)).verdict().service()).isEqualTo(Service.IN);
+  }
+
+  @Test
+  void whatAnOlderOneFoundStandsAmongTheFindingsToo() {
+    Inspection found =
+        ArbitrariesOfInspections.adding(
+            ArbitrariesOfInspections.without(
+                FitGear.inspection(InspectionKind.ADVANCED, ElementKind.COAT, FitGear.LAST_ADVANCED)
+                    .build(),
+                SHELL),
+            SHELL,
+            Outcome.FOUND);
+    GearCase given = COAT.with(new Event.Inspected(found, 0));
+    assertThat(onlyReason(given, ReasonKind.CONTRADICTION).seen())
+        .contains("something was found, and no finding says what");
   }
 
   @Test

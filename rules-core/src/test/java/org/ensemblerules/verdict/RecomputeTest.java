@@ -63,7 +63,7 @@ class RecomputeTest {
   /** What was on record then is on record no more, or the stored text was changed. */
   @Test
   void anotherVerdictByTheSameRulesNamesTheParts() {
-    GearCase other = CASE.inspectedBy(List.of());
+    GearCase other = CASE.neverInspected();
     Recompute again = Recompute.recompute(FrozenRules.rules(), other.assessment(), CASE.verdict());
     assertThat(again).isInstanceOf(Recompute.OtherVerdict.class);
     assertThat(((Recompute.OtherVerdict) again).in())

@@ -133,15 +133,14 @@ class VerdictDetailsTest {
         List.of(
             Assessment.builder(FitGear.element(ElementKind.COAT).build()).build(),
             Assessment.builder(element).history(History.of(COAT.events())).build(),
-            Assessment.builder(element).inspection(COAT.inspections().get(0)).build(),
+            Assessment.builder(element).history(History.of(COAT.happened())).build(),
             Assessment.builder(element).finding(CHARRED).build());
     assertThat(others).doesNotContain(empty).doesNotHaveDuplicates();
     assertThat(others.stream().map(Assessment::toString))
         .doesNotContain(empty.toString())
         .doesNotHaveDuplicates();
     assertThat(empty)
-        .hasToString(
-            "Assessment[" + element + ", History of 0 events[], inspections=[], findings=[]]");
+        .hasToString("Assessment[" + element + ", History of 0 events[], findings=[]]");
     assertThat(others.get(3).toString()).endsWith(", findings=[" + CHARRED + "]]");
   }
 }

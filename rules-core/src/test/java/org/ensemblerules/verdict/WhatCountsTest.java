@@ -195,7 +195,8 @@ class WhatCountsTest {
   @Test
   void itIsToldBackToTheLastThatCountsAndOlderOnRequest() {
     GearCase given =
-        COAT.with(inspected("2023-05-03", People.UNTRAINED))
+        COAT.inspectedBy(List.of())
+            .with(inspected("2023-05-03", People.UNTRAINED))
             .with(inspected("2024-03-03", People.UNTRAINED))
             .with(inspected("2024-06-03", People.UNTRAINED))
             .with(inspected("2024-09", People.UNTRAINED));

@@ -36,7 +36,7 @@ class ReadmeTest {
     }
     assertThat(printed.toString(StandardCharsets.UTF_8))
         .startsWith("OUT EVALUATE")
-        .contains("no inspection was handed over: EVALUATE by ADVANCED_INSPECTION");
+        .contains("no inspection that counts is on record: EVALUATE by ADVANCED_INSPECTION");
   }
 
   @Test

@@ -161,8 +161,7 @@ class HazardsTest {
     When fitted = When.on(MarkedDate.of(ShippedGear.AS_OF.plusDays(1)));
     When routed = When.on(MarkedDate.of(ShippedGear.AS_OF.plusDays(2)));
     Effect replaced = given.verdict().actions().get(0).effect();
-    List<Event> events = new ArrayList<>(given.events());
-    events.add(new Event.Inspected(given.inspections().get(0), 0));
+    List<Event> events = new ArrayList<>(given.happened());
     events.add(
         ShippedWork.done(
             RULES,

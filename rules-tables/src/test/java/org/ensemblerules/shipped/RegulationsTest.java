@@ -96,10 +96,13 @@ class RegulationsTest {
   }
 
   private static Assessment lookedOver(RuleSet rules, Kind kind, LocalDate day) {
+    List<Event> events = new ArrayList<>(ShippedGear.events(rules, kind));
+    events.add(
+        new Event.Inspected(
+            ShippedGear.inspection(rules, InspectionKind.ROUTINE, kind, MarkedDate.of(day)).build(),
+            0));
     return Assessment.builder(ShippedGear.element(rules, kind).build())
-        .history(History.of(ShippedGear.events(rules, kind)))
-        .inspection(
-            ShippedGear.inspection(rules, InspectionKind.ROUTINE, kind, MarkedDate.of(day)).build())
+        .history(History.of(events))
         .build();
   }
 

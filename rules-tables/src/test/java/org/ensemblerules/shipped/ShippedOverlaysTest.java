@@ -77,10 +77,12 @@ class ShippedOverlaysTest {
   private static Assessment lookedOver(RuleSet rules, List<Event> besides, LocalDate day) {
     List<Event> events = new ArrayList<>(ShippedGear.events(rules, COAT));
     events.addAll(besides);
+    events.add(
+        new Event.Inspected(
+            ShippedGear.inspection(rules, InspectionKind.ROUTINE, COAT, MarkedDate.of(day)).build(),
+            0));
     return Assessment.builder(ShippedGear.element(rules, COAT).build())
         .history(History.of(events))
-        .inspection(
-            ShippedGear.inspection(rules, InspectionKind.ROUTINE, COAT, MarkedDate.of(day)).build())
         .build();
   }
 
@@ -332,12 +334,12 @@ class ShippedOverlaysTest {
                 WashRecord.builder()
                     .waterTemperature(Quantity.of("60", Unit.DEGREE_CELSIUS))
                     .build())));
+    events.add(new Event.Inspected(found.build(), 0));
     Verdict verdict =
         Assess.assess(
             rules,
             Assessment.builder(ShippedGear.element(rules, COAT).build())
                 .history(History.of(events))
-                .inspection(found.build())
                 .build(),
             day);
     assertThat(verdict.openFindings())

@@ -165,9 +165,8 @@ class WayBackWalkTest {
   }
 
   private static ShippedCase after(ShippedCase given, Way way, List<Act> acts) {
-    List<Event> events = new ArrayList<>(given.events());
     // What was looked over when it was found stays on record.
-    given.inspections().forEach(looked -> events.add(new Event.Inspected(looked, 0)));
+    List<Event> events = new ArrayList<>(given.happened());
     acts.forEach(act -> act.event().ifPresent(events::add));
     return given
         .with(way.element())
@@ -189,9 +188,13 @@ class WayBackWalkTest {
     for (Step step : steps) {
       day = day.plusDays(1);
       Doer by = ShippedGear.trained(step.by().get(step.by().size() - 1).entity());
-      boolean last = step == steps.get(steps.size() - 1);
+      Optional<InspectionKind> looked =
+          step.effect() instanceof Effect.Evaluate evaluate
+              ? kind(evaluate.check())
+              : Optional.empty();
+      boolean last = looked.isPresent() && step == steps.get(steps.size() - 1);
       if (last) {
-        acts.add(Act.of(look(given, ((Effect.Evaluate) step.effect()).check(), day)));
+        acts.add(Act.of(inspection(given, looked.orElseThrow(), day)));
       }
       boolean asked =
           verdict.actions().stream()
@@ -253,10 +256,6 @@ class WayBackWalkTest {
 
   private static Event pass(ShippedCase given, Check check, LocalDate day) {
     return ShippedWork.passed(given.rules(), on(day), check, Set.of(ID));
-  }
-
-  private static Inspection look(ShippedCase given, Check check, LocalDate day) {
-    return inspection(given, kind(check).orElseThrow(), day);
   }
 
   private static Optional<InspectionKind> kind(Check check) {

@@ -45,6 +45,9 @@ import org.junit.jupiter.api.Test;
 /** What each field of an assessment means. */
 class AssessmentJsonTest {
   private static final String COAT = "{\"id\":\"C-1\",\"kind\":\"COAT\",\"use\":\"STRUCTURAL\"}";
+  private static final String LEAST_INSPECTION =
+      "{\"kind\":\"ROUTINE\",\"occasion\":\"AFTER_USE\",\"on\":\"2025-03-01\","
+          + "\"by\":{\"name\":\"Member 8\",\"kind\":\"MEMBER\"}}";
 
   private static Assessment everything() throws IOException {
     return AssessmentJson.read("everything.json", text()).orElseThrow();
@@ -137,10 +140,21 @@ class AssessmentJsonTest {
   void whatIsLeftOutIsUnknown() throws IOException {
     Assessment assessment = everything();
 
-    Inspection now = assessment.inspections().get(0);
-    assertThat(now.gearClean()).isEqualTo(Known.UNKNOWN);
-    assertThat(now.atHand()).isEmpty();
-    assertThat(now.outcomes()).isEmpty();
+    Inspection barely =
+        AssessmentJson.read(
+                "{\"element\":"
+                    + COAT
+                    + ",\"history\":[{\"event\":\"INSPECTED\",\"inspection\":"
+                    + LEAST_INSPECTION
+                    + "}]}")
+            .orElseThrow()
+            .history()
+            .events(Event.Inspected.class)
+            .get(0)
+            .inspection();
+    assertThat(barely.gearClean()).isEqualTo(Known.UNKNOWN);
+    assertThat(barely.atHand()).isEmpty();
+    assertThat(barely.outcomes()).isEmpty();
     assertThat(assessment.findings().get(1).place()).isEmpty();
     assertThat(assessment.findings().get(1).extent()).isEqualTo(new Extent.NotMeasured());
 

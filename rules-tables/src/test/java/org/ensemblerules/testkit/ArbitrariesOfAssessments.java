@@ -1,5 +1,6 @@
 package org.ensemblerules.testkit;
 
+import java.util.ArrayList;
 import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -147,13 +148,15 @@ public final class ArbitrariesOfAssessments {
   public static Arbitrary<Assessment> assessments(List<RowKey> criteria) {
     return Combinators.combine(
             ArbitrariesOfGear.elements(),
-            histories(criteria),
+            events(criteria).list().ofMaxSize(5),
             ArbitrariesOfWork.inspections(criteria).list().ofMaxSize(2),
             ArbitrariesOfWork.findings().list().ofMaxSize(3))
         .as(
-            (element, history, inspections, findings) -> {
-              Assessment.Builder assessment = Assessment.builder(element).history(history);
-              inspections.forEach(assessment::inspection);
+            (element, events, inspections, findings) -> {
+              List<Event> happened = new ArrayList<>(events);
+              inspections.forEach(made -> happened.add(new Event.Inspected(made, 0)));
+              Assessment.Builder assessment =
+                  Assessment.builder(element).history(History.of(happened));
               findings.forEach(assessment::finding);
               return assessment.build();
             });

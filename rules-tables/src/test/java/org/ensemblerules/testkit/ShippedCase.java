@@ -3,6 +3,9 @@ package org.ensemblerules.testkit;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.MarkedDate;
@@ -22,7 +25,7 @@ import org.ensemblerules.verdict.Verdict;
  * @param kind the kind of element
  * @param element the element
  * @param events what happened to it, in any order
- * @param inspections the inspections made now
+ * @param inspections the inspections made last, which are events as well
  * @param findings what was found now
  * @param asOf the day judged for
  */
@@ -66,10 +69,20 @@ public record ShippedCase(
    * @return the assessment
    */
   public Assessment assessment() {
-    Assessment.Builder builder = Assessment.builder(element).history(History.of(events));
-    inspections.forEach(builder::inspection);
+    Assessment.Builder builder = Assessment.builder(element).history(History.of(happened()));
     findings.forEach(builder::finding);
     return builder.build();
+  }
+
+  /**
+   * Lists all that happened, the inspections made last among it.
+   *
+   * @return the events, in any order
+   */
+  public List<Event> happened() {
+    return Stream.concat(
+            events.stream(), inspections.stream().map(made -> new Event.Inspected(made, 0)))
+        .toList();
   }
 
   /**
@@ -112,13 +125,34 @@ public record ShippedCase(
   }
 
   /**
-   * Returns the case with other inspections made now.
+   * Returns the case with other inspections made last.
    *
    * @param others the inspections
    * @return the changed case
    */
   public ShippedCase inspectedBy(List<Inspection> others) {
     return new ShippedCase(rules, kind, element, events, others, findings, asOf);
+  }
+
+  /**
+   * Returns the case with every inspection changed, those made last and those before.
+   *
+   * @param change what becomes of each; nothing if it is taken out
+   * @return the changed case
+   */
+  public ShippedCase inspections(Function<Inspection, Optional<Inspection>> change) {
+    List<Event> others = new ArrayList<>();
+    for (Event event : events) {
+      if (event instanceof Event.Inspected done) {
+        change
+            .apply(done.inspection())
+            .ifPresent(made -> others.add(new Event.Inspected(made, done.orderInDay())));
+      } else {
+        others.add(event);
+      }
+    }
+    return withEvents(others)
+        .inspectedBy(inspections.stream().flatMap(made -> change.apply(made).stream()).toList());
   }
 
   /**

@@ -230,8 +230,10 @@ public final class ShippedGear {
    * @return a builder, for tests to add to
    */
   public static Assessment.Builder fit(RuleSet rules, Kind kind) {
-    return Assessment.builder(element(rules, kind).build())
-        .history(History.of(events(rules, kind)))
-        .inspection(inspection(rules, InspectionKind.ROUTINE, kind, MarkedDate.of(AS_OF)).build());
+    List<Event> events = new ArrayList<>(events(rules, kind));
+    events.add(
+        new Event.Inspected(
+            inspection(rules, InspectionKind.ROUTINE, kind, MarkedDate.of(AS_OF)).build(), 0));
+    return Assessment.builder(element(rules, kind).build()).history(History.of(events));
   }
 }

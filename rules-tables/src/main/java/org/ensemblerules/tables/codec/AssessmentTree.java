@@ -7,7 +7,7 @@ import org.ensemblerules.defect.Finding;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
-import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.JsonLimits;
 import org.ensemblerules.tables.json.JsonReader;
@@ -22,6 +22,7 @@ public final class AssessmentTree {
   private static final int LONGEST_TEXT = 10_000;
   private static final int LONGEST_NUMBER = 100;
   private static final int LONGEST_NAME = 1_000;
+  private static final String BESIDE_THE_HISTORY = "inspections";
 
   private AssessmentTree() {}
 
@@ -35,21 +36,30 @@ public final class AssessmentTree {
   /** Reads an assessment. */
   public static Optional<Assessment> read(JsonCursor at) {
     ObjectCursor object = at.object();
+    if (object.has(BESIDE_THE_HISTORY)) {
+      object.optional(BESIDE_THE_HISTORY, AssessmentTree::besideTheHistory);
+    }
     Optional<Element> element = object.required("element", ElementJson::read);
     Optional<List<Event>> history =
         object.optional("history", value -> value.list(EventReader::read));
-    Optional<List<Inspection>> inspections =
-        object.optional("inspections", value -> value.list(InspectionJson::read));
     Optional<List<Finding>> findings =
         object.optional("findings", value -> value.list(FindingJson::read));
     return object.make(
         () -> {
           Assessment.Builder assessment = Assessment.builder(element.orElseThrow());
           history.ifPresent(events -> assessment.history(History.of(events)));
-          inspections.orElse(List.of()).forEach(assessment::inspection);
           findings.orElse(List.of()).forEach(assessment::finding);
           return assessment.build();
         });
+  }
+
+  /** Inspections stood in a field of their own once. */
+  private static Optional<Assessment> besideTheHistory(JsonCursor at) {
+    return at.fault(
+        FaultCode.UNKNOWN_FIELD,
+        "inspections beside the history",
+        "each of them inside \"history\", as an event {\"event\": \"INSPECTED\", \"inspection\":"
+            + " {...}} with the inspection as it stands here");
   }
 
   /** Writes an assessment. */
@@ -57,7 +67,6 @@ public final class AssessmentTree {
     return new Fields()
         .put("element", ElementJson.write(assessment.element()))
         .some("history", assessment.history().events(), EventWriter::write)
-        .some("inspections", assessment.inspections(), InspectionJson::write)
         .some("findings", assessment.findings(), FindingJson::write)
         .node();
   }

@@ -110,8 +110,15 @@ class BadInputTest {
     return (ObjectNode) coat.at("/element/layers/OUTER_SHELL");
   }
 
+  /** The last inspection on record. */
   private static ObjectNode inspection(ObjectNode assessment) {
-    return (ObjectNode) assessment.at("/inspections/0");
+    ArrayNode history = (ArrayNode) assessment.get("history");
+    for (int i = history.size() - 1; i >= 0; i--) {
+      if (history.get(i).has("inspection")) {
+        return (ObjectNode) history.get(i).get("inspection");
+      }
+    }
+    throw new AssertionError("no inspection on record");
   }
 
   private static ObjectNode finding(ObjectNode assessment, String site, String defect) {

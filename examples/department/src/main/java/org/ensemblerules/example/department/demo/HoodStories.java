@@ -48,8 +48,8 @@ final class HoodStories {
                         label.legibility(Legibility.MISSING).certificationMark(Known.UNKNOWN))),
         new Story("Made in early 2016; time is up", hood -> hood.made("2016-02")),
         new Story(
-            "Off duty for months; no inspection sheet came with it",
-            hood -> hood.noInspectionHandedOver()),
+            "Issued after this year's inspections; nobody has looked at it yet",
+            hood -> hood.placedInService("2026-11-16")),
         new Story(
             "Stitches broken for a finger's width at the bib",
             hood -> hood.found("F1", "SEAM", "bib", DefectKind.BROKEN_STITCHING)),

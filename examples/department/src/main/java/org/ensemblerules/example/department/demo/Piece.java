@@ -43,7 +43,7 @@ import org.ensemblerules.verdict.Assessment;
 
 /**
  * A piece of gear while its story is told: first what it is, then what happened to it, last what
- * the inspection at hand saw. Untold, it is in order and was cared for year by year.
+ * the last inspection saw. Untold, it is in order and was cared for year by year.
  */
 final class Piece {
   private final ElementKind kind;
@@ -61,7 +61,7 @@ final class Piece {
   private Doer inspector = Trades.GEAR_ROOM;
   private int lastRound = DemoDepartment.AS_OF.getYear();
   private boolean linerInspected = true;
-  private boolean handedOver = true;
+  private boolean inspectionOnRecord = true;
 
   Piece(CriteriaTable criteria, ElementKind kind, Member holder) {
     this.kind = kind;
@@ -182,9 +182,9 @@ final class Piece {
     linerInspected = false;
   }
 
-  // What the inspection at hand saw.
+  // What the last inspection saw.
 
-  /** Used on a day, and looked over by its wearer right after; that is the inspection at hand. */
+  /** Used on a day, and looked over by its wearer right after; that is the last inspection. */
   void lookedOverAfterUse(String day) {
     lookedOver = Optional.of(LocalDate.parse(day));
     usedOn(day);
@@ -225,8 +225,8 @@ final class Piece {
     clean = known;
   }
 
-  void noInspectionHandedOver() {
-    handedOver = false;
+  void lastInspectionNotOnRecord() {
+    inspectionOnRecord = false;
   }
 
   private LocalDate inspectedOn() {
@@ -255,13 +255,12 @@ final class Piece {
     for (int year = since.getYear(); year < lastRound; year++) {
       yearly(year, since, Remarks.NONE).forEach(done -> history.add(new Event.Inspected(done, 0)));
     }
-    List<Inspection> last = handedOver ? yearly(lastRound, since, remarks()) : List.of();
-    if (lookedOver.isPresent()) {
-      last.forEach(done -> history.add(new Event.Inspected(done, 0)));
-      last = List.of(lookOver(lookedOver.get()));
+    if (inspectionOnRecord) {
+      yearly(lastRound, since, remarks())
+          .forEach(done -> history.add(new Event.Inspected(done, 0)));
     }
+    lookedOver.ifPresent(day -> history.add(new Event.Inspected(lookOver(day), 0)));
     Assessment.Builder assessment = Assessment.builder(element(since)).history(History.of(history));
-    last.forEach(assessment::inspection);
     findings.forEach(assessment::finding);
     return assessment.build();
   }

@@ -63,7 +63,7 @@ final class ProximityStories {
                     Grade.SLIGHT)),
         new Story(
             "Came back from stores; the sheet of this year's inspection is lost",
-            trousers -> trousers.noInspectionHandedOver()));
+            trousers -> trousers.lastInspectionNotOnRecord()));
   }
 
   private static List<Story> shrouds() {

@@ -1,0 +1,70 @@
+package org.ensemblerules.verdict;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import org.ensemblerules.defect.Demand;
+import org.ensemblerules.defect.Finding;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.Scope;
+import org.ensemblerules.gear.Part;
+import org.ensemblerules.gear.Site;
+
+/** Was it inspected since what was found was settled by work on it? */
+final class WorkQuestion {
+  /** What is done with paper and measure leaves the element as it was. */
+  private static final Set<Check> ON_PAPER =
+      EnumSet.of(
+          Check.IDENTIFICATION,
+          Check.RECORD_CORRECTION,
+          Check.INCIDENT_RELEASE,
+          Check.MEASURE_EXTENT);
+
+  private WorkQuestion() {}
+
+  static void ask(CaseFile file, Consumer<Reason> reasons) {
+    for (Finding finding : file.findings()) {
+      if (Demand.of(finding, file.element(), file.tables().anatomy(), file.tables().defects())
+          .stream()
+          .anyMatch(demand -> isWork(demand.effect()))) {
+        file.evidence()
+            .settledUnseen(finding)
+            .forEach(done -> reasons.accept(reason(finding, done)));
+      }
+    }
+  }
+
+  private static Reason reason(Finding finding, String done) {
+    return new Reason(
+        ReasonKind.WORKED_ON_SINCE_INSPECTION,
+        Optional.empty(),
+        Site.of(Part.WHOLE_ELEMENT),
+        Optional.of(finding.id()),
+        finding.text()
+            + "; "
+            + done
+            + ", and no inspection that counts is certainly later; on the same day it counts if"
+            + " its occasion is AFTER_WORK",
+        new Effect.Evaluate(Check.ROUTINE_INSPECTION, Scope.ELEMENT),
+        List.of());
+  }
+
+  /** Whether what these reasons call for has an inspection follow, once it is done. */
+  static boolean willFollow(List<Reason> reasons) {
+    return reasons.stream()
+        .anyMatch(
+            reason ->
+                isWork(reason.effect())
+                    && (reason.finding().isPresent()
+                        || !(reason.effect() instanceof Effect.Clean
+                            || reason.effect() instanceof Effect.Evaluate)));
+  }
+
+  private static boolean isWork(Effect effect) {
+    return effect.keepsOut()
+        && !(effect instanceof Effect.Evaluate evaluate && ON_PAPER.contains(evaluate.check()));
+  }
+}
