@@ -39,8 +39,12 @@ final class FootwearStories {
               boots.found("F1", "WHOLE_ELEMENT", "", DefectKind.FUEL_OR_OIL);
             }),
         new Story(
-            "A pull strap tore off",
-            boots -> boots.found("F1", "PULL_STRAPS", "right, outer", DefectKind.TEAR)),
+            "A pull strap tore off and was replaced; nobody has looked at the boots since",
+            boots ->
+                boots
+                    .found("F1", "PULL_STRAPS", "right, outer", DefectKind.TEAR)
+                    .replaced("2026-11-12", RepairClass.ADVANCED, Trades.MAKER_ONE)
+                    .passed("2026-11-16", Check.WATER_ENTRY, Trades.GEAR_ROOM)),
         new Story(
             "A pull strap was sewn on again by a tailor in town",
             boots ->
