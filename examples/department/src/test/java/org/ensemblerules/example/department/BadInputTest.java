@@ -57,7 +57,8 @@ class BadInputTest {
         coat -> finding(coat, "HELMET_SHELL", "CRACKING"));
     CONTRADICTORY.put(
         "an inspector without the role: INSPECTION_DOES_NOT_COUNT",
-        coat -> ((ObjectNode) inspection(coat).get("by")).put("kind", "MEMBER"));
+        coat ->
+            ((ObjectNode) inspection(coat).get("by")).put("kind", "INDEPENDENT_SERVICE_PROVIDER"));
     CONTRADICTORY.put(
         "an inspector without a credential: INSPECTION_DOES_NOT_COUNT",
         coat -> ((ObjectNode) inspection(coat).get("by")).remove("credentials"));
