@@ -35,6 +35,7 @@ public enum OutBecause {
           INSPECTION_DOES_NOT_COUNT,
           INSPECTION_NOT_CURRENT,
           USED_SINCE_INSPECTION,
+          WORKED_ON_SINCE_INSPECTION,
           TASK_DUE,
           BACK_UNSEEN ->
           EnumSet.of(OVERDUE);
