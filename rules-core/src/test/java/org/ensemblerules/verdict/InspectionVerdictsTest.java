@@ -86,15 +86,16 @@ class InspectionVerdictsTest {
   }
 
   @Test
-  void whatTheWearerBeganTheAdvancedOneMakesGoodAndNotTheOtherWayRound() {
+  void whatTheWearerBeganAWholeLookMakesGood() {
     LocalDate before = FitGear.AS_OF.minusDays(1);
     Inspection begun =
         Inspection.builder(
                 InspectionKind.ROUTINE, Occasion.AFTER_USE, MarkedDate.of(before), People.WEARER)
             .build();
     assertThat(COAT.inspectedBy(List.of(begun)).verdict().service()).isEqualTo(Service.OUT);
-    assertThat(COAT.inspectedBy(List.of(begun, advanced().build())).verdict().service())
-        .isEqualTo(Service.IN);
+    Inspection whole =
+        FitGear.inspection(InspectionKind.ROUTINE, ElementKind.COAT, FitGear.AS_OF).build();
+    assertThat(COAT.inspectedBy(List.of(begun, whole)).verdict().service()).isEqualTo(Service.IN);
   }
 
   @Test
