@@ -18,6 +18,7 @@ final class WorkQuestion {
   /** What is done with paper and measure leaves the element as it was. */
   private static final Set<Check> ON_PAPER =
       EnumSet.of(
+          Check.READ_LABEL,
           Check.IDENTIFICATION,
           Check.RECORD_CORRECTION,
           Check.INCIDENT_RELEASE,
