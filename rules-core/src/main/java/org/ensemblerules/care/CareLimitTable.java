@@ -226,7 +226,16 @@ public final class CareLimitTable {
                 true,
                 text(value, answer),
                 row.demand().allowed(),
-                within.measure().finding(within.limit().bound())));
+                isUnconfirmed(within, value)
+                    ? Optional.empty()
+                    : within.measure().finding(within.limit().bound())));
+  }
+
+  private static boolean isUnconfirmed(CareDemand.Within within, Quantity value) {
+    return within
+        .unconfirmed()
+        .filter(wider -> wider.compare(value, ComparisonMethod.absolute()).met())
+        .isPresent();
   }
 
   private static String text(Quantity value, Limit.Answer answer) {

@@ -15,6 +15,8 @@ import java.util.Optional;
  * @param title its title for people; not null
  * @param effective the day it took effect; empty if not seen
  * @param consolidatedInto the later document that took it over; empty if none
+ * @param notBefore the day before which it certainly was not in force, where the day it took effect
+ *     was not seen; empty if that day is known, or if not even this is; not null
  */
 public record Edition(
     Provenance provenance,
@@ -22,13 +24,15 @@ public record Edition(
     int order,
     String title,
     Optional<LocalDate> effective,
-    Optional<EditionId> consolidatedInto)
+    Optional<EditionId> consolidatedInto,
+    Optional<LocalDate> notBefore)
     implements ComparableRow<Edition>, Comparable<Edition> {
 
   /**
    * Checks the values.
    *
-   * @throws InvalidValueException if the order is below 1 or the title blank
+   * @throws InvalidValueException if the order is below 1, the title blank, or if a day before
+   *     which it was not in force stands beside the day it took effect
    */
   public Edition {
     Objects.requireNonNull(provenance, "provenance");
@@ -37,6 +41,32 @@ public record Edition(
     InvalidValueException.requireText("Edition.title", title, 200);
     Objects.requireNonNull(effective, "effective");
     Objects.requireNonNull(consolidatedInto, "consolidatedInto");
+    InvalidValueException.require(
+        effective.isEmpty() || notBefore.isEmpty(),
+        "Edition.notBefore",
+        notBefore.map(LocalDate::toString).orElse(""),
+        "none beside the day it took effect");
+  }
+
+  /**
+   * Of an edition of whose first day all that is known is the day itself.
+   *
+   * @param provenance where the row comes from; not null
+   * @param id the edition's name; not null
+   * @param order its place in the order of publication, from 1, unique in its table
+   * @param title its title for people; not null
+   * @param effective the day it took effect; empty if not seen
+   * @param consolidatedInto the later document that took it over; empty if none
+   * @throws InvalidValueException if the order is below 1 or the title blank
+   */
+  public Edition(
+      Provenance provenance,
+      EditionId id,
+      int order,
+      String title,
+      Optional<LocalDate> effective,
+      Optional<EditionId> consolidatedInto) {
+    this(provenance, id, order, title, effective, consolidatedInto, Optional.empty());
   }
 
   @Override
@@ -46,7 +76,8 @@ public record Edition(
         Integer.toString(order),
         title,
         effective.map(LocalDate::toString).orElse(""),
-        consolidatedInto.map(EditionId::value).orElse(""));
+        consolidatedInto.map(EditionId::value).orElse(""),
+        notBefore.map(LocalDate::toString).orElse(""));
   }
 
   @Override

@@ -58,6 +58,21 @@ final class RecordQuestion {
                               + " took effect "
                               + effective,
                           PUT_RIGHT)));
+      edition
+          .notBefore()
+          .filter(first -> file.asOf().isBefore(first))
+          .ifPresent(
+              first ->
+                  reasons.accept(
+                      reason(
+                          ReasonKind.EDITION_NOT_IN_FORCE,
+                          "asOf is "
+                              + file.asOf()
+                              + "; the day "
+                              + edition.id()
+                              + " took effect is not known, and is not before "
+                              + first,
+                          PUT_RIGHT)));
     }
   }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.gear.Element;
@@ -19,6 +20,7 @@ import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.source.Checked;
+import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.InvalidValueException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,6 +29,11 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 class CareLimitTableTest {
   private static final CareLimitTable TABLE = Washes.table();
+  private static final CareDemand.Within WIDER =
+      new CareDemand.Within(
+          WashMeasure.WATER_TEMPERATURE,
+          Limit.atMost("105", Unit.DEGREE_FAHRENHEIT),
+          Optional.of(Limit.atMost("140", Unit.DEGREE_FAHRENHEIT)));
   private static final Site WHOLE = Site.of(Part.WHOLE_ELEMENT);
 
   private static WashAnswer judge(WashRecord.Builder wash) {
@@ -228,5 +235,67 @@ class CareLimitTableTest {
 
   private static void assertInvalid(org.assertj.core.api.ThrowableAssert.ThrowingCallable call) {
     assertThatThrownBy(call).isInstanceOf(InvalidValueException.class);
+  }
+
+  @Test
+  void betweenALimitAndTheWiderOneBelievedAWashDoesNotCountAndIsNoFinding() {
+    CareLimitTable table =
+        CareLimitTable.of(
+                List.of(
+                    new CareLimitRow(
+                        Washes.within(
+                                Use.STRUCTURAL,
+                                WashMeasure.WATER_TEMPERATURE,
+                                Limit.atMost("105", Unit.DEGREE_FAHRENHEIT))
+                            .provenance(),
+                        ElementKind.COAT,
+                        Use.STRUCTURAL,
+                        Optional.empty(),
+                        WIDER)))
+            .orElseThrow();
+    for (String value : List.of("105.01", "120", "140")) {
+      WashAnswer.OutsideLimits answer = outside(table, value);
+      assertThat(answer.findings()).isEmpty();
+      assertThat(answer.deviations())
+          .singleElement()
+          .satisfies(each -> assertThat(each.stated()).isTrue());
+    }
+    assertThat(outside(table, "140.01").findings())
+        .extracting(WashAnswer.WashFinding::defect)
+        .containsExactly(DefectKind.OVERHEATED_IN_WASHING);
+  }
+
+  @Test
+  void aFirmLimitIsStricterThanTheSameOneBeyondWhichSomethingIsUnconfirmed() {
+    CareDemand firm = new CareDemand.Within(WIDER.measure(), WIDER.limit());
+    assertThat(firm.compareStrictness(WIDER)).isEqualTo(Comparison.STRICTER);
+    assertThat(WIDER.compareStrictness(firm)).isEqualTo(Comparison.MILDER);
+    assertThat(WIDER.compareStrictness(WIDER)).isEqualTo(Comparison.SAME);
+    assertThat(WIDER.allowed()).isEqualTo("at most 105 degF, unconfirmed at most 140 degF");
+  }
+
+  @Test
+  void aWiderLimitIsWiderAndOnTheSameSide() {
+    for (Limit wrong :
+        List.of(
+            Limit.atMost("105", Unit.DEGREE_FAHRENHEIT),
+            Limit.atMost("100", Unit.DEGREE_FAHRENHEIT),
+            Limit.atLeast("140", Unit.DEGREE_FAHRENHEIT),
+            Limit.atMost("140", Unit.ONE))) {
+      assertThatThrownBy(
+              () -> new CareDemand.Within(WIDER.measure(), WIDER.limit(), Optional.of(wrong)))
+          .isInstanceOf(InvalidValueException.class)
+          .hasMessageContaining("Within.unconfirmed");
+    }
+  }
+
+  private static WashAnswer.OutsideLimits outside(CareLimitTable table, String fahrenheit) {
+    return (WashAnswer.OutsideLimits)
+        table.judge(
+            Washes.sound()
+                .waterTemperature(Quantity.of(fahrenheit, Unit.DEGREE_FAHRENHEIT))
+                .build(),
+            Washes.coat(Use.STRUCTURAL),
+            Set.of());
   }
 }

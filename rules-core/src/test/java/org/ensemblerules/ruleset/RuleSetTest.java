@@ -1,6 +1,7 @@
 package org.ensemblerules.ruleset;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -151,9 +152,21 @@ class RuleSetTest {
     assertThat(newer).isGreaterThan(older);
     assertThat(older).isLessThan(newer).isEqualByComparingTo(edition("B", 1));
     assertThat(edition("C", 1)).isGreaterThan(older);
-    assertThat(newer.canonical()).containsExactly("A", "2", "T", "", "");
+    assertThat(newer.canonical()).containsExactly("A", "2", "T", "", "", "");
     assertThat(FrozenRules.rules().editions().get(Subject.CARE).canonical())
-        .containsExactly("FROZEN_2020", "2", "Invented rules, edition of 2020", "2018-07-01", "");
+        .containsExactly(
+            "FROZEN_2020", "2", "Invented rules, edition of 2020", "2018-07-01", "", "");
+    assertThatThrownBy(
+            () ->
+                new Edition(
+                    FrozenProvenance.of("edition"),
+                    FrozenProvenance.EDITION,
+                    1,
+                    "T",
+                    Optional.of(FrozenRules.EFFECTIVE),
+                    Optional.empty(),
+                    Optional.of(FrozenRules.EFFECTIVE)))
+        .hasMessageContaining("none beside the day it took effect");
   }
 
   private static Edition edition(String id, int order) {

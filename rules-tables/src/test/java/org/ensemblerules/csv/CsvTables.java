@@ -62,7 +62,7 @@ public final class CsvTables {
       CsvTable.of(
           Edition.class,
           "editions",
-          canonical("id", "order", "title", "effective", "consolidatedInto"));
+          canonical("id", "order", "title", "effective", "consolidatedInto", "notBefore"));
 
   /** The tables of editions and overlays by their rows, in the order of the pages. */
   static final List<CsvTable<?>> ALL =

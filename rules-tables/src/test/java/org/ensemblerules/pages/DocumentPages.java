@@ -20,7 +20,14 @@ final class DocumentPages {
           List.of(
               Words.code(edition.id()),
               edition.title(),
-              edition.effective().map(LocalDate::toString).orElse("not found"),
+              edition
+                  .effective()
+                  .map(LocalDate::toString)
+                  .orElse(
+                      edition
+                          .notBefore()
+                          .map(first -> "not found, not before " + first)
+                          .orElse("not found")),
               edition.consolidatedInto().map(Words::code).orElse(""),
               tables.tables(edition.id()).subjects().stream()
                   .map(Subject::name)

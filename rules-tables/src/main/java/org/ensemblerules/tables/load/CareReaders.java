@@ -138,7 +138,9 @@ final class CareReaders {
         Optional<WashMeasure> measure =
             demand.required("measure", value -> value.enumOf(WashMeasure.class));
         Optional<Limit> limit = demand.required("limit", LimitReader::limit);
-        yield demand.make(() -> new CareDemand.Within(measure.orElseThrow(), limit.orElseThrow()));
+        Optional<Limit> unconfirmed = demand.optional("unconfirmed", LimitReader::limit);
+        yield demand.make(
+            () -> new CareDemand.Within(measure.orElseThrow(), limit.orElseThrow(), unconfirmed));
       }
       case FORBIDDEN -> {
         Optional<WashPractice> practice =

@@ -62,6 +62,7 @@ final class EditionsReader {
     Optional<String> title = row.required("title", JsonCursor::text);
     Optional<LocalDate> effective = row.optional("effective", ValueReaders::day);
     Optional<EditionId> into = row.optional("consolidatedInto", ValueReaders::editionId);
+    Optional<LocalDate> notBefore = row.optional("notBefore", ValueReaders::day);
     return row.make(
         () ->
             new Edition(
@@ -70,7 +71,8 @@ final class EditionsReader {
                 order.orElseThrow(),
                 title.orElseThrow(),
                 effective,
-                into));
+                into,
+                notBefore));
   }
 
   private static void checkTogether(List<Read> read) {
