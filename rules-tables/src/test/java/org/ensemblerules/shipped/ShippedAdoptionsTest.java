@@ -42,17 +42,25 @@ class ShippedAdoptionsTest {
         "US-WA|CARE|FIXED NFPA_1851_2008, MANUFACTURER",
         "US-WA|INSPECTION|OWN_RULE",
         "US-CA|CARE|FIXED NFPA_1851_2014",
-        "US-TX|CARE|NONE_NAMED",
+        "US-TX|CARE|NONE_NAMED, NEWEST, NONE_NAMED",
+        "US-TX|INSPECTION|NONE_NAMED, NEWEST",
         "US-TX|PRODUCT|AT_PURCHASE, FIXED US_FEDERAL_1980",
         "US-MI|CARE|OWN_RULE, MANUFACTURER",
         "US-WI|INSPECTION|MANUFACTURER",
         "US-NJ|INSPECTION|OWN_RULE",
         "US-NM|INSPECTION|OWN_RULE",
-        "US-FL|CARE|FIXED NFPA_1851_2020",
+        "US-NM|PRODUCT|NONE_NAMED, FIXED US_FEDERAL_1980",
+        "US-NJ|PRODUCT|OWN_RULE, FIXED US_FEDERAL_1980",
+        "US-FL|CARE|FIXED NFPA_1851_2020, OWN_RULE",
         "CA-YT|CARE|NEWEST",
         "CA-QC|AGE|MANUFACTURER",
         "US-MA|CARE|",
-        "GB-ENG|CARE|"
+        "CA-ON|CARE|MANUFACTURER",
+        "CA-NT|CARE|OWN_RULE",
+        "CA-NU|CARE|OWN_RULE",
+        "GB-ENG|CARE|OWN_RULE",
+        "JP-13|CARE|OWN_RULE",
+        "AU-NSW|CARE|"
       })
   void whatEachPlaceAsks(String place, Subject subject, String expected) {
     List<String> rules =

@@ -272,8 +272,10 @@ class ShippedOverlaysTest {
                       .waterTemperature(Quantity.of("60", Unit.DEGREE_CELSIUS))
                       .build()));
       assertThat(overheated(rules, warm, "Maker Two")).isFalse();
-      assertThat(overheated(rules, warm, "Maker Three")).isTrue();
-      assertThat(overheated(ShippedEditions.rules(edition), warm, "Maker Two")).isTrue();
+      // NFPA 1850 is restated to allow hotter water, so that such a wash is unconfirmed there.
+      boolean firm = !edition.equals(ShippedEditions.EDITION_2026);
+      assertThat(overheated(rules, warm, "Maker Three")).isEqualTo(firm);
+      assertThat(overheated(ShippedEditions.rules(edition), warm, "Maker Two")).isEqualTo(firm);
       assertThat(rules.validity().answer(warm, coat("Maker Two")).loosened())
           .singleElement()
           .satisfies(
