@@ -48,6 +48,11 @@ public sealed interface CareDemand {
       this(measure, limit, Optional.empty());
     }
 
+    /** The limit beyond which a value is a finding, where its measure makes findings at all. */
+    private Limit findingsBeyond() {
+      return unconfirmed.orElse(limit);
+    }
+
     @Override
     public String subject() {
       return measure.name();
@@ -105,16 +110,22 @@ public sealed interface CareDemand {
     if (this instanceof Within mine && other instanceof Within theirs) {
       return Comparison.sameOnly(mine.measure() == theirs.measure())
           .and(mine.limit().compareStrictness(theirs.limit()))
-          .and(firmness(mine.unconfirmed(), theirs.unconfirmed()));
+          .and(mine.findingsBeyond().compareStrictness(theirs.findingsBeyond()));
     }
     return Comparison.sameOnly(equals(other));
   }
 
-  /** A firm limit is stricter than the same one beyond which something is unconfirmed. */
-  private static Comparison firmness(Optional<Limit> mine, Optional<Limit> theirs) {
-    return mine.isPresent() && theirs.isPresent()
-        ? mine.get().compareStrictness(theirs.get())
-        : Comparison.of(mine.isEmpty(), theirs.isEmpty());
+  /**
+   * Tells whether washes count by this demand that do not count by the other.
+   *
+   * @param other the other; not null
+   * @return true if it certainly lets more count, whatever beyond it is a finding
+   */
+  default boolean letsMoreCount(CareDemand other) {
+    return this instanceof Within mine && other instanceof Within theirs
+        ? mine.measure() == theirs.measure()
+            && mine.limit().compareStrictness(theirs.limit()) == Comparison.MILDER
+        : compareStrictness(other) == Comparison.MILDER;
   }
 
   /**

@@ -10,7 +10,6 @@ import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
-import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.TableFault;
 
 /**
@@ -60,7 +59,7 @@ final class ModelLimits {
               same.filter(
                   other ->
                       row.replaces().isPresent()
-                          && row.limit().compareStrictness(other) == Comparison.MILDER)));
+                          && row.limit().demand().letsMoreCount(other.demand()))));
     }
     return new ModelLimits(held.build(), anatomy);
   }

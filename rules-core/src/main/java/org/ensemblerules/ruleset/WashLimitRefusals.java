@@ -77,7 +77,7 @@ final class WashLimitRefusals {
                 base.care().limits().rows().stream()
                     .filter(under -> under.key().equals(key))
                     .findFirst())
-        .filter(under -> row.limit().compareStrictness(under) == Comparison.MILDER);
+        .filter(under -> row.limit().demand().letsMoreCount(under.demand()));
   }
 
   private void tooLoose(ModelCareLimitRow row) {

@@ -271,6 +271,11 @@ class CareLimitTableTest {
     assertThat(firm.compareStrictness(WIDER)).isEqualTo(Comparison.STRICTER);
     assertThat(WIDER.compareStrictness(firm)).isEqualTo(Comparison.MILDER);
     assertThat(WIDER.compareStrictness(WIDER)).isEqualTo(Comparison.SAME);
+    CareDemand warm =
+        new CareDemand.Within(WIDER.measure(), Limit.atMost("120", Unit.DEGREE_FAHRENHEIT));
+    assertThat(warm.letsMoreCount(WIDER)).isTrue();
+    assertThat(WIDER.letsMoreCount(warm)).isFalse();
+    assertThat(warm.compareStrictness(WIDER)).isEqualTo(Comparison.UNDECIDED);
     assertThat(WIDER.allowed()).isEqualTo("at most 105 degF, unconfirmed at most 140 degF");
   }
 
