@@ -10,11 +10,25 @@ import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.gear.Site;
 
-/** What findings of one id call for, but for the day on which each was found. */
-record Asked(FindingId finding, Site site, DefectKind defect, Effect effect, Set<Check> afterward) {
+/**
+ * What findings of one id call for, but for the day on which each was found; whether a row says so,
+ * or will once it is measured.
+ */
+record Asked(
+    FindingId finding,
+    Site site,
+    DefectKind defect,
+    Effect effect,
+    boolean ruled,
+    Set<Check> afterward) {
   static Asked of(Finding finding, Demand demand) {
     return new Asked(
-        finding.id(), demand.site(), finding.defect(), demand.effect(), afterward(demand));
+        finding.id(),
+        demand.site(),
+        finding.defect(),
+        demand.effect(),
+        demand.kind() == Demand.Kind.RULE || demand.kind() == Demand.Kind.MUST_MEASURE,
+        afterward(demand));
   }
 
   static Set<Check> afterward(Demand demand) {

@@ -2,30 +2,45 @@ package org.ensemblerules.history;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.ensemblerules.defect.DefectRow;
+import org.ensemblerules.defect.DefectTable;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CheckRow;
 import org.ensemblerules.effect.CheckTable;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.PermissionTable;
 import org.ensemblerules.effect.RepairClass;
+import org.ensemblerules.effect.Scope;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.Part;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.InspectionKind;
 
 /** Holds what was done for findings against what they call for. */
 final class Held {
+  private static final Set<Check> JUDGES =
+      EnumSet.of(Check.INSPECTOR_EVALUATION, Check.EXPERT_EVALUATION);
+
   private final CheckTable checks;
   private final CriteriaTable criteria;
+  private final DefectTable defects;
+  private final PermissionTable permissions;
   private final Asked asked;
   private final Evidence evidence;
 
   Held(EvidenceTables tables, Asked asked, Evidence evidence) {
     this.checks = tables.checks();
     this.criteria = tables.criteria();
+    this.defects = tables.defects();
+    this.permissions = tables.permissions();
     this.asked = asked;
     this.evidence = evidence;
   }
@@ -38,7 +53,7 @@ final class Held {
     }
     if (event instanceof Event.Repaired done) {
       String what = (done.replaced() ? "replaced " : "repaired ") + done.repairClass();
-      return Optional.of(attempt(done, what(what, done, done.by()), repairs(done, effect)));
+      return Optional.of(repaired(done, what(what, done, done.by())));
     }
     return event instanceof Event.Checked done && done.result() == CheckResult.PASSED
         ? passed(done)
@@ -186,8 +201,68 @@ final class Held {
         .findFirst();
   }
 
-  private static boolean repairs(Event.Repaired done, Effect effect) {
+  private Attempt repaired(Event.Repaired done, String what) {
+    if (!(asked.effect() instanceof Effect.Evaluate evaluate)) {
+      return attempt(done, what, repairs(done, asked.effect()));
+    }
+    boolean gone = asked.ruled() && takesAway(done, evaluate);
+    if (evaluate.check() != Check.MEASURE_EXTENT) {
+      // Nobody judged it, so that an inspector looks at what it lay on.
+      Set<Check> after = EnumSet.of(Check.ADVANCED_INSPECTION);
+      after.addAll(asked.afterward());
+      return attempt(done, what, gone, after);
+    }
+    List<DefectRow> bands = bands();
+    boolean whateverItWas =
+        !bands.isEmpty()
+            && bands.stream()
+                .allMatch(row -> takesAway(done, row.effect()) || repairs(done, row.effect()));
+    return attempt(done, what, gone && whateverItWas, afterward(bands));
+  }
+
+  /**
+   * What is gone need not be judged, measured, cleaned or mended. Where more than the part is to be
+   * judged, whoever replaced it has judged it, if that is his to do.
+   */
+  private boolean takesAway(Event.Repaired done, Effect effect) {
+    return done.replaced()
+        && done.repairClass() == RepairClass.ADVANCED
+        && asked.site().part() != Part.WHOLE_ELEMENT
+        && (effect.scope() == Scope.PART || mayJudge(done, effect));
+  }
+
+  private boolean mayJudge(Event.Repaired done, Effect effect) {
+    return effect instanceof Effect.Evaluate evaluate
+        && JUDGES.contains(evaluate.check())
+        && permissions
+            .mayPerform(
+                done.by(),
+                checks.row(evaluate.check()).task(),
+                evidence.element(),
+                done.when().date())
+            .granted();
+  }
+
+  /** Whatever the extent may be of what nobody measured. */
+  private List<DefectRow> bands() {
+    Element element = evidence.element();
+    return Stream.concat(
+            defects.bands(element.kind(), element.use(), asked.site(), asked.defect()).stream(),
+            defects.beside(element.kind(), element.use(), asked.site(), asked.defect()).stream())
+        .toList();
+  }
+
+  private static Set<Check> afterward(List<DefectRow> bands) {
+    Set<Check> all = EnumSet.noneOf(Check.class);
+    bands.forEach(row -> all.addAll(row.afterward()));
+    return all;
+  }
+
+  private boolean repairs(Event.Repaired done, Effect effect) {
     boolean advanced = done.repairClass() == RepairClass.ADVANCED;
+    if (takesAway(done, effect) && effect instanceof Effect.Clean) {
+      return true;
+    }
     if (effect instanceof Effect.Repair repair) {
       return advanced || repair.repairClass() == RepairClass.BASIC;
     }

@@ -119,8 +119,17 @@ class ChecksCloseFindingsTest {
   @Test
   void repairsDoNotCloseAnEvaluation() {
     assertThat(discolored(Grade.HELD).repaired("2024-02-01").open()).hasSize(1);
-    assertThat(discolored(Grade.HELD).replaced("2024-02-01", RepairClass.ADVANCED).open())
-        .hasSize(1);
+    assertThat(discolored(Grade.HELD).replaced("2024-02-01", RepairClass.BASIC).open()).hasSize(1);
+  }
+
+  @Test
+  void aPartThatIsGoneIsNotJudgedButWhatItLayOnIsLookedAt() {
+    OpenFindingsFixture gone = discolored(Grade.HELD).replaced("2024-02-01", RepairClass.ADVANCED);
+    assertThat(gone.attempts())
+        .containsExactly(
+            "replaced ADVANCED on 2024-02-01 by Verified provider: no ADVANCED_INSPECTION passed"
+                + " certainly later");
+    assertThat(gone.with(inspected("2024-02-02")).open()).isEmpty();
   }
 
   @ParameterizedTest

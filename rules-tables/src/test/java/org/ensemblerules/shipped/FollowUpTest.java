@@ -10,12 +10,14 @@ import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
+import org.ensemblerules.defect.Grade;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.effect.HandlingDuty;
+import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
@@ -132,6 +134,43 @@ class FollowUpTest {
       walked++;
     }
     assertThat(walked).isGreaterThan(100);
+  }
+
+  /** A sole that its manufacturer replaced is neither judged nor measured any more. */
+  @Test
+  void aSoleThatIsGoneIsNeitherJudgedNorMeasured() {
+    Kind boots = new Kind(ElementKind.FOOTWEAR, Use.STRUCTURAL);
+    for (Extent extent : List.of(new Extent.NotMeasured(), new Extent.Graded(Grade.SEVERE))) {
+      ShippedCase given = found(boots, Site.of(Part.SOLE), DefectKind.SOLE_SEPARATION, extent);
+      Event soled =
+          new Event.Repaired(
+              When.on(before(10)),
+              RepairClass.ADVANCED,
+              true,
+              ShippedGear.trained(EntityKind.MANUFACTURER),
+              Set.of(ID));
+      ShippedCase looked =
+          given
+              .with(soled)
+              .with(ShippedWork.passed(RULES, When.on(before(9)), Check.WATER_ENTRY, Set.of(ID)))
+              .with(
+                  new Event.Inspected(
+                      ShippedGear.inspection(RULES, InspectionKind.ADVANCED, boots, before(8))
+                          .build(),
+                      0));
+      assertThat(given.verdict().service()).isEqualTo(Service.OUT);
+      assertThat(given.with(soled).verdict().service()).isEqualTo(Service.OUT);
+      assertThat(looked.verdict().openFindings()).as("%s", extent).isEmpty();
+      assertThat(looked.verdict().service()).isEqualTo(Service.IN);
+      Event byTheGearRoom =
+          new Event.Repaired(
+              When.on(before(10)),
+              RepairClass.BASIC,
+              true,
+              ShippedGear.trained(EntityKind.ORGANIZATION),
+              Set.of(ID));
+      assertThat(given.with(byTheGearRoom).verdict().openFindings()).isNotEmpty();
+    }
   }
 
   @Test
