@@ -24,6 +24,9 @@ final class WorkQuestion {
           Check.INCIDENT_RELEASE,
           Check.MEASURE_EXTENT);
 
+  private static final Set<Check> INSPECTIONS =
+      EnumSet.of(Check.ROUTINE_INSPECTION, Check.ADVANCED_INSPECTION, Check.LINER_INSPECTION);
+
   private WorkQuestion() {}
 
   static void ask(CaseFile file, Consumer<Reason> reasons) {
@@ -59,6 +62,7 @@ final class WorkQuestion {
         .anyMatch(
             reason ->
                 isWork(reason.effect())
+                    && reason.afterward().stream().noneMatch(INSPECTIONS::contains)
                     && (reason.finding().isPresent()
                         || !(reason.effect() instanceof Effect.Clean
                             || reason.effect() instanceof Effect.Evaluate)));
