@@ -65,7 +65,12 @@ final class EventJudge implements Judging {
 
   @Override
   public Optional<Attempt> hold(Event event, Asked asked, Evidence evidence) {
-    return new Held(tables, asked, evidence).attempt(event);
+    return new Held(tables, asked, evidence, this::mayDo).attempt(event);
+  }
+
+  /** Whether whoever repaired it may do a task as well. */
+  private boolean mayDo(Event.Repaired done, Task task) {
+    return tables.permissions().mayPerform(done.by(), task, element, done.when().date()).granted();
   }
 
   private List<Objection> objections(Event event) {

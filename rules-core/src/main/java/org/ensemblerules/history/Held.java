@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiPredicate;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.ensemblerules.defect.DefectRow;
@@ -15,7 +16,6 @@ import org.ensemblerules.effect.CheckRow;
 import org.ensemblerules.effect.CheckTable;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.Effect;
-import org.ensemblerules.effect.PermissionTable;
 import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.effect.Scope;
 import org.ensemblerules.effect.Task;
@@ -32,15 +32,19 @@ final class Held {
   private final CheckTable checks;
   private final CriteriaTable criteria;
   private final DefectTable defects;
-  private final PermissionTable permissions;
+  private final BiPredicate<Event.Repaired, Task> mayDo;
   private final Asked asked;
   private final Evidence evidence;
 
-  Held(EvidenceTables tables, Asked asked, Evidence evidence) {
+  Held(
+      EvidenceTables tables,
+      Asked asked,
+      Evidence evidence,
+      BiPredicate<Event.Repaired, Task> mayDo) {
     this.checks = tables.checks();
     this.criteria = tables.criteria();
     this.defects = tables.defects();
-    this.permissions = tables.permissions();
+    this.mayDo = mayDo;
     this.asked = asked;
     this.evidence = evidence;
   }
@@ -234,13 +238,7 @@ final class Held {
   private boolean mayJudge(Event.Repaired done, Effect effect) {
     return effect instanceof Effect.Evaluate evaluate
         && JUDGES.contains(evaluate.check())
-        && permissions
-            .mayPerform(
-                done.by(),
-                checks.row(evaluate.check()).task(),
-                evidence.element(),
-                done.when().date())
-            .granted();
+        && mayDo.test(done, checks.row(evaluate.check()).task());
   }
 
   /** Whatever the extent may be of what nobody measured. */

@@ -122,8 +122,8 @@ class SmallestStepTest {
     Event.Inspected clear = inspected(InspectionKind.ROUTINE, Occasion.AFTER_USE, 20);
     assertThat(asked(lookedOver(fire(look, soot))))
         .isEqualTo(asked(lookedOver(fire(clear))))
-        .containsExactly("CLEAN ADVANCED on ELEMENT");
-    // Washed, and not looked at since: the wearer's look is all that reported soot adds.
+        .containsExactly("EVALUATE by ROUTINE_INSPECTION on ELEMENT", "CLEAN ADVANCED on ELEMENT");
+    // Washed, and not looked at since: only the wearer's look is left.
     assertThat(asked(lookedOver(fire(look, soot, washed(10))))).isEmpty();
     ShippedCase unseen =
         fire(look, soot, washed(10))
