@@ -266,10 +266,19 @@ final class Facts {
     return new Since(
         true,
         dates.stream()
-            .map(date -> date.earliest().or(() -> firstPossible(uses)))
+            .map(date -> firstDay(date).or(() -> firstPossible(uses)))
             .min(Comparator.comparing(day -> day.orElse(LocalDate.MIN)))
             .orElseThrow(),
         placed.earliest().isEmpty());
+  }
+
+  /** The earliest day that a date can mean; of a month or a year, none before it was made. */
+  private Optional<LocalDate> firstDay(MarkedDate date) {
+    Optional<LocalDate> first = date.earliest();
+    return made()
+        .filter(day -> first.map(day::isAfter).orElse(false))
+        .filter(day -> !date.certainlyBy(day.minusDays(1)))
+        .or(() -> first);
   }
 
   /** When it was received into stock, certainly by the day. */

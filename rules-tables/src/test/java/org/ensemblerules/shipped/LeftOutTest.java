@@ -104,8 +104,7 @@ class LeftOutTest {
             .gearClean(looked.gearClean())
             .atHand(looked.atHand());
     for (CriterionOutcome each : looked.outcomes()) {
-      found.outcome(
-          each.criterion(), each.equals(looked.outcomes().get(0)) ? Outcome.FOUND : each.outcome());
+      found.outcome(each.criterion(), Outcome.FOUND);
     }
     assertThat(asked(and(fit(HELMET), new Event.Inspected(found.build(), 0)).verdict()))
         .contains("EVALUATE by ADVANCED_INSPECTION on ELEMENT");

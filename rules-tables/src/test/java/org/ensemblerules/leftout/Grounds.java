@@ -1,0 +1,121 @@
+package org.ensemblerules.leftout;
+
+import com.fasterxml.jackson.core.JsonPointer;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.ensemblerules.care.WashAnswer;
+import org.ensemblerules.care.WashDeviation;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.History;
+import org.ensemblerules.history.Validity;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.verdict.Assessment;
+
+/**
+ * What of a record is a ground: a finding, a failed check, a reading out of its limit, use, what it
+ * met, an incident, an alteration, being away, being taken out of service or retired, and what a
+ * label shows to be wrong. All else is not.
+ */
+final class Grounds {
+  private static final Set<String> EVENTS =
+      Set.of(
+          "ISSUED",
+          "USED",
+          "FOUND",
+          "EXPOSED",
+          "EXPOSURE_IDENTIFIED",
+          "TESTED",
+          "MOVED",
+          "MODIFIED",
+          "TAKEN_OUT",
+          "RETIRED",
+          "LAYER_RETIRED",
+          "DISPOSED");
+
+  private Grounds() {}
+
+  /** Whether what is left out is a ground, or is told of one: then only the ground is blurred. */
+  static boolean isGround(RuleSet rules, Assessment from, JsonNode record, LeavingOut.Way way) {
+    String[] steps = way.at().toString().split("/", -1);
+    return switch (steps[1]) {
+      case "findings" -> true;
+      case "inspections" -> inspection(record.at("/inspections/" + steps[2]), way, 3);
+      case "history" -> event(rules, from, record.at("/history/" + steps[2]), steps, way);
+      default -> label(record, steps, way);
+    };
+  }
+
+  private static boolean event(
+      RuleSet rules, Assessment from, JsonNode event, String[] steps, LeavingOut.Way way) {
+    String name = event.path("event").textValue();
+    if (EVENTS.contains(name)) {
+      return true;
+    }
+    return switch (name) {
+      case "CHECKED" ->
+          event.path("result").textValue().equals("FAILED")
+              || outOfLimit(rules, from, Integer.parseInt(steps[2]));
+      case "CLEANED" -> outOfLimit(rules, from, Integer.parseInt(steps[2]));
+      case "INSPECTED" -> inspection(event.path("inspection"), way, 4);
+      default -> false;
+    };
+  }
+
+  /** Whether a reading of a wash or a check is out of its limit. */
+  private static boolean outOfLimit(RuleSet rules, Assessment from, int index) {
+    Event event = from.history().events().get(index);
+    Validity validity = rules.validity();
+    if (event instanceof Event.Cleaned done) {
+      return validity.answer(done, from.element()) instanceof WashAnswer.OutsideLimits outside
+          && outside.deviations().stream().anyMatch(WashDeviation::stated);
+    }
+    return event instanceof Event.Checked
+        && !validity.findings(from.element(), History.of(List.of(event))).isEmpty();
+  }
+
+  /** An inspection is one as far as it found something, or found the element dirty. */
+  private static boolean inspection(JsonNode inspection, LeavingOut.Way way, int depth) {
+    boolean found = false;
+    for (JsonNode outcome : inspection.path("outcomes")) {
+      found |= outcome.path("outcome").textValue().equals("FOUND");
+    }
+    boolean dirty = inspection.path("gearClean").asText().equals("NO");
+    String at = way.at().toString();
+    return (found || dirty)
+        && (at.split("/", -1).length <= depth
+            || at.contains("outcomes")
+            || at.endsWith("gearClean")
+            || at.endsWith("/on")
+            || at.endsWith("/kind"));
+  }
+
+  private static boolean label(JsonNode record, String[] steps, LeavingOut.Way way) {
+    JsonPointer at = way.at();
+    JsonNode taken = record.at(at);
+    if (at.toString().contains("/layers") && mismatched(record.at("/element/layers"))) {
+      return true;
+    }
+    if (at.toString().endsWith("legibility") || at.toString().endsWith("certificationMark")) {
+      return !taken.asText().equals("READABLE") && !taken.asText().equals("YES");
+    }
+    for (JsonNode legibility : taken.findValues("legibility")) {
+      if (!legibility.asText().equals("READABLE")) {
+        return true;
+      }
+    }
+    for (JsonNode mark : taken.findValues("certificationMark")) {
+      if (mark.asText().equals("NO")) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Labels that do not belong together show a mismatch, each of them as much as the others. */
+  private static boolean mismatched(JsonNode layers) {
+    return Stream.of("manufacturer", "model", "size")
+        .anyMatch(field -> Set.copyOf(layers.findValuesAsText(field)).size() > 1);
+  }
+}

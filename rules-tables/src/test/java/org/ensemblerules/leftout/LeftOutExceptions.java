@@ -1,0 +1,56 @@
+package org.ensemblerules.leftout;
+
+import java.util.List;
+import java.util.Optional;
+import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LabeledLayers;
+import org.ensemblerules.ruleset.Tables;
+import org.ensemblerules.schedule.TaskKey;
+import org.ensemblerules.tables.ShippedRules;
+import org.ensemblerules.verdict.Assessment;
+
+/** Where leaving something out is milder all the same, each for a reason told in the docs. */
+enum LeftOutExceptions {
+  /** What alone says that stock left the shelf. */
+  STOCK_LEFT_THE_SHELF {
+    @Override
+    boolean holds(Assessment given, Taken taken, String fault) {
+      return taken.way().at().toString().startsWith("/element/inService")
+          && !given.history().events(Event.Stocked.class).isEmpty();
+    }
+  },
+
+  /** What says that a repair was made, for the check that must follow it. */
+  CHECK_AFTER_A_REPAIR {
+    @Override
+    boolean holds(Assessment given, Taken taken, String fault) {
+      return fault.startsWith(TaskKey.CHECK_AFTERWARD.value());
+    }
+  },
+
+  /** What alone says that a layer is there that only some elements have. */
+  LAYER_SAID_NOWHERE_ELSE {
+    @Override
+    boolean holds(Assessment given, Taken taken, String fault) {
+      return !layers(taken.assessment()).containsAll(layers(given));
+    }
+  };
+
+  private static List<Optional<LayerKind>> layers(Assessment given) {
+    Tables tables = ShippedRules.standard().tables();
+    return LabeledLayers.of(
+        tables.anatomy(), tables.criteria(), given.element(), given.serviceRecord().history());
+  }
+
+  abstract boolean holds(Assessment given, Taken taken, String fault);
+
+  static Optional<LeftOutExceptions> of(Assessment given, Taken taken, String fault) {
+    for (LeftOutExceptions each : values()) {
+      if (each.holds(given, taken, fault)) {
+        return Optional.of(each);
+      }
+    }
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,76 @@
+package org.ensemblerules.leftout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.core.JsonPointer;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.tables.AssessmentJson;
+import org.ensemblerules.tables.ShippedRules;
+import org.ensemblerules.verdict.Assessment;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Each exception is one: it is milder without the thing, and the page names it. */
+class LeftOutExceptionsTest {
+  private static final RuleSet RULES = ShippedRules.standard();
+
+  /** So few that each can be told; one more is a change of the law. */
+  private static final int MOST = 10;
+
+  private static final String HELMET =
+      "{\"element\":{\"id\":\"1\",\"kind\":\"HELMET\",\"use\":\"STRUCTURAL\",\"inService\":"
+          + "\"2021-04-01\"},\"history\":[%s]}";
+
+  private static String record(LeftOutExceptions exception) {
+    return switch (exception) {
+      case STOCK_LEFT_THE_SHELF ->
+          HELMET.formatted("{\"event\":\"STOCKED\",\"on\":\"2021-03-21\"}");
+      case CHECK_AFTER_A_REPAIR ->
+          "{\"element\":{\"id\":\"1\",\"kind\":\"FOOTWEAR\",\"use\":\"STRUCTURAL\"},\"history\":["
+              + "{\"event\":\"FOUND\",\"finding\":{\"id\":\"F1\",\"site\":\"HARDWARE\","
+              + "\"defect\":\"BROKEN_STITCHING\",\"seen\":\"2024-01-13\"}},{\"event\":\"REPAIRED\","
+              + "\"on\":\"2024-01-14\",\"class\":\"ADVANCED\",\"by\":{\"name\":\"V\",\"kind\":"
+              + "\"VERIFIED_ORGANIZATION\"},\"answers\":[\"F1\"]}]}";
+      case LAYER_SAID_NOWHERE_ELSE ->
+          "{\"element\":{\"id\":\"1\",\"kind\":\"COAT\",\"use\":\"STRUCTURAL\",\"layers\":{"
+              + "\"LINER_SYSTEM\":{\"manufactured\":\"2022\"},"
+              + "\"MOISTURE_BARRIER\":{\"manufactured\":\"2010\"}}}}";
+    };
+  }
+
+  private static String leftOut(LeftOutExceptions exception) {
+    return switch (exception) {
+      case STOCK_LEFT_THE_SHELF -> "/element/inService";
+      case CHECK_AFTER_A_REPAIR -> "/history/1";
+      case LAYER_SAID_NOWHERE_ELSE -> "/element/layers/MOISTURE_BARRIER";
+    };
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void isMilderWithoutTheThing(LeftOutExceptions exception) {
+    Assessment given = AssessmentJson.read(record(exception)).orElseThrow();
+    JsonNode record = LeavingOut.json(given);
+    LeavingOut.Way way =
+        new LeavingOut.Way(JsonPointer.compile(leftOut(exception)), Optional.empty());
+    LeftOutLaw law = new LeftOutLaw(RULES, LocalDate.of(2024, 6, 15));
+    assertThat(law.exception(given, law.verdict(given), record, way)).contains(exception);
+    assertThat(law.milder(given, law.verdict(given), record, way)).isEmpty();
+  }
+
+  @Test
+  void thePageNamesEach() throws IOException {
+    String page = Files.readString(Path.of("../docs/left-out.md"));
+    for (LeftOutExceptions exception : LeftOutExceptions.values()) {
+      assertThat(page).contains("`" + exception + "`");
+    }
+    assertThat(LeftOutExceptions.values()).hasSizeLessThanOrEqualTo(MOST);
+  }
+}

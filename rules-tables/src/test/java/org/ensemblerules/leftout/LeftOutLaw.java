@@ -1,0 +1,216 @@
+package org.ensemblerules.leftout;
+
+import com.fasterxml.jackson.core.JsonPointer;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.Scope;
+import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.verdict.Action;
+import org.ensemblerules.verdict.Assess;
+import org.ensemblerules.verdict.Assessment;
+import org.ensemblerules.verdict.Reason;
+import org.ensemblerules.verdict.ReasonKind;
+import org.ensemblerules.verdict.Service;
+import org.ensemblerules.verdict.TaskDue;
+import org.ensemblerules.verdict.Verdict;
+
+/**
+ * What is left out never turns OUT into IN. Leaving out or blurring what is no ground takes no
+ * action away and makes no due day later; blurring a ground brings nothing back.
+ */
+final class LeftOutLaw {
+  private final RuleSet rules;
+  private final LocalDate asOf;
+
+  LeftOutLaw(RuleSet rules, LocalDate asOf) {
+    this.rules = rules;
+    this.asOf = asOf;
+  }
+
+  Verdict verdict(Assessment given) {
+    return Assess.assess(rules, given, asOf);
+  }
+
+  /** What became milder by leaving something out; empty if nothing did, or nothing was left out. */
+  Optional<String> milder(Assessment given, Verdict before, JsonNode record, LeavingOut.Way way) {
+    return LeavingOut.take(rules, given, record, way)
+        .flatMap(
+            taken ->
+                milder(before, taken)
+                    .filter(fault -> LeftOutExceptions.of(given, taken, fault).isEmpty()));
+  }
+
+  /** The exception by which something may become milder; empty if none needs to hold. */
+  Optional<LeftOutExceptions> exception(
+      Assessment given, Verdict before, JsonNode record, LeavingOut.Way way) {
+    return LeavingOut.take(rules, given, record, way)
+        .flatMap(
+            taken ->
+                milder(before, taken).flatMap(fault -> LeftOutExceptions.of(given, taken, fault)));
+  }
+
+  /** A whole ground may take along what rests on it. */
+  Optional<String> milder(Verdict before, Taken taken) {
+    if (taken.ground() && isWholeGround(taken)) {
+      return Optional.empty();
+    }
+    Verdict after = verdict(taken.assessment());
+    List<Reason> standing = before.reasons().stream().filter(LeftOutLaw::mayStand).toList();
+    boolean out = standing.stream().anyMatch(reason -> reason.effect().keepsOut());
+    if (out && after.service() == Service.IN) {
+      return Optional.of("IN after OUT, for " + standing);
+    }
+    if (taken.ground()) {
+      return Optional.empty();
+    }
+    return actionGone(before, standing, after)
+        .or(() -> dueGone(before, after))
+        .map(gone -> gone + " gone");
+  }
+
+  private static boolean isWholeGround(Taken taken) {
+    String at = taken.way().at().toString();
+    return taken.way().instead().isEmpty()
+        && ((!at.startsWith("/element") && at.split("/", -1).length == 3)
+            || at.contains("/wash")
+            || at.endsWith("/layers")
+            || at.endsWith("/measured")
+            || at.contains("/outcomes")
+            || at.endsWith("/gearClean"));
+  }
+
+  /** What cannot be is a ground: it goes with either of two things that exclude each other. */
+  private static boolean mayStand(Reason reason) {
+    return reason.kind() != ReasonKind.CONTRADICTION
+        && reason.kind() != ReasonKind.CHECK_DOES_NOT_APPLY;
+  }
+
+  private static Optional<String> actionGone(Verdict before, List<Reason> standing, Verdict after) {
+    Set<Effect> asked =
+        standing.stream()
+            .filter(reason -> !startsAnew(reason, after))
+            .map(Reason::effect)
+            .collect(Collectors.toSet());
+    return before.actions().stream()
+        .filter(action -> asked.contains(action.effect()))
+        .filter(action -> after.actions().stream().noneMatch(other -> covers(other, action)))
+        .map(action -> action.effect().text() + " at " + action.target())
+        .findFirst();
+  }
+
+  /** What only waited for its last steps asks for the first again: that covers the last. */
+  private static boolean startsAnew(Reason waiting, Verdict after) {
+    return waiting.kind() == ReasonKind.FOLLOW_UP_MISSING
+        && after.reasons().stream()
+            .anyMatch(
+                reason -> reason.effect().keepsOut() && reason.finding().equals(waiting.finding()));
+  }
+
+  /**
+   * What retires covers what else is asked of the same, a fuller look the lesser, and a remedy the
+   * check that must follow it; a retirement may become a question.
+   */
+  private static boolean covers(Action other, Action action) {
+    Effect effect = action.effect();
+    boolean where =
+        other.target().equals(action.target()) || other.effect().scope() == Scope.ELEMENT;
+    if (other.effect().equals(effect)) {
+      return where || other.target().layer().isPresent() == action.target().layer().isPresent();
+    }
+    boolean retires =
+        other.effect() instanceof Effect.Retire
+            || (effect instanceof Effect.Retire && other.effect().keepsOut());
+    return (where && retires)
+        || (effect instanceof Effect.Evaluate asked
+            && (other.afterward().contains(asked.check())
+                || (asked.check() == Check.ROUTINE_INSPECTION
+                    && other.effect() instanceof Effect.Evaluate fuller
+                    && fuller.check() == Check.ADVANCED_INSPECTION)));
+  }
+
+  private static Optional<String> dueGone(Verdict before, Verdict after) {
+    return before.due().stream()
+        .filter(
+            due ->
+                after.due().stream().noneMatch(other -> same(due, other) && notLater(due, other)))
+        .map(due -> due.task() + " due " + due.by() + " for " + due.layer() + ", " + due.why())
+        .findFirst();
+  }
+
+  private static boolean same(TaskDue due, TaskDue other) {
+    return due.task().equals(other.task())
+        && (due.layer().equals(other.layer())
+            || due.layer().flatMap(LayerKind::joinedIn).equals(other.layer()));
+  }
+
+  private static boolean notLater(TaskDue due, TaskDue other) {
+    return other.by().isEmpty()
+        || due.by().map(day -> !other.by().get().isAfter(day)).orElse(false);
+  }
+
+  /** The smallest record found by leaving out more in which the same is still milder. */
+  String shrunk(Assessment given, LeavingOut.Way way) {
+    Assessment smallest = given;
+    JsonPointer at = way.at();
+    for (boolean smaller = true; smaller; ) {
+      smaller = false;
+      JsonNode record = LeavingOut.json(smallest);
+      for (List<LeavingOut.Way> part : LeavingOut.ways(record)) {
+        for (LeavingOut.Way less : part) {
+          Optional<JsonPointer> there = without(at, less);
+          Optional<Taken> taken =
+              there.flatMap(same -> LeavingOut.take(rules, given, record, less));
+          if (taken.isPresent()
+              && milder(
+                      taken.get().assessment(),
+                      verdict(taken.get().assessment()),
+                      LeavingOut.json(taken.get().assessment()),
+                      new LeavingOut.Way(there.orElseThrow(), way.instead()))
+                  .isPresent()) {
+            smallest = taken.get().assessment();
+            at = there.orElseThrow();
+            smaller = true;
+            break;
+          }
+        }
+        if (smaller) {
+          break;
+        }
+      }
+    }
+    JsonNode record = LeavingOut.json(smallest);
+    LeavingOut.Way last = new LeavingOut.Way(at, way.instead());
+    return LeavingOut.take(rules, smallest, record, last).map(Taken::toString).orElse("")
+        + ": "
+        + milder(smallest, verdict(smallest), record, last).orElse("")
+        + "\n"
+        + record;
+  }
+
+  /** Where a thing stands once something else is gone; empty if it would go with it. */
+  private static Optional<JsonPointer> without(JsonPointer at, LeavingOut.Way less) {
+    String thing = at.toString();
+    String other = less.at().toString();
+    if (less.instead().isPresent() || (thing + "/").startsWith(other + "/")) {
+      return Optional.empty();
+    }
+    String list = other.substring(0, other.lastIndexOf('/') + 1);
+    if (!thing.startsWith(list) || !other.substring(list.length()).matches("\\d+")) {
+      return Optional.of(at);
+    }
+    String rest = thing.substring(list.length());
+    String index = rest.contains("/") ? rest.substring(0, rest.indexOf('/')) : rest;
+    int place = Integer.parseInt(index);
+    int gone = Integer.parseInt(other.substring(list.length()));
+    return Optional.of(
+        JsonPointer.compile(
+            list + (gone < place ? place - 1 : place) + rest.substring(index.length())));
+  }
+}

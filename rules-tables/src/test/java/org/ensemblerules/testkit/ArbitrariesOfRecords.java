@@ -1,0 +1,417 @@
+package org.ensemblerules.testkit;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.Collectors;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import org.ensemblerules.care.Exposure;
+import org.ensemblerules.care.WashRecord;
+import org.ensemblerules.care.WashedLayers;
+import org.ensemblerules.defect.DefectRow;
+import org.ensemblerules.defect.Extent;
+import org.ensemblerules.defect.Finding;
+import org.ensemblerules.defect.FindingId;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.effect.Doer;
+import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.EntityKind;
+import org.ensemblerules.effect.Task;
+import org.ensemblerules.fieldcheck.Applicability;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementId;
+import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.Legibility;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.history.CheckResult;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.History;
+import org.ensemblerules.history.Transfer;
+import org.ensemblerules.history.When;
+import org.ensemblerules.inspection.CriterionOutcome;
+import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.inspection.Occasion;
+import org.ensemblerules.inspection.Outcome;
+import org.ensemblerules.measure.Quantity;
+import org.ensemblerules.measure.Unit;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.verdict.Assessment;
+
+/**
+ * Records of single elements as records systems hold them: an element cared for as the rules ask,
+ * to which some things happened and were answered more or less well, with fields left out here and
+ * there. All of them are judged for {@link #AS_OF}.
+ */
+public final class ArbitrariesOfRecords {
+  /** The day for which the records are judged. */
+  public static final LocalDate AS_OF = ShippedGear.AS_OF;
+
+  private final RuleSet rules;
+  private final Random random;
+  private final ShippedGear.Kind kind;
+  private final double thin;
+  private final List<Event> events = new ArrayList<>();
+  private final List<Finding> findings = new ArrayList<>();
+
+  private ArbitrariesOfRecords(RuleSet rules, Random random) {
+    this.rules = rules;
+    this.random = random;
+    this.kind = one(ShippedGear.kinds(rules));
+    this.thin = Math.max(0, random.nextInt(5) - 2) * 0.04;
+  }
+
+  /**
+   * Returns records of every kind of element.
+   *
+   * @param rules the rules by which they are cared for
+   * @return the records, some full and some thin
+   */
+  public static Arbitrary<Assessment> records(RuleSet rules) {
+    return Arbitraries.randomValue(random -> new ArbitrariesOfRecords(rules, random).record());
+  }
+
+  private Assessment record() {
+    Element element = element();
+    cared(element);
+    int things = random.nextInt(4);
+    for (int i = 0; i < things; i++) {
+      happened(element, i);
+    }
+    Assessment.Builder record = Assessment.builder(element).history(History.of(events));
+    findings.forEach(record::finding);
+    if (!leftOut()) {
+      record.inspection(inspection(element, InspectionKind.ROUTINE, MarkedDate.of(AS_OF)));
+    }
+    return record.build();
+  }
+
+  private <T> T one(List<T> from) {
+    return from.get(random.nextInt(from.size()));
+  }
+
+  private <T> T one(T[] from) {
+    return from[random.nextInt(from.length)];
+  }
+
+  private boolean leftOut() {
+    return random.nextDouble() < thin;
+  }
+
+  private boolean seldom() {
+    return random.nextInt(14) == 0;
+  }
+
+  private MarkedDate date(LocalDate day) {
+    if (!seldom()) {
+      return MarkedDate.of(day);
+    }
+    String text = day.toString();
+    return MarkedDate.parse(one(List.of(text.substring(0, 7), text.substring(0, 4), "UNKNOWN")));
+  }
+
+  private LocalDate before(int days) {
+    return AS_OF.minusDays(random.nextInt(days));
+  }
+
+  private When when(LocalDate day) {
+    return new When(date(day), seldom() ? 1 + random.nextInt(3) : 0);
+  }
+
+  // What it is.
+
+  private Element element() {
+    Element.Builder element =
+        Element.builder(new ElementId("1"), kind.element(), kind.use())
+            .cbrnOption(leftOut() ? Known.UNKNOWN : one(Known.values()));
+    if (!leftOut()) {
+      element.inService(date(ShippedGear.IN_SERVICE));
+    }
+    for (Optional<LayerKind> layer : labels()) {
+      if (!leftOut()) {
+        Label label = label();
+        layer.ifPresentOrElse(own -> element.layer(own, label), () -> element.label(label));
+      }
+    }
+    return element.build();
+  }
+
+  private List<Optional<LayerKind>> labels() {
+    List<Optional<LayerKind>> labels =
+        new ArrayList<>(rules.tables().anatomy().labels(ShippedGear.element(rules, kind).build()));
+    if (labels.contains(Optional.of(LayerKind.OUTER_SHELL))) {
+      if (seldom()) {
+        labels.add(Optional.of(LayerKind.WINTER_LINER));
+      }
+      if (seldom()) {
+        labels.remove(Optional.of(LayerKind.LINER_SYSTEM));
+        labels.add(Optional.of(LayerKind.MOISTURE_BARRIER));
+        labels.add(Optional.of(LayerKind.THERMAL_LINER));
+      }
+    }
+    return labels;
+  }
+
+  private Label label() {
+    Label.Builder label =
+        Label.builder()
+            .manufactured(
+                leftOut()
+                    ? MarkedDate.unknown()
+                    : date(seldom() ? LocalDate.of(2012, 5, 1) : ShippedGear.MADE))
+            .certificationMark(leftOut() ? Known.UNKNOWN : Known.YES)
+            .legibility(leftOut() ? one(Legibility.values()) : Legibility.READABLE);
+    if (!leftOut()) {
+      label.manufacturer(seldom() && seldom() ? "Another maker" : ShippedGear.MAKER);
+    }
+    if (!leftOut()) {
+      label.model("Model A");
+    }
+    if (!leftOut()) {
+      label.size("M");
+    }
+    if (!leftOut()) {
+      label.identification(seldom() ? "Lot 2" : "Lot 1");
+    }
+    if (!leftOut()) {
+      label.claimedEdition("NFPA 1971, 2018");
+    }
+    return label.build();
+  }
+
+  // How it was cared for.
+
+  private void cared(Element element) {
+    if (seldom()) {
+      events.add(new Event.Stocked(when(ShippedGear.MADE.plusDays(20))));
+    }
+    if (!leftOut()) {
+      events.add(new Event.Issued(when(ShippedGear.IN_SERVICE), "Member 7"));
+    }
+    for (int months : new int[] {14, 9, 4}) {
+      if (!leftOut()) {
+        cleaned(AS_OF.minusMonths(months), CleaningKind.ADVANCED, Set.of());
+      }
+    }
+    for (InspectionKind inspection : ShippedGear.inspections(rules, kind)) {
+      if (inspection != InspectionKind.ROUTINE && !leftOut()) {
+        events.add(
+            new Event.Inspected(
+                inspection(element, inspection, date(AS_OF.minusMonths(4).plusDays(2))), 0));
+      }
+    }
+  }
+
+  private void cleaned(LocalDate day, CleaningKind how, Set<FindingId> answers) {
+    WashRecord.Builder wash = WashRecord.builder();
+    if (seldom()) {
+      wash.waterTemperature(Quantity.of(one(List.of("38", "40", "60", "75")), Unit.DEGREE_CELSIUS));
+    }
+    WashRecord record = wash.build();
+    events.add(
+        new Event.Cleaned(
+            when(day),
+            how,
+            doer(Task.of(how)),
+            answers,
+            leftOut()
+                ? new WashedLayers.NotStated()
+                : seldom()
+                    ? new WashedLayers.Only(Set.of(one(LayerKind.values())))
+                    : new WashedLayers.Whole(),
+            !leftOut(),
+            Optional.of(record).filter(each -> !each.equals(WashRecord.builder().build()))));
+  }
+
+  private Doer doer(Task task) {
+    Doer permitted = ShippedGear.permitted(rules, task);
+    return leftOut()
+        ? new Doer(permitted.name(), permitted.kind(), List.of())
+        : seldom() ? ShippedGear.trained(EntityKind.MANUFACTURER) : permitted;
+  }
+
+  private Inspection inspection(Element element, InspectionKind inspection, MarkedDate on) {
+    Inspection fit = ShippedGear.inspection(rules, inspection, kind, on).build();
+    Inspection.Builder made =
+        Inspection.builder(
+                inspection,
+                seldom() ? one(Occasion.values()) : fit.occasion(),
+                on,
+                seldom() ? doer(inspection.task()) : fit.by())
+            .gearClean(leftOut() ? one(Known.values()) : fit.gearClean())
+            .atHand(leftOut() ? Set.of() : fit.atHand());
+    Set<String> labelled =
+        element.layerLabels().keySet().stream().map(Enum::name).collect(Collectors.toSet());
+    boolean finds = seldom();
+    for (CriterionOutcome each : fit.outcomes()) {
+      if (random.nextDouble() * 20 < thin) {
+        continue;
+      }
+      boolean there =
+          rules.tables().criteria().rows().stream()
+              .filter(row -> row.key().equals(each.criterion()))
+              .flatMap(row -> row.sites().stream())
+              .flatMap(site -> site.layer().stream())
+              .anyMatch(layer -> labelled.contains(layer.name()));
+      Outcome outcome = there || seldom() && seldom() ? Outcome.CLEAR : each.outcome();
+      made.outcome(each.criterion(), finds && random.nextInt(20) == 0 ? Outcome.FOUND : outcome);
+    }
+    return made.build();
+  }
+
+  // What happened to it.
+
+  private void happened(Element element, int number) {
+    LocalDate day = before(200);
+    switch (random.nextInt(9)) {
+      case 0 -> {
+        events.add(new Event.Used(when(day)));
+        looked(element, day.plusDays(random.nextInt(2)));
+      }
+      case 1 -> met(element, day);
+      case 2, 3, 4 -> found(element, new FindingId("F" + (1 + random.nextInt(3))), day);
+      case 5 -> checked(day);
+      case 6 -> away(element, day);
+      case 7 ->
+          events.add(
+              new Event.LayerRetired(
+                  when(day),
+                  one(LayerKind.values()),
+                  Optional.of(one(List.of("Lot 0", "Lot 1"))).filter(id -> !seldom()),
+                  "worn"));
+      default -> seldomer(day);
+    }
+  }
+
+  private void seldomer(LocalDate day) {
+    switch (random.nextInt(5)) {
+      case 0 -> events.add(new Event.Modified(when(day), "a strap", one(Known.values())));
+      case 1 -> events.add(new Event.Returned(when(day)));
+      case 2 -> {
+        events.add(new Event.TakenOut(when(day), "for a look"));
+        events.add(new Event.BackInService(when(day.plusDays(random.nextInt(3)))));
+      }
+      case 3 -> events.add(new Event.Issued(when(day), "Member 7"));
+      default -> events.add(new Event.Retired(when(day.plusDays(200)), "worn"));
+    }
+  }
+
+  private void looked(Element element, LocalDate day) {
+    Inspection look = inspection(element, InspectionKind.ROUTINE, date(day));
+    events.add(new Event.Inspected(look, 0));
+  }
+
+  private void met(Element element, LocalDate day) {
+    Exposure what = one(Exposure.values());
+    events.add(new Event.Exposed(When.on(date(day)), what));
+    if (what == Exposure.UNKNOWN && random.nextBoolean()) {
+      Exposure as = one(Exposure.values());
+      if (as != Exposure.UNKNOWN) {
+        events.add(
+            new Event.ExposureIdentified(
+                when(day.plusDays(1)),
+                When.on(MarkedDate.of(day)),
+                as,
+                doer(rules.tables().checks().row(Check.EXPERT_EVALUATION).task()),
+                "a test"));
+      }
+    }
+    LocalDate then = day.plusDays(1 + random.nextInt(2));
+    if (random.nextInt(4) > 0) {
+      passed(then, Check.EXPERT_EVALUATION, Set.of());
+      for (CleaningKind how : EnumSet.complementOf(EnumSet.of(CleaningKind.EXPOSURE_REDUCTION))) {
+        cleaned(then.plusDays(1), how, Set.of());
+      }
+      passed(then.plusDays(2), Check.CONTAMINATION_CLEARANCE, Set.of());
+    }
+    looked(element, then.plusDays(3));
+  }
+
+  private void found(Element element, FindingId id, LocalDate day) {
+    List<DefectRow> rows =
+        rules.tables().defects().rows().stream()
+            .filter(row -> row.element() == kind.element() && row.use() == kind.use())
+            .toList();
+    DefectRow row = one(rows);
+    Extent extent =
+        ShippedExtents.of(rules.tables().defects()).stream()
+            .filter(each -> row.band().holds(each))
+            .findFirst()
+            .orElseThrow();
+    Finding finding = new Finding(id, row.site(), "", row.defect(), extent, date(day));
+    if (random.nextInt(4) > 0) {
+      events.add(new Event.Found(finding));
+    } else {
+      findings.add(finding);
+    }
+    if (random.nextInt(4) > 0) {
+      Set<FindingId> answers = seldom() ? Set.of(id, new FindingId("F9")) : Set.of(id);
+      LocalDate then = day.plusDays(1);
+      Event done = ShippedWork.done(rules, when(then), row.effect(), doer(taskOf(row)), answers);
+      events.add(done);
+      row.afterward().forEach(check -> passed(then.plusDays(1), check, answers));
+      if (random.nextBoolean()) {
+        passed(then.plusDays(2), Check.EXPERT_EVALUATION, answers);
+      }
+    }
+    looked(element, day.plusDays(5));
+  }
+
+  private Task taskOf(DefectRow row) {
+    return row.effect() instanceof Effect.Clean clean
+        ? Task.of(clean.kind())
+        : row.effect() instanceof Effect.Evaluate evaluate
+            ? rules.tables().checks().row(evaluate.check()).task()
+            : Task.ADVANCED_REPAIR;
+  }
+
+  private void passed(LocalDate day, Check check, Set<FindingId> answers) {
+    events.add(
+        ShippedWork.passed(
+            rules, when(day), check, doer(rules.tables().checks().row(check).task()), answers));
+  }
+
+  private void checked(LocalDate day) {
+    List<Check> checks =
+        Arrays.stream(Check.values())
+            .filter(
+                each ->
+                    rules.validity().applicability(each, ShippedGear.element(rules, kind).build())
+                        instanceof Applicability.Applies)
+            .toList();
+    Check check = one(checks);
+    Set<FindingId> answers =
+        Set.copyOf(Arrays.asList(new FindingId("F1"), new FindingId("F2"))).stream()
+            .filter(id -> random.nextBoolean())
+            .collect(Collectors.toSet());
+    events.add(
+        new Event.Checked(
+            when(day),
+            check,
+            one(List.of(CheckResult.FAILED, CheckResult.VOID, CheckResult.PASSED)),
+            doer(rules.tables().checks().row(check).task()),
+            answers));
+    if (random.nextBoolean()) {
+      passed(day.plusDays(1), Check.EXPERT_EVALUATION, Set.of(new FindingId("F1")));
+    }
+  }
+
+  private void away(Element element, LocalDate day) {
+    events.add(new Event.Moved(when(day), Transfer.LENT, "Station 2"));
+    if (random.nextInt(4) > 0) {
+      events.add(new Event.Moved(when(day.plusDays(5)), Transfer.BACK_FROM_LOAN, "Station 1"));
+      events.add(
+          new Event.Inspected(
+              inspection(element, InspectionKind.ADVANCED, date(day.plusDays(6))), 0));
+    }
+  }
+}
