@@ -34,6 +34,9 @@ final class Grounds {
           "LAYER_RETIRED",
           "DISPOSED");
 
+  /** The steps of the path of an inspection itself. */
+  private static final int INSPECTION_ITSELF = 4;
+
   private Grounds() {}
 
   /** Whether what is left out is a ground, or is told of one: then only the ground is blurred. */
@@ -41,7 +44,6 @@ final class Grounds {
     String[] steps = way.at().toString().split("/", -1);
     return switch (steps[1]) {
       case "findings" -> true;
-      case "inspections" -> inspection(record.at("/inspections/" + steps[2]), way, 3);
       case "history" -> event(rules, from, record.at("/history/" + steps[2]), steps, way);
       default -> label(record, steps, way);
     };
@@ -58,7 +60,7 @@ final class Grounds {
           event.path("result").textValue().equals("FAILED")
               || outOfLimit(rules, from, Integer.parseInt(steps[2]));
       case "CLEANED" -> outOfLimit(rules, from, Integer.parseInt(steps[2]));
-      case "INSPECTED" -> inspection(event.path("inspection"), way, 4);
+      case "INSPECTED" -> inspection(event.path("inspection"), way);
       default -> false;
     };
   }
@@ -76,7 +78,7 @@ final class Grounds {
   }
 
   /** An inspection is one as far as it found something, or found the element dirty. */
-  private static boolean inspection(JsonNode inspection, LeavingOut.Way way, int depth) {
+  private static boolean inspection(JsonNode inspection, LeavingOut.Way way) {
     boolean found = false;
     for (JsonNode outcome : inspection.path("outcomes")) {
       found |= outcome.path("outcome").textValue().equals("FOUND");
@@ -84,7 +86,7 @@ final class Grounds {
     boolean dirty = inspection.path("gearClean").asText().equals("NO");
     String at = way.at().toString();
     return (found || dirty)
-        && (at.split("/", -1).length <= depth
+        && (at.split("/", -1).length <= INSPECTION_ITSELF
             || at.contains("outcomes")
             || at.endsWith("gearClean")
             || at.endsWith("/on")

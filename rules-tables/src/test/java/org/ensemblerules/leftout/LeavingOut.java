@@ -44,11 +44,11 @@ final class LeavingOut {
     }
   }
 
-  /** The ways, part by part: the element, then each event, inspection and finding. */
+  /** The ways, part by part: the element, then each event and finding. */
   static List<List<Way>> ways(JsonNode record) {
     List<List<Way>> ways = new ArrayList<>();
     ways.add(under(record, JsonPointer.compile("/element")));
-    for (String list : List.of("history", "inspections", "findings")) {
+    for (String list : List.of("history", "findings")) {
       for (int i = 0; i < record.path(list).size(); i++) {
         ways.add(under(record, JsonPointer.compile("/" + list + "/" + i)));
       }

@@ -87,6 +87,6 @@ class LeftOutLawTest {
                 false,
                 LeavingOut.json(without),
                 without));
-    assertThat(gone).contains("EVALUATE by RECORD_CORRECTION on ELEMENT at WHOLE_ELEMENT gone");
+    assertThat(gone).contains("EVALUATE by RETURN_TO_SERVICE on ELEMENT at WHOLE_ELEMENT gone");
   }
 }

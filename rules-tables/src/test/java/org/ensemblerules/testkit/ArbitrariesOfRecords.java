@@ -87,11 +87,11 @@ public final class ArbitrariesOfRecords {
     for (int i = 0; i < things; i++) {
       happened(element, i);
     }
+    if (!leftOut()) {
+      looked(element, AS_OF);
+    }
     Assessment.Builder record = Assessment.builder(element).history(History.of(events));
     findings.forEach(record::finding);
-    if (!leftOut()) {
-      record.inspection(inspection(element, InspectionKind.ROUTINE, MarkedDate.of(AS_OF)));
-    }
     return record.build();
   }
 
