@@ -1,10 +1,12 @@
 package org.ensemblerules.defect;
 
+import com.google.common.collect.ImmutableList;
 import com.google.common.collect.Sets;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.EffectKind;
@@ -34,6 +36,10 @@ import org.ensemblerules.source.Provenance;
  * @param afterward the checks that must be passed after the effect is carried out; not null
  * @param open whether practice is disputed, so that the department may decide it by an overlay;
  *     only an evaluation can be open
+ * @param admits the answers that an overlay may give to an open row; none where nobody but whom the
+ *     row names may decide; not null
+ * @param approval for a row of an overlay that answers an open row, which and on whose word; empty
+ *     for all others
  * @param wording what the row says, in words, 1 to 500 characters; not null
  */
 public record DefectRow(
@@ -47,6 +53,8 @@ public record DefectRow(
     Set<HandlingDuty> handling,
     Set<Check> afterward,
     boolean open,
+    List<Admitted> admits,
+    Optional<Approval> approval,
     String wording)
     implements ComparableRow<DefectRow> {
   /**
@@ -65,6 +73,10 @@ public record DefectRow(
     Objects.requireNonNull(effect, "effect");
     handling = Sets.immutableEnumSet(handling);
     afterward = Sets.immutableEnumSet(afterward);
+    admits = ImmutableList.copyOf(admits);
+    Objects.requireNonNull(approval, "approval");
+    InvalidValueException.require(
+        open || admits.isEmpty(), "DefectRow.admits", admits, "none, or a row that is open");
     InvalidValueException.requireText("DefectRow.wording", wording, 500);
     InvalidValueException.require(
         !open || effect.effectKind() == EffectKind.EVALUATE,
@@ -73,9 +85,85 @@ public record DefectRow(
         "false, or an effect EVALUATE");
   }
 
+  /**
+   * Makes a row that admits no answer and is none.
+   *
+   * @param provenance where the row comes from; not null
+   * @param element the kind of element; not null
+   * @param use its use; not null
+   * @param site the part and its layer; not null
+   * @param defect what is wrong; not null
+   * @param band the extents that the row is for; not null
+   * @param effect what it calls for; not null
+   * @param handling how the element must be handled until settled; not null
+   * @param afterward the checks that must be passed after the effect is carried out; not null
+   * @param open whether practice is disputed
+   * @param wording what the row says, in words; not null
+   */
+  public DefectRow(
+      Provenance provenance,
+      ElementKind element,
+      Use use,
+      Site site,
+      DefectKind defect,
+      Band band,
+      Effect effect,
+      Set<HandlingDuty> handling,
+      Set<Check> afterward,
+      boolean open,
+      String wording) {
+    this(
+        provenance,
+        element,
+        use,
+        site,
+        defect,
+        band,
+        effect,
+        handling,
+        afterward,
+        open,
+        List.of(),
+        Optional.empty(),
+        wording);
+  }
+
+  /**
+   * Tells whether a row of an overlay is an answer that this open row admits, so that it stands in
+   * its place.
+   *
+   * @param answer the row of an overlay; not null
+   * @return true if it names this row, is for the same extents and gives one of its answers
+   */
+  public boolean isAnsweredBy(DefectRow answer) {
+    return open
+        && answer.approval().filter(given -> given.decides().equals(key())).isPresent()
+        && isOnTheSame(answer)
+        && band.equals(answer.band())
+        && answer.handling().containsAll(handling)
+        && admits.stream().anyMatch(each -> each.isGivenBy(answer));
+  }
+
   @Override
   public CitedRow cited() {
-    return new CitedRow(provenance, Optional.of(wording), open);
+    return new CitedRow(
+        provenance,
+        Optional.of(
+            wording
+                + approval
+                    .map(
+                        given ->
+                            " Decided by policy "
+                                + provenance.origin()
+                                + ", approved by "
+                                + given.by()
+                                + " on "
+                                + given.on()
+                                + ", in place of row "
+                                + given.decides()
+                                + ".")
+                    .orElse("")),
+        open);
   }
 
   @Override
@@ -90,6 +178,8 @@ public record DefectRow(
         handling.toString(),
         afterward.toString(),
         Boolean.toString(open),
+        admits.stream().map(Admitted::text).sorted().collect(Collectors.joining("; ")),
+        approval.map(given -> given.decides() + ", " + given.by() + ", " + given.on()).orElse(""),
         wording);
   }
 
@@ -115,7 +205,12 @@ public record DefectRow(
    */
   @Override
   public ComparedFields compareFields(DefectRow other) {
-    return ComparedFields.on(isOnTheSame(other) && band.equals(other.band) && open == other.open)
+    return ComparedFields.on(
+            isOnTheSame(other)
+                && band.equals(other.band)
+                && open == other.open
+                && admits.equals(other.admits)
+                && approval.equals(other.approval))
         .with("effect", Comparison.of(asksForAllOf(other), other.asksForAllOf(this)));
   }
 

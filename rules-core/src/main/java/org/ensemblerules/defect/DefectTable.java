@@ -59,6 +59,15 @@ public final class DefectTable {
         faults.add(noSuchSite.get());
         continue;
       }
+      if (row.approval().isPresent()) {
+        faults.add(
+            new TableFault(
+                FaultCode.NOT_ALLOWED,
+                row.key(),
+                "decides",
+                row.approval().get().decides().value(),
+                "an answer to an open row only in an overlay"));
+      }
       int element = index(row.element(), row.use());
       int cell = row.site().index() * DEFECTS + row.defect().ordinal();
       List<DefectRow> bands = cells[element][cell];

@@ -59,8 +59,9 @@ public record Demand(
    * @param element the element it was found on; not null
    * @param anatomy which parts exist; not null
    * @param defects what defects call for; not null
-   * @return at least one demand: for each site that the finding can mean the table's own, and one
-   *     for each row beside the table that applies or may apply
+   * @return at least one demand: for each site that the finding can mean the table's own, unless it
+   *     is open and a row beside the table answers it, and one for each row beside the table that
+   *     applies or may apply
    */
   public static List<Demand> of(
       Finding finding, Element element, AnatomyTable anatomy, DefectTable defects) {
@@ -76,12 +77,20 @@ public record Demand(
     }
     return sites.stream()
         .flatMap(
-            site ->
-                Stream.concat(
-                    Stream.of(at(site, finding, element, defects)),
-                    defects.beside(element.kind(), element.use(), site, finding.defect()).stream()
-                        .flatMap(row -> beside(row, site, finding).stream())))
+            site -> {
+              List<DefectRow> beside =
+                  defects.beside(element.kind(), element.use(), site, finding.defect());
+              return Stream.concat(
+                  Stream.of(at(site, finding, element, defects))
+                      .filter(own -> !isAnswered(own, beside)),
+                  beside.stream().flatMap(row -> beside(row, site, finding).stream()));
+            })
         .collect(ImmutableList.toImmutableList());
+  }
+
+  /** An answer that an open row admits stands in its place; nothing else takes a demand away. */
+  private static boolean isAnswered(Demand own, List<DefectRow> beside) {
+    return own.row().filter(row -> beside.stream().anyMatch(row::isAnsweredBy)).isPresent();
   }
 
   private static Optional<Demand> beside(DefectRow row, Site site, Finding finding) {

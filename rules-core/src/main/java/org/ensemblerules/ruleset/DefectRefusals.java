@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import org.ensemblerules.defect.Admitted;
+import org.ensemblerules.defect.Approval;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.defect.ExtentKind;
 import org.ensemblerules.effect.Effect;
@@ -38,7 +40,13 @@ final class DefectRefusals {
           .filter(under -> !comparable(under.band().kind(), row.band().kind()))
           .findFirst()
           .ifPresent(under -> otherExtent(row, under));
-      all.stream().filter(row::asksForLessThan).forEach(under -> looser(row, under));
+      if (row.approval().isPresent()) {
+        answer(row, own);
+      }
+      all.stream()
+          .filter(row::asksForLessThan)
+          .filter(under -> !under.isAnsweredBy(row))
+          .forEach(under -> looser(row, under));
       if (own.isEmpty() && row.effect() instanceof Effect.Note) {
         fault(
             row,
@@ -47,6 +55,31 @@ final class DefectRefusals {
             "any effect but NOTE: what no row covers is evaluated",
             Optional.empty());
       }
+    }
+  }
+
+  /** An answer is given to a row of the edition that is open, and is one of those it admits. */
+  private void answer(DefectRow row, List<DefectRow> own) {
+    Approval given = row.approval().orElseThrow();
+    Optional<DefectRow> opened =
+        own.stream().filter(under -> under.key().equals(given.decides())).findFirst();
+    if (opened.isEmpty() || !opened.get().open()) {
+      fault(
+          row,
+          "decides",
+          given.decides().value(),
+          "a row of the edition for the same that is open",
+          Optional.empty());
+    } else if (!opened.get().isAnsweredBy(row)) {
+      fault(
+          row,
+          "effect",
+          new Admitted(row.effect(), row.afterward()).text() + " for " + row.band(),
+          "for "
+              + opened.get().band()
+              + " one of "
+              + opened.get().admits().stream().map(Admitted::text).toList(),
+          Optional.of(opened.get()));
     }
   }
 

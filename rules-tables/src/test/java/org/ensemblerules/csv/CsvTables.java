@@ -98,6 +98,8 @@ public final class CsvTables {
                   "handling[]",
                   "afterward[]",
                   "open",
+                  "admits",
+                  "approval",
                   "wording"),
               Column.band(DefectRow::band)),
           CsvTable.of(

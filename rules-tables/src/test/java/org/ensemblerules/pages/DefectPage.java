@@ -35,7 +35,7 @@ final class DefectPage {
                     + " decides and nobody measured it, it must be measured. What no line covers"
                     + " goes to an expert. Lines marked DISPUTED are those on which practice"
                     + " differs: they ask for an evaluation, and the department may decide it by a"
-                    + " written policy, laid over as an overlay.")
+                    + " written policy, laid over as an overlay, where answers are listed.")
             .points(
                 groups.entrySet().stream()
                     .map(group -> group.getKey() + ": " + group.getValue().size() + " families")
@@ -83,7 +83,18 @@ final class DefectPage {
   private static String effect(DefectRow row) {
     List<String> parts = new ArrayList<>(List.of(effect(row.effect())));
     if (row.open()) {
-      parts.add("DISPUTED");
+      parts.add(
+          row.admits().isEmpty()
+              ? "DISPUTED, and no policy may decide"
+              : "DISPUTED; a policy may decide: "
+                  + row.admits().stream()
+                      .map(
+                          each ->
+                              effect(each.effect())
+                                  + (each.afterward().isEmpty()
+                                      ? ""
+                                      : ", then " + Words.of(each.afterward())))
+                      .collect(Collectors.joining(" or ")));
     }
     if (!row.afterward().isEmpty()) {
       parts.add("afterward " + Words.of(row.afterward()));

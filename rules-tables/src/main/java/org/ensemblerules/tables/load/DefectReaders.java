@@ -1,8 +1,11 @@
 package org.ensemblerules.tables.load;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.ensemblerules.defect.Admitted;
+import org.ensemblerules.defect.Approval;
 import org.ensemblerules.defect.Band;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.DefectRow;
@@ -38,6 +41,17 @@ final class DefectReaders {
         row.optional("handling", at -> at.setOf(HandlingDuty.class));
     Optional<Set<Check>> afterward = row.optional("afterward", at -> at.setOf(Check.class));
     Optional<Boolean> open = row.optional("open", JsonCursor::bool);
+    Optional<List<Admitted>> admits =
+        row.optional("admits", at -> at.distinct(DefectReaders::admitted));
+    Optional<String> decides = row.optional("decides", FamilyHead::key);
+    Optional<String> by = row.optional("approvedBy", JsonCursor::text);
+    Optional<LocalDate> on = row.optional("approvedOn", ValueReaders::day);
+    if (decides.isPresent() != by.isPresent() || decides.isPresent() != on.isPresent()) {
+      row.fault(
+          "decides",
+          "decides, approvedBy and approvedOn not all given",
+          "all of them for an answer to an open row, else none");
+    }
     Optional<String> wording = row.required("wording", JsonCursor::text);
     return row.make(
         () ->
@@ -60,7 +74,22 @@ final class DefectReaders {
                                                 handling.orElse(Set.of()),
                                                 afterward.orElse(Set.of()),
                                                 open.orElse(false),
+                                                admits.orElse(List.of()),
+                                                decides.map(
+                                                    family ->
+                                                        new Approval(
+                                                            FamilyHead.keyOf(
+                                                                family, element, use, site, defect),
+                                                            by.orElseThrow(),
+                                                            on.orElseThrow())),
                                                 wording.orElseThrow())))));
+  }
+
+  private static Optional<Admitted> admitted(JsonCursor at) {
+    ObjectCursor answer = at.object();
+    Optional<Effect> effect = answer.required("effect", EffectJson::read);
+    Optional<Set<Check>> afterward = answer.optional("afterward", set -> set.setOf(Check.class));
+    return answer.make(() -> new Admitted(effect.orElseThrow(), afterward.orElse(Set.of())));
   }
 
   static Optional<Band> band(JsonCursor at) {
