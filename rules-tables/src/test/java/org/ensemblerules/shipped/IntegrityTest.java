@@ -131,8 +131,7 @@ class IntegrityTest {
               assertThat(row.effect().effectKind()).isEqualTo(EffectKind.EVALUATE);
             });
     assertThat(defects().filter(row -> !row.open()))
-        .allSatisfy(
-            row -> assertThat(row.wording()).doesNotContain("overlay", "written policy"));
+        .allSatisfy(row -> assertThat(row.wording()).doesNotContain("overlay", "written policy"));
   }
 
   @Test
