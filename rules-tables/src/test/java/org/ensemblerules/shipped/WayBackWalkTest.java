@@ -22,12 +22,16 @@ import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.When;
+import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.testkit.ShippedCase;
@@ -135,8 +139,46 @@ class WayBackWalkTest {
     Extent extent =
         extents.stream().filter(each -> row.band().holds(each)).findFirst().orElseThrow();
     MarkedDate seen = MarkedDate.of(ShippedGear.AS_OF);
-    return ShippedCase.fit(rules, new Kind(row.element(), row.use()))
+    ShippedCase fit = ShippedCase.fit(rules, new Kind(row.element(), row.use()));
+    return fitted(fit, row.site())
         .with(new Finding(ID, row.site(), "", row.defect(), extent, seen));
+  }
+
+  /** A layer that something is found on is in the element, and every inspection saw it. */
+  private static ShippedCase fitted(ShippedCase given, Site site) {
+    Optional<LayerKind> layer =
+        site.layer()
+            .filter(each -> !given.element().layerLabels().isEmpty())
+            .filter(each -> given.element().labeledLayer(each).isEmpty());
+    if (layer.isEmpty()) {
+      return given;
+    }
+    Element.Builder element = ShippedGear.element(given.rules(), given.kind());
+    element.layer(layer.orElseThrow(), ShippedGear.label().build());
+    return given
+        .with(element.build())
+        .inspections(made -> Optional.of(seen(given, layer.orElseThrow(), made)));
+  }
+
+  private static Inspection seen(ShippedCase given, LayerKind layer, Inspection made) {
+    Inspection.Builder seen =
+        Inspection.builder(made.kind(), made.occasion(), made.on(), made.by())
+            .gearClean(made.gearClean())
+            .atHand(made.atHand());
+    for (CriterionRow row :
+        given
+            .rules()
+            .tables()
+            .criteria()
+            .required(made.kind(), given.kind().element(), given.kind().use())) {
+      boolean ofTheLayer =
+          row.sites().stream().anyMatch(site -> site.layer().equals(Optional.of(layer)));
+      made.outcomes().stream()
+          .filter(outcome -> outcome.criterion().equals(row.key()))
+          .forEach(
+              outcome -> seen.outcome(row.key(), ofTheLayer ? Outcome.CLEAR : outcome.outcome()));
+    }
+    return seen.build();
   }
 
   private static void hold(
@@ -232,13 +274,17 @@ class WayBackWalkTest {
   /** What the look that ends the way finds clear needs no check of its own before it. */
   private static boolean isSeenByTheLastLook(
       ShippedCase given, DefectRow row, Check check, List<Step> steps) {
-    Effect.Evaluate last = (Effect.Evaluate) steps.get(steps.size() - 1).effect();
-    return given.rules().tables().checks().row(check).byLook()
+    Optional<InspectionKind> last =
+        steps.get(steps.size() - 1).effect() instanceof Effect.Evaluate evaluate
+            ? kind(evaluate.check())
+            : Optional.empty();
+    return last.isPresent()
+        && given.rules().tables().checks().row(check).byLook()
         && given
             .rules()
             .tables()
             .criteria()
-            .required(kind(last.check()).orElseThrow(), row.element(), row.use())
+            .required(last.orElseThrow(), row.element(), row.use())
             .stream()
             .anyMatch(
                 criterion ->
@@ -265,7 +311,10 @@ class WayBackWalkTest {
   }
 
   private static Inspection inspection(ShippedCase given, InspectionKind kind, LocalDate day) {
-    return ShippedGear.inspection(given.rules(), kind, given.kind(), MarkedDate.of(day)).build();
+    Inspection made =
+        ShippedGear.inspection(given.rules(), kind, given.kind(), MarkedDate.of(day)).build();
+    return given.element().layerLabels().keySet().stream()
+        .reduce(made, (looked, layer) -> seen(given, layer, looked), (one, other) -> other);
   }
 
   private static When on(LocalDate day) {
