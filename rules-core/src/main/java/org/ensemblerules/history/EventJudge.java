@@ -1,5 +1,6 @@
 package org.ensemblerules.history;
 
+import com.google.common.collect.ImmutableListMultimap;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,7 +15,9 @@ import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.inspection.Coverage;
+import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Standing;
 
 /** Judges each event by itself: was it done by the day, by somebody who may, as it must be done? */
@@ -23,6 +26,8 @@ final class EventJudge implements Judging {
   private final Element element;
   private final LocalDate asOf;
   private final boolean labelLeftOut;
+  private final ImmutableListMultimap<Check, MarkedDate> passed;
+  private final ImmutableListMultimap<Check, MarkedDate> passedForNothing;
 
   EventJudge(EvidenceTables tables, Element element, History history, LocalDate asOf) {
     this.tables = tables;
@@ -31,6 +36,36 @@ final class EventJudge implements Judging {
     this.labelLeftOut =
         LabeledLayers.of(tables.anatomy(), tables.criteria(), element, history).stream()
             .anyMatch(layer -> !isLabeled(layer));
+    ImmutableListMultimap.Builder<Check, MarkedDate> good = ImmutableListMultimap.builder();
+    ImmutableListMultimap.Builder<Check, MarkedDate> forNothing = ImmutableListMultimap.builder();
+    for (Event.Checked done : history.events(Event.Checked.class)) {
+      if (showsNothing(done)) {
+        forNothing.put(done.check(), done.when().date());
+      } else if (done.result() == CheckResult.PASSED) {
+        good.put(done.check(), done.when().date());
+      }
+    }
+    this.passed = good.build();
+    this.passedForNothing = forNothing.build();
+  }
+
+  private boolean showsNothing(Event.Checked done) {
+    return done.result() == CheckResult.VOID
+        || (done.result() == CheckResult.PASSED
+            && tables.validity().objection(done, element).isPresent());
+  }
+
+  /**
+   * Whether what an inspection calls clear rests on a check that shows nothing: one that may be of
+   * its day, and none of that day that shows something.
+   */
+  private boolean restsOnNothing(CriterionRow row, MarkedDate on) {
+    return row.check().stream()
+        .anyMatch(
+            check ->
+                passedForNothing.get(check).stream()
+                        .anyMatch(day -> !day.certainlyAfter(on) && !on.certainlyAfter(day))
+                    && !passed.get(check).contains(on));
   }
 
   private boolean isLabeled(Optional<LayerKind> layer) {
@@ -99,7 +134,8 @@ final class EventJudge implements Judging {
 
   private Judgment inspection(Event.Inspected done) {
     Standing standing =
-        Standing.of(done.inspection(), element, tables.criteria(), tables.permissions());
+        Standing.of(done.inspection(), element, tables.criteria(), tables.permissions())
+            .notLookedAt(row -> restsOnNothing(row, done.inspection().on()));
     List<Objection> objections = objections(done);
     permitted(done.inspection().by(), standing.permission(), objections);
     covered(standing.coverage(), objections);

@@ -2,11 +2,13 @@ package org.ensemblerules.inspection;
 
 import com.google.common.collect.ImmutableList;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
@@ -23,6 +25,7 @@ import org.ensemblerules.source.RowKey;
  *     every such element has the part
  * @param unknown keys that are no criterion of this inspection
  * @param found criteria at which something was found
+ * @param clear criteria at which nothing was found, by what the inspection says
  */
 public record Coverage(
     int required,
@@ -30,7 +33,8 @@ public record Coverage(
     List<CriterionRow> withoutEquipment,
     List<CriterionRow> contradictory,
     List<RowKey> unknown,
-    List<CriterionRow> found) {
+    List<CriterionRow> found,
+    List<CriterionRow> clear) {
   /** Copies the lists. */
   public Coverage {
     notDone = List.copyOf(notDone);
@@ -38,6 +42,7 @@ public record Coverage(
     contradictory = List.copyOf(contradictory);
     unknown = List.copyOf(unknown);
     found = List.copyOf(found);
+    clear = List.copyOf(clear);
   }
 
   /**
@@ -61,6 +66,7 @@ public record Coverage(
     ImmutableList.Builder<CriterionRow> withoutEquipment = ImmutableList.builder();
     ImmutableList.Builder<CriterionRow> contradictory = ImmutableList.builder();
     ImmutableList.Builder<CriterionRow> found = ImmutableList.builder();
+    ImmutableList.Builder<CriterionRow> clear = ImmutableList.builder();
     List<CriterionRow> required = table.required(inspection.kind(), element.kind(), element.use());
     for (CriterionRow row : required) {
       Set<Outcome> outcomes = given.remove(row.key());
@@ -79,6 +85,9 @@ public record Coverage(
       if (outcomes.contains(Outcome.CLEAR) && !inspection.atHand().containsAll(row.atHand())) {
         withoutEquipment.add(row);
       }
+      if (outcomes.contains(Outcome.CLEAR)) {
+        clear.add(row);
+      }
       if (outcomes.contains(Outcome.FOUND)) {
         found.add(row);
       }
@@ -91,7 +100,34 @@ public record Coverage(
         withoutEquipment.build(),
         contradictory.build(),
         unknown,
-        found.build());
+        found.build(),
+        clear.build());
+  }
+
+  /**
+   * Takes what was said to be clear without having been looked at as not looked at.
+   *
+   * @param nothing of which criteria that were said to be clear nothing was seen; not null
+   * @return the coverage, the same if there are none of them; never null
+   */
+  public Coverage notLookedAt(Predicate<CriterionRow> nothing) {
+    List<CriterionRow> more = clear.stream().filter(nothing).toList();
+    if (more.isEmpty()) {
+      return this;
+    }
+    List<CriterionRow> left = new ArrayList<>(notDone);
+    left.addAll(more);
+    left.sort(Comparator.comparingInt(CriterionRow::order));
+    List<CriterionRow> seen = new ArrayList<>(clear);
+    seen.removeAll(more);
+    return new Coverage(
+        required,
+        left.stream().distinct().toList(),
+        withoutEquipment,
+        contradictory,
+        unknown,
+        found,
+        seen);
   }
 
   /** A layer that carries a label of its own is fitted. */

@@ -1,6 +1,7 @@
 package org.ensemblerules.inspection;
 
 import java.util.Objects;
+import java.util.function.Predicate;
 import org.ensemblerules.effect.Permission;
 import org.ensemblerules.effect.PermissionTable;
 import org.ensemblerules.gear.Element;
@@ -37,6 +38,16 @@ public record Standing(Coverage coverage, Permission permission, Known clean) {
         Coverage.of(inspection, element, criteria),
         permissions.mayPerform(inspection.by(), inspection.kind().task(), element, inspection.on()),
         inspection.kind() == InspectionKind.ROUTINE ? Known.YES : inspection.gearClean());
+  }
+
+  /**
+   * Takes what was said to be clear without having been looked at as not looked at.
+   *
+   * @param nothing of which criteria that were said to be clear nothing was seen; not null
+   * @return the standing, the same if there are none of them; never null
+   */
+  public Standing notLookedAt(Predicate<CriterionRow> nothing) {
+    return new Standing(coverage.notLookedAt(nothing), permission, clean);
   }
 
   /**

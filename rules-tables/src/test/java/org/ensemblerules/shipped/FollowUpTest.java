@@ -2,7 +2,9 @@ package org.ensemblerules.shipped;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.defect.DefectKind;
@@ -18,6 +20,8 @@ import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.effect.HandlingDuty;
 import org.ensemblerules.effect.RepairClass;
+import org.ensemblerules.fieldcheck.Condition;
+import org.ensemblerules.fieldcheck.ConditionValue;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
@@ -26,7 +30,10 @@ import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.measure.Quantity;
+import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.source.RowKey;
 import org.ensemblerules.testkit.ShippedCase;
 import org.ensemblerules.testkit.ShippedExtents;
 import org.ensemblerules.testkit.ShippedGear;
@@ -171,6 +178,43 @@ class FollowUpTest {
               Set.of(ID));
       assertThat(given.with(byTheGearRoom).verdict().openFindings()).isNotEmpty();
     }
+  }
+
+  private static Event trimBy(int daysBefore, String feet) {
+    Event.Checked made =
+        ShippedWork.passed(RULES, When.on(before(daysBefore)), Check.TRIM_BY_FLASHLIGHT, Set.of());
+    Map<Condition, ConditionValue> conditions = new EnumMap<>(made.conditions());
+    conditions.put(Condition.DISTANCE, new ConditionValue.Measured(Quantity.of(feet, Unit.FOOT)));
+    return new Event.Checked(
+        made.when(),
+        made.check(),
+        made.result(),
+        made.by(),
+        made.answers(),
+        conditions,
+        made.measured());
+  }
+
+  /** A trim check from 30 ft shows nothing, and so the trim of that day was not looked at. */
+  @Test
+  void whatRestsOnACheckMadeTheWrongWayWasNotLookedAt() {
+    ShippedCase looked =
+        ShippedCase.fit(RULES, COAT)
+            .inspectedBy(List.of())
+            .with(
+                new Event.Inspected(
+                    ShippedGear.inspection(RULES, InspectionKind.ADVANCED, COAT, before(8)).build(),
+                    0));
+    assertThat(looked.verdict().service()).isEqualTo(Service.IN);
+    assertThat(looked.with(trimBy(8, "40")).verdict().service()).isEqualTo(Service.IN);
+    assertThat(looked.with(trimBy(9, "30")).verdict().service()).isEqualTo(Service.IN);
+    Verdict tooNear = looked.with(trimBy(8, "30")).verdict();
+    assertThat(tooNear.service()).isEqualTo(Service.OUT);
+    assertThat(tooNear.checksNotDone())
+        .extracting(RowKey::value)
+        .containsExactly("garment-advanced-trim-reflectivity/COAT/STRUCTURAL");
+    assertThat(looked.with(trimBy(8, "30")).with(trimBy(8, "40")).verdict().service())
+        .isEqualTo(Service.IN);
   }
 
   @Test
