@@ -3,6 +3,9 @@ package org.ensemblerules.strength.numeric;
 /**
  * Student's t distribution, central and noncentral: T = (Z + delta) / W, where Z is standard normal
  * and W, independent of it, the root of a chi-square variable over its degrees of freedom.
+ *
+ * <p>With up to 1,000,000 degrees of freedom, a central probability is within 1e-13. No report that
+ * can be read has as many specimens.
  */
 public final class StudentT {
   private static final double SPREAD = 12;
@@ -57,6 +60,10 @@ public final class StudentT {
    * @return the quantile
    */
   public static double quantile(double probability, int degrees, double delta) {
+    if (probability > 0.5) {
+      // The smaller of the two probabilities keeps its digits.
+      return -quantile(1 - probability, degrees, -delta);
+    }
     return Root.ofRising(
         t -> below(t, degrees, delta) - probability, delta + Normal.quantile(probability));
   }

@@ -84,24 +84,61 @@ class DistributionsTest {
     }
   }
 
-  /** commons-statistics 1.2 again: where many degrees of freedom once let noise through. */
+  /** How far from commons-statistics a probability may be, up to a million degrees of freedom. */
+  private static final double PROBABILITY = 1e-13;
+
+  /**
+   * The same of a quantile, at any confidence from 0.0001 % to 99.9999 %: where the density is
+   * small, the last digit of the probability moves the quantile by more.
+   */
+  private static double quantileBound(double probability) {
+    return Math.max(1e-11, 1e-16 / Normal.density(Normal.quantile(probability)));
+  }
+
+  /**
+   * commons-statistics 1.2 again: where many degrees of freedom once let noise through. No report
+   * that can be read has as many specimens.
+   */
   @Test
   void studentOfManyDegrees() {
-    for (int degrees : new int[] {1000, 10_000, 100_000, 1_000_000}) {
+    for (int degrees : new int[] {1000, 10_000, 100_000, 357_973, 1_000_000}) {
       var reference = org.apache.commons.statistics.distribution.TDistribution.of(degrees);
       for (double t = -6; t <= 6; t += 0.25) {
         assertThat(StudentT.below(t, degrees, 0))
             .as("t %s, %s degrees", t, degrees)
-            .isCloseTo(reference.cumulativeProbability(t), within(1e-13));
+            .isCloseTo(reference.cumulativeProbability(t), within(PROBABILITY));
       }
-      for (double p : new double[] {0.9, 0.975, 0.999}) {
+      for (double p : new double[] {0.000001, 0.5, 0.9, 0.975, 0.999, 0.999999}) {
         assertThat(StudentT.quantile(p, degrees, 0))
             .as("p %s, %s degrees", p, degrees)
-            .isCloseTo(reference.inverseCumulativeProbability(p), within(1e-11));
+            .isCloseTo(reference.inverseCumulativeProbability(p), within(quantileBound(p)));
       }
       // A bound of ever more specimens comes down to the quantile of the population.
       assertThat(StudentT.toleranceFactor(degrees, 0.90, 0.95))
           .isBetween(Normal.quantile(0.90), Normal.quantile(0.90) + 4 / Math.sqrt(degrees));
+    }
+  }
+
+  /**
+   * e-Handbook 7.2.6.3: the factor of the normal approximation, which is off by an amount of the
+   * order of 1/n.
+   */
+  @Test
+  void toleranceFactorsOfManySpecimens() {
+    for (int n : new int[] {1000, 10_000, 100_000, 357_974, 1_000_000}) {
+      for (double coverage : new double[] {0.5, 0.9, 0.999999}) {
+        for (double confidence : new double[] {0.000001, 0.95, 0.999999}) {
+          double z = Normal.quantile(coverage);
+          double sure = Normal.quantile(confidence);
+          double a = 1 - sure * sure / (2 * (n - 1.0));
+          double b = z * z - sure * sure / n;
+          double root = Math.sqrt(z * z - a * b);
+          double approximate = (z + (sure < 0 ? -root : root)) / a;
+          assertThat(StudentT.toleranceFactor(n, coverage, confidence))
+              .as("n %s, coverage %s, confidence %s", n, coverage, confidence)
+              .isCloseTo(approximate, within(10.0 / n));
+        }
+      }
     }
   }
 
