@@ -108,10 +108,22 @@ final class EventJudge implements Judging {
     return tables.permissions().mayPerform(done.by(), task, element, done.when().date()).granted();
   }
 
+  private String notByThen(MarkedDate date) {
+    String why = "not certainly by " + asOf;
+    if (date instanceof MarkedDate.Day || !date.possiblyBy(asOf)) {
+      return why;
+    }
+    return date.latest()
+        .map(
+            last ->
+                "dated only " + date + ", " + why + "; it counts with its day, or after " + last)
+        .orElse("not dated, " + why + "; it counts with its day");
+  }
+
   private List<Objection> objections(Event event) {
     List<Objection> objections = new ArrayList<>();
     if (!event.when().date().certainlyBy(asOf)) {
-      objections.add(new Objection(Objection.Code.NOT_BY_THEN, "not certainly by " + asOf));
+      objections.add(new Objection(Objection.Code.NOT_BY_THEN, notByThen(event.when().date())));
     }
     return objections;
   }

@@ -2,6 +2,7 @@ package org.ensemblerules.history;
 
 import com.google.common.base.Suppliers;
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableListMultimap;
 import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.Lists;
 import java.time.LocalDate;
@@ -20,6 +21,7 @@ import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
@@ -38,6 +40,8 @@ public final class Evidence {
   private final ImmutableMap<Event, Judgment> judgments;
   private final Latest latest;
   private final Supplier<OpenFindings> open;
+  private final Supplier<ImmutableListMultimap<LocalDate, Event>> byDay =
+      Suppliers.memoize(this::eventsByDay);
 
   private Evidence(
       Judging judging, EvidenceTables tables, Element element, History history, LocalDate asOf) {
@@ -179,7 +183,8 @@ public final class Evidence {
   /**
    * Lists the inspections that were begun and do not count, for more than their date, and that no
    * other has made good: one that counts, is certainly later, and looks at all that they should
-   * have looked at (one of their kind, or a fuller one that covers it). Of a kind that such an element does not have, an advanced one makes good.
+   * have looked at (one of their kind, or a fuller one that covers it). Of a kind that such an
+   * element does not have, an advanced one makes good.
    *
    * @return the judgments, the newest first; never null
    */
@@ -404,9 +409,7 @@ public final class Evidence {
   private static boolean isLook(Event.Inspected done, Event.Moved back) {
     Inspection made = done.inspection();
     return (made.kind() == InspectionKind.ADVANCED || !back.transfer().cameUnseen())
-        && (done.when().certainlyAfter(back.when())
-            || (made.occasion() == Occasion.AFTER_RETURN
-                && made.on().certainlyNotBefore(back.when().date())));
+        && done.when().follows(back.when(), made.occasion() == Occasion.AFTER_RETURN);
   }
 
   /**
@@ -434,6 +437,36 @@ public final class Evidence {
    */
   public boolean cleanedAndSeenAfter(CleaningKind kind, Set<LayerKind> layers, When moment) {
     return latest.cleanedAndSeenAfter(kind, layers, moment);
+  }
+
+  /**
+   * Says how the record may tell that something of a sort came after a moment, where it may have.
+   *
+   * @param moment the moment; not null
+   * @param sort which events; not null
+   * @return a text that begins with a semicolon; empty if nothing of the sort counts and is of that
+   *     very day without an order told
+   */
+  public String howToOrder(When moment, Predicate<Event> sort) {
+    return moment
+        .date()
+        .earliest()
+        .map(day -> byDay.get().get(day).stream())
+        .orElseGet(Stream::empty)
+        .filter(event -> sort.test(event) && counts(event))
+        .flatMap(
+            event -> event.when().howToOrder(moment).map(how -> event.name() + " " + how).stream())
+        .findFirst()
+        .map(text -> "; " + text)
+        .orElse("");
+  }
+
+  private ImmutableListMultimap<LocalDate, Event> eventsByDay() {
+    return history.events().stream()
+        .filter(event -> event.when().date() instanceof MarkedDate.Day)
+        .collect(
+            ImmutableListMultimap.toImmutableListMultimap(
+                event -> event.when().date().earliest().orElseThrow(), event -> event));
   }
 
   /**

@@ -151,9 +151,22 @@ final class Held {
             () ->
                 missing.stream()
                     .findFirst()
-                    .map(check -> "no " + check + " passed certainly later")),
+                    .map(
+                        check ->
+                            "no "
+                                + check
+                                + " passed certainly later"
+                                + evidence.howToOrder(
+                                    event.when(), other -> isPassOf(other, check)))),
         seen(event),
         missing);
+  }
+
+  private boolean isPassOf(Event other, Check check) {
+    return (other instanceof Event.Checked done
+            && done.check() == check
+            && done.answers().contains(asked.finding()))
+        || (other instanceof Event.Inspected look && look.inspection().kind().check() == check);
   }
 
   /** The very check that was passed is an inspection of that day, if it is one. */

@@ -118,9 +118,15 @@ public record Judgment(
     return objection.code() == Objection.Code.WASH_OUTSIDE_LIMITS
             && wash.orElse(null) instanceof WashAnswer.OutsideLimits outside
         ? outside.deviations().stream()
-            .map(deviation -> deviation.row().demand().subject())
+            .map(
+                deviation ->
+                    deviation.row().demand().subject()
+                        + ": found "
+                        + deviation.found()
+                        + ", allowed: "
+                        + deviation.allowed())
             .distinct()
-            .collect(Collectors.joining(", ", "outside the limits of ", ""))
+            .collect(Collectors.joining("; ", "outside its limits, ", ""))
         : objection.text();
   }
 }

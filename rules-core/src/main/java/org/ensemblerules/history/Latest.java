@@ -1,5 +1,7 @@
 package org.ensemblerules.history;
 
+import com.google.common.base.Suppliers;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -9,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.FindingId;
@@ -23,8 +26,8 @@ import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
-import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.inspection.Occasion;
+import org.ensemblerules.inspection.Outcome;
 
 /**
  * Of everything that discharges or undoes something alike, the one moment that decides: whatever
@@ -48,7 +51,8 @@ final class Latest {
   private final Map<Answer, When> passedFor = new HashMap<>();
   private final Map<Check, When> inspected = new EnumMap<>(Check.class);
   private final Map<Washed, When> cleaned = new HashMap<>();
-  private final Map<Washed, When> cleanedAndSeen = new HashMap<>();
+  private final List<Event.Cleaned> washes = new ArrayList<>();
+  private final Supplier<Map<Washed, When>> cleanedAndSeen = Suppliers.memoize(this::seen);
   private final Map<FindingId, When> failedFor = new HashMap<>();
   private final Map<FindingId, When> workedOn = new HashMap<>();
 
@@ -78,22 +82,29 @@ final class Latest {
           .forEach(id -> last(passedFor, new Answer(id, done.check()), when, When.LAST_CERTAIN));
     }
     if (event instanceof Event.Cleaned done && counts) {
-      Stream<Optional<LayerKind>> layers =
-          done.layers().named().isEmpty()
-              ? Stream.of(Optional.empty())
-              : done.layers().named().stream().map(Optional::of);
-      boolean seen = seenAfter(when);
-      layers.forEach(
-          layer -> {
-            last(cleaned, new Washed(done.kind(), layer), when, When.LAST_CERTAIN);
-            if (seen) {
-              last(cleanedAndSeen, new Washed(done.kind(), layer), when, When.LAST_CERTAIN);
-            }
-          });
+      washes.add(done);
+      washed(done).forEach(wash -> last(cleaned, wash, when, When.LAST_CERTAIN));
     }
     if ((event instanceof Event.Repaired || event instanceof Event.Cleaned) && happened) {
       event.answers().forEach(id -> last(workedOn, id, when, When.LAST_CERTAIN));
     }
+  }
+
+  private static Stream<Washed> washed(Event.Cleaned done) {
+    return done.layers().named().isEmpty()
+        ? Stream.of(new Washed(done.kind(), Optional.empty()))
+        : done.layers().named().stream().map(layer -> new Washed(done.kind(), Optional.of(layer)));
+  }
+
+  /** Once all is added: the cleanings that an inspection followed. */
+  private Map<Washed, When> seen() {
+    Map<Washed, When> found = new HashMap<>();
+    for (Event.Cleaned done : washes) {
+      if (seenAfter(done.when())) {
+        washed(done).forEach(wash -> last(found, wash, done.when(), When.LAST_CERTAIN));
+      }
+    }
+    return found;
   }
 
   /** It stands for each kind that it covers, and for each look of its own that found nothing. */
@@ -144,13 +155,13 @@ final class Latest {
   }
 
   boolean cleanedAndSeenAfter(CleaningKind kind, Set<LayerKind> layers, When moment) {
-    return after(cleanedAndSeen, kind, layers, moment);
+    return after(cleanedAndSeen.get(), kind, layers, moment);
   }
 
   /** Whether an inspection that counts came after work done at a moment. */
   boolean seenAfter(When moment) {
     return inspected.values().stream().anyMatch(look -> look.certainlyAfter(moment))
-        || lookedAtWork.filter(look -> look.date().certainlyNotBefore(moment.date())).isPresent();
+        || lookedAtWork.filter(look -> look.follows(moment, true)).isPresent();
   }
 
   private static boolean after(

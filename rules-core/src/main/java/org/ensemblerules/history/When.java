@@ -3,6 +3,7 @@ package org.ensemblerules.history;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.Objects;
+import java.util.Optional;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.source.InvalidValueException;
 
@@ -73,6 +74,33 @@ public record When(MarkedDate date, int orderInDay) {
         && date.equals(other.date)
         && other.orderInDay > 0
         && orderInDay > other.orderInDay;
+  }
+
+  /**
+   * Tells whether this came after another moment, as the record has it: certainly after it, or not
+   * before its day where the record names what it came after.
+   *
+   * @param other the other moment; not null
+   * @param namesIt whether the record says that this answers the other, or was made because of it
+   * @return true if it did
+   */
+  public boolean follows(When other, boolean namesIt) {
+    return certainlyAfter(other) || (namesIt && date.certainlyNotBefore(other.date));
+  }
+
+  /**
+   * Says how to tell the order of two moments of one day that nobody told.
+   *
+   * @param other the other moment; not null
+   * @return one sentence without its end; empty if they are not of one and the same day, or their
+   *     order is told
+   */
+  public Optional<String> howToOrder(When other) {
+    return date instanceof MarkedDate.Day
+            && date.equals(other.date)
+            && (orderInDay == 0 || other.orderInDay == 0)
+        ? Optional.of("of " + date + " as well, and in order once both have their orderInDay")
+        : Optional.empty();
   }
 
   private boolean precise() {

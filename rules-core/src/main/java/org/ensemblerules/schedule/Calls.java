@@ -41,6 +41,7 @@ final class Calls {
             + ", and no "
             + task.doneBy().text()
             + " certainly since"
+            + facts.evidence().howToOrder(occurrence.when(), task.doneBy()::asksFor)
             + facts.notCounting(task.doneBy(), Optional.of(occurrence.when())));
   }
 

@@ -115,7 +115,10 @@ final class Facts {
       return new Done(
           found.stream().map(Event::when),
           found.stream()
-              .filter(done -> Optional.of(done.inspection().occasion()).equals(occasion))
+              .filter(
+                  done ->
+                      Optional.of(done.inspection().occasion()).equals(occasion)
+                          || opensWhatWasSuspected(done, trigger))
               .map(Event::when));
     }
     return new Done(
@@ -124,6 +127,12 @@ final class Facts {
             .filter(evidence::counts)
             .map(Event::when),
         Stream.empty());
+  }
+
+  /** A liner opened on the day of what spoke against it is the one that was suspected. */
+  private static boolean opensWhatWasSuspected(Event.Inspected done, Optional<Trigger> trigger) {
+    return trigger.equals(Optional.of(Trigger.LINER_SUSPECTED))
+        && done.inspection().kind() == InspectionKind.COMPLETE_LINER;
   }
 
   /** An inspection discharges what it covers as well: the fuller one the lesser. */

@@ -144,6 +144,8 @@ final class CareQuestion {
                                     text(met)
                                         + "; not certainly done since: "
                                         + step.text()
+                                        + file.evidence()
+                                            .howToOrder(met.when(), event -> asks(effect, event))
                                         + notCounting(met, effect),
                                     effect))));
   }

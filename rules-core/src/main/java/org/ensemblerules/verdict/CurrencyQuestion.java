@@ -110,10 +110,8 @@ final class CurrencyQuestion {
                 .filter(done -> done.inspection().occasion() == Occasion.AFTER_USE));
     for (Event event : file.history().events()) {
       boolean inspected =
-          last.map(done -> done.certainlyAfter(event.when())).orElse(false)
-              || lastAfterUse
-                  .map(done -> done.date().certainlyNotBefore(event.when().date()))
-                  .orElse(false);
+          last.map(done -> done.follows(event.when(), false)).orElse(false)
+              || lastAfterUse.map(done -> done.follows(event.when(), true)).orElse(false);
       what(event)
           .filter(what -> !inspected)
           .ifPresent(
@@ -126,6 +124,8 @@ final class CurrencyQuestion {
                               + " "
                               + event.when()
                               + ", and no inspection that counts is certainly later"
+                              + file.evidence()
+                                  .howToOrder(event.when(), Event.Inspected.class::isInstance)
                               + notCounting(event, newest),
                           new Effect.Evaluate(Check.ROUTINE_INSPECTION, Scope.ELEMENT))));
     }

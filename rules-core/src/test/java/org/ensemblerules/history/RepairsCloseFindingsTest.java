@@ -76,7 +76,8 @@ class RepairsCloseFindingsTest {
                 + " finding of 2024-01-02");
     assertThat(tear("2024-01-02").repaired("2024-06").attempts())
         .containsExactly(
-            "repaired ADVANCED on 2024-06 by Verified provider: not certainly by 2024-06-15");
+            "repaired ADVANCED on 2024-06 by Verified provider: dated only 2024-06, not certainly"
+                + " by 2024-06-15; it counts with its day, or after 2024-06-30");
     assertThat(tear("2024-01-02").cleaned("2024-02-01", CleaningKind.ADVANCED).attempts())
         .containsExactly(
             "cleaned ADVANCED on 2024-02-01 by ORGANIZATION: not what the finding calls for");
