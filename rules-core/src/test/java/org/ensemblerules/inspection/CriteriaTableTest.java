@@ -74,12 +74,13 @@ class CriteriaTableTest {
     Checked<CriteriaTable, TableFault> result =
         table(row("a", 1, "SUSPENSION"), row("a", 2, "HELMET_SHELL"), row("c", 2, "GLOVE_SHELL"));
     assertThat(((Checked.Refused<CriteriaTable, TableFault>) result).faults())
-        .extracting(TableFault::toString)
+        .extracting(fault -> fault.code() + " " + fault)
         .containsExactly(
-            "frozen/a, key: found frozen/a, allowed: each key once",
-            "frozen/c, order: found 2 on HELMET STRUCTURAL, allowed: each order once per element",
-            "frozen/c, sites: found GLOVE_SHELL on HELMET STRUCTURAL, allowed: a site that the"
-                + " anatomy table has");
+            "DUPLICATE frozen/a, key: found frozen/a, allowed: each key once",
+            "DUPLICATE frozen/c, order: found 2 on HELMET STRUCTURAL, allowed: each order once per"
+                + " element",
+            "NO_SUCH_PLACE frozen/c, sites: found GLOVE_SHELL on HELMET STRUCTURAL, allowed: a site"
+                + " that the anatomy table has");
   }
 
   @Test

@@ -10,6 +10,7 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.source.Checked;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.testkit.FrozenProvenance;
@@ -43,6 +44,7 @@ class RepairLimitTableTest {
         row("FABRIC@OUTER_SHELL", new RepairSubject.AnyDamage(), RepairLevel.BASIC_REPAIR);
     assertThat(faults(List.of(any, any)))
         .singleElement()
+        .returns(FaultCode.DUPLICATE, TableFault::code)
         .asString()
         .contains("ANY_DAMAGE at COAT STRUCTURAL FABRIC@OUTER_SHELL")
         .contains("each subject once per element, use, site and checks");
@@ -51,6 +53,7 @@ class RepairLimitTableTest {
                 List.of(
                     row("GLOVE_SHELL", new RepairSubject.AnyDamage(), RepairLevel.BASIC_REPAIR))))
         .singleElement()
+        .returns(FaultCode.NO_SUCH_PLACE, TableFault::code)
         .asString()
         .contains("a site that the anatomy table has");
     RepairLimitTable table =

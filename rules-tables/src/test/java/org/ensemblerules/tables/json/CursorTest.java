@@ -38,7 +38,7 @@ class CursorTest {
     Checked<T, JsonFault> read = READER.read("t", text, decoder);
     assertThat(read).as(text).isInstanceOf(Checked.Refused.class);
     return ((Checked.Refused<T, JsonFault>) read)
-        .faults().stream().map(JsonFault::toString).toList();
+        .faults().stream().map(fault -> fault.code() + " " + fault).toList();
   }
 
   private static <T> T value(String text, JsonDecoder<T> decoder) {
@@ -57,28 +57,31 @@ class CursorTest {
   void everyFaultOfAnObjectIsNamed() {
     assertThat(faults("{\"rihgt\": 1, \"right\": 10, \"a/b~c\": 1}", CursorTest::pair))
         .containsExactly(
-            "t#: found no field \"left\", allowed: a field of this name, which must be given",
-            "t#/right: found 10, allowed: a whole number from 1 to 9",
-            "t#/rihgt: found unknown field \"rihgt\", allowed: nearest right; one of left, right",
-            "t#/a~1b~0c: found unknown field \"a/b~c\", allowed: one of left, right");
+            "MISSING t#: found no field \"left\", allowed: a field of this name, which must be"
+                + " given",
+            "NOT_ALLOWED t#/right: found 10, allowed: a whole number from 1 to 9",
+            "UNKNOWN_FIELD t#/rihgt: found unknown field \"rihgt\", allowed: nearest right; one of"
+                + " left, right",
+            "UNKNOWN_FIELD t#/a~1b~0c: found unknown field \"a/b~c\", allowed: one of left, right");
   }
 
   @Test
   void aValueThatItsTypeRefusesIsAFaultAtTheFieldThatTheTypeNames() {
     assertThat(faults("{\"left\": \"abcdef\"}", CursorTest::pair))
         .containsExactly(
-            "t#/left: found 6 characters, allowed: 1 to 5 characters, not blank, no control"
-                + " characters");
+            "NOT_ALLOWED t#/left: found 6 characters, allowed: 1 to 5 characters, not blank, no"
+                + " control characters");
     assertThat(faults("{\"left\": \"both\"}", CursorTest::pair))
-        .containsExactly("t#: found Pair both, allowed: another pair");
+        .containsExactly("NOT_ALLOWED t#: found Pair both, allowed: another pair");
   }
 
   @Test
   void whatIsNoObjectIsOneFault() {
     assertThat(faults("[]", CursorTest::pair))
-        .containsExactly("t#: found a list, allowed: an object");
+        .containsExactly("NOT_ALLOWED t#: found a list, allowed: an object");
     assertThat(faults("null", CursorTest::pair))
-        .containsExactly("t#: found null, allowed: an object; what is not known is left out");
+        .containsExactly(
+            "NOT_ALLOWED t#: found null, allowed: an object; what is not known is left out");
   }
 
   @Test
@@ -99,7 +102,8 @@ class CursorTest {
                   return Optional.of(sound);
                 }))
         .containsExactly(
-            "t#/1/left: found 1, allowed: a text", "t#/2: found 2, allowed: an object");
+            "NOT_ALLOWED t#/1/left: found 1, allowed: a text",
+            "NOT_ALLOWED t#/2: found 2, allowed: an object");
     assertThat(sound).extracting(Pair::left).containsExactly("a", "b");
   }
 
@@ -109,7 +113,7 @@ class CursorTest {
     assertThat(list).containsExactly(1, 2, 1);
     assertThat(faults("[1, 3, true]", at -> at.list(entry -> entry.integer(1, 2)))).hasSize(2);
     assertThat(faults("{}", at -> at.list(JsonCursor::text)))
-        .containsExactly("t#: found an object, allowed: a list");
+        .containsExactly("NOT_ALLOWED t#: found an object, allowed: a list");
   }
 
   @Test
@@ -117,9 +121,9 @@ class CursorTest {
     Set<Use> uses = value("[\"PROXIMITY\", \"STRUCTURAL\"]", at -> at.setOf(Use.class));
     assertThat(uses).containsExactly(Use.STRUCTURAL, Use.PROXIMITY);
     assertThat(faults("[]", at -> at.setOf(Use.class)))
-        .containsExactly("t#: found an empty list, allowed: at least one entry");
+        .containsExactly("NOT_ALLOWED t#: found an empty list, allowed: at least one entry");
     assertThat(faults("[\"PROXIMITY\", \"PROXIMITY\"]", at -> at.setOf(Use.class)))
-        .containsExactly("t#/1: found \"PROXIMITY\" again, allowed: each entry once");
+        .containsExactly("DUPLICATE t#/1: found \"PROXIMITY\" again, allowed: each entry once");
   }
 
   // The Turkish language that the tests run in has other capitals for i.
@@ -127,12 +131,14 @@ class CursorTest {
   void namesOfEnumerationsAreExact() {
     assertThat(faults("\"structural\"", at -> at.enumOf(Use.class)))
         .containsExactly(
-            "t#: found \"structural\", allowed: nearest STRUCTURAL; one of STRUCTURAL, PROXIMITY");
+            "NOT_ALLOWED t#: found \"structural\", allowed: nearest STRUCTURAL; one of STRUCTURAL,"
+                + " PROXIMITY");
     assertThat(faults("\"PROXİMİTY\"", at -> at.enumOf(Use.class)))
         .containsExactly(
-            "t#: found \"PROXİMİTY\", allowed: nearest PROXIMITY; one of STRUCTURAL, PROXIMITY");
+            "NOT_ALLOWED t#: found \"PROXİMİTY\", allowed: nearest PROXIMITY; one of STRUCTURAL,"
+                + " PROXIMITY");
     assertThat(faults("\"boots\"", at -> at.enumOf(Use.class)))
-        .containsExactly("t#: found \"boots\", allowed: one of STRUCTURAL, PROXIMITY");
+        .containsExactly("NOT_ALLOWED t#: found \"boots\", allowed: one of STRUCTURAL, PROXIMITY");
   }
 
   @ParameterizedTest
@@ -177,13 +183,18 @@ class CursorTest {
   @Test
   void whatWasFoundIsShownOnOneLineAndNotAtFullLength() {
     assertThat(faults("\"a\\n\\\"\\u001b[31m\\u2028\"", JsonCursor::bool))
-        .containsExactly("t#: found \"a\\u000a\\\"\\u001b[31m\\u2028\", allowed: true or false");
+        .containsExactly(
+            "NOT_ALLOWED t#: found \"a\\u000a\\\"\\u001b[31m\\u2028\", allowed: true or false");
     assertThat(faults("\"" + "x".repeat(1_000) + "\"", JsonCursor::bool))
         .containsExactly(
-            "t#: found \"" + "x".repeat(80) + "\"... (1000 characters), allowed: true or false");
+            "NOT_ALLOWED t#: found \""
+                + "x".repeat(80)
+                + "\"... (1000 characters), allowed: true or false");
     assertThat(faults("1" + "0".repeat(99), JsonCursor::bool))
         .containsExactly(
-            "t#: found 1" + "0".repeat(79) + "... (100 characters), allowed: true or false");
+            "NOT_ALLOWED t#: found 1"
+                + "0".repeat(79)
+                + "... (100 characters), allowed: true or false");
   }
 
   @Test
@@ -191,8 +202,8 @@ class CursorTest {
     String text = "[" + "1,".repeat(1_499) + "1]";
     List<String> faults = faults(text, at -> at.list(JsonCursor::text));
     assertThat(faults).hasSize(1_001);
-    assertThat(faults.get(999)).isEqualTo("t#/999: found 1, allowed: a text");
+    assertThat(faults.get(999)).isEqualTo("NOT_ALLOWED t#/999: found 1, allowed: a text");
     assertThat(faults.get(1_000))
-        .isEqualTo("t#: found 500 more faults from here on, allowed: none");
+        .isEqualTo("NOT_ALLOWED t#: found 500 more faults from here on, allowed: none");
   }
 }

@@ -29,7 +29,7 @@ class JsonReaderTest {
     Checked<Boolean, JsonFault> read = read(text, at -> Optional.of(true));
     assertThat(read).as(text).isInstanceOf(Checked.Refused.class);
     return ((Checked.Refused<Boolean, JsonFault>) read)
-        .faults().stream().map(JsonFault::toString).toList();
+        .faults().stream().map(fault -> fault.code() + " " + fault).toList();
   }
 
   @ParameterizedTest
@@ -66,7 +66,8 @@ class JsonReaderTest {
     assertThat(faults(text))
         .singleElement()
         .asString()
-        .matches("text#\\S*: found (no JSON|more text after the value) at line [12], .*");
+        .matches(
+            "UNREADABLE text#\\S*: found (no JSON|more text after the value) at line [12], .*");
   }
 
   @Test
@@ -74,7 +75,7 @@ class JsonReaderTest {
     assertThat(faults("{\"a\": 1,\n \"b\": [true, tru]}"))
         .singleElement()
         .asString()
-        .startsWith("text#/b/1: found no JSON at line 2, column ")
+        .startsWith("UNREADABLE text#/b/1: found no JSON at line 2, column ")
         .endsWith(", allowed: JSON (RFC 8259)");
   }
 
@@ -82,28 +83,28 @@ class JsonReaderTest {
   void everyDuplicateFieldIsNamed() {
     assertThat(faults("{\"a\": 1, \"a\": 2, \"b\": {\"c\": 1, \"c\": 1}, \"a\": 3}"))
         .containsExactly(
-            "text#/a: found a second field \"a\", allowed: each field once",
-            "text#/b/c: found a second field \"c\", allowed: each field once",
-            "text#/a: found a second field \"a\", allowed: each field once");
+            "UNREADABLE text#/a: found a second field \"a\", allowed: each field once",
+            "UNREADABLE text#/b/c: found a second field \"c\", allowed: each field once",
+            "UNREADABLE text#/a: found a second field \"a\", allowed: each field once");
   }
 
   @Test
   void limitsHoldToTheLastCharacter() {
     assertThat(read("[[[]]]", at -> Optional.of(1))).isInstanceOf(Checked.Sound.class);
     assertThat(faults("[[[[]]]]"))
-        .containsExactly("text#/0/0/0: found a deeper level, allowed: at most 3 levels");
+        .containsExactly("UNREADABLE text#/0/0/0: found a deeper level, allowed: at most 3 levels");
     assertThat(read("\"" + "a".repeat(20) + "\"", JsonCursor::text))
         .isInstanceOf(Checked.Sound.class);
     String lengths =
         ": found a text, number or name that is too long, allowed:"
             + " texts of at most 20 characters, numbers of 10, names of 5";
-    assertThat(faults("\"" + "a".repeat(21) + "\"")).containsExactly("text#" + lengths);
-    assertThat(faults("{\"n\": 12345678901}")).containsExactly("text#/n" + lengths);
+    assertThat(faults("\"" + "a".repeat(21) + "\"")).containsExactly("UNREADABLE text#" + lengths);
+    assertThat(faults("{\"n\": 12345678901}")).containsExactly("UNREADABLE text#/n" + lengths);
     assertThat(faults("{\"abcdef\": 1}")).hasSize(1);
     assertThat(read(" ".repeat(199) + "1", JsonCursor::decimalOrText))
         .isInstanceOf(Checked.Sound.class);
     assertThat(faults(" ".repeat(200) + "1"))
-        .containsExactly("text#: found 201 characters, allowed: at most 200 characters");
+        .containsExactly("UNREADABLE text#: found 201 characters, allowed: at most 200 characters");
   }
 
   @Test
@@ -120,7 +121,8 @@ class JsonReaderTest {
   @CsvSource({"\"\\ud83d\"", "\"\\ude92\"", "\"a\\ud83d b\"", "\"\\ude92\\ud83d\""})
   void halfACharacterIsRefused(String text) {
     assertThat(faults(text))
-        .containsExactly("text#: found half a surrogate pair in a text, allowed: whole characters");
+        .containsExactly(
+            "UNREADABLE text#: found half a surrogate pair in a text, allowed: whole characters");
   }
 
   @Test
