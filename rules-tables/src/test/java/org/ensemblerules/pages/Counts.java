@@ -5,10 +5,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.ToLongFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.ensemblerules.csv.AllRows;
+import org.ensemblerules.csv.CsvTables;
 import org.ensemblerules.effect.CheckTable;
 import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.source.Basis;
@@ -113,7 +118,10 @@ final class Counts {
                 "[measurements.md](measurements.md): conditions, limits and strength",
                 "[cautions.md](cautions.md): what verdicts warn of",
                 "[editions.md](editions.md): editions and when they took effect",
-                "[sources.md](sources.md): documents cited, and where they were seen"))
+                "[sources.md](sources.md): documents cited, and where they were seen",
+                "[followed.md](followed.md): reasons of verdicts followed to their pages",
+                "[looked-up.md](looked-up.md): what was looked for in public pages, and found",
+                "[disagreements.md](disagreements.md): numbers on which public pages disagree"))
         .paragraph(
             "No verdict rests on the tables of limits of repair, cleaning results, records,"
                 + " disposal, custody and laws; functions of their own answer from them. How far"
@@ -255,6 +263,36 @@ final class Counts {
     BASES.forEach(basis -> together.add(Long.toString(sums.getOrDefault(basis, 0L))));
     lines.add(together);
     return lines;
+  }
+
+  /**
+   * The families of each table, as files of comma-separated values name it, in the editions that
+   * they were written for: read, restated, common practice and remembered.
+   */
+  static Map<String, List<Long>> familiesByCsvTable(LoadedTables tables) {
+    Map<String, Map<String, Set<String>>> families = new TreeMap<>();
+    AllRows.shipped(tables, List.of())
+        .values()
+        .forEach(
+            rows ->
+                rows.stream()
+                    .filter(row -> !(row.provenance().basis() instanceof Basis.CarriedOver))
+                    .forEach(
+                        row ->
+                            families
+                                .computeIfAbsent(CsvTables.name(row), name -> new TreeMap<>())
+                                .computeIfAbsent(
+                                    Words.kind(row.provenance().basis()), kind -> new TreeSet<>())
+                                .add(row.provenance().origin() + " " + Family.family(row))));
+    Map<String, List<Long>> counts = new TreeMap<>();
+    families.forEach(
+        (name, byKind) ->
+            counts.put(
+                name,
+                Stream.of("READ", "RESTATED", "COMMON_PRACTICE", "MEMORY")
+                    .map(kind -> (long) byKind.getOrDefault(kind, Set.of()).size())
+                    .toList()));
+    return counts;
   }
 
   private static List<List<String>> open(List<EditionTables> editions) {

@@ -45,7 +45,10 @@ class PagesTest {
         DutyPages.cautions(TABLES),
         MeasurementPage.page(TABLES),
         DocumentPages.sources(TABLES),
-        DocumentPages.editions(TABLES));
+        DocumentPages.editions(TABLES),
+        FollowedPage.page(TABLES),
+        LookedUp.page(TABLES),
+        LookedUp.disagreementsPage());
   }
 
   @ParameterizedTest(name = "{index}")
