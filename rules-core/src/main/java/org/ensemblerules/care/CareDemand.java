@@ -122,10 +122,11 @@ public sealed interface CareDemand {
    * @return true if it certainly lets more count, whatever beyond it is a finding
    */
   default boolean letsMoreCount(CareDemand other) {
-    return this instanceof Within mine && other instanceof Within theirs
-        ? mine.measure() == theirs.measure()
-            && mine.limit().compareStrictness(theirs.limit()) == Comparison.MILDER
-        : compareStrictness(other) == Comparison.MILDER;
+    if (this instanceof Within mine && other instanceof Within theirs) {
+      return mine.measure() == theirs.measure()
+          && mine.limit().compareStrictness(theirs.limit()) == Comparison.MILDER;
+    }
+    return compareStrictness(other) == Comparison.MILDER;
   }
 
   /**
