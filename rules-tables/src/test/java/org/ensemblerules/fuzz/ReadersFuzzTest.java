@@ -38,7 +38,6 @@ import org.ensemblerules.tables.TableLoader;
 import org.ensemblerules.tables.TestCaseJson;
 import org.ensemblerules.tables.VerdictJson;
 import org.ensemblerules.verdict.Assess;
-import org.ensemblerules.verdict.Verdict;
 
 /**
  * Every reader, given whatever bytes: each line is answered or refused with its faults on one line
@@ -61,7 +60,11 @@ class ReadersFuzzTest {
 
   @FuzzTest
   void verdicts(byte[] data) {
-    lines(data, VerdictJson::read, VerdictJson::write, Verdict::toString);
+    lines(
+        data,
+        VerdictJson::read,
+        VerdictJson::write,
+        given -> assertThat(given.toString()).contains(given.service().name()));
   }
 
   @FuzzTest

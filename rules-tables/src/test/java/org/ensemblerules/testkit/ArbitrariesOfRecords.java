@@ -107,6 +107,10 @@ public final class ArbitrariesOfRecords {
     return random.nextDouble() < thin;
   }
 
+  private boolean rarely() {
+    return random.nextInt(14 * 14) == 0;
+  }
+
   private boolean seldom() {
     return random.nextInt(14) == 0;
   }
@@ -171,7 +175,7 @@ public final class ArbitrariesOfRecords {
             .certificationMark(leftOut() ? Known.UNKNOWN : Known.YES)
             .legibility(leftOut() ? one(Legibility.values()) : Legibility.READABLE);
     if (!leftOut()) {
-      label.manufacturer(seldom() && seldom() ? "Another maker" : ShippedGear.MAKER);
+      label.manufacturer(rarely() ? "Another maker" : ShippedGear.MAKER);
     }
     if (!leftOut()) {
       label.model("Model A");
@@ -262,7 +266,7 @@ public final class ArbitrariesOfRecords {
               .flatMap(row -> row.sites().stream())
               .flatMap(site -> site.layer().stream())
               .anyMatch(layer -> labelled.contains(layer.name()));
-      Outcome outcome = there || seldom() && seldom() ? Outcome.CLEAR : each.outcome();
+      Outcome outcome = (there || rarely()) ? Outcome.CLEAR : each.outcome();
       made.outcome(each.criterion(), finds && random.nextInt(20) == 0 ? Outcome.FOUND : outcome);
     }
     return made.build();
