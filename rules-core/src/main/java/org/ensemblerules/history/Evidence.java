@@ -491,6 +491,16 @@ public final class Evidence {
   }
 
   /**
+   * Lists the decisions of inspectors that still bind: for which what was decided is not done
+   * since, by somebody who may, and named as done for them.
+   *
+   * @return the decisions in the order of the history; never null
+   */
+  public List<OpenDecision> decisions() {
+    return open.get().decisions();
+  }
+
+  /**
    * Lists the failed checks that nothing has settled since. A check that failed stands until,
    * certainly later, an expert's evaluation or a check that outranks it is passed, or a repair is
    * followed by a pass of the same check. A mere repeat settles nothing, and a failed check that

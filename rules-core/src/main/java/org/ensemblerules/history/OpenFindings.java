@@ -9,10 +9,12 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
+import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.Demand;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
+import org.ensemblerules.gear.MarkedDate;
 
 /**
  * Which findings are still open. A finding closes only by what it calls for: done for it, not
@@ -87,6 +89,25 @@ final class OpenFindings {
         evidence.history().answering(asked.finding()).stream()
             .flatMap(event -> judging.hold(event, asked, evidence).stream())
             .toList());
+  }
+
+  /** The decisions of inspectors for which what was decided is not done. */
+  List<OpenDecision> decisions() {
+    return evidence.history().events(Event.InspectorDecided.class).stream()
+        .filter(decided -> decided.when().date().possiblyBy(evidence.asOf()))
+        .flatMap(decided -> open(decided).stream())
+        .collect(ImmutableList.toImmutableList());
+  }
+
+  /** No row says what must follow, so that nothing is asked of the defect. */
+  private Optional<OpenDecision> open(Event.InspectorDecided decided) {
+    Asked asked =
+        new Asked(decided.id(), decided.site(), DefectKind.DAMAGED, decided.effect(), Set.of());
+    Attempts tried = attempts.computeIfAbsent(asked, this::attempts);
+    MarkedDate since = decided.when().date();
+    return tried.settle(since)
+        ? Optional.empty()
+        : Optional.of(new OpenDecision(decided, tried.text(since)));
   }
 
   List<Event.Checked> standingFailures() {

@@ -31,6 +31,7 @@ public final class Assess {
           CareQuestion::ask,
           WashQuestion::ask,
           FindingQuestion::ask,
+          DecisionQuestion::ask,
           CheckQuestion::ask,
           TestQuestion::ask);
 

@@ -42,6 +42,7 @@ final class Conclusion {
         .openFindings(openFindings(file))
         .wayBack(ReturnPath.of(file, order, actions, reasons))
         .ages(ages)
+        .authority(DecisionQuestion.ofAuthority(file))
         .due(file.due().stream().map(TaskDue::of).toList())
         .cautions(cautions(file, actions, reasons, ages))
         .build();

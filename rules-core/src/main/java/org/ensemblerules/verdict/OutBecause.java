@@ -28,7 +28,13 @@ public enum OutBecause {
 
   private static Set<OutBecause> of(Reason reason) {
     return switch (reason.kind()) {
-      case RULE, CHECK_FAILED, CHECK_IN_DOUBT, TEST_NOT_MET, SPECIMENS_CUT, LEFT_SERVICE ->
+      case RULE,
+          CHECK_FAILED,
+          CHECK_IN_DOUBT,
+          TEST_NOT_MET,
+          SPECIMENS_CUT,
+          INSPECTOR_DECIDED,
+          LEFT_SERVICE ->
           EnumSet.of(CONDITION);
       case AGE_REACHED,
           CHECK_NOT_DONE,

@@ -70,6 +70,8 @@ public enum ReasonKind {
   BACK_UNSEEN,
   /** The element was altered, and it is not shown that the alteration is approved. */
   ALTERED,
+  /** An inspector decided more strictly, and what was decided is not done. */
+  INSPECTOR_DECIDED,
   /** The element, or a layer that is still in it, was retired or disposed of before. */
   LEFT_SERVICE
 }

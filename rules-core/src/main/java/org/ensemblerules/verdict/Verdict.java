@@ -36,6 +36,7 @@ public final class Verdict {
   private final List<LayerAge> ages;
   private final WayBack wayBack;
   private final List<TaskDue> due;
+  private final List<AuthorityDecision> authority;
   private final List<Caution> cautions;
   private final Identity identity;
 
@@ -49,6 +50,7 @@ public final class Verdict {
     this.ages = builder.ages;
     this.wayBack = builder.wayBack;
     this.due = builder.due;
+    this.authority = builder.authority;
     this.cautions = builder.cautions;
     EnumSet<HandlingDuty> duties = EnumSet.noneOf(HandlingDuty.class);
     reasons.forEach(reason -> duties.addAll(reason.handling()));
@@ -220,6 +222,16 @@ public final class Verdict {
   }
 
   /**
+   * Returns what the authority having jurisdiction decided, beside the verdict. Nothing of it is
+   * computed: service, actions and reasons are as if it had decided nothing.
+   *
+   * @return the decisions in the order of the history; mostly empty; never null
+   */
+  public List<AuthorityDecision> authority() {
+    return authority;
+  }
+
+  /**
    * Returns what whoever reads the verdict must know.
    *
    * @return the cautions; never null
@@ -248,6 +260,7 @@ public final class Verdict {
         && ages.equals(other.ages)
         && wayBack.equals(other.wayBack)
         && due.equals(other.due)
+        && authority.equals(other.authority)
         && cautions.equals(other.cautions)
         && identity.equals(other.identity);
   }
@@ -255,7 +268,17 @@ public final class Verdict {
   @Override
   public int hashCode() {
     return Objects.hash(
-        element, asOf, reasons, actions, openFindings, ages, wayBack, due, cautions, identity);
+        element,
+        asOf,
+        reasons,
+        actions,
+        openFindings,
+        ages,
+        wayBack,
+        due,
+        authority,
+        cautions,
+        identity);
   }
 
   /** Says all of the verdict on one line, so that two that differ differ here as well. */
@@ -287,6 +310,8 @@ public final class Verdict {
         + ages
         + ", due="
         + due
+        + ", authority="
+        + authority
         + ", cautions="
         + cautions
         + ", rules="
@@ -305,6 +330,7 @@ public final class Verdict {
     private List<LayerAge> ages = List.of();
     private WayBack wayBack = new WayBack.NotNeeded();
     private List<TaskDue> due = List.of();
+    private List<AuthorityDecision> authority = List.of();
     private List<Caution> cautions = List.of();
 
     private Builder(NamedElement element, LocalDate asOf, Identity identity) {
@@ -376,6 +402,17 @@ public final class Verdict {
      */
     public Builder due(List<TaskDue> all) {
       due = ImmutableList.copyOf(all);
+      return this;
+    }
+
+    /**
+     * Sets what the authority decided beside it.
+     *
+     * @param all the decisions; not null
+     * @return this builder
+     */
+    public Builder authority(List<AuthorityDecision> all) {
+      authority = ImmutableList.copyOf(all);
       return this;
     }
 

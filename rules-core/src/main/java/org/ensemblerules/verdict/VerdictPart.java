@@ -19,6 +19,8 @@ public enum VerdictPart {
   AGES(Verdict::ages),
   /** What falls due next. */
   DUE(Verdict::due),
+  /** What the authority decided beside it. */
+  AUTHORITY(Verdict::authority),
   /** What whoever reads it must know. */
   CAUTIONS(Verdict::cautions);
 

@@ -77,6 +77,17 @@ class NothingAddedSoftensProperties {
   }
 
   @Provide
+  Arbitrary<Added> decided() {
+    return Combinators.combine(ArbitrariesOfCases.cases(), ArbitrariesOfEvents.decided())
+        .as((given, decision) -> new Added(given, given.with(decision)));
+  }
+
+  @Property
+  void anInspectorsDecision(@ForAll("decided") Added added) {
+    stricter(added);
+  }
+
+  @Provide
   Arbitrary<Added> foundBefore() {
     return ArbitrariesOfCases.cases()
         .flatMap(

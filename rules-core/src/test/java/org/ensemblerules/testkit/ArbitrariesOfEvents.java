@@ -19,6 +19,7 @@ import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Credential;
 import org.ensemblerules.effect.CredentialScope;
 import org.ensemblerules.effect.Doer;
+import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.effect.Task;
@@ -28,6 +29,8 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.Part;
+import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
@@ -250,8 +253,30 @@ public final class ArbitrariesOfEvents {
                     Tuple.of(1, new Event.Moved(when, transfer, "Station 2")),
                     Tuple.of(1, new Event.Modified(when, "a pocket added", approved)),
                     Tuple.of(1, new Event.TakenOut(when, "sent away")),
+                    Tuple.of(1, new Event.AuthorityDecided(when, "The chief", "serves", "told")),
                     Tuple.of(1, layer),
                     Tuple.of(1, new Event.BackInService(when))));
+  }
+
+  /**
+   * Returns decisions of inspectors, on record under names that work may answer.
+   *
+   * @return the events
+   */
+  public static Arbitrary<Event> decided() {
+    return Combinators.combine(
+            ArbitrariesOfDates.moments(),
+            ArbitrariesOfFindings.ids(),
+            Arbitraries.of(Effects.all().stream().filter(Effect::keepsOut).toList()))
+        .as(
+            (when, id, effect) ->
+                new Event.InspectorDecided(
+                    when,
+                    id,
+                    Site.of(Part.WHOLE_ELEMENT),
+                    effect,
+                    People.DEPARTMENT,
+                    "looks worn"));
   }
 
   /**
@@ -327,6 +352,11 @@ public final class ArbitrariesOfEvents {
       return new Event.Moved(never, done.transfer(), done.to());
     } else if (event instanceof Event.Modified done) {
       return new Event.Modified(never, done.what(), done.approved());
+    } else if (event instanceof Event.InspectorDecided done) {
+      return new Event.InspectorDecided(
+          never, done.id(), done.site(), done.effect(), done.by(), done.why());
+    } else if (event instanceof Event.AuthorityDecided done) {
+      return new Event.AuthorityDecided(never, done.authority(), done.decision(), done.why());
     } else if (event instanceof Event.TakenOut done) {
       return new Event.TakenOut(never, done.why());
     } else if (event instanceof Event.BackInService) {

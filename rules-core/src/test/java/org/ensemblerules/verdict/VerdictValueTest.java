@@ -16,6 +16,7 @@ import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.GoesTo;
 import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.NamedElement;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.ruleset.Identity;
@@ -84,6 +85,14 @@ class VerdictValueTest {
     others.put(VerdictPart.WAY_BACK, but(all -> all.wayBack(new WayBack.Steps(steps))));
     others.put(VerdictPart.AGES, but(all -> all.ages(less(SAID.ages()))));
     others.put(VerdictPart.DUE, but(all -> all.due(less(SAID.due()))));
+    others.put(
+        VerdictPart.AUTHORITY,
+        but(
+            all ->
+                all.authority(
+                    List.of(
+                        new AuthorityDecision(
+                            MarkedDate.unknown(), "The chief", "may serve", "no other coat")))));
     others.put(VerdictPart.CAUTIONS, but(all -> all.cautions(less(SAID.cautions()))));
     return others;
   }

@@ -8,11 +8,16 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.Tuple;
 import org.ensemblerules.care.Exposure;
 import org.ensemblerules.care.WashedLayers;
+import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.RepairClass;
+import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.Part;
+import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
@@ -25,6 +30,14 @@ import org.ensemblerules.verdict.Assessment;
 
 /** Histories and assessments that hold anything that can be handed over, likely or not. */
 public final class ArbitrariesOfAssessments {
+  private static final List<Effect> DECIDED =
+      List.of(
+          new Effect.Retire(Scope.ELEMENT),
+          new Effect.ReplacePart(RepairClass.BASIC),
+          new Effect.Repair(RepairClass.ADVANCED, Scope.PART),
+          new Effect.Clean(CleaningKind.ADVANCED, Scope.ELEMENT),
+          new Effect.Evaluate(Check.EXPERT_EVALUATION, Scope.ELEMENT));
+
   private ArbitrariesOfAssessments() {}
 
   /**
@@ -84,6 +97,20 @@ public final class ArbitrariesOfAssessments {
         Combinators.combine(moments(), ArbitrariesOfTexts.texts(300), Arbitraries.of(Known.class))
             .as(Event.Modified::new),
         Combinators.combine(moments(), ArbitrariesOfTexts.texts(300)).as(Event.TakenOut::new),
+        Combinators.combine(
+                moments(),
+                ArbitrariesOfTexts.texts(90).map(text -> new FindingId("d" + text.strip())),
+                Arbitraries.of(Part.class).map(Site::of),
+                Arbitraries.of(DECIDED),
+                ArbitrariesOfWork.doers(),
+                ArbitrariesOfTexts.texts(300))
+            .as(Event.InspectorDecided::new),
+        Combinators.combine(
+                moments(),
+                ArbitrariesOfTexts.texts(200),
+                ArbitrariesOfTexts.texts(300),
+                ArbitrariesOfTexts.texts(300))
+            .as(Event.AuthorityDecided::new),
         moments().map(Event.BackInService::new));
   }
 

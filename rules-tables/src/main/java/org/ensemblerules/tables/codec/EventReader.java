@@ -12,6 +12,7 @@ import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Doer;
+import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.fieldcheck.Condition;
 import org.ensemblerules.fieldcheck.ConditionValue;
@@ -19,6 +20,8 @@ import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.Part;
+import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Transfer;
@@ -84,6 +87,8 @@ final class EventReader {
         Optional<When> when = WhenJson.read(event);
         yield event.make(() -> new Event.BackInService(when.orElseThrow()));
       }
+      case INSPECTOR_DECIDED -> inspectorDecided(event);
+      case AUTHORITY_DECIDED -> authorityDecided(event);
       case RETIRED -> retired(event);
       case LAYER_RETIRED -> layerRetired(event);
       case DISPOSED -> disposed(event);
@@ -243,6 +248,49 @@ final class EventReader {
     Optional<String> why =
         event.required("why", at -> at.parsed(text -> new Event.TakenOut(ANY_TIME, text).why()));
     return event.make(() -> new Event.TakenOut(when.orElseThrow(), why.orElseThrow()));
+  }
+
+  private static Optional<Event> inspectorDecided(ObjectCursor event) {
+    Optional<When> when = WhenJson.read(event);
+    Optional<FindingId> id = event.required("id", FindingJson::ownersId);
+    Optional<Site> site = event.optional("site", ValueReaders::site);
+    Optional<Effect> effect =
+        event.required(
+            "effect",
+            at ->
+                EffectJson.read(at)
+                    .flatMap(read -> at.make(() -> Event.InspectorDecided.requireStrict(read))));
+    Optional<Doer> by = event.required("by", DoerJson::read);
+    Optional<String> why =
+        event.required("why", at -> at.parsed(text -> new Event.Retired(ANY_TIME, text).why()));
+    return event.make(
+        () ->
+            new Event.InspectorDecided(
+                when.orElseThrow(),
+                id.orElseThrow(),
+                site.orElse(Site.of(Part.WHOLE_ELEMENT)),
+                effect.orElseThrow(),
+                by.orElseThrow(),
+                why.orElseThrow()));
+  }
+
+  private static Optional<Event> authorityDecided(ObjectCursor event) {
+    Optional<When> when = WhenJson.read(event);
+    Optional<String> authority =
+        event.required(
+            "authority", at -> at.parsed(text -> new Event.Issued(ANY_TIME, text).holder()));
+    Optional<String> decision =
+        event.required(
+            "decision", at -> at.parsed(text -> new Event.Retired(ANY_TIME, text).why()));
+    Optional<String> why =
+        event.required("why", at -> at.parsed(text -> new Event.Retired(ANY_TIME, text).why()));
+    return event.make(
+        () ->
+            new Event.AuthorityDecided(
+                when.orElseThrow(),
+                authority.orElseThrow(),
+                decision.orElseThrow(),
+                why.orElseThrow()));
   }
 
   private static Optional<Event> retired(ObjectCursor event) {

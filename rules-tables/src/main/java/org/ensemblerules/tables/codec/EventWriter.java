@@ -86,6 +86,20 @@ final class EventWriter {
       return dated(EventName.TAKEN_OUT, event).put("why", taken.why()).node();
     } else if (event instanceof Event.BackInService) {
       return dated(EventName.BACK_IN_SERVICE, event).node();
+    } else if (event instanceof Event.InspectorDecided decided) {
+      return dated(EventName.INSPECTOR_DECIDED, event)
+          .put("id", decided.id())
+          .put("site", decided.site())
+          .put("effect", EffectJson.write(decided.effect()))
+          .put("by", DoerJson.write(decided.by()))
+          .put("why", decided.why())
+          .node();
+    } else if (event instanceof Event.AuthorityDecided decided) {
+      return dated(EventName.AUTHORITY_DECIDED, event)
+          .put("authority", decided.authority())
+          .put("decision", decided.decision())
+          .put("why", decided.why())
+          .node();
     } else if (event instanceof Event.Retired retired) {
       return dated(EventName.RETIRED, event).put("why", retired.why()).node();
     } else if (event instanceof Event.LayerRetired retired) {

@@ -42,6 +42,11 @@ final class FindingJson {
     return at.parsed(FindingId::new);
   }
 
+  /** The name of something that an owner names, as decisions are. */
+  static Optional<FindingId> ownersId(JsonCursor at) {
+    return at.parsed(text -> new FindingId(text).requireOwners());
+  }
+
   /** Tries the place alone, so that its fault is found beside those of other fields. */
   private static String requirePlace(String place) {
     return new Finding(

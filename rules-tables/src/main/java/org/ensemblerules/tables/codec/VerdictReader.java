@@ -13,6 +13,7 @@ import org.ensemblerules.effect.GoesTo;
 import org.ensemblerules.effect.HandlingDuty;
 import org.ensemblerules.effect.PermittedDoer;
 import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.NamedElement;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.ruleset.Identity;
@@ -26,6 +27,7 @@ import org.ensemblerules.tables.json.ObjectCursor;
 import org.ensemblerules.tables.json.UnknownFields;
 import org.ensemblerules.tables.json.ValueReaders;
 import org.ensemblerules.verdict.Action;
+import org.ensemblerules.verdict.AuthorityDecision;
 import org.ensemblerules.verdict.Caution;
 import org.ensemblerules.verdict.LayerAge;
 import org.ensemblerules.verdict.Reason;
@@ -69,6 +71,8 @@ public final class VerdictReader {
     Optional<List<LayerAge>> ages =
         object.required("ages", list -> list.list(age -> AgeJson.read(age, element)));
     Optional<List<TaskDue>> due = object.required("due", list -> list.list(VerdictReader::due));
+    Optional<List<AuthorityDecision>> authority =
+        object.optional("authority", list -> list.list(VerdictReader::authority));
     Optional<List<Caution>> cautions =
         object.required("cautions", list -> list.list(VerdictReader::caution));
     Optional<Identity> identity = object.required("rules", IdentityJson::read);
@@ -86,6 +90,7 @@ public final class VerdictReader {
                     .wayBack(wayBack.orElseThrow())
                     .ages(ages.orElseThrow())
                     .due(due.orElseThrow())
+                    .authority(authority.orElse(List.of()))
                     .cautions(cautions.orElseThrow())
                     .build())
         .flatMap(verdict -> agreed(object, verdict));
@@ -226,6 +231,21 @@ public final class VerdictReader {
     Optional<String> why = object.required("why", JsonCursor::text);
     Optional<CitedRow> row = object.optional("row", RowJson::read);
     return object.make(() -> new TaskDue(task.orElseThrow(), layer, by, why.orElseThrow(), row));
+  }
+
+  private static Optional<AuthorityDecision> authority(JsonCursor at) {
+    ObjectCursor object = at.object();
+    Optional<MarkedDate> on = object.required("on", ValueReaders::markedDate);
+    Optional<String> authority = object.required("authority", JsonCursor::text);
+    Optional<String> decision = object.required("decision", JsonCursor::text);
+    Optional<String> why = object.required("why", JsonCursor::text);
+    return object.make(
+        () ->
+            new AuthorityDecision(
+                on.orElseThrow(),
+                authority.orElseThrow(),
+                decision.orElseThrow(),
+                why.orElseThrow()));
   }
 
   private static Optional<Caution> caution(JsonCursor at) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.verdict.Action;
+import org.ensemblerules.verdict.AuthorityDecision;
 import org.ensemblerules.verdict.Caution;
 import org.ensemblerules.verdict.Reason;
 import org.ensemblerules.verdict.Step;
@@ -43,6 +44,7 @@ public final class VerdictTree {
         .put("wayBack", write(verdict.wayBack()))
         .list("ages", verdict.ages(), AgeJson::write)
         .list("due", verdict.due(), VerdictTree::write)
+        .some("authority", verdict.authority(), VerdictTree::write)
         .list("cautions", verdict.cautions(), VerdictTree::write)
         .put("rules", IdentityJson.write(verdict.identity()));
   }
@@ -112,6 +114,15 @@ public final class VerdictTree {
         .known("by", due.by())
         .put("why", due.why())
         .known("row", row, node -> node)
+        .node();
+  }
+
+  private static JsonNode write(AuthorityDecision decided) {
+    return new Fields()
+        .put("on", decided.on())
+        .put("authority", decided.authority())
+        .put("decision", decided.decision())
+        .put("why", decided.why())
         .node();
   }
 

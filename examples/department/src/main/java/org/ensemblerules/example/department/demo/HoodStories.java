@@ -6,6 +6,8 @@ import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.Grade;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Legibility;
 
@@ -61,6 +63,24 @@ final class HoodStories {
                     .passed("2026-04-02", Check.CLEANLINESS, Trades.GEAR_ROOM)),
         new Story(
             "Shrunk in the dryer; does not reach under the collar any more",
-            hood -> hood.found("F1", "FABRIC", "", DefectKind.SHRINKAGE)));
+            hood -> hood.found("F1", "FABRIC", "", DefectKind.SHRINKAGE)),
+        new Story(
+            "Passes every criterion; the inspector still wants an expert to see the cloth",
+            hood ->
+                hood.decided(
+                    "2026-11-10",
+                    "D1",
+                    new Effect.Evaluate(Check.EXPERT_EVALUATION, Scope.ELEMENT),
+                    "the cloth feels thinner than that of its twins")),
+        new Story(
+            "Over a year late for its inspection; the chief would let it serve",
+            hood -> {
+              hood.lastCaredFor(2024);
+              hood.authorityDecided(
+                  "2026-11-12",
+                  "Chief Z. Placeholder",
+                  "may serve until the next round",
+                  "no other hood of this size is left");
+            }));
   }
 }

@@ -18,6 +18,7 @@ import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.defect.Grade;
 import org.ensemblerules.effect.Doer;
+import org.ensemblerules.effect.Effect;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
@@ -148,6 +149,18 @@ final class Piece {
 
   void altered(String day, String what) {
     events.add(new Event.Modified(at(day), what, Known.UNKNOWN));
+  }
+
+  /** The inspector of the gear room decided more strictly than the rules. */
+  void decided(String day, String id, Effect effect, String why) {
+    Site whole = Site.of(Part.WHOLE_ELEMENT);
+    events.add(
+        new Event.InspectorDecided(
+            at(day), new FindingId(id), whole, effect, Trades.GEAR_ROOM, why));
+  }
+
+  void authorityDecided(String day, String authority, String decision, String why) {
+    events.add(new Event.AuthorityDecided(at(day), authority, decision, why));
   }
 
   void retired(String day, String why) {

@@ -39,6 +39,9 @@ final class VerdictText {
     if (!verdict.handling().isEmpty()) {
       page.wrapped("  Handling  ", PlainWords.list(verdict.handling()));
     }
+    verdict
+        .authority()
+        .forEach(decided -> page.wrapped("  Authority ", PlainWords.sentence(decided.text())));
     wayBack(page, verdict.wayBack());
     ages(page, verdict);
   }
