@@ -102,7 +102,8 @@ final class OpenFindings {
   /** No row says what must follow, so that nothing is asked of the defect. */
   private Optional<OpenDecision> open(Event.InspectorDecided decided) {
     Asked asked =
-        new Asked(decided.id(), decided.site(), DefectKind.DAMAGED, decided.effect(), Set.of());
+        new Asked(
+            decided.id(), decided.site(), DefectKind.DAMAGED, decided.effect(), false, Set.of());
     Attempts tried = attempts.computeIfAbsent(asked, this::attempts);
     MarkedDate since = decided.when().date();
     return tried.settle(since)
