@@ -108,6 +108,7 @@ class VerdictJsonTest {
             "wayBack",
             "ages",
             "due",
+            "authority",
             "cautions",
             "rules");
   }

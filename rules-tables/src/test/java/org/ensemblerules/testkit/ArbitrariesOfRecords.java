@@ -253,7 +253,7 @@ public final class ArbitrariesOfRecords {
                 seldom() ? doer(inspection.task()) : fit.by())
             .gearClean(leftOut() ? one(Known.values()) : fit.gearClean())
             .atHand(leftOut() ? Set.of() : fit.atHand());
-    Set<String> labelled =
+    Set<String> labeled =
         element.layerLabels().keySet().stream().map(Enum::name).collect(Collectors.toSet());
     boolean finds = seldom();
     for (CriterionOutcome each : fit.outcomes()) {
@@ -265,7 +265,7 @@ public final class ArbitrariesOfRecords {
               .filter(row -> row.key().equals(each.criterion()))
               .flatMap(row -> row.sites().stream())
               .flatMap(site -> site.layer().stream())
-              .anyMatch(layer -> labelled.contains(layer.name()));
+              .anyMatch(layer -> labeled.contains(layer.name()));
       Outcome outcome = (there || rarely()) ? Outcome.CLEAR : each.outcome();
       made.outcome(each.criterion(), finds && random.nextInt(20) == 0 ? Outcome.FOUND : outcome);
     }
