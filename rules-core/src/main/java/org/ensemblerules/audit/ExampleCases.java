@@ -183,11 +183,14 @@ public final class ExampleCases {
   private static Answer answer(List<DefectRow> candidates, Site site, Question asked) {
     Optional<DefectRow> row =
         candidates.stream().filter(each -> each.band().holds(asked.extent())).findFirst();
+    Optional<Demand> size =
+        row.isPresent() ? Optional.empty() : Demand.ofSize(candidates, site, asked.extent());
+    Optional<DefectRow> asks = row.or(() -> size.flatMap(Demand::row));
     Demand.Kind kind = candidates.isEmpty() ? Demand.Kind.NO_RULE : Demand.Kind.MUST_MEASURE;
     return new Answer(
-        row.isPresent() ? Demand.Kind.RULE : kind,
+        row.isPresent() ? Demand.Kind.RULE : size.map(Demand::kind).orElse(kind),
         site,
-        row.map(DefectRow::key),
-        row.<Effect>map(DefectRow::effect));
+        asks.map(DefectRow::key),
+        asks.<Effect>map(DefectRow::effect));
   }
 }

@@ -7,7 +7,9 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.effect.Scope;
+import org.ensemblerules.effect.Strictness;
 import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.Site;
@@ -21,8 +23,9 @@ import org.ensemblerules.gear.Site;
  * @param row the row that covers it; present for {@link Kind#RULE}, and for {@link
  *     Kind#MUST_MEASURE} if a row that stands beside the table asks for it
  * @param effect what it calls for; not null
- * @param mustMeasure by what the extent must be measured; present exactly for {@link
- *     Kind#MUST_MEASURE}
+ * @param mustMeasure by what the extent must be measured: present for {@link Kind#MUST_MEASURE},
+ *     and where a size was told that no row covers, so that the strictest row short of retirement
+ *     is taken
  */
 public record Demand(
     Kind kind,
@@ -109,6 +112,45 @@ public record Demand(
                 Optional.of(row.band().kind())));
   }
 
+  /**
+   * Answers a size where the rows tell by grades how far damage goes. No row says which sizes a
+   * grade covers, so a size asks for the most that any of them asks for, short of retirement.
+   *
+   * @param bands the rows of an edition for one defect at one site; not null
+   * @param site the site; not null
+   * @param extent what was measured; not null
+   * @return the demand of the strictest row, or an expert's evaluation if none keeps the element
+   *     out; empty if the extent is no length, area or count, or the rows tell no such grades
+   */
+  public static Optional<Demand> ofSize(List<DefectRow> bands, Site site, Extent extent) {
+    boolean size = extent.kind().filter(kind -> kind != ExtentKind.GRADE).isPresent();
+    boolean graded =
+        !bands.isEmpty()
+            && bands.get(0).band() instanceof Band.Grades grades
+            && grades.scale() == GradeScale.SEVERITY;
+    if (!size || !graded) {
+      return Optional.empty();
+    }
+    Optional<DefectRow> strictest = strictest(bands);
+    return Optional.of(
+        new Demand(
+            strictest.isPresent() ? Kind.RULE : Kind.NO_RULE,
+            site,
+            strictest,
+            strictest
+                .map(DefectRow::effect)
+                .orElseGet(() -> new Effect.Evaluate(Check.EXPERT_EVALUATION, Scope.PART)),
+            Optional.of(ExtentKind.GRADE)));
+  }
+
+  /** The strictest short of retirement; of those that no order tells apart, that of more damage. */
+  private static Optional<DefectRow> strictest(List<DefectRow> bands) {
+    return BandJoints.inOrder(bands).stream()
+        .filter(row -> row.effect().effectKind() != EffectKind.RETIRE)
+        .reduce((one, next) -> Strictness.of(next.effect(), one.effect()).isLess() ? one : next)
+        .filter(row -> row.effect().keepsOut());
+  }
+
   private static Demand at(Site site, Finding finding, Element element, DefectTable defects) {
     Ruling ruling =
         defects.ruling(element.kind(), element.use(), site, finding.defect(), finding.extent());
@@ -117,12 +159,15 @@ public record Demand(
           Kind.RULE, site, Optional.of(covered.row()), covered.row().effect(), Optional.empty());
     }
     if (ruling instanceof Ruling.MustMeasure measure) {
-      return new Demand(
-          Kind.MUST_MEASURE,
-          site,
-          Optional.empty(),
-          new Effect.Evaluate(Check.MEASURE_EXTENT, Scope.PART),
-          Optional.of(measure.by()));
+      return ofSize(measure.rows(), site, finding.extent())
+          .orElseGet(
+              () ->
+                  new Demand(
+                      Kind.MUST_MEASURE,
+                      site,
+                      Optional.empty(),
+                      new Effect.Evaluate(Check.MEASURE_EXTENT, Scope.PART),
+                      Optional.of(measure.by())));
     }
     return new Demand(
         Kind.NO_RULE,

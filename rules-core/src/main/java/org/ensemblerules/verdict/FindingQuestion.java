@@ -5,9 +5,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.ensemblerules.defect.Band;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.defect.Demand;
+import org.ensemblerules.defect.ExtentKind;
 import org.ensemblerules.defect.Finding;
+import org.ensemblerules.defect.Grade;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Effect;
@@ -26,12 +30,12 @@ final class FindingQuestion {
       for (Demand demand :
           Demand.of(finding, file.element(), file.tables().anatomy(), file.tables().defects())) {
         if (!demand.effect().keepsOut()) {
-          reasons.accept(reason(finding, demand, List.of()));
+          reasons.accept(reason(file, finding, demand, List.of()));
         }
       }
       for (OpenFinding open : open(file, finding)) {
         if (open.missing().isEmpty()) {
-          reasons.accept(reason(finding, open.demand(), open.attempts()));
+          reasons.accept(reason(file, finding, open.demand(), open.attempts()));
         } else {
           reasons.accept(followUp(open));
           cleanedFirst(file, open).ifPresent(reasons);
@@ -85,7 +89,8 @@ final class FindingQuestion {
     return file.evidence().open(finding);
   }
 
-  private static Reason reason(Finding finding, Demand demand, List<String> attempts) {
+  private static Reason reason(
+      CaseFile file, Finding finding, Demand demand, List<String> attempts) {
     ReasonKind kind =
         switch (demand.kind()) {
           case RULE -> ReasonKind.RULE;
@@ -94,8 +99,7 @@ final class FindingQuestion {
           case NO_SUCH_PART -> ReasonKind.NO_SUCH_PART;
         };
     String seen =
-        finding.text()
-            + demand.mustMeasure().map(by -> "; its extent must be told by " + by).orElse("");
+        finding.text() + demand.mustMeasure().map(by -> told(file, finding, demand, by)).orElse("");
     return new Reason(
         kind,
         demand.row().map(row -> row),
@@ -104,5 +108,35 @@ final class FindingQuestion {
         seen,
         demand.effect(),
         attempts);
+  }
+
+  /** By what an extent must be told, and what the grades mean that tell it. */
+  private static String told(CaseFile file, Finding finding, Demand demand, ExtentKind by) {
+    String must =
+        demand.kind() == Demand.Kind.MUST_MEASURE
+            ? "; its extent must be told by " + by
+            : "; no row says what this size calls for, so the strictest short of retirement is"
+                + " asked for until it is told by "
+                + by;
+    return must + grades(file, finding, demand.site());
+  }
+
+  private static String grades(CaseFile file, Finding finding, Site site) {
+    return file
+        .tables()
+        .defects()
+        .bands(file.element().kind(), file.element().use(), site, finding.defect())
+        .stream()
+        .flatMap(
+            row ->
+                row.band() instanceof Band.Grades graded
+                    ? graded.grades().stream()
+                    : Stream.<Grade>empty())
+        .distinct()
+        .sorted()
+        .map(grade -> grade + " (" + grade.meaning() + ")")
+        .collect(
+            Collectors.collectingAndThen(
+                Collectors.joining(", "), text -> text.isEmpty() ? "" : ": " + text));
   }
 }

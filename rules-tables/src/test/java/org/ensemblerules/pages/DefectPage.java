@@ -1,6 +1,7 @@
 package org.ensemblerules.pages;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ensemblerules.defect.Band;
 import org.ensemblerules.defect.DefectRow;
+import org.ensemblerules.defect.Grade;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.tables.LoadedTables;
 
@@ -36,6 +38,15 @@ final class DefectPage {
                     + " goes to an expert. Lines marked DISPUTED are those on which practice"
                     + " differs: they ask for an evaluation, and the department may decide it by a"
                     + " written policy, laid over as an overlay, where answers are listed.")
+            .paragraph(
+                "Where grades tell how far damage goes, a length, an area or a count may be given"
+                    + " instead: no source says which sizes a grade covers, so the strictest line"
+                    + " short of retirement is asked for, and the answer says so. What grades"
+                    + " mean:")
+            .points(
+                Arrays.stream(Grade.values())
+                    .map(grade -> Words.of(List.of(grade)) + ": " + grade.meaning())
+                    .toList())
             .points(
                 groups.entrySet().stream()
                     .map(group -> group.getKey() + ": " + group.getValue().size() + " families")
