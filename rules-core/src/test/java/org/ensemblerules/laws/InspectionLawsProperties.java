@@ -78,7 +78,7 @@ class InspectionLawsProperties {
   }
 
   /** What was begun is made good by a whole inspection that is certainly later, and so is over. */
-  @Property
+  @Property(maxDiscardRatio = 50)
   void whatIsLeftOutIsMadeGoodByAWholeOneLater(@ForAll GearCase given) {
     Event.Inspected last = last(given);
     Inspection made = last.inspection();

@@ -226,7 +226,9 @@ class LabelVerdictsTest {
             LayerKind.WINTER_LINER,
             Optional.empty(),
             "lost");
-    assertThat(seen.with(left).verdict().service()).isEqualTo(Service.IN);
+    assertThat(seen.with(left).verdict().reasons())
+        .extracting(Reason::seen)
+        .doesNotContain("WINTER_LINER: label is not known");
     Event notThere =
         new Event.Inspected(
             FitGear.inspection(InspectionKind.ADVANCED, ElementKind.COAT, LocalDate.of(2024, 3, 1))

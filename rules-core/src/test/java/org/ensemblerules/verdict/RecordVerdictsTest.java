@@ -255,7 +255,8 @@ class RecordVerdictsTest {
         .extracting(Reason::seen)
         .containsExactly(
             "exposed to ORDINARY_SOILING 2024-06-15, and no inspection that counts is certainly"
-                + " later");
+                + " later; Inspected of 2024-06-15 as well, and in order once both have their"
+                + " orderInDay");
     assertThat(
             kinds(
                 HELMET
