@@ -30,8 +30,10 @@ import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.source.RowKey;
+import org.ensemblerules.testkit.ArbitrariesOfFindings;
 import org.ensemblerules.testkit.ArbitrariesOfInspections;
 import org.ensemblerules.testkit.FitGear;
+import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
 import org.ensemblerules.testkit.People;
 import org.junit.jupiter.api.Test;
@@ -222,6 +224,30 @@ class InspectionVerdictsTest {
     Finding elsewhere = finding("FABRIC@WINTER_LINER", DefectKind.SOILING);
     assertThat(kinds(somethingFoundAtTheShell().with(elsewhere).verdict()))
         .contains(ReasonKind.CONTRADICTION);
+  }
+
+  /** A finding takes nothing away but the correction that it was missing for, which it may end. */
+  @Test
+  void theFindingThatComesLaterPutsTheRecordRight() {
+    GearCase given = somethingFoundAtTheShell();
+    assertThat(given.verdict().actions())
+        .extracting(action -> action.effect().text())
+        .containsExactly("EVALUATE by RECORD_CORRECTION on ELEMENT");
+    Finding noted =
+        ArbitrariesOfFindings.covered(
+            FrozenRules.rules().tables().defects().rows().stream()
+                .filter(row -> row.element() == ElementKind.COAT && !row.effect().keepsOut())
+                .filter(row -> row.site().toString().equals("FABRIC@OUTER_SHELL"))
+                .findFirst()
+                .orElseThrow(),
+            "F1",
+            MarkedDate.of(FitGear.AS_OF));
+    assertThat(given.with(noted).verdict().service()).isEqualTo(Service.IN);
+    GearCase torn = given.with(finding("FABRIC@OUTER_SHELL", DefectKind.CHARRING));
+    assertThat(torn.verdict().service()).isEqualTo(Service.OUT);
+    assertThat(torn.verdict().actions())
+        .extracting(action -> action.effect().text())
+        .doesNotContain("EVALUATE by RECORD_CORRECTION on ELEMENT");
   }
 
   @Test
