@@ -12,6 +12,9 @@ public record FindingId(String value) implements Comparable<FindingId> {
   /** How the names of what labels show to be wrong begin; the owner's own begin otherwise. */
   public static final String OF_LABELS = "label:";
 
+  /** How the names of checks and tests that failed begin; the owner's own begin otherwise. */
+  public static final String OF_FAILURES = "failed:";
+
   /**
    * Checks the text.
    *
@@ -24,10 +27,10 @@ public record FindingId(String value) implements Comparable<FindingId> {
   /**
    * Tells whether this is a name that an owner may give.
    *
-   * @return false for names that begin as those of what labels show do
+   * @return false for names that begin as those of what labels show do, or of what failed
    */
   public boolean isOwners() {
-    return !value.startsWith(OF_LABELS);
+    return !value.startsWith(OF_LABELS) && !value.startsWith(OF_FAILURES);
   }
 
   /**
@@ -41,7 +44,11 @@ public record FindingId(String value) implements Comparable<FindingId> {
         isOwners(),
         "FindingId.value",
         value,
-        "a name that does not begin with " + OF_LABELS + ", as those do of what labels show");
+        "a name that does not begin with "
+            + OF_LABELS
+            + " or "
+            + OF_FAILURES
+            + ", as those do of what labels show and of what failed");
     return this;
   }
 

@@ -276,6 +276,16 @@ public sealed interface Event {
       this(when, check, result, by, answers, Map.of(), Optional.empty());
     }
 
+    /**
+     * Returns the name by which a failure of it is settled: only what names the failure itself was
+     * made for all that it said, whatever findings the record names beside it.
+     *
+     * @return the name, as in {@code failed:2024-05-01:SEAM_PULL}; never null
+     */
+    public FindingId failure() {
+      return new FindingId(FindingId.OF_FAILURES + when.date() + ":" + check);
+    }
+
     @Override
     public String name() {
       return "Checked";
@@ -308,6 +318,18 @@ public sealed interface Event {
       Objects.requireNonNull(purpose, "purpose");
       Objects.requireNonNull(rule, "rule");
       answers = ImmutableSortedSet.copyOf(answers);
+    }
+
+    /**
+     * Returns the name by which a report is settled that is not met or has no result, as that of a
+     * failed check is.
+     *
+     * @return the name, as in {@code failed:2024-05-01:TEAR_RESISTANCE:FABRIC@OUTER_SHELL}; never
+     *     null
+     */
+    public FindingId failure() {
+      return new FindingId(
+          FindingId.OF_FAILURES + when.date() + ":" + report.property() + ":" + report.site());
     }
 
     @Override

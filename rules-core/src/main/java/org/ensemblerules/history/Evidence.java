@@ -253,16 +253,19 @@ public final class Evidence {
   }
 
   /**
-   * Tells whether an expert's evaluation was passed, certainly later than something, for every
-   * finding that it names. What names no finding is never settled so.
+   * Tells whether an expert's evaluation was passed for something that was not met or failed,
+   * certainly later, by its name.
    *
-   * @param event what is to be settled; not null
-   * @return true if it was evaluated for all of them
+   * @param failure its name; not null
+   * @param moment when it was; not null
+   * @return true if it was
    */
-  public boolean evaluatedSince(Event event) {
-    return !event.answers().isEmpty()
-        && event.answers().stream()
-            .allMatch(id -> passedAfter(Check.EXPERT_EVALUATION, id, event.when()));
+  public boolean evaluatedSince(FindingId failure, When moment) {
+    return passedAfter(Check.EXPERT_EVALUATION, failure, moment);
+  }
+
+  boolean failedSince(When moment, FindingId finding) {
+    return open.get().failedSince(moment, finding);
   }
 
   /**
@@ -502,9 +505,10 @@ public final class Evidence {
 
   /**
    * Lists the failed checks that nothing has settled since. A check that failed stands until,
-   * certainly later, an expert's evaluation or a check that outranks it is passed, or a repair is
-   * followed by a pass of the same check. A mere repeat settles nothing, and a failed check that
-   * names no finding stands.
+   * certainly later, an expert's evaluation or a check that outranks it is passed for it, or a
+   * repair made for it is followed by a pass of the same check for it: each names the failure
+   * itself, as {@link Event.Checked#failure} has it. A mere repeat settles nothing. Findings that a
+   * failed check names don't tell that it was made for no others.
    *
    * @return the failed checks in the order of the history; never null
    */

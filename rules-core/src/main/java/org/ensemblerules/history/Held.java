@@ -106,8 +106,7 @@ final class Held {
 
   /** A check whose pass leaves the word to an expert: once it counts, he alone is missing. */
   private Attempt alone(Event event, String what) {
-    boolean counts =
-        evidence.counts(event) && !evidence.latest().failedSince(event.when(), asked.finding());
+    boolean counts = evidence.counts(event) && !evidence.failedSince(event.when(), asked.finding());
     return new Attempt(
         event.when(),
         what,
@@ -185,7 +184,7 @@ final class Held {
                     .map(why -> "does not count: " + why))
         .or(
             () ->
-                evidence.latest().failedSince(event.when(), asked.finding())
+                evidence.failedSince(event.when(), asked.finding())
                     ? Optional.of("a check failed since, or may have")
                     : Optional.empty());
   }

@@ -53,7 +53,6 @@ final class Latest {
   private final Map<Washed, When> cleaned = new HashMap<>();
   private final List<Event.Cleaned> washes = new ArrayList<>();
   private final Supplier<Map<Washed, When>> cleanedAndSeen = Suppliers.memoize(this::seen);
-  private final Map<FindingId, When> failedFor = new HashMap<>();
   private final Map<FindingId, When> workedOn = new HashMap<>();
 
   /** The inspection whose occasion was work, of those the latest; its day is what matters. */
@@ -73,9 +72,6 @@ final class Latest {
       if (done.inspection().occasion() == Occasion.AFTER_WORK) {
         lookedAtWork = lookedAtWork.or(() -> Optional.of(when));
       }
-    } else if (event instanceof Event.Checked done && done.result() == CheckResult.FAILED) {
-      // A failure stands whoever made the check, and whenever it may have been.
-      done.answers().forEach(id -> last(failedFor, id, when, When.FIRST_CERTAIN));
     } else if (event instanceof Event.Checked done && counts) {
       last(passed, done.check(), when, When.LAST_CERTAIN);
       done.answers()
@@ -189,13 +185,6 @@ final class Latest {
     return Optional.ofNullable(inspected.get(check))
         .filter(last -> last.date().certainlyNotBefore(moment.date()))
         .isPresent();
-  }
-
-  /** Whether a check failed for a finding, unless certainly before a moment. */
-  boolean failedSince(When moment, FindingId finding) {
-    return Optional.ofNullable(failedFor.get(finding))
-        .map(failed -> !moment.certainlyAfter(failed))
-        .orElse(false);
   }
 
   Optional<When> workedOn(FindingId finding) {

@@ -1,13 +1,17 @@
 package org.ensemblerules.history;
 
+import com.google.common.base.Suppliers;
 import com.google.common.collect.ImmutableList;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BinaryOperator;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.Demand;
@@ -28,6 +32,9 @@ final class OpenFindings {
   private final Map<Finding, ImmutableList<OpenFinding>> byFinding = new ConcurrentHashMap<>();
   private final Map<Asked, Attempts> attempts = new ConcurrentHashMap<>();
   private final Map<Latest.Answer, Optional<When>> repaired = new ConcurrentHashMap<>();
+  private final Supplier<ImmutableList<Event.Checked>> standing = Suppliers.memoize(this::failures);
+  private final Supplier<Map<FindingId, When>> failedFor =
+      Suppliers.memoize(this::failuresByFinding);
 
   OpenFindings(EvidenceTables tables, Evidence evidence, Judging judging) {
     this.tables = tables;
@@ -112,13 +119,32 @@ final class OpenFindings {
   }
 
   List<Event.Checked> standingFailures() {
+    return standing.get();
+  }
+
+  private ImmutableList<Event.Checked> failures() {
     return evidence.history().events(Event.Checked.class).stream()
         .filter(done -> done.result() == CheckResult.FAILED)
-        .filter(
-            failed ->
-                failed.answers().isEmpty()
-                    || !failed.answers().stream().allMatch(id -> settled(failed, id)))
+        .filter(failed -> !settled(failed))
         .collect(ImmutableList.toImmutableList());
+  }
+
+  /** Of the failures for a finding that nothing has settled, what is certainly after all others. */
+  private Map<FindingId, When> failuresByFinding() {
+    Map<FindingId, When> last = new HashMap<>();
+    for (Event.Checked failed : standing.get()) {
+      failed
+          .answers()
+          .forEach(id -> last.merge(id, failed.when(), BinaryOperator.maxBy(When.FIRST_CERTAIN)));
+    }
+    return last;
+  }
+
+  /** Whether a check that nothing has settled failed for a finding, unless certainly before. */
+  boolean failedSince(When moment, FindingId finding) {
+    return Optional.ofNullable(failedFor.get().get(finding))
+        .map(failed -> !moment.certainlyAfter(failed))
+        .orElse(false);
   }
 
   private static List<String> closedBy(Demand demand, List<Check> missing) {
@@ -134,17 +160,18 @@ final class OpenFindings {
     return steps;
   }
 
-  private boolean settled(Event.Checked failed, FindingId finding) {
+  private boolean settled(Event.Checked failed) {
+    FindingId failure = failed.failure();
     for (Check later : Check.values()) {
       boolean stronger =
           later == Check.EXPERT_EVALUATION
               || tables.validity().stronger().outranks(later, failed.check());
-      if (stronger && evidence.passedAfter(later, finding, failed.when())) {
+      if (stronger && evidence.passedAfter(later, failure, failed.when())) {
         return true;
       }
     }
     return repaired
-        .computeIfAbsent(new Latest.Answer(finding, failed.check()), this::lastRepaired)
+        .computeIfAbsent(new Latest.Answer(failure, failed.check()), this::lastRepaired)
         .map(when -> when.certainlyAfter(failed.when()))
         .orElse(false);
   }

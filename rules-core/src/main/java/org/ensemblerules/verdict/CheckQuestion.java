@@ -111,7 +111,9 @@ final class CheckQuestion {
         finding,
         made(failed)
             + (notKept.isEmpty() ? "" : "; not kept: " + notKept)
-            + (doubtful ? "; so a sound item could have failed as well" : ""),
+            + (doubtful ? "; so a sound item could have failed as well" : "")
+            + "; settled by what names "
+            + failed.failure(),
         new Effect.Evaluate(
             next.map(StrongerRow::stronger).orElse(Check.EXPERT_EVALUATION), Scope.ELEMENT),
         List.of());

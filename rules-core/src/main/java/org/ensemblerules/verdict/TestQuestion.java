@@ -57,7 +57,7 @@ final class TestQuestion {
     StrengthResult result =
         Judge.judge(
             file.tables().strength(), tested.product(), tested.report(), purpose, tested.rule());
-    boolean evaluated = file.evidence().evaluatedSince(tested);
+    boolean evaluated = file.evidence().evaluatedSince(tested.failure(), tested.when());
     if (result instanceof StrengthResult.Judged judged) {
       boolean met = judged.outcome() == Outcome.PASS;
       if (met || !evaluated) {
@@ -66,7 +66,7 @@ final class TestQuestion {
                 met ? ReasonKind.TEST_MET : ReasonKind.TEST_NOT_MET,
                 policy.or(() -> Optional.of(judged.requirement())),
                 tested,
-                text(judged),
+                text(judged) + (met ? "" : settledBy(tested)),
                 met
                     ? new Effect.Note()
                     : new Effect.Evaluate(Check.EXPERT_EVALUATION, Scope.ELEMENT)));
@@ -77,7 +77,7 @@ final class TestQuestion {
               ReasonKind.TEST_WITHOUT_RESULT,
               policy.or(() -> none.requirement()),
               tested,
-              "no result, " + none.reason() + ": " + none.detail(),
+              "no result, " + none.reason() + ": " + none.detail() + settledBy(tested),
               new Effect.Evaluate(Check.EXPERT_EVALUATION, Scope.ELEMENT)));
     }
   }
@@ -107,6 +107,10 @@ final class TestQuestion {
                     origin.isPresent()
                         ? new Effect.Retire(Scope.ELEMENT)
                         : new Effect.Evaluate(Check.RECORD_CORRECTION, Scope.ELEMENT)));
+  }
+
+  private static String settledBy(Event.Tested tested) {
+    return "; settled by " + Check.EXPERT_EVALUATION + " passed for " + tested.failure();
   }
 
   private static String text(StrengthResult.Judged judged) {

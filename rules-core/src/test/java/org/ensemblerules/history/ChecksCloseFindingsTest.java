@@ -5,6 +5,7 @@ import static org.ensemblerules.history.OpenFindingsFixture.discolored;
 import static org.ensemblerules.history.OpenFindingsFixture.found;
 import static org.ensemblerules.history.OpenFindingsFixture.seam;
 
+import java.util.List;
 import java.util.Set;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.Demand;
@@ -230,22 +231,29 @@ class ChecksCloseFindingsTest {
     assertThat(given.passed("2024-01-03", Check.EXPERT_EVALUATION).standingFailures()).isEmpty();
   }
 
+  /** Whether a failure names no finding, one or two: only what names the failure settles it. */
   @Test
-  void aFailureForNoFindingOrForTwoStandsUntilEachIsSettled() {
+  void onlyWhatNamesAFailureSettlesIt() {
     When when = When.on(MarkedDate.parse("2024-01-02"));
-    Event forNone =
-        new Event.Checked(when, Check.SEAM_PULL, CheckResult.FAILED, People.PROVIDER, Set.of());
-    OpenFindingsFixture given = gaps().with(forNone).passed("2024-01-03", Check.EXPERT_EVALUATION);
-    assertThat(given.standingFailures()).hasSize(1);
-    Event forTwo =
-        new Event.Checked(
-            when,
-            Check.SEAM_PULL,
-            CheckResult.FAILED,
-            People.PROVIDER,
-            Set.of(OpenFindingsFixture.ID, new FindingId("F2")));
-    assertThat(gaps().with(forTwo).passed("2024-01-03", Check.EXPERT_EVALUATION).standingFailures())
-        .hasSize(1);
+    for (Set<FindingId> named :
+        List.of(
+            Set.<FindingId>of(),
+            Set.of(OpenFindingsFixture.ID),
+            Set.of(OpenFindingsFixture.ID, new FindingId("F2")))) {
+      Event.Checked failed =
+          new Event.Checked(when, Check.SEAM_PULL, CheckResult.FAILED, People.PROVIDER, named);
+      assertThat(failed.failure()).hasToString("failed:2024-01-02:SEAM_PULL");
+      Event forTheFinding =
+          new Event.Checked(
+              When.on(MarkedDate.parse("2024-01-03")),
+              Check.EXPERT_EVALUATION,
+              CheckResult.PASSED,
+              People.PROVIDER,
+              Set.of(OpenFindingsFixture.ID));
+      OpenFindingsFixture given = gaps().with(failed).with(forTheFinding);
+      assertThat(given.standingFailures()).containsExactly(failed);
+      assertThat(given.passed("2024-01-04", Check.EXPERT_EVALUATION).standingFailures()).isEmpty();
+    }
   }
 
   @Test

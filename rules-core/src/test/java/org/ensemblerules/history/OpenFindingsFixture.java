@@ -4,6 +4,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Finding;
@@ -70,7 +72,7 @@ final class OpenFindingsFixture {
   OpenFindingsFixture repaired(String on, int order, RepairClass repairClass, Doer by) {
     return with(
         new Event.Repaired(
-            new When(MarkedDate.parse(on), order), repairClass, false, by, Set.of(ID)));
+            new When(MarkedDate.parse(on), order), repairClass, false, by, answers()));
   }
 
   OpenFindingsFixture repaired(String on) {
@@ -80,7 +82,7 @@ final class OpenFindingsFixture {
   OpenFindingsFixture replaced(String on, RepairClass repairClass) {
     return with(
         new Event.Repaired(
-            When.on(MarkedDate.parse(on)), repairClass, true, People.PROVIDER, Set.of(ID)));
+            When.on(MarkedDate.parse(on)), repairClass, true, People.PROVIDER, answers()));
   }
 
   OpenFindingsFixture cleaned(String on, CleaningKind kind) {
@@ -90,7 +92,12 @@ final class OpenFindingsFixture {
 
   OpenFindingsFixture checked(String on, int order, Check check, CheckResult result, Doer by) {
     return with(
-        new Event.Checked(new When(MarkedDate.parse(on), order), check, result, by, Set.of(ID)));
+        new Event.Checked(
+            new When(MarkedDate.parse(on), order),
+            check,
+            result,
+            by,
+            result == CheckResult.FAILED ? Set.of(ID) : answers()));
   }
 
   OpenFindingsFixture passed(String on, Check check) {
@@ -118,5 +125,17 @@ final class OpenFindingsFixture {
   /** Why what was done does not count; fails if the finding is closed. */
   List<String> attempts() {
     return open().get(0).attempts();
+  }
+
+  /** What is done is done for the finding, and for whatever failed so far. */
+  private Set<FindingId> answers() {
+    return Stream.concat(
+            Stream.of(ID),
+            events.stream()
+                .filter(Event.Checked.class::isInstance)
+                .map(Event.Checked.class::cast)
+                .filter(done -> done.result() == CheckResult.FAILED)
+                .map(Event.Checked::failure))
+        .collect(Collectors.toSet());
   }
 }

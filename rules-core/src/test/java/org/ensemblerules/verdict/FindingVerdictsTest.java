@@ -103,7 +103,10 @@ class FindingVerdictsTest {
   @Test
   void aFailedCheckStands() {
     Reason reason = onlyReason(COAT.with(failed()), ReasonKind.CHECK_FAILED);
-    assertThat(reason.seen()).isEqualTo("SEAM_PULL failed on 2024-03-01, by Verified provider");
+    assertThat(reason.seen())
+        .isEqualTo(
+            "SEAM_PULL failed on 2024-03-01, by Verified provider; settled by what names"
+                + " failed:2024-03-01:SEAM_PULL");
     assertThat(reason.effect().text()).isEqualTo("EVALUATE by EXPERT_EVALUATION on ELEMENT");
     assertThat(reason.site()).hasToString("WHOLE_ELEMENT");
     assertThat(reason.finding()).isEmpty();

@@ -81,7 +81,7 @@ class TestVerdictsTest {
             result,
             People.permitted(
                 FrozenRules.rules().tables().checks().row(Check.EXPERT_EVALUATION).task()),
-            Set.of(new FindingId("F1"))));
+            Set.of(new FindingId("failed:2024-03-01:BREAKING_STRENGTH:" + FrozenMeasures.SHELL))));
   }
 
   @ParameterizedTest

@@ -3,26 +3,43 @@ package org.ensemblerules.shipped;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.ensemblerules.care.Exposure;
+import org.ensemblerules.care.MachineType;
+import org.ensemblerules.care.WashRecord;
+import org.ensemblerules.care.WashedLayers;
+import org.ensemblerules.defect.FindingId;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Outcome;
+import org.ensemblerules.measure.Quantity;
+import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.testkit.ShippedCase;
 import org.ensemblerules.testkit.ShippedGear;
 import org.ensemblerules.testkit.ShippedGear.Kind;
+import org.ensemblerules.verdict.Reason;
+import org.ensemblerules.verdict.ReasonKind;
 import org.ensemblerules.verdict.Service;
 import org.ensemblerules.verdict.TaskDue;
 import org.ensemblerules.verdict.Verdict;
@@ -109,5 +126,92 @@ class LeftOutTest {
     assertThat(asked(and(fit(HELMET), new Event.Inspected(found.build(), 0)).verdict()))
         .contains("EVALUATE by ADVANCED_INSPECTION on ELEMENT");
     staysOut(and(fit(HELMET), new Event.Issued(on(date), "Member 8")));
+  }
+
+  private static Event.Checked checked(String on, Check check, CheckResult result, String... ids) {
+    Task task = RULES.tables().checks().row(check).task();
+    return new Event.Checked(
+        on(on),
+        check,
+        result,
+        ShippedGear.permitted(RULES, task),
+        Arrays.stream(ids).map(FindingId::new).collect(Collectors.toSet()));
+  }
+
+  /** A failure that named two findings, of which one was evaluated; then the other is left out. */
+  @Test
+  void whatAFailureNamedIsNotLessForBeingLeftOut() {
+    Event evaluated = checked("2024-05-10", Check.EXPERT_EVALUATION, CheckResult.PASSED, "F1");
+    for (Event failed :
+        List.of(
+            checked("2024-05-01", Check.LINER_LEAKAGE, CheckResult.FAILED, "F1", "F2"),
+            checked("2024-05-01", Check.LINER_LEAKAGE, CheckResult.FAILED, "F1"))) {
+      staysOut(and(fit(COAT), failed, evaluated));
+    }
+    Event named =
+        checked(
+            "2024-05-10",
+            Check.EXPERT_EVALUATION,
+            CheckResult.PASSED,
+            "failed:2024-05-01:LINER_LEAKAGE");
+    Event failed = checked("2024-05-01", Check.LINER_LEAKAGE, CheckResult.FAILED, "F1");
+    assertThat(and(fit(COAT), failed, named).verdict().reasons())
+        .extracting(Reason::kind)
+        .doesNotContain(ReasonKind.CHECK_FAILED, ReasonKind.CHECK_IN_DOUBT);
+  }
+
+  /** Sanitized on its shell only, and then nobody says what was washed. */
+  @Test
+  void aWashThatSaysNotWhatWasWashedIsOneOfNothing() {
+    Event met = new Event.Exposed(on("2024-05-01"), Exposure.BLOOD_OR_BODY_FLUIDS);
+    for (WashedLayers layers :
+        List.of(
+            new WashedLayers.Only(Set.of(LayerKind.OUTER_SHELL)), new WashedLayers.NotStated())) {
+      Event sanitized =
+          new Event.Cleaned(
+              on("2024-05-02"),
+              CleaningKind.SANITIZING,
+              ShippedGear.permitted(RULES, Task.SANITIZING),
+              Set.of(),
+              layers,
+              true,
+              Optional.empty());
+      assertThat(asked(and(fit(COAT), met, sanitized).verdict()))
+          .contains("CLEAN SANITIZING on ELEMENT");
+    }
+  }
+
+  /** Writing down one particular costs nothing, and leaving a bad one out brings nothing back. */
+  @Test
+  void whoRecordsAParticularIsNotWorseOff() {
+    WashRecord front = WashRecord.builder().machine(MachineType.FRONT_LOADING).build();
+    WashRecord hot =
+        WashRecord.builder()
+            .machine(MachineType.FRONT_LOADING)
+            .waterTemperature(Quantity.of("75", Unit.DEGREE_CELSIUS))
+            .build();
+    assertThat(washed(true, Optional.of(front)).verdict().service()).isEqualTo(Service.IN);
+    staysOut(washed(true, Optional.of(hot)));
+    staysOut(washed(false, Optional.of(hot)));
+    staysOut(washed(false, Optional.of(front)));
+    staysOut(washed(false, Optional.empty()));
+  }
+
+  /** A coat whose only washes are these two. */
+  private static ShippedCase washed(boolean limitsKept, Optional<WashRecord> wash) {
+    ShippedCase never = without(fit(COAT), Event.Cleaned.class::isInstance);
+    return and(
+        never, washedOn("2024-01-10", limitsKept, wash), washedOn("2024-01-11", limitsKept, wash));
+  }
+
+  private static Event washedOn(String date, boolean limitsKept, Optional<WashRecord> wash) {
+    return new Event.Cleaned(
+        on(date),
+        CleaningKind.ADVANCED,
+        ShippedGear.permitted(RULES, Task.ADVANCED_CLEANING),
+        Set.of(),
+        new WashedLayers.Whole(),
+        limitsKept,
+        wash);
   }
 }
