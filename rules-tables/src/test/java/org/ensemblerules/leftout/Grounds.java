@@ -15,7 +15,8 @@ import org.ensemblerules.verdict.Assessment;
 
 /**
  * What of a record is a ground: a finding, a failed check, a reading out of its limit, use, what it
- * met, an incident, an alteration, being away, being taken out of service or retired, and what a
+ * met, an incident, an alteration, being away, what an inspector
+ * decided, being taken out of service or retired, and what a
  * label shows to be wrong. All else is not.
  */
 final class Grounds {
@@ -30,6 +31,7 @@ final class Grounds {
           "MOVED",
           "MODIFIED",
           "TAKEN_OUT",
+          "INSPECTOR_DECIDED",
           "RETIRED",
           "LAYER_RETIRED",
           "DISPOSED");
