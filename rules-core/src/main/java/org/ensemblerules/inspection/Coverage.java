@@ -1,6 +1,7 @@
 package org.ensemblerules.inspection;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.Sets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
@@ -102,6 +104,29 @@ public record Coverage(
         unknown,
         found.build(),
         clear.build());
+  }
+
+  /**
+   * Lists what is left to look at before the inspection is complete: what was not looked at, what
+   * was called clear without what it needs, and what was told in two ways.
+   *
+   * @return the criteria in the order of the inspection, each once; never null
+   */
+  public List<CriterionRow> left() {
+    return Stream.of(notDone, withoutEquipment, contradictory)
+        .flatMap(List::stream)
+        .distinct()
+        .sorted(Comparator.comparingInt(CriterionRow::order))
+        .toList();
+  }
+
+  /**
+   * Lists what must be at hand for what is left to look at.
+   *
+   * @return the things, each once; empty if nothing is left or nothing is needed; never null
+   */
+  public Set<Equipment> toBring() {
+    return left().stream().flatMap(row -> row.atHand().stream()).collect(Sets.toImmutableEnumSet());
   }
 
   /**

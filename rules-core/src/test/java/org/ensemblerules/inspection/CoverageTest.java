@@ -2,6 +2,7 @@ package org.ensemblerules.inspection;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -55,6 +56,24 @@ class CoverageTest {
       assertThat(keys(of(made).notDone())).containsExactly(TRIM);
       assertThat(of(made).isComplete()).isFalse();
     }
+  }
+
+  /** A half-finished inspection: what is left stands in order, with what must be at hand. */
+  @Test
+  void whatIsLeftStandsInOrderWithWhatMustBeAtHand() {
+    assertThat(of(WHOLE).left()).isEmpty();
+    assertThat(of(WHOLE).toBring()).isEmpty();
+    Inspection.Builder begun =
+        Inspection.builder(WHOLE.kind(), WHOLE.occasion(), WHOLE.on(), WHOLE.by());
+    Coverage nothing = of(begun.build());
+    assertThat(nothing.left()).isEqualTo(nothing.notDone()).hasSize(nothing.required());
+    assertThat(nothing.left()).isSortedAccordingTo(Comparator.comparingInt(CriterionRow::order));
+    Inspection dark = ArbitrariesOfInspections.withoutAtHand(WHOLE, Equipment.FOCUSED_FLASHLIGHT);
+    assertThat(keys(of(dark).left())).containsExactly(TRIM);
+    assertThat(of(dark).toBring())
+        .containsExactlyInAnyOrder(Equipment.FOCUSED_FLASHLIGHT, Equipment.NEW_TRIM_SAMPLE);
+    Inspection twice = ArbitrariesOfInspections.adding(WHOLE, TRIM, Outcome.FOUND);
+    assertThat(keys(of(twice).left())).containsExactly(TRIM);
   }
 
   @Test
