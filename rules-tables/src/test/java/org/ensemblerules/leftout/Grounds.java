@@ -15,9 +15,8 @@ import org.ensemblerules.verdict.Assessment;
 
 /**
  * What of a record is a ground: a finding, a failed check, a reading out of its limit, use, what it
- * met, an incident, an alteration, being away, what an inspector
- * decided, being taken out of service or retired, and what a
- * label shows to be wrong. All else is not.
+ * met, an incident, an alteration, being away, what an inspector decided, being taken out of service
+ * or retired, and what a label shows to be wrong. All else is not.
  */
 final class Grounds {
   private static final Set<String> EVENTS =
