@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Objects;
 import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.ComparedFields;
-import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.Provenance;
 
 /**
@@ -38,7 +37,6 @@ public record DestinationRow(
 
   @Override
   public ComparedFields compareFields(DestinationRow other) {
-    return ComparedFields.on(task == other.task && entity == other.entity)
-        .with("destination", Comparison.sameOnly(destination == other.destination));
+    return ComparedFields.on(canonical().equals(other.canonical()));
   }
 }

@@ -30,7 +30,6 @@ import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
-import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.testkit.FitGear;
@@ -206,14 +205,18 @@ class LabelVerdictsTest {
             .filter(row -> row.sites().get(0).toString().equals("FABRIC@WINTER_LINER"))
             .findFirst()
             .orElseThrow();
+    Inspection clear =
+        FitGear.inspection(InspectionKind.ADVANCED, ElementKind.COAT, LocalDate.of(2024, 2, 1))
+            .build();
     Inspection.Builder saw =
-        Inspection.builder(
-            InspectionKind.ADVANCED,
-            Occasion.PERIODIC,
-            MarkedDate.parse("2024-02-01"),
-            People.DEPARTMENT);
-    GearCase seen =
-        fit.with(new Event.Inspected(saw.outcome(winter.key(), Outcome.CLEAR).build(), 0));
+        Inspection.builder(clear.kind(), clear.occasion(), clear.on(), clear.by())
+            .gearClean(clear.gearClean())
+            .atHand(clear.atHand())
+            .outcome(winter.key(), Outcome.CLEAR);
+    clear.outcomes().stream()
+        .filter(each -> !each.criterion().equals(winter.key()))
+        .forEach(each -> saw.outcome(each.criterion(), each.outcome()));
+    GearCase seen = fit.with(new Event.Inspected(saw.build(), 0));
     assertThat(seen.verdict().reasons())
         .extracting(Reason::seen)
         .contains("WINTER_LINER: label is not known");
