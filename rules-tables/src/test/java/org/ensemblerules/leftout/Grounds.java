@@ -11,12 +11,14 @@ import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
 import org.ensemblerules.history.Validity;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.testkit.ArbitrariesOfRecords;
 import org.ensemblerules.verdict.Assessment;
 
 /**
  * What of a record is a ground: a finding, a failed check, a reading out of its limit, use, what it
- * met, an incident, an alteration, being away, what an inspector decided, being taken out of service
- * or retired, and what a label shows to be wrong. All else is not.
+ * met, an incident, an alteration, a look that was begun and does not count, being away, what an
+ * inspector decided, being taken out of service or retired, and what a label shows to be wrong. All
+ * else is not.
  */
 final class Grounds {
   private static final Set<String> EVENTS =
@@ -35,6 +37,9 @@ final class Grounds {
           "LAYER_RETIRED",
           "DISPOSED");
 
+  /** The steps of the path of an event, as of {@code /history/5}. */
+  private static final int WHOLE_EVENT = 3;
+
   /** The steps of the path of an inspection itself. */
   private static final int INSPECTION_ITSELF = 4;
 
@@ -46,7 +51,7 @@ final class Grounds {
     return switch (steps[1]) {
       case "findings" -> true;
       case "history" -> event(rules, from, record.at("/history/" + steps[2]), steps, way);
-      default -> label(record, steps, way);
+      default -> label(record, way);
     };
   }
 
@@ -61,7 +66,9 @@ final class Grounds {
           event.path("result").textValue().equals("FAILED")
               || outOfLimit(rules, from, Integer.parseInt(steps[2]));
       case "CLEANED" -> outOfLimit(rules, from, Integer.parseInt(steps[2]));
-      case "INSPECTED" -> inspection(event.path("inspection"), way);
+      case "INSPECTED" ->
+          inspection(event.path("inspection"), way)
+              || (steps.length == WHOLE_EVENT && !counts(rules, from, Integer.parseInt(steps[2])));
       default -> false;
     };
   }
@@ -76,6 +83,13 @@ final class Grounds {
     }
     return event instanceof Event.Checked
         && !validity.findings(from.element(), History.of(List.of(event))).isEmpty();
+  }
+
+  /** A look that was begun and does not count speaks against an element until it is made good. */
+  private static boolean counts(RuleSet rules, Assessment from, int index) {
+    return rules
+        .evidence(from.element(), from.history(), ArbitrariesOfRecords.AS_OF)
+        .counts(from.history().events().get(index));
   }
 
   /** An inspection is one as far as it found something, or found the element dirty. */
@@ -94,7 +108,7 @@ final class Grounds {
             || at.endsWith("/kind"));
   }
 
-  private static boolean label(JsonNode record, String[] steps, LeavingOut.Way way) {
+  private static boolean label(JsonNode record, LeavingOut.Way way) {
     JsonPointer at = way.at();
     JsonNode taken = record.at(at);
     if (at.toString().contains("/layers") && mismatched(record.at("/element/layers"))) {

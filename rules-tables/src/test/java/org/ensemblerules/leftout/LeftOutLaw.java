@@ -83,7 +83,9 @@ final class LeftOutLaw {
             || at.endsWith("/layers")
             || at.endsWith("/measured")
             || at.contains("/outcomes")
-            || at.endsWith("/gearClean"));
+            || at.endsWith("/gearClean")
+            || at.endsWith("/legibility")
+            || at.endsWith("/certificationMark"));
   }
 
   /** What cannot be is a ground: it goes with either of two things that exclude each other. */
@@ -107,10 +109,16 @@ final class LeftOutLaw {
 
   /** What only waited for its last steps asks for the first again: that covers the last. */
   private static boolean startsAnew(Reason waiting, Verdict after) {
-    return waiting.kind() == ReasonKind.FOLLOW_UP_MISSING
+    boolean lastStep =
+        waiting.kind() == ReasonKind.FOLLOW_UP_MISSING
+            || waiting.kind() == ReasonKind.WORKED_ON_SINCE_INSPECTION;
+    return lastStep
         && after.reasons().stream()
+            .filter(reason -> reason.effect().keepsOut() && reason.kind() != waiting.kind())
+            .filter(reason -> reason.finding().equals(waiting.finding()))
             .anyMatch(
-                reason -> reason.effect().keepsOut() && reason.finding().equals(waiting.finding()));
+                reason ->
+                    reason.finding().isPresent() || reason.kind() == ReasonKind.CARE_OUTSTANDING);
   }
 
   /**
