@@ -214,6 +214,12 @@ public final class CsvTables {
                   row ->
                       row.demand() instanceof CareDemand.Within within
                           ? Optional.of(within.limit())
+                          : Optional.empty()),
+              limit(
+                  "unconfirmed",
+                  row ->
+                      row.demand() instanceof CareDemand.Within within
+                          ? within.unconfirmed()
                           : Optional.empty())),
           CsvTable.of(
               DestinationRow.class, "destinations", canonical("task", "entity", "destination")),
