@@ -85,10 +85,12 @@ class InspectionLawsProperties {
     LocalDate next = made.on().latest().orElse(given.asOf()).plusDays(1);
     Assume.that(made.on().latest().isPresent() && !next.isAfter(given.asOf()));
     CriterionRow left = FitGear.criteria(made.kind(), given.element().kind()).get(0);
-    Inspection whole = FitGear.inspection(made.kind(), given.element().kind(), next).build();
+    Event.Inspected whole =
+        new Event.Inspected(FitGear.inspection(made.kind(), given.element(), next), 0);
+    // Another look of the case may lack the same, or rest on a check that shows nothing.
+    Assume.that(!given.with(whole).verdict().checksNotDone().contains(left.key()));
     GearCase after =
-        lastOne(given, last, was -> ArbitrariesOfInspections.without(was, left.key()))
-            .with(new Event.Inspected(whole, 0));
+        lastOne(given, last, was -> ArbitrariesOfInspections.without(was, left.key())).with(whole);
     assertThat(after.verdict().checksNotDone()).doesNotContain(left.key());
   }
 

@@ -29,7 +29,8 @@ class CasesAreHardProperties {
           ReasonKind.LIMIT_TIGHTENED,
           ReasonKind.AWAY,
           ReasonKind.BACK_UNSEEN,
-          ReasonKind.FOLLOW_UP_MISSING);
+          ReasonKind.FOLLOW_UP_MISSING,
+          ReasonKind.INSPECTOR_DECIDED);
 
   // So many that the rarest reason is certain to be seen often enough, whatever the seed.
   @Property(tries = 10_000, edgeCases = EdgeCasesMode.NONE)

@@ -31,6 +31,8 @@ public final class VerdictContent {
         verdict.asOf(),
         verdict.service(),
         verdict.headline(),
+        verdict.goesTo(),
+        verdict.outBecause(),
         verdict.reasons(),
         verdict.actions(),
         verdict.handling(),
@@ -39,6 +41,7 @@ public final class VerdictContent {
         verdict.ages(),
         verdict.wayBack(),
         verdict.due(),
+        verdict.authority(),
         verdict.cautions(),
         verdict.identity());
   }
