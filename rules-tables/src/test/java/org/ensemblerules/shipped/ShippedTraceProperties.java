@@ -58,9 +58,14 @@ class ShippedTraceProperties {
   }
 
   private static final Set<TableKind<?, ?>> WHOLE =
-      Set.of(TableKinds.ANATOMY, TableKinds.PERMISSIONS, TableKinds.CHECKS, TableKinds.CARE_ROUTES);
+      Set.of(
+          TableKinds.ANATOMY,
+          TableKinds.PERMISSIONS,
+          TableKinds.CHECKS,
+          TableKinds.CARE_ROUTES,
+          TableKinds.DESTINATIONS);
 
-  /** Only what must name every part, check, doer and exposure is left whole. */
+  /** Only what must name every part, check, doer, exposure and task is left whole. */
   private static RuleSet only(RuleSet rules, Set<Row> trace) {
     TableMap some = TableMap.none();
     for (TableKind<?, ?> kind : TableKinds.all()) {
