@@ -18,7 +18,7 @@ import org.ensemblerules.testkit.FrozenRules;
 
 /** The laws of care routes. */
 class CareRouteProperties {
-  @Property
+  @Property(tries = 300)
   void whatIsAddedTakesNothingAwayAndMakesNothingMilder(
       @ForAll @Size(min = 1, max = 5) Set<Exposure> met, @ForAll Exposure besides) {
     Set<Exposure> more = EnumSet.copyOf(met);
@@ -31,7 +31,7 @@ class CareRouteProperties {
     }
   }
 
-  @Property
+  @Property(tries = 300)
   void theOrderOfRowsAndExposuresNeverMatters(
       @ForAll @Size(min = 1, max = 5) Set<Exposure> met, @ForAll Random random) {
     List<CareRouteRow> rows = new ArrayList<>(Routes.rows());

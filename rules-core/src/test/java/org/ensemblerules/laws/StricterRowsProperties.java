@@ -567,7 +567,7 @@ class StricterRowsProperties {
   }
 
   @FewestTries(500)
-  @Property
+  @Property(tries = 500)
   void criteria(
       @ForAll("criteria") CriterionRow one,
       @ForAll("criteria") CriterionRow other,
