@@ -2,6 +2,7 @@ package org.ensemblerules.leftout;
 
 import java.util.List;
 import java.util.Optional;
+import org.ensemblerules.effect.Check;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.LabeledLayers;
@@ -9,6 +10,7 @@ import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.schedule.TaskKey;
 import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.verdict.Assessment;
+import org.ensemblerules.verdict.Service;
 
 /** Where leaving something out is milder all the same, each for a reason told in the docs. */
 enum LeftOutExceptions {
@@ -26,6 +28,18 @@ enum LeftOutExceptions {
     @Override
     boolean holds(Assessment given, Taken taken, String fault) {
       return fault.startsWith(TaskKey.CHECK_AFTERWARD.value());
+    }
+  },
+
+  /** What says that an incident released it, for what may not be done before. */
+  RELEASE_LEFT_OUT {
+    @Override
+    boolean holds(Assessment given, Taken taken, String fault) {
+      String[] steps = taken.way().at().toString().split("/", -1);
+      return steps[1].equals("history")
+          && given.history().events().get(Integer.parseInt(steps[2])) instanceof Event.Checked done
+          && done.check() == Check.INCIDENT_RELEASE
+          && !fault.startsWith(Service.IN.name());
     }
   },
 

@@ -38,6 +38,15 @@ class LeftOutExceptionsTest {
               + "\"defect\":\"BROKEN_STITCHING\",\"seen\":\"2024-01-13\"}},{\"event\":\"REPAIRED\","
               + "\"on\":\"2024-01-14\",\"class\":\"ADVANCED\",\"by\":{\"name\":\"V\",\"kind\":"
               + "\"VERIFIED_ORGANIZATION\"},\"answers\":[\"F1\"]}]}";
+      case RELEASE_LEFT_OUT ->
+          "{\"element\":{\"id\":\"1\",\"kind\":\"FOOTWEAR\",\"use\":\"PROXIMITY\"},\"history\":["
+              + cleaned("2023-09-15")
+              + ","
+              + cleaned("2024-02-15")
+              + ",{\"event\":\"CHECKED\",\"on\":\"2024-05-25\",\"check\":\"INCIDENT_RELEASE\","
+              + "\"result\":\"PASSED\",\"by\":{\"name\":\"V\",\"kind\":\"ORGANIZATION\"},"
+              + "\"answers\":[\"F1\"]}],\"findings\":[{\"id\":\"F1\",\"site\":\"WHOLE_ELEMENT\","
+              + "\"defect\":\"INJURY_TO_WEARER\",\"seen\":\"2024-05-24\"}]}";
       case LAYER_SAID_NOWHERE_ELSE ->
           "{\"element\":{\"id\":\"1\",\"kind\":\"COAT\",\"use\":\"STRUCTURAL\",\"layers\":{"
               + "\"LINER_SYSTEM\":{\"manufactured\":\"2022\"},"
@@ -45,10 +54,19 @@ class LeftOutExceptionsTest {
     };
   }
 
+  private static String cleaned(String on) {
+    return "{\"event\":\"CLEANED\",\"on\":\""
+        + on
+        + "\",\"cleaning\":\"ADVANCED\",\"limitsKept\":true,\"by\":{\"name\":\"V\",\"kind\":"
+        + "\"ORGANIZATION\",\"credentials\":[{\"scope\":\"CLEAN\",\"from\":\"2000-01-01\","
+        + "\"through\":\"2199-12-31\"}]}}";
+  }
+
   private static String leftOut(LeftOutExceptions exception) {
     return switch (exception) {
       case STOCK_LEFT_THE_SHELF -> "/element/inService";
       case CHECK_AFTER_A_REPAIR -> "/history/1";
+      case RELEASE_LEFT_OUT -> "/history/2/answers";
       case LAYER_SAID_NOWHERE_ELSE -> "/element/layers/MOISTURE_BARRIER";
     };
   }
