@@ -64,7 +64,8 @@ final class Grounds {
     return switch (name) {
       case "CHECKED" ->
           event.path("result").textValue().equals("FAILED")
-              || outOfLimit(rules, from, Integer.parseInt(steps[2]));
+              || outOfLimit(rules, from, Integer.parseInt(steps[2]))
+              || (steps.length == WHOLE_EVENT && !counts(rules, from, Integer.parseInt(steps[2])));
       case "CLEANED" -> outOfLimit(rules, from, Integer.parseInt(steps[2]));
       case "INSPECTED" ->
           inspection(event.path("inspection"), way)
@@ -85,7 +86,10 @@ final class Grounds {
         && !validity.findings(from.element(), History.of(List.of(event))).isEmpty();
   }
 
-  /** A look that was begun and does not count speaks against an element until it is made good. */
+  /**
+   * A look that was begun and does not count speaks against an element until it is made good, and a
+   * check that shows nothing against the look that it was part of.
+   */
   private static boolean counts(RuleSet rules, Assessment from, int index) {
     return rules
         .evidence(from.element(), from.history(), ArbitrariesOfRecords.AS_OF)
