@@ -289,6 +289,14 @@ final class Held {
     if (evaluate.check() == passed.check()) {
       return true;
     }
+    if (evaluate.check() == Check.MEASURE_EXTENT) {
+      // Nobody told the extent, so that what settles it settles whatever it may have been.
+      List<DefectRow> bands = bands();
+      return !bands.isEmpty()
+          && bands.stream()
+              .map(DefectRow::effect)
+              .allMatch(each -> !each.keepsOut() || settles(passed, each));
+    }
     // What an inspector's own check was asked for, an expert's evaluation settles as well.
     Task asked = checks.row(evaluate.check()).task();
     return passed.check() == Check.EXPERT_EVALUATION
