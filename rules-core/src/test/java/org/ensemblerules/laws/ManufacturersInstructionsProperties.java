@@ -137,9 +137,22 @@ class ManufacturersInstructionsProperties {
   }
 
   private static boolean noMilder(Verdict after, Verdict before) {
-    return VerdictContent.demanded(after).containsAll(VerdictContent.demanded(before))
+    Set<Effect> otherwise = askedOtherwise(before);
+    Set<VerdictContent.Demanded> kept =
+        VerdictContent.demanded(before).stream()
+            .filter(each -> otherwise.contains(each.effect()))
+            .collect(Collectors.toSet());
+    return VerdictContent.demanded(after).containsAll(kept)
         && after.handling().containsAll(before.handling())
-        && (before.service() == Service.IN || after.service() == Service.OUT);
+        && (otherwise.stream().noneMatch(Effect::keepsOut) || after.service() == Service.OUT);
+  }
+
+  /** What is asked for, but for the look after work, which waits for work that counts. */
+  private static Set<Effect> askedOtherwise(Verdict verdict) {
+    return verdict.reasons().stream()
+        .filter(reason -> reason.kind() != ReasonKind.WORKED_ON_SINCE_INSPECTION)
+        .map(Reason::effect)
+        .collect(Collectors.toSet());
   }
 
   @Property
