@@ -10,6 +10,8 @@ public enum SourceKind {
   GUIDANCE,
   /** A study, thesis or data set. */
   STUDY,
+  /** A draft of a standard or law, or a change proposed to one, put before the public. */
+  DRAFT,
   /** A public body's own procedure, contract, record or report, such as a fire department's. */
   PROCEDURE,
   /** A trade magazine, an association of the fire service, or a publisher that sells no gear. */

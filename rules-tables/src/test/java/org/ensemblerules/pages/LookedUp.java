@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -49,9 +50,27 @@ final class LookedUp {
    * @param before on what it stood before
    * @param topic the topic under which it was looked for
    * @param result what that gave
+   * @param searches the searches made in its own words, or in those of a few siblings
    */
   record Line(
-      String origin, String table, String family, String before, String topic, Result result) {}
+      String origin,
+      String table,
+      String family,
+      String before,
+      String topic,
+      Result result,
+      List<String> searches) {}
+
+  /**
+   * A search of stored public pages.
+   *
+   * @param id its short name
+   * @param where what was searched
+   * @param words the words searched for
+   * @param day the day of the search
+   * @param met what was met, in our own words
+   */
+  record Search(String id, String where, String words, LocalDate day, String met) {}
 
   /**
    * A number on which pages disagree.
@@ -63,7 +82,7 @@ final class LookedUp {
   private LookedUp() {}
 
   static List<Line> lines() {
-    return read("looked-up.csv", 6).stream()
+    return read("looked-up.csv", 7).stream()
         .map(
             cells ->
                 new Line(
@@ -72,7 +91,21 @@ final class LookedUp {
                     cells.get(2),
                     cells.get(3),
                     cells.get(4),
-                    Result.valueOf(cells.get(5))))
+                    Result.valueOf(cells.get(5)),
+                    cells.get(6).equals("-") ? List.of() : List.of(cells.get(6).split(" "))))
+        .toList();
+  }
+
+  static List<Search> searches() {
+    return read("searches.csv", 5).stream()
+        .map(
+            cells ->
+                new Search(
+                    cells.get(0),
+                    cells.get(1),
+                    cells.get(2),
+                    LocalDate.parse(cells.get(3)),
+                    cells.get(4)))
         .toList();
   }
 
@@ -141,21 +174,34 @@ final class LookedUp {
             .heading("Defects and others by result")
             .table(head(), byResult(lines))
             .heading("By topic")
-            .table(List.of("Topic", "Looked for", "Met", "Results"), byTopic(lines));
+            .table(List.of("Topic", "Looked for", "Met", "Results"), byTopic(lines))
+            .heading("Searches")
+            .paragraph(
+                "Each remembered family was searched for in its own words, or in those of a few"
+                    + " siblings: the same defect on other parts, the same property of another"
+                    + " element. Of most pages only the opening was stored. A search that met"
+                    + " nothing says nothing of pages that are not stored.")
+            .table(List.of("Search", "Words", "Day", "Met", "Families"), bySearch(lines));
     Map<String, Map<String, List<Line>>> byTable = new LinkedHashMap<>();
     lines.forEach(
         line ->
             byTable
                 .computeIfAbsent(line.table(), table -> new LinkedHashMap<>())
                 .computeIfAbsent(
-                    line.topic() + "|" + line.result() + "|" + line.origin(),
+                    line.topic()
+                        + "|"
+                        + line.result()
+                        + "|"
+                        + line.origin()
+                        + "|"
+                        + line.searches(),
                     key -> new ArrayList<>())
                 .add(line));
     byTable.forEach(
         (table, groups) -> {
           page.heading("Families of " + table);
           page.table(
-              List.of("Written for", "Topic", "Result", "Before", "Families"),
+              List.of("Written for", "Topic", "Result", "Before", "Searches", "Families"),
               groups.values().stream()
                   .map(
                       group ->
@@ -168,6 +214,7 @@ final class LookedUp {
                                   .distinct()
                                   .sorted()
                                   .collect(Collectors.joining(", ")),
+                              String.join(", ", group.get(0).searches()),
                               group.stream()
                                   .map(line -> Words.code(line.family()))
                                   .collect(Collectors.joining(" "))))
@@ -238,6 +285,22 @@ final class LookedUp {
                           .collect(Collectors.joining(", "))));
             });
     return rows;
+  }
+
+  private static List<List<String>> bySearch(List<Line> lines) {
+    return searches().stream()
+        .map(
+            search ->
+                List.of(
+                    search.id(),
+                    search.words(),
+                    search.day().toString(),
+                    search.met(),
+                    Long.toString(
+                        lines.stream()
+                            .filter(line -> line.searches().contains(search.id()))
+                            .count())))
+        .toList();
   }
 
   static Page disagreementsPage() {

@@ -88,6 +88,33 @@ class LookedUpTest {
   }
 
   @Test
+  void eachRememberedFamilyWasSearchedForAndNoSearchIsUnknownOrUnused() {
+    List<String> known = LookedUp.searches().stream().map(LookedUp.Search::id).toList();
+    assertThat(known).doesNotHaveDuplicates();
+    assertThat(LookedUp.lines().stream().flatMap(line -> line.searches().stream()).distinct())
+        .containsExactlyInAnyOrderElementsOf(known);
+    assertThat(LookedUp.searches())
+        .allMatch(search -> !search.words().isBlank() && !search.met().isBlank());
+    Map<String, List<String>> searches =
+        LookedUp.lines().stream()
+            .collect(
+                Collectors.toMap(
+                    line -> line.origin() + " " + line.table() + " " + line.family(),
+                    Line::searches));
+    Set<String> without = new TreeSet<>();
+    families()
+        .forEach(
+            (family, rows) -> {
+              boolean remembered =
+                  rows.stream().anyMatch(row -> row.provenance().basis() instanceof Basis.Memory);
+              if (remembered && searches.getOrDefault(family, List.of()).isEmpty()) {
+                without.add(family);
+              }
+            });
+    assertThat(without).isEmpty();
+  }
+
+  @Test
   void whereARowHasTheNumberItIsTheOneThatStands() {
     List<String> wrong = new ArrayList<>();
     int held = 0;

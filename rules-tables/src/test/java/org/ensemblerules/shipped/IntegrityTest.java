@@ -38,8 +38,9 @@ class IntegrityTest {
       Set.of(
           new Clause("nfpa-1851-2008", "chapter 10", Seen.RESTATED),
           new Clause("nfpa-1851-2014", "chapter 10", Seen.RESTATED),
+          new Clause("nfpa-1851-2020", "chapter 10", Seen.RESTATED),
           new Clause("29-cfr-1910-1030", "(d)(3)", Seen.READ),
-          new Clause("29-cfr-1910-132", "(e)", Seen.RESTATED),
+          new Clause("29-cfr-1910-132", "(e)", Seen.READ),
           new Clause("nmac-11-5-2-10", "11.5.2.10(B)(1)(a)", Seen.READ),
           new Clause("nmac-11-5-2-10", "11.5.2.10(B)(1)(b)", Seen.READ),
           new Clause("8-ccr-3403", "(b)", Seen.READ),
