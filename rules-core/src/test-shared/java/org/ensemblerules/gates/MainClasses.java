@@ -15,11 +15,14 @@ import java.util.stream.Collectors;
 
 /** The compiled main classes of the module under test, without those of the modules it uses. */
 public final class MainClasses {
+  // Read once: nothing else in a test run takes as long as reading every class.
+  private static final JavaClasses ALL = new ClassFileImporter().importPath(folder());
+
   private MainClasses() {}
 
   /** Every main class of this module. */
   public static JavaClasses all() {
-    return new ClassFileImporter().importPath(folder());
+    return ALL;
   }
 
   /** The packages that this module exports to everyone; none if it is not a named module. */

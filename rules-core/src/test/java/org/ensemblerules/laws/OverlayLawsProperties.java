@@ -18,6 +18,7 @@ import net.jqwik.api.PropertyDefaults;
 import net.jqwik.api.Provide;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
+import org.ensemblerules.gates.FewestTries;
 import org.ensemblerules.ruleset.Overlay;
 import org.ensemblerules.ruleset.OverlayFault;
 import org.ensemblerules.ruleset.RuleSet;
@@ -114,6 +115,7 @@ class OverlayLawsProperties {
         .isEqualTo(VerdictContent.of(Assess.assess(one, given.assessment(), given.asOf())));
   }
 
+  @FewestTries(100)
   @Property
   void whatIsAddedNamesItsLayer(@ForAll GearCase given, @ForAll("first") Overlay one) {
     Checked<RuleSet, OverlayFault> result = FrozenRules.rules().with(List.of(one), given.asOf());

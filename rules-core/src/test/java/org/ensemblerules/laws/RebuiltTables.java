@@ -1,6 +1,8 @@
 package org.ensemblerules.laws;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.ensemblerules.ruleset.TableKind;
@@ -43,15 +45,32 @@ final class RebuiltTables {
                 each.getClass() == row.getClass() && each.key().equals(row.key()) ? row : each));
   }
 
+  /** Compiles only what changed and what is compiled by it; the rest stays as it is. */
   private static Tables changed(Tables all, Function<Row, Stream<Row>> change) {
+    Set<TableKind<?, ?>> anew = new HashSet<>();
+    for (TableKind<?, ?> kind : TableKinds.all()) {
+      if (!all.rows(kind).stream().flatMap(change).toList().equals(all.rows(kind))) {
+        anew.add(kind.home());
+      }
+    }
+    for (int before = -1; before != anew.size(); ) {
+      before = anew.size();
+      TableKinds.all().stream()
+          .filter(kind -> kind.base().filter(base -> anew.contains(base.home())).isPresent())
+          .forEach(kind -> anew.add(kind.home()));
+    }
     TableMap rest = TableMap.none();
     for (TableKind<?, ?> kind : TableKinds.all()) {
-      rest = changed(rest, kind, all, change);
+      rest = anew.contains(kind.home()) ? compiled(rest, kind, all, change) : kept(rest, kind, all);
     }
     return Tables.builder(rest).build();
   }
 
-  private static <R extends ComparableRow<R>, T> TableMap changed(
+  private static <T> TableMap kept(TableMap rest, TableKind<?, T> kind, Tables all) {
+    return rest.with(kind, all.of(kind));
+  }
+
+  private static <R extends ComparableRow<R>, T> TableMap compiled(
       TableMap rest, TableKind<R, T> kind, Tables all, Function<Row, Stream<Row>> change) {
     List<R> rows = all.rows(kind).stream().flatMap(change).map(kind.rowType()::cast).toList();
     return rest.with(kind, kind.compile(rows, rest).orElseThrow());

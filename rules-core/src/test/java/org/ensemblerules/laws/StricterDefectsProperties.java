@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -366,8 +367,13 @@ class StricterDefectsProperties {
                     "Frozen."));
   }
 
+  private static final Map<CheckRow, RuleSet> BY_CHECK = new ConcurrentHashMap<>();
+
+  /** Of the few rows there are, each is composed once. */
   private static boolean closed(CheckRow row, Finding finding, List<Event> done) {
-    return closed(FrozenRules.of(RebuiltTables.with(PULLED, row)), ElementKind.COAT, finding, done);
+    RuleSet rules =
+        BY_CHECK.computeIfAbsent(row, of -> FrozenRules.of(RebuiltTables.with(PULLED, of)));
+    return closed(rules, ElementKind.COAT, finding, done);
   }
 
   /** Of gaps, for which the check is asked, and of stitches, after whose repair it follows. */

@@ -34,7 +34,8 @@ public final class FrozenRules {
   /** The day the frozen edition took effect. */
   public static final LocalDate EFFECTIVE = LocalDate.of(2018, 7, 1);
 
-  private static final RuleSet RULES = of(tables());
+  private static final Tables TABLES = compiled();
+  private static final RuleSet RULES = of(TABLES);
 
   private FrozenRules() {}
 
@@ -48,11 +49,15 @@ public final class FrozenRules {
   }
 
   /**
-   * Compiles the tables anew.
+   * Returns the tables of the rule set.
    *
-   * @return the tables
+   * @return the same tables at every call
    */
   public static Tables tables() {
+    return TABLES;
+  }
+
+  private static Tables compiled() {
     AnatomyTable anatomy = AnatomyTable.of(FrozenAnatomy.rows()).orElseThrow();
     return Tables.builder(anatomy, CheckTable.of(FrozenDuties.checks()).orElseThrow())
         .permissions(PermissionTable.of(FrozenDuties.permissions()).orElseThrow())

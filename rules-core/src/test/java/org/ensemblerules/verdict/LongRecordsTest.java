@@ -47,7 +47,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  */
 class LongRecordsTest {
   private static final RuleSet RULES = FrozenRules.rules();
-  private static final int SMALL = 40;
+  private static final int SMALL = 20;
   private static final int MANY = 16;
   private static final FindingId ONE = new FindingId("F1");
 

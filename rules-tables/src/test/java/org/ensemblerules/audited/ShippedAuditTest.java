@@ -17,8 +17,8 @@ import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.SourceId;
 import org.ensemblerules.tables.ShippedRules;
-import org.ensemblerules.tables.ShippedTables;
 import org.ensemblerules.testkit.ShippedExtents;
+import org.ensemblerules.testkit.ShippedLoad;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,8 +28,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 @Tag("slow")
 class ShippedAuditTest {
   private static final LocalDate AS_OF = LocalDate.of(2026, 11, 25);
-  private static final Set<SourceId> SOURCES =
-      ShippedTables.load().orElseThrow().sources().keySet();
+  private static final Set<SourceId> SOURCES = ShippedLoad.tables().sources().keySet();
 
   static List<Edition> editions() {
     return ShippedRules.editions();

@@ -40,8 +40,9 @@ import org.ensemblerules.tables.LoadedTables;
 import org.ensemblerules.tables.OverlayFile;
 import org.ensemblerules.tables.ShippedOverlays;
 import org.ensemblerules.tables.ShippedRules;
-import org.ensemblerules.tables.ShippedTables;
+import org.ensemblerules.testkit.ShippedLoad;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -51,7 +52,7 @@ import org.junit.jupiter.api.Test;
  */
 class CsvFilesTest {
   private static final Path FOLDER = Path.of(System.getProperty("basedir", ""), "target", "csv");
-  private static final LoadedTables TABLES = ShippedTables.load().orElseThrow();
+  private static final LoadedTables TABLES = ShippedLoad.tables();
   private static final List<Overlay> OVERLAYS =
       ShippedOverlays.all().stream().map(OverlayFile::overlay).toList();
   private static final CSVFormat RFC_4180 =
@@ -110,6 +111,7 @@ class CsvFilesTest {
     assertThat(files(FOLDER).keySet()).isEqualTo(expected).hasSizeGreaterThan(80);
   }
 
+  @Tag("slow")
   @Test
   void everyRowOfEveryEditionIsThereOnceWithEveryField() throws IOException {
     for (EditionId edition : TABLES.tables().keySet()) {

@@ -18,12 +18,12 @@ import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.SourceId;
 import org.ensemblerules.tables.LoadedTables;
-import org.ensemblerules.tables.ShippedTables;
+import org.ensemblerules.testkit.ShippedLoad;
 import org.junit.jupiter.api.Test;
 
 /** The list of what was looked up leaves no family out, and says of each what the tables say. */
 class LookedUpTest {
-  private static final LoadedTables TABLES = ShippedTables.load().orElseThrow();
+  private static final LoadedTables TABLES = ShippedLoad.tables();
   private static final Set<String> WHY = Set.of("STRICTER", "NEWER", "CLOSER", "OTHER_THING");
 
   @Test

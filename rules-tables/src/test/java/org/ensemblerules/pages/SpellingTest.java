@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -35,6 +36,7 @@ class SpellingTest {
           "SpellingTest.java",
           "LICENSE.txt");
 
+  @Tag("slow")
   @Test
   void everyFileIsSpelledTheAmericanWay() throws IOException {
     List<String> found = new ArrayList<>();

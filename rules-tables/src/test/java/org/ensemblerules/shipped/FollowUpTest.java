@@ -44,6 +44,7 @@ import org.ensemblerules.verdict.ReasonKind;
 import org.ensemblerules.verdict.Service;
 import org.ensemblerules.verdict.Verdict;
 import org.ensemblerules.verdict.WayBack;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What is still asked for once the first step of the way back is done, by the shipped tables. */
@@ -112,6 +113,7 @@ class FollowUpTest {
   }
 
   /** Of every row whose remedy a hand check follows: after the remedy only that is asked for. */
+  @Tag("slow")
   @Test
   void onceTheRemedyIsDoneOnlyItsChecksAreAskedFor() {
     List<Extent> extents = ShippedExtents.of(RULES.tables().defects());

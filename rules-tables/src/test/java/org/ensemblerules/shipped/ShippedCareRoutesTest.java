@@ -41,6 +41,7 @@ import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.testkit.ShippedGear.Kind;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -98,6 +99,7 @@ class ShippedCareRoutesTest {
   }
 
   /** All sets of exposures: what is added takes nothing away and makes nothing milder. */
+  @Tag("slow")
   @ParameterizedTest
   @MethodSource("editions")
   void exposuresCombineToTheStrictest(EditionId edition) {

@@ -9,7 +9,7 @@ import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.LoadedTables;
 import org.ensemblerules.tables.ShippedRules;
-import org.ensemblerules.tables.ShippedTables;
+import org.ensemblerules.testkit.ShippedLoad;
 
 /** The shipped rule sets that the tests of this package go over. */
 final class ShippedEditions {
@@ -24,7 +24,7 @@ final class ShippedEditions {
   private ShippedEditions() {}
 
   private static final class Checked {
-    static final LoadedTables TABLES = ShippedTables.load().orElseThrow();
+    static final LoadedTables TABLES = ShippedLoad.tables();
   }
 
   static LoadedTables loaded() {

@@ -8,8 +8,10 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.ensemblerules.care.WashRecord;
 import org.ensemblerules.care.WashedLayers;
 import org.ensemblerules.defect.DefectKind;
@@ -64,10 +66,18 @@ class ShippedOverlaysTest {
     return ShippedEditions.WITH_INSPECTION;
   }
 
+  private record Laid(EditionId edition, Set<String> overlays) {}
+
+  private static final Map<Laid, RuleSet> LAID = new ConcurrentHashMap<>();
+
   private static RuleSet with(EditionId edition, String... overlays) {
+    return LAID.computeIfAbsent(new Laid(edition, Set.of(overlays)), ShippedOverlaysTest::lay);
+  }
+
+  private static RuleSet lay(Laid laid) {
     return OverlayJson.lay(
-            ShippedEditions.rules(edition),
-            Set.of(overlays).stream()
+            ShippedEditions.rules(laid.edition()),
+            laid.overlays().stream()
                 .map(name -> ShippedOverlays.of(new EditionId(name)).orElseThrow())
                 .toList(),
             ShippedGear.AS_OF)

@@ -74,8 +74,9 @@ class ShippedRulesTest {
 
   @Test
   void theFingerprintIsTheSameAtEachLoad() {
+    LoadedTables loaded = ShippedTables.load().orElseThrow();
     for (EditionId edition : ShippedEditions.WITH_INSPECTION) {
-      RuleSet anew = RuleSets.compose(ShippedTables.load().orElseThrow(), edition).orElseThrow();
+      RuleSet anew = RuleSets.compose(loaded, edition).orElseThrow();
       assertThat(fingerprint(anew)).matches("[0-9a-f]{64}").isEqualTo(fingerprint(edition));
       assertThat(anew.identity()).isEqualTo(ShippedEditions.rules(edition).identity());
     }
@@ -84,13 +85,13 @@ class ShippedRulesTest {
         .doesNotHaveDuplicates();
   }
 
-  // Upper case of "i", digits and days differ between these; the meaning of a row does not.
+  // Upper case of "i", digits and years differ between these; the meaning of a row does not.
   @Test
   void theFingerprintIsTheSameInAnyLocaleAndZone() {
     Locale locale = Locale.getDefault();
     TimeZone zone = TimeZone.getDefault();
     try {
-      for (String tag : List.of("en-US", "tr-TR", "ar-EG-u-nu-arab", "th-TH-u-ca-buddhist")) {
+      for (String tag : List.of("en-US", "tr-TR-u-ca-buddhist-nu-arab")) {
         Locale.setDefault(Locale.forLanguageTag(tag));
         TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Kiritimati"));
         LoadedTables anew = ShippedTables.load().orElseThrow();

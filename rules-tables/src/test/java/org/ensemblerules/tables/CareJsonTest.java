@@ -15,13 +15,14 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.testkit.ShippedLoad;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Questions of care as they are asked and answered in JSON, by the shipped tables. */
 class CareJsonTest {
-  private static final LoadedTables TABLES = ShippedTables.load().orElseThrow();
+  private static final LoadedTables TABLES = ShippedLoad.tables();
   private static final ObjectMapper MAPPER = new ObjectMapper();
 
   private static String quoted(String json) {

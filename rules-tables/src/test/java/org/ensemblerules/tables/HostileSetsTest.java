@@ -21,6 +21,7 @@ import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.source.Checked;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -167,6 +168,7 @@ class HostileSetsTest {
         + ", \"effect\": {\"kind\": \"RETIRE\", \"scope\": \"ELEMENT\"}, \"wording\": \"w\"}";
   }
 
+  @Tag("slow")
   @Test
   void anEntryStandsForNoMoreRowsThanAllowed() {
     String file =

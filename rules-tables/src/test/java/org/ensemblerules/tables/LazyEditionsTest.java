@@ -10,6 +10,7 @@ import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.testkit.ShippedLoad;
 import org.junit.jupiter.api.Test;
 
 /** Only what is asked for is loaded, and it is the same as if all had been. */
@@ -18,7 +19,7 @@ class LazyEditionsTest {
 
   @Test
   void theRulesOfAnEditionAreTheSameWhetherAllWasLoadedOrNot() {
-    LoadedTables all = ShippedTables.load().orElseThrow();
+    LoadedTables all = ShippedLoad.tables();
     assertThat(ShippedRules.editions()).isEqualTo(all.editions(Subject.INSPECTION)).hasSize(4);
     for (Edition edition : ShippedRules.editions()) {
       RuleSet eager = RuleSets.compose(all, edition.id()).orElseThrow();

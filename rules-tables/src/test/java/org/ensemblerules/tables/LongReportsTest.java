@@ -184,6 +184,7 @@ class LongReportsTest {
             });
   }
 
+  @Tag("slow")
   @ParameterizedTest
   @EnumSource(
       value = Filling.class,
@@ -205,6 +206,7 @@ class LongReportsTest {
     }
   }
 
+  @Tag("slow")
   @ParameterizedTest
   @EnumSource(
       value = Filling.class,

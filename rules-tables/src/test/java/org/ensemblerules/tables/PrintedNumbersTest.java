@@ -13,6 +13,7 @@ import org.ensemblerules.measure.Bound;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
+import org.ensemblerules.testkit.ShippedLoad;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -30,7 +31,7 @@ class PrintedNumbersTest {
    */
   @Test
   void theTwoNumbersOfARowAgreeButForThoseKnown() throws IOException {
-    for (TableRevision file : ShippedTables.load().orElseThrow().revisions()) {
+    for (TableRevision file : ShippedLoad.tables().revisions()) {
       JsonNode text = MAPPER.readTree(ShippedTables.files().read(file.file()).orElseThrow());
       for (JsonNode row : text.path("rows")) {
         for (JsonNode printed : row.findParents("alsoPrinted")) {

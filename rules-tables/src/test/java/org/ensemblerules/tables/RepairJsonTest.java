@@ -11,13 +11,14 @@ import org.ensemblerules.repair.RepairOrders;
 import org.ensemblerules.repair.RepairTables;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.testkit.ShippedLoad;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Questions of repair as they are asked and answered in JSON, by the shipped tables. */
 class RepairJsonTest {
-  private static final LoadedTables TABLES = ShippedTables.load().orElseThrow();
+  private static final LoadedTables TABLES = ShippedLoad.tables();
   private static final ObjectMapper MAPPER = new ObjectMapper();
   private static final String COAT =
       "{'element':{'id':'E-1','kind':'COAT','use':'STRUCTURAL'},'findings':[";

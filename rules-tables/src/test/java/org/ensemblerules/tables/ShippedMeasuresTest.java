@@ -10,6 +10,7 @@ import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.strength.RequirementRow;
 import org.ensemblerules.strength.RequirementTable;
+import org.ensemblerules.testkit.ShippedLoad;
 import org.junit.jupiter.api.Test;
 
 /** How much the shipped tables say of measurements, edition by edition. */
@@ -20,7 +21,7 @@ class ShippedMeasuresTest {
   private static final EditionId CARE_2020 = new EditionId("NFPA_1851_2020");
   private static final EditionId CARE_2026 = new EditionId("NFPA_1850_2026");
 
-  private final LoadedTables tables = ShippedTables.load().orElseThrow();
+  private final LoadedTables tables = ShippedLoad.tables();
 
   @Test
   void productEditionsHaveRequirementsInTheOrderOfPublication() {

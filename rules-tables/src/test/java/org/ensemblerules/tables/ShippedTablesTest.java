@@ -5,11 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.SourceKind;
+import org.ensemblerules.testkit.ShippedLoad;
 import org.junit.jupiter.api.Test;
 
 /** The shipped tables are sound. */
 class ShippedTablesTest {
-  private final LoadedTables tables = ShippedTables.load().orElseThrow();
+  private final LoadedTables tables = ShippedLoad.tables();
 
   @Test
   void everyEditionOfTheStandardWithTablesIsFoundBySubject() {

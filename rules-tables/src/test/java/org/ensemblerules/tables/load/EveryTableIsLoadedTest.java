@@ -16,7 +16,7 @@ import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.LoadedTables;
 import org.ensemblerules.tables.ShippedRules;
-import org.ensemblerules.tables.ShippedTables;
+import org.ensemblerules.testkit.ShippedLoad;
 import org.junit.jupiter.api.Test;
 
 /** What is declared can be read from files, and what is read is in the rules. */
@@ -33,7 +33,7 @@ class EveryTableIsLoadedTest {
 
   @Test
   void whatIsLoadedForAnEditionIsInItsRules() {
-    LoadedTables loaded = ShippedTables.load().orElseThrow();
+    LoadedTables loaded = ShippedLoad.tables();
     List<RuleSet> sets =
         ShippedRules.editions().stream()
             .map(Edition::id)

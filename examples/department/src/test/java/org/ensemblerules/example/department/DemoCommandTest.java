@@ -7,11 +7,27 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class DemoCommandTest {
+  @TempDir private static Path all;
+  private static ProgramRun run;
+
   @TempDir private Path folder;
+
+  /** Told once; what the tests look at is the same run. */
+  @BeforeAll
+  static void tell() {
+    run =
+        ProgramRun.of(
+            "demo",
+            "--out",
+            all.resolve("a.jsonl").toString(),
+            "--write",
+            all.resolve("gear.jsonl").toString());
+  }
 
   private String path(String name) {
     return folder.resolve(name).toString();
@@ -19,34 +35,37 @@ class DemoCommandTest {
 
   @Test
   void runsWithoutACommandAsWithIt() throws IOException {
-    ProgramRun without = ProgramRun.of("--out", path("a.jsonl"));
-    ProgramRun with = ProgramRun.of("demo", "--out", path("b.jsonl"));
+    ProgramRun without = ProgramRun.of("--out", path("b.jsonl"));
     assertThat(without.code()).isZero();
-    assertThat(with.code()).isZero();
-    assertThat(folder.resolve("a.jsonl")).hasSameBinaryContentAs(folder.resolve("b.jsonl"));
-    assertThat(without.out().replace("a.jsonl", "b.jsonl")).isEqualTo(with.out());
-    assertThat(with.err()).isEmpty();
+    assertThat(run.code()).isZero();
+    assertThat(folder.resolve("b.jsonl")).hasSameBinaryContentAs(all.resolve("a.jsonl"));
+    assertThat(without.out().replace(path("b.jsonl"), all.resolve("a.jsonl").toString()))
+        .isEqualTo(run.out());
+    assertThat(run.err()).isEmpty();
   }
 
   @Test
   void writesTheDepartmentSoThatAssessGivesTheSameVerdicts() throws IOException {
-    ProgramRun.of("demo", "--out", path("a.jsonl"), "--write", path("gear.jsonl"));
     ProgramRun assess =
         ProgramRun.of(
-            "assess", path("gear.jsonl"), "--as-of", "2026-11-25", "--out", path("b.jsonl"));
+            "assess",
+            all.resolve("gear.jsonl").toString(),
+            "--as-of",
+            "2026-11-25",
+            "--out",
+            path("b.jsonl"));
     assertThat(assess.code()).isZero();
     assertThat(assess.err()).isEmpty();
-    assertThat(folder.resolve("b.jsonl")).hasSameBinaryContentAs(folder.resolve("a.jsonl"));
+    assertThat(folder.resolve("b.jsonl")).hasSameBinaryContentAs(all.resolve("a.jsonl"));
   }
 
   @Test
   void reportsCountsThenEveryElementThatIsOut() throws IOException {
-    ProgramRun run = ProgramRun.of("demo", "--out", path("a.jsonl"));
     assertThat(run.out())
         .contains("SERVICEABLE  CLEAN  REPAIR  REPLACE_PART  EVALUATE  RETIRE  PRESERVE")
         .contains("OUT OF SERVICE")
         .contains("CAUTIONS FOR ALL OF THE ABOVE");
-    List<JsonNode> verdicts = ProgramRun.verdicts(Files.readString(folder.resolve("a.jsonl")));
+    List<JsonNode> verdicts = ProgramRun.verdicts(Files.readString(all.resolve("a.jsonl")));
     List<String> lines = run.out().lines().toList();
     for (JsonNode verdict : verdicts) {
       String heading = verdict.at("/element/id").asText() + "   ";
@@ -57,17 +76,16 @@ class DemoCommandTest {
 
   @Test
   void staysWithinAHundredColumns() {
-    ProgramRun run = ProgramRun.of("demo", "--out", path("a.jsonl"));
     // Only the last line names a file, whose path can be as long as it likes.
-    assertThat(run.out().lines().filter(line -> !line.contains(path("a.jsonl"))))
+    assertThat(run.out().lines().filter(line -> !line.contains(all.resolve("a.jsonl").toString())))
         .isNotEmpty()
         .allMatch(line -> line.length() <= 100);
   }
 
   @Test
   void saysWhenTheVerdictsCannotBeWritten() {
-    ProgramRun run = ProgramRun.of("demo", "--out", path("no/such/folder.jsonl"));
-    assertThat(run.code()).isEqualTo(3);
-    assertThat(run.err()).contains("cannot write").contains("folder.jsonl");
+    ProgramRun failed = ProgramRun.of("demo", "--out", path("no/such/folder.jsonl"));
+    assertThat(failed.code()).isEqualTo(3);
+    assertThat(failed.err()).contains("cannot write").contains("folder.jsonl");
   }
 }

@@ -29,6 +29,7 @@ import org.ensemblerules.verdict.Reason;
 import org.ensemblerules.verdict.ReasonKind;
 import org.ensemblerules.verdict.Service;
 import org.ensemblerules.verdict.Verdict;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 class DemoDepartmentTest {
@@ -149,6 +150,7 @@ class DemoDepartmentTest {
     assertThat(DemoDepartment.elements(RULES)).isEqualTo(DemoDepartment.elements(RULES));
   }
 
+  @Tag("slow")
   @Test
   void fillsInTheFormsOfEveryEdition() {
     for (Edition edition : ShippedRules.editions()) {
