@@ -22,7 +22,9 @@ public record Contradiction(Kind kind, Event event, String found, String allowed
     /** It was issued to somebody while somebody else held it. */
     SECOND_HOLDER,
     /** It was put back in service, and had not been taken out. */
-    BACK_WITHOUT_TAKEN_OUT
+    BACK_WITHOUT_TAKEN_OUT,
+    /** It is said to have come after something of its day, and to have been before it in order. */
+    STATED_ORDER
   }
 
   /** Checks for nulls. */

@@ -31,6 +31,7 @@ public final class Contradictions {
     afterTheEnd(history, faults);
     secondHolder(history, faults);
     backWithoutTakenOut(history, faults);
+    StatedOrder.contradictions(history, faults);
     return faults.build();
   }
 

@@ -222,6 +222,8 @@ public sealed interface Event {
    * @param result what came of it; not null
    * @param by by whom; not null
    * @param answers the findings that it was made for; not null
+   * @param afterWork whether whoever made it states that it was made after the work of its day on
+   *     what it answers; what is not stated is false
    * @param conditions what was stated of its conditions; what is left out counts as not kept; not
    *     null
    * @param measured what was measured in it, where it measures; empty if nothing was
@@ -232,6 +234,7 @@ public sealed interface Event {
       CheckResult result,
       Doer by,
       Set<FindingId> answers,
+      boolean afterWork,
       Map<Condition, ConditionValue> conditions,
       Optional<Quantity> measured)
       implements Event {
@@ -264,7 +267,7 @@ public sealed interface Event {
     }
 
     /**
-     * Makes a check of whose conditions nothing was stated.
+     * Makes a check of which nothing was stated besides.
      *
      * @param when when; not null
      * @param check which; not null
@@ -273,7 +276,7 @@ public sealed interface Event {
      * @param answers the findings that it was made for; not null
      */
     public Checked(When when, Check check, CheckResult result, Doer by, Set<FindingId> answers) {
-      this(when, check, result, by, answers, Map.of(), Optional.empty());
+      this(when, check, result, by, answers, false, Map.of(), Optional.empty());
     }
 
     /**

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -200,9 +201,12 @@ public final class Evidence {
   }
 
   private boolean madeGood(Event.Inspected begun) {
+    return latest.inspectedAfter(askedFor(begun).check(), begun.when(), false);
+  }
+
+  private InspectionKind askedFor(Event.Inspected begun) {
     InspectionKind kind = begun.inspection().kind();
-    InspectionKind asked = hasCriteria(kind) ? kind : InspectionKind.ADVANCED;
-    return latest.inspectedAfter(asked.check(), begun.when());
+    return hasCriteria(kind) ? kind : InspectionKind.ADVANCED;
   }
 
   /**
@@ -235,7 +239,7 @@ public final class Evidence {
    * @return true if it was
    */
   public boolean passedAfter(Check check, FindingId finding, When moment) {
-    return latest.passedAfter(check, finding, moment);
+    return latest.passedAfterWork(check, finding, moment, false);
   }
 
   /**
@@ -253,15 +257,40 @@ public final class Evidence {
   }
 
   /**
-   * Tells whether an expert's evaluation was passed for something that was not met or failed,
-   * certainly later, by its name.
+   * Tells whether a check was passed for a finding, in a way that counts, after work done for that
+   * finding: certainly later, or on its day if it states that it came after that work.
    *
-   * @param failure its name; not null
-   * @param moment when it was; not null
+   * @param check the check; not null
+   * @param finding the finding; not null
+   * @param work when the work was done; not null
    * @return true if it was
    */
-  public boolean evaluatedSince(FindingId failure, When moment) {
-    return passedAfter(Check.EXPERT_EVALUATION, failure, moment);
+  public boolean passedAfterWork(Check check, FindingId finding, When work) {
+    return latest.passedAfterWork(check, finding, work, true);
+  }
+
+  /**
+   * Tells whether an expert's evaluation was passed for a report that was not met, or that came to
+   * no result: certainly later, or on its day, as it names the report.
+   *
+   * @param tested the report; not null
+   * @return true if it was
+   */
+  public boolean evaluatedSince(Event.Tested tested) {
+    boolean alone =
+        history.events(Event.Tested.class).stream()
+                .filter(other -> other.failure().equals(tested.failure()))
+                .count()
+            == 1;
+    return followsNamed(Check.EXPERT_EVALUATION, tested.failure(), tested.when(), alone);
+  }
+
+  /** Whether a check was passed for what it names; on its day only if the name is of one thing. */
+  boolean followsNamed(Check check, FindingId named, When moment, boolean nameOfOne) {
+    return latest
+        .passedFor(check, named)
+        .filter(when -> when.follows(moment, nameOfOne))
+        .isPresent();
   }
 
   boolean failedSince(When moment, FindingId finding) {
@@ -451,17 +480,59 @@ public final class Evidence {
    *     very day without an order told
    */
   public String howToOrder(When moment, Predicate<Event> sort) {
+    return howToOrder(moment, sort, event -> "");
+  }
+
+  /**
+   * Says how the record may tell that something of a sort came after a moment, where it may have:
+   * by an order, or by a statement that such an event can make.
+   *
+   * @param moment the moment; not null
+   * @param sort which events; not null
+   * @param statement what else an event may state, in words that go on; empty if nothing; not null
+   * @return a text that begins with a semicolon; empty if nothing of the sort counts and is of that
+   *     very day without an order told
+   */
+  public String howToOrder(When moment, Predicate<Event> sort, Function<Event, String> statement) {
     return moment
         .date()
         .earliest()
         .map(day -> byDay.get().get(day).stream())
         .orElseGet(Stream::empty)
-        .filter(event -> sort.test(event) && counts(event))
+        .filter(event -> sort.test(event) && maySay(event))
         .flatMap(
-            event -> event.when().howToOrder(moment).map(how -> event.name() + " " + how).stream())
+            event ->
+                event
+                    .when()
+                    .howToOrder(moment)
+                    .map(how -> event.name() + " " + how + statement.apply(event))
+                    .stream())
         .findFirst()
         .map(text -> "; " + text)
         .orElse("");
+  }
+
+  /** What is not judged, as a transfer, counts as it stands. */
+  private boolean maySay(Event event) {
+    return judgment(event).map(Judgment::counts).orElse(true);
+  }
+
+  /**
+   * Says how the record may tell that another inspection of its day makes good one that does not
+   * count.
+   *
+   * @param begun the inspection that does not count; not null
+   * @return a text that begins with a semicolon; empty if none of that day would
+   */
+  public String howToOrder(Event.Inspected begun) {
+    InspectionKind asked = askedFor(begun);
+    return howToOrder(
+        begun.when(),
+        other ->
+            other instanceof Event.Inspected done
+                && tables
+                    .criteria()
+                    .covers(done.inspection().kind(), asked, element.kind(), element.use()));
   }
 
   private ImmutableListMultimap<LocalDate, Event> eventsByDay() {

@@ -156,7 +156,9 @@ final class Held {
                                 + check
                                 + " passed certainly later"
                                 + evidence.howToOrder(
-                                    event.when(), other -> isPassOf(other, check)))),
+                                    event.when(),
+                                    other -> isPassOf(other, check),
+                                    other -> statement(event, other)))),
         seen(event),
         missing);
   }
@@ -166,6 +168,14 @@ final class Held {
             && done.check() == check
             && done.answers().contains(asked.finding()))
         || (other instanceof Event.Inspected look && look.inspection().kind().check() == check);
+  }
+
+  /** How an event may say that it came after another of its day, besides by an order. */
+  private static String statement(Event event, Event other) {
+    if (other instanceof Event.Inspected) {
+      return ", or with AFTER_WORK as its occasion";
+    }
+    return StatedOrder.isWork(event) ? ", or once it states afterWork" : "";
   }
 
   /** The very check that was passed is an inspection of that day, if it is one. */
@@ -190,9 +200,10 @@ final class Held {
   }
 
   private boolean followed(Event event, Check check) {
-    return evidence.latest().passedAfter(check, asked.finding(), event.when())
-        || evidence.latest().inspectedAfter(check, event.when())
-        || evidence.latest().clearAfter(check, asked.site(), asked.defect(), event.when());
+    Latest latest = evidence.latest();
+    return latest.passedAfterWork(check, asked.finding(), event.when(), StatedOrder.isWork(event))
+        || latest.inspectedAfter(check, event.when(), true)
+        || latest.clearAfter(check, asked.site(), asked.defect(), event.when());
   }
 
   /** Where the wearer's look shows it as well, that look is asked for. */

@@ -46,17 +46,14 @@ final class Latest {
   private final CheckTable checks;
   private final Element element;
   private final Map<InspectionKind, List<CriterionRow>> looks = new EnumMap<>(InspectionKind.class);
-  private final Map<Seen, When> clear = new HashMap<>();
+  private final Moments<Seen> clear = new Moments<>();
   private final Map<Check, When> passed = new EnumMap<>(Check.class);
-  private final Map<Answer, When> passedFor = new HashMap<>();
-  private final Map<Check, When> inspected = new EnumMap<>(Check.class);
+  private final Moments<Answer> passedFor = new Moments<>();
+  private final Moments<Check> inspected = new Moments<>();
   private final Map<Washed, When> cleaned = new HashMap<>();
   private final List<Event.Cleaned> washes = new ArrayList<>();
   private final Supplier<Map<Washed, When>> cleanedAndSeen = Suppliers.memoize(this::seen);
   private final Map<FindingId, When> workedOn = new HashMap<>();
-
-  /** The inspection whose occasion was work, of those the latest; its day is what matters. */
-  private Optional<When> lookedAtWork = Optional.empty();
 
   Latest(EvidenceTables tables, Element element) {
     this.criteria = tables.criteria();
@@ -68,14 +65,11 @@ final class Latest {
   void add(Event event, boolean counts, boolean happened) {
     When when = event.when();
     if (event instanceof Event.Inspected done && counts) {
-      inspected(done.inspection(), when);
-      if (done.inspection().occasion() == Occasion.AFTER_WORK) {
-        lookedAtWork = lookedAtWork.or(() -> Optional.of(when));
-      }
+      inspected(done.inspection(), when, done.inspection().occasion() == Occasion.AFTER_WORK);
     } else if (event instanceof Event.Checked done && counts) {
       last(passed, done.check(), when, When.LAST_CERTAIN);
       done.answers()
-          .forEach(id -> last(passedFor, new Answer(id, done.check()), when, When.LAST_CERTAIN));
+          .forEach(id -> passedFor.add(new Answer(id, done.check()), when, done.afterWork()));
     }
     if (event instanceof Event.Cleaned done && counts) {
       washes.add(done);
@@ -104,10 +98,10 @@ final class Latest {
   }
 
   /** It stands for each kind that it covers, and for each look of its own that found nothing. */
-  private void inspected(Inspection done, When when) {
+  private void inspected(Inspection done, When when, boolean afterWork) {
     for (InspectionKind kind : InspectionKind.values()) {
       if (criteria.covers(done.kind(), kind, element.kind(), element.use())) {
-        last(inspected, kind.check(), when, When.LAST_CERTAIN);
+        inspected.add(kind.check(), when, afterWork);
       }
     }
     for (CriterionRow row : looks.computeIfAbsent(done.kind(), this::looks)) {
@@ -115,8 +109,7 @@ final class Latest {
         for (Check check : row.check()) {
           for (Site site : row.sites()) {
             row.lookFor()
-                .forEach(
-                    defect -> last(clear, new Seen(check, site, defect), when, When.LAST_CERTAIN));
+                .forEach(defect -> clear.add(new Seen(check, site, defect), when, afterWork));
           }
         }
       }
@@ -138,12 +131,13 @@ final class Latest {
     return after(Optional.ofNullable(passed.get(check)), moment);
   }
 
-  boolean passedAfter(Check check, FindingId finding, When moment) {
-    return after(passedFor(check, finding), moment);
+  /** Whether it was passed for a finding after work done at a moment, as far as it says so. */
+  boolean passedAfterWork(Check check, FindingId finding, When moment, boolean saidOfTheDay) {
+    return passedFor.after(new Answer(finding, check), moment, saidOfTheDay);
   }
 
   Optional<When> passedFor(Check check, FindingId finding) {
-    return Optional.ofNullable(passedFor.get(new Answer(finding, check)));
+    return passedFor.last(new Answer(finding, check));
   }
 
   boolean cleanedAfter(CleaningKind kind, Set<LayerKind> layers, When moment) {
@@ -156,8 +150,7 @@ final class Latest {
 
   /** Whether an inspection that counts came after work done at a moment. */
   boolean seenAfter(When moment) {
-    return inspected.values().stream().anyMatch(look -> look.certainlyAfter(moment))
-        || lookedAtWork.filter(look -> look.follows(moment, true)).isPresent();
+    return inspected.anyAfter(moment);
   }
 
   private static boolean after(
@@ -170,19 +163,19 @@ final class Latest {
         || (layers.isEmpty() ? each.anyMatch(done) : each.allMatch(done));
   }
 
-  boolean inspectedAfter(Check check, When moment) {
-    return after(Optional.ofNullable(inspected.get(check)), moment);
+  boolean inspectedAfter(Check check, When moment, boolean saidOfTheDay) {
+    return inspected.after(check, moment, saidOfTheDay);
   }
 
   /** Whether a look that counts found a place clear of a defect, as a check would show it. */
   boolean clearAfter(Check check, Site site, DefectKind defect, When moment) {
-    return checks.row(check).byLook()
-        && after(Optional.ofNullable(clear.get(new Seen(check, site, defect))), moment);
+    return checks.row(check).byLook() && clear.after(new Seen(check, site, defect), moment, true);
   }
 
   /** Whether such an inspection was made on the day of a moment, or certainly later. */
   boolean inspectedOn(Check check, When moment) {
-    return Optional.ofNullable(inspected.get(check))
+    return inspected
+        .last(check)
         .filter(last -> last.date().certainlyNotBefore(moment.date()))
         .isPresent();
   }

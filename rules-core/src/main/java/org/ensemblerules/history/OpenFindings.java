@@ -2,6 +2,7 @@ package org.ensemblerules.history;
 
 import com.google.common.base.Suppliers;
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMultiset;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -33,6 +34,7 @@ final class OpenFindings {
   private final Map<Asked, Attempts> attempts = new ConcurrentHashMap<>();
   private final Map<Latest.Answer, Optional<When>> repaired = new ConcurrentHashMap<>();
   private final Supplier<ImmutableList<Event.Checked>> standing = Suppliers.memoize(this::failures);
+  private final Supplier<ImmutableMultiset<FindingId>> named = Suppliers.memoize(this::names);
   private final Supplier<Map<FindingId, When>> failedFor =
       Suppliers.memoize(this::failuresByFinding);
 
@@ -129,6 +131,14 @@ final class OpenFindings {
         .collect(ImmutableList.toImmutableList());
   }
 
+  /** The names of what failed; one that several bear says of none that it came after it. */
+  private ImmutableMultiset<FindingId> names() {
+    return evidence.history().events(Event.Checked.class).stream()
+        .filter(done -> done.result() == CheckResult.FAILED)
+        .map(Event.Checked::failure)
+        .collect(ImmutableMultiset.toImmutableMultiset());
+  }
+
   /** Of the failures for a finding that nothing has settled, what is certainly after all others. */
   private Map<FindingId, When> failuresByFinding() {
     Map<FindingId, When> last = new HashMap<>();
@@ -162,17 +172,18 @@ final class OpenFindings {
 
   private boolean settled(Event.Checked failed) {
     FindingId failure = failed.failure();
+    boolean alone = named.get().count(failure) == 1;
     for (Check later : Check.values()) {
       boolean stronger =
           later == Check.EXPERT_EVALUATION
               || tables.validity().stronger().outranks(later, failed.check());
-      if (stronger && evidence.passedAfter(later, failure, failed.when())) {
+      if (stronger && evidence.followsNamed(later, failure, failed.when(), alone)) {
         return true;
       }
     }
     return repaired
         .computeIfAbsent(new Latest.Answer(failure, failed.check()), this::lastRepaired)
-        .map(when -> when.certainlyAfter(failed.when()))
+        .map(when -> when.follows(failed.when(), alone))
         .orElse(false);
   }
 
@@ -182,7 +193,7 @@ final class OpenFindings {
         .filter(Event.Repaired.class::isInstance)
         .filter(evidence::counts)
         .map(Event::when)
-        .filter(when -> evidence.passedAfter(answer.check(), answer.finding(), when))
+        .filter(when -> evidence.passedAfterWork(answer.check(), answer.finding(), when))
         .max(When.LAST_CERTAIN);
   }
 }

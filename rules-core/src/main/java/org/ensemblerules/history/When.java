@@ -82,10 +82,11 @@ public record When(MarkedDate date, int orderInDay) {
    *
    * @param other the other moment; not null
    * @param namesIt whether the record says that this answers the other, or was made because of it
-   * @return true if it did
+   * @return true if it did; never against an order that the record tells of both
    */
   public boolean follows(When other, boolean namesIt) {
-    return certainlyAfter(other) || (namesIt && date.certainlyNotBefore(other.date));
+    return certainlyAfter(other)
+        || (namesIt && date.certainlyNotBefore(other.date) && !other.certainlyAfter(this));
   }
 
   /**

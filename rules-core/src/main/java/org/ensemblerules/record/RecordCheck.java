@@ -98,6 +98,7 @@ public final class RecordCheck {
           item == RecordItem.RETIREMENT_DATE || item.records(contradiction.event());
       case SECOND_HOLDER -> item == RecordItem.ISSUED_TO;
       case BACK_WITHOUT_TAKEN_OUT -> false;
+      case STATED_ORDER -> item.records(contradiction.event());
     };
   }
 }

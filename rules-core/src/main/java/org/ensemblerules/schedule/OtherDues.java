@@ -95,7 +95,7 @@ final class OtherDues {
               .map(DefectRow::afterward)
               .orElse(Set.of());
       for (Check check : afterward) {
-        done.filter(when -> !facts.evidence().passedAfter(check, finding, when))
+        done.filter(when -> !facts.evidence().passedAfterWork(check, finding, when))
             .ifPresent(
                 when ->
                     due.add(

@@ -10,6 +10,7 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Transfer;
+import org.ensemblerules.inspection.InspectionKind;
 
 /** Is the element in the department's hands, and was it looked at since it came back to them? */
 final class AwayQuestion {
@@ -24,7 +25,11 @@ final class AwayQuestion {
                   reasons.accept(
                       reason(
                           ReasonKind.AWAY,
-                          went(gone) + "; not certainly " + back + " since",
+                          went(gone)
+                              + "; not certainly "
+                              + back
+                              + " since"
+                              + file.evidence().howToOrder(gone.when(), event -> is(event, back)),
                           back)));
     }
     for (Event.Moved back : file.evidence().notLookedAtSinceBack()) {
@@ -37,9 +42,19 @@ final class AwayQuestion {
               + ", and no "
               + look(back.transfer())
               + " that counts is certainly later; on the same day it counts if its occasion is"
-              + " AFTER_RETURN";
+              + " AFTER_RETURN"
+              + file.evidence().howToOrder(back.when(), event -> isLook(event, back.transfer()));
       reasons.accept(reason(ReasonKind.BACK_UNSEEN, seen, back.transfer()));
     }
+  }
+
+  private static boolean is(Event event, Transfer transfer) {
+    return event instanceof Event.Moved moved && moved.transfer() == transfer;
+  }
+
+  private static boolean isLook(Event event, Transfer back) {
+    return event instanceof Event.Inspected done
+        && (!back.cameUnseen() || done.inspection().kind() == InspectionKind.ADVANCED);
   }
 
   private static String went(Event.Moved gone) {

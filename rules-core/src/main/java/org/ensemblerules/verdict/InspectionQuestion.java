@@ -48,7 +48,10 @@ final class InspectionQuestion {
               "no inspection that counts is on record",
               new Effect.Evaluate(Check.ADVANCED_INSPECTION, Scope.ELEMENT)));
     }
-    file.evidence().notMadeGood().forEach(each -> notMadeGood(file, each, reasons));
+    for (Judgment each : file.evidence().notMadeGood()) {
+      String order = file.evidence().howToOrder((Event.Inspected) each.event());
+      notMadeGood(file, each, reason -> reasons.accept(reason.saying(order)));
+    }
     Told told = told(file);
     judged.stream()
         .filter(each -> each.event().when().date().possiblyBy(file.asOf()))

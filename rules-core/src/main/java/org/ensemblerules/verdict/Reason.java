@@ -80,6 +80,13 @@ public record Reason(
         attempts);
   }
 
+  /** The reason with more said at its end of what was seen. */
+  Reason saying(String more) {
+    return more.isEmpty()
+        ? this
+        : new Reason(kind, row, site, finding, seen + more, effect, handling, afterward, attempts);
+  }
+
   private static Set<HandlingDuty> handling(ReasonKind kind, Row row) {
     if (row instanceof CareRouteRow care) {
       Set<HandlingDuty> duties = EnumSet.noneOf(HandlingDuty.class);

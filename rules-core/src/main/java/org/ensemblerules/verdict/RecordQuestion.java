@@ -182,7 +182,8 @@ final class RecordQuestion {
                   + taken.when()
                   + ": "
                   + taken.why()
-                  + "; not certainly back since",
+                  + "; not certainly back since"
+                  + file.evidence().howToOrder(taken.when(), Event.BackInService.class::isInstance),
               new Effect.Evaluate(Check.RETURN_TO_SERVICE, Scope.ELEMENT)));
     }
   }
@@ -200,7 +201,13 @@ final class RecordQuestion {
                     + ": "
                     + altered.what()
                     + "; approved by the manufacturer: "
-                    + altered.approved(),
+                    + altered.approved()
+                    + file.evidence()
+                        .howToOrder(
+                            altered.when(),
+                            event ->
+                                event instanceof Event.Checked done
+                                    && done.check() == Check.EXPERT_EVALUATION),
                 new Effect.Evaluate(Check.EXPERT_EVALUATION, Scope.ELEMENT)));
       }
     }

@@ -57,7 +57,7 @@ final class TestQuestion {
     StrengthResult result =
         Judge.judge(
             file.tables().strength(), tested.product(), tested.report(), purpose, tested.rule());
-    boolean evaluated = file.evidence().evaluatedSince(tested.failure(), tested.when());
+    boolean evaluated = file.evidence().evaluatedSince(tested);
     if (result instanceof StrengthResult.Judged judged) {
       boolean met = judged.outcome() == Outcome.PASS;
       if (met || !evaluated) {

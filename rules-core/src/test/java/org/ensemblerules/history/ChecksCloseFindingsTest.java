@@ -154,11 +154,34 @@ class ChecksCloseFindingsTest {
   }
 
   @Test
-  void aRepairOnTheDayOfAFailureMayHaveBeenBeforeIt() {
+  void aRepairThatNamesTheFailureOfItsDayCameAfterIt() {
     OpenFindingsFixture given =
         seam("2024-01-01")
             .failed("2024-02-01", Check.SEAM_PULL)
             .repaired("2024-02-01")
+            .passed("2024-02-03", Check.SEAM_PULL);
+    assertThat(given.open()).isEmpty();
+    assertThat(given.standingFailures()).isEmpty();
+  }
+
+  @Test
+  void ofTwoFailuresOfOneNameNobodyCanSayAfterWhichARepairCame() {
+    OpenFindingsFixture given =
+        seam("2024-01-01")
+            .failed("2024-02-01", Check.SEAM_PULL)
+            .checked("2024-02-01", 0, Check.SEAM_PULL, CheckResult.FAILED, People.WEARER)
+            .repaired("2024-02-01")
+            .passed("2024-02-03", Check.SEAM_PULL);
+    assertThat(given.open()).hasSize(1);
+    assertThat(given.standingFailures()).hasSize(2);
+  }
+
+  @Test
+  void aRepairThatTheRecordHasBeforeTheFailureSettlesNothing() {
+    OpenFindingsFixture given =
+        seam("2024-01-01")
+            .checked("2024-02-01", 2, Check.SEAM_PULL, CheckResult.FAILED, People.PROVIDER)
+            .repaired("2024-02-01", 1, RepairClass.ADVANCED, People.PROVIDER)
             .passed("2024-02-03", Check.SEAM_PULL);
     assertThat(given.open()).hasSize(1);
     assertThat(given.standingFailures()).hasSize(1);
@@ -225,10 +248,10 @@ class ChecksCloseFindingsTest {
   }
 
   @Test
-  void anExpertCertainlyLaterSettlesAFailure() {
+  void anExpertWhoNamesAFailureSettlesItAndNotTheDayBefore() {
     OpenFindingsFixture given = gaps().failed("2024-01-02", Check.SEAM_PULL);
-    assertThat(given.passed("2024-01-02", Check.EXPERT_EVALUATION).standingFailures()).hasSize(1);
-    assertThat(given.passed("2024-01-03", Check.EXPERT_EVALUATION).standingFailures()).isEmpty();
+    assertThat(given.passed("2024-01-01", Check.EXPERT_EVALUATION).standingFailures()).hasSize(1);
+    assertThat(given.passed("2024-01-02", Check.EXPERT_EVALUATION).standingFailures()).isEmpty();
   }
 
   /** Whether a failure names no finding, one or two: only what names the failure settles it. */

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -166,6 +167,7 @@ public final class ArbitrariesOfEvents {
                 Tuple.of(1, CheckResult.VOID)),
             doers(),
             answers(),
+            Arbitraries.of(true, false),
             conditions,
             Arbitraries.of("1.5", "2").map(inch -> Quantity.of(inch, Unit.INCH)).optional())
         .as(Event.Checked::new);
@@ -218,7 +220,10 @@ public final class ArbitrariesOfEvents {
             Arbitraries.of(
                 CheckResult.PASSED, CheckResult.PASSED, CheckResult.VOID, CheckResult.FAILED),
             doers(),
-            answers())
+            answers(),
+            Arbitraries.of(true, false),
+            Arbitraries.just(Map.<Condition, ConditionValue>of()),
+            Arbitraries.just(Optional.<Quantity>empty()))
         .as(Event.Checked::new);
   }
 
@@ -335,6 +340,7 @@ public final class ArbitrariesOfEvents {
           done.result(),
           done.by(),
           done.answers(),
+          done.afterWork(),
           done.conditions(),
           done.measured());
     } else if (event instanceof Event.Tested done) {

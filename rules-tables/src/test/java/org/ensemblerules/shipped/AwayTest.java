@@ -103,6 +103,16 @@ class AwayTest {
     assertThat(out(otherKind.verdict())).contains(ReasonKind.AWAY);
     ShippedCase sameDay = moved(gone(Transfer.LENT), Transfer.BACK_FROM_LOAN, GONE);
     assertThat(out(sameDay.verdict())).contains(ReasonKind.AWAY);
+    assertThat(sameDay.verdict().reasons())
+        .filteredOn(reason -> reason.kind() == ReasonKind.AWAY)
+        .singleElement()
+        .satisfies(
+            reason ->
+                assertThat(reason.seen())
+                    .endsWith(
+                        "not certainly BACK_FROM_LOAN since; Moved of "
+                            + GONE
+                            + " as well, and in order once both have their orderInDay"));
     ShippedCase later =
         moved(gone(Transfer.LENT), Transfer.BACK_FROM_LOAN, ShippedGear.AS_OF.plusDays(1));
     assertThat(out(later.verdict())).contains(ReasonKind.AWAY);
@@ -117,7 +127,10 @@ class AwayTest {
         .anySatisfy(
             reason ->
                 assertThat(reason.seen())
-                    .endsWith("on the same day it counts if its occasion is AFTER_RETURN"));
+                    .endsWith(
+                        "on the same day it counts if its occasion is AFTER_RETURN; Inspected of "
+                            + BACK
+                            + " as well, and in order once both have their orderInDay"));
     Inspection clear =
         ShippedGear.inspection(RULES, InspectionKind.ADVANCED, GLOVES, MarkedDate.of(BACK)).build();
     Inspection.Builder onReturn =

@@ -183,16 +183,27 @@ class FollowUpTest {
   }
 
   private static Event trimBy(int daysBefore, String feet) {
-    Event.Checked made =
-        ShippedWork.passed(RULES, When.on(before(daysBefore)), Check.TRIM_BY_FLASHLIGHT, Set.of());
+    return with(
+        daysBefore, Check.TRIM_BY_FLASHLIGHT, Condition.DISTANCE, Quantity.of(feet, Unit.FOOT));
+  }
+
+  private static Event leakageFor(int daysBefore, String minutes) {
+    return with(
+        daysBefore, Check.LINER_LEAKAGE, Condition.WAITING_TIME, Quantity.of(minutes, Unit.MINUTE));
+  }
+
+  /** A check that was passed as it must be made, but for one of its conditions. */
+  private static Event with(int daysBefore, Check check, Condition condition, Quantity value) {
+    Event.Checked made = ShippedWork.passed(RULES, When.on(before(daysBefore)), check, Set.of());
     Map<Condition, ConditionValue> conditions = new EnumMap<>(made.conditions());
-    conditions.put(Condition.DISTANCE, new ConditionValue.Measured(Quantity.of(feet, Unit.FOOT)));
+    conditions.put(condition, new ConditionValue.Measured(value));
     return new Event.Checked(
         made.when(),
         made.check(),
         made.result(),
         made.by(),
         made.answers(),
+        made.afterWork(),
         conditions,
         made.measured());
   }
@@ -216,6 +227,32 @@ class FollowUpTest {
         .extracting(RowKey::value)
         .containsExactly("garment-advanced-trim-reflectivity/COAT/STRUCTURAL");
     assertThat(looked.with(trimBy(8, "30")).with(trimBy(8, "40")).verdict().service())
+        .isEqualTo(Service.IN);
+  }
+
+  /** The mixture stood for a minute instead of three, so nobody knows of a leak. */
+  @Test
+  void whatRestsOnALeakCheckThatWasStoppedWasNotLookedAt() {
+    ShippedCase looked =
+        ShippedCase.fit(RULES, COAT)
+            .inspectedBy(List.of())
+            .with(
+                new Event.Inspected(
+                    ShippedGear.inspection(RULES, InspectionKind.ADVANCED, COAT, before(8)).build(),
+                    0));
+    assertThat(looked.with(leakageFor(8, "3")).verdict().service()).isEqualTo(Service.IN);
+    assertThat(looked.with(leakageFor(9, "1")).verdict().service()).isEqualTo(Service.IN);
+    Verdict stopped = looked.with(leakageFor(8, "1")).verdict();
+    assertThat(stopped.service()).isEqualTo(Service.OUT);
+    assertThat(stopped.checksNotDone())
+        .extracting(RowKey::value)
+        .containsExactly("garment-advanced-liner-leakage/COAT/STRUCTURAL");
+    assertThat(stopped.reasons())
+        .filteredOn(reason -> reason.kind() == ReasonKind.CHECK_VOID)
+        .singleElement()
+        .satisfies(reason -> assertThat(reason.seen()).contains("found 1 min").contains("3 min"));
+    assertThat(looked.with(leakageFor(8, "1")).with(leakageFor(8, "3")).verdict().service())
+        .as("made again that day, for the full time")
         .isEqualTo(Service.IN);
   }
 

@@ -121,6 +121,7 @@ class MeasuredVerdictsTest {
         result,
         by(RULES.tables().checks().row(check).task()),
         result == CheckResult.FAILED ? Set.of(DIM) : Set.of(DIM, LEAK),
+        false,
         conditions,
         Optional.empty());
   }
@@ -211,6 +212,7 @@ class MeasuredVerdictsTest {
             CheckResult.PASSED,
             by(RULES.tables().checks().row(Check.FIT_AND_OVERLAP).task()),
             Set.of(),
+            false,
             Map.of(),
             Optional.of(Quantity.of("1.5", Unit.INCH)));
     Verdict verdict = fit().with(fitted).verdict();

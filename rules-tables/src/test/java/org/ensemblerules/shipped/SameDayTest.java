@@ -11,11 +11,15 @@ import org.ensemblerules.care.Extraction;
 import org.ensemblerules.care.WashRecord;
 import org.ensemblerules.care.WashedLayers;
 import org.ensemblerules.defect.DefectKind;
+import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.defect.Grade;
+import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.LayerKind;
@@ -23,6 +27,7 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.CriterionRow;
@@ -35,8 +40,10 @@ import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.testkit.ShippedCase;
+import org.ensemblerules.testkit.ShippedExtents;
 import org.ensemblerules.testkit.ShippedGear;
 import org.ensemblerules.testkit.ShippedGear.Kind;
+import org.ensemblerules.testkit.ShippedWork;
 import org.ensemblerules.verdict.Reason;
 import org.ensemblerules.verdict.ReasonKind;
 import org.ensemblerules.verdict.Service;
@@ -205,5 +212,219 @@ class SameDayTest {
                 suspected.with(inspected(InspectionKind.COMPLETE_LINER, Optional.empty())),
                 ReasonKind.TASK_DUE))
         .isEmpty();
+  }
+
+  private static final FindingId LOOSE = new FindingId("F2");
+
+  /** A seam that the provider sewed on one day, and that was pulled by hand. */
+  private static ShippedCase sewn(int repairOrder, Event.Checked pulled) {
+    DefectRow row =
+        RULES.tables().defects().rows().stream()
+            .filter(each -> each.element() == COAT.element() && each.use() == COAT.use())
+            .filter(each -> each.effect() instanceof Effect.Repair)
+            .filter(each -> each.afterward().equals(Set.of(Check.SEAM_PULL)))
+            .findFirst()
+            .orElseThrow();
+    Extent extent =
+        ShippedExtents.of(RULES.tables().defects()).stream()
+            .filter(each -> row.band().holds(each))
+            .findFirst()
+            .orElseThrow();
+    return coat(
+        new Event.Found(new Finding(LOOSE, row.site(), "", row.defect(), extent, before(30))),
+        ShippedWork.done(
+            RULES,
+            when(20, repairOrder),
+            row.effect(),
+            ShippedGear.trained(EntityKind.MANUFACTURER),
+            Set.of(LOOSE)),
+        pulled);
+  }
+
+  private static Event.Checked pulled(int orderInDay) {
+    return ShippedWork.passed(RULES, when(20, orderInDay), Check.SEAM_PULL, Set.of(LOOSE));
+  }
+
+  @Test
+  void aCheckThatStatesThatItCameAfterTheRepairCountsTheSameDay() {
+    ShippedCase untold = sewn(0, pulled(0));
+    assertThat(untold.verdict().service()).isEqualTo(Service.OUT);
+    assertThat(untold.verdict().reasons())
+        .filteredOn(reason -> reason.kind() == ReasonKind.FOLLOW_UP_MISSING)
+        .singleElement()
+        .satisfies(
+            reason ->
+                assertThat(reason.attempts())
+                    .singleElement()
+                    .asString()
+                    .endsWith(
+                        "no SEAM_PULL passed certainly later; Checked of "
+                            + before(20)
+                            + " as well, and in order once both have their orderInDay, or once it"
+                            + " states afterWork"));
+    assertThat(sewn(0, ShippedWork.afterWork(pulled(0))).verdict().service()).isEqualTo(Service.IN);
+    assertThat(sewn(1, pulled(2)).verdict().service()).isEqualTo(Service.IN);
+    assertThat(sewn(2, pulled(1)).verdict().service()).isEqualTo(Service.OUT);
+  }
+
+  @Test
+  void aStatementAgainstTheOrderIsAContradiction() {
+    ShippedCase against = sewn(2, ShippedWork.afterWork(pulled(1)));
+    assertThat(against.verdict().service()).isEqualTo(Service.OUT);
+    assertThat(seen(against, ReasonKind.CONTRADICTION))
+        .containsExactly(
+            "history Checked: found "
+                + before(20)
+                + " (1), said to be after a thing of its day, allowed: an order after that of"
+                + " Repaired, "
+                + before(20)
+                + " (2)");
+  }
+
+  /** The statement is of a day: of the day before, or of a month, it says nothing. */
+  @Test
+  void theStatementServesItsDayAlone() {
+    for (MarkedDate day :
+        List.of(before(21), new MarkedDate.Month(YearMonth.from(ShippedGear.AS_OF)))) {
+      Event.Checked early =
+          ShippedWork.afterWork(
+              ShippedWork.passed(RULES, When.on(day), Check.SEAM_PULL, Set.of(LOOSE)));
+      assertThat(sewn(0, early).verdict().service()).as("%s", day).isEqualTo(Service.OUT);
+    }
+    Event.Checked ofAnother =
+        ShippedWork.afterWork(
+            ShippedWork.passed(RULES, when(20, 0), Check.SEAM_PULL, Set.of(new FindingId("F3"))));
+    assertThat(sewn(0, ofAnother).verdict().service()).isEqualTo(Service.OUT);
+  }
+
+  private static Event.Inspected inFull(Occasion occasion) {
+    Inspection clear =
+        ShippedGear.inspection(RULES, InspectionKind.ADVANCED, COAT, before(20)).build();
+    Inspection.Builder made =
+        Inspection.builder(clear.kind(), occasion, clear.on(), clear.by())
+            .gearClean(clear.gearClean())
+            .atHand(clear.atHand());
+    clear.outcomes().forEach(each -> made.outcome(each.criterion(), each.outcome()));
+    return new Event.Inspected(made.build(), 0);
+  }
+
+  @Test
+  void anInspectionAfterTheWorkOfItsDayIsTheOneThatMustFollow() {
+    DefectRow row =
+        RULES.tables().defects().rows().stream()
+            .filter(each -> each.element() == COAT.element() && each.use() == COAT.use())
+            .filter(each -> each.effect() instanceof Effect.Repair)
+            .filter(each -> each.afterward().equals(Set.of(Check.ADVANCED_INSPECTION)))
+            .findFirst()
+            .orElseThrow();
+    Extent extent =
+        ShippedExtents.of(RULES.tables().defects()).stream()
+            .filter(each -> row.band().holds(each))
+            .findFirst()
+            .orElseThrow();
+    ShippedCase replaced =
+        coat(
+            new Event.Found(new Finding(LOOSE, row.site(), "", row.defect(), extent, before(30))),
+            ShippedWork.done(
+                RULES,
+                when(20, 0),
+                row.effect(),
+                ShippedGear.trained(EntityKind.MANUFACTURER),
+                Set.of(LOOSE)));
+    ShippedCase periodic = replaced.with(inFull(Occasion.PERIODIC));
+    assertThat(periodic.verdict().service()).isEqualTo(Service.OUT);
+    assertThat(periodic.verdict().reasons())
+        .filteredOn(reason -> reason.kind() == ReasonKind.FOLLOW_UP_MISSING)
+        .singleElement()
+        .satisfies(
+            reason ->
+                assertThat(reason.attempts())
+                    .singleElement()
+                    .asString()
+                    .endsWith(", or with AFTER_WORK as its occasion"));
+    assertThat(replaced.with(inFull(Occasion.AFTER_WORK)).verdict().service())
+        .isEqualTo(Service.IN);
+  }
+
+  private static ShippedCase failed(Event... since) {
+    ShippedCase given =
+        coat(
+            new Event.Checked(
+                when(20, 0),
+                Check.CLOSURE_OPERATION,
+                CheckResult.FAILED,
+                ShippedGear.permitted(RULES, Task.ADVANCED_INSPECTION),
+                Set.of()));
+    for (Event event : since) {
+      given = given.with(event);
+    }
+    return given;
+  }
+
+  /** What names a failure came after it; where two bear the name, nobody can say after which. */
+  @Test
+  void whatNamesAFailureCountsTheSameDay() {
+    FindingId failure = new FindingId("failed:" + before(20) + ":CLOSURE_OPERATION");
+    Event judged = ShippedWork.passed(RULES, when(20, 0), Check.EXPERT_EVALUATION, Set.of(failure));
+    assertThat(failed().verdict().service()).isEqualTo(Service.OUT);
+    assertThat(failed(judged).verdict().service()).isEqualTo(Service.IN);
+    Event again =
+        new Event.Checked(
+            when(20, 0),
+            Check.CLOSURE_OPERATION,
+            CheckResult.FAILED,
+            ShippedGear.trained(EntityKind.MANUFACTURER),
+            Set.of());
+    assertThat(failed(judged, again).verdict().service()).isEqualTo(Service.OUT);
+  }
+
+  private static Event.Inspected unfinished(int orderInDay) {
+    Inspection clear =
+        ShippedGear.inspection(RULES, InspectionKind.ADVANCED, COAT, before(20)).build();
+    Inspection.Builder made =
+        Inspection.builder(clear.kind(), Occasion.PERIODIC, clear.on(), clear.by())
+            .gearClean(clear.gearClean())
+            .atHand(clear.atHand());
+    clear.outcomes().stream()
+        .skip(1)
+        .forEach(each -> made.outcome(each.criterion(), each.outcome()));
+    return new Event.Inspected(made.build(), orderInDay);
+  }
+
+  private static Event.Inspected inFull(int orderInDay) {
+    return new Event.Inspected(inFull(Occasion.PERIODIC).inspection(), orderInDay);
+  }
+
+  @Test
+  void anUnfinishedInspectionSaysHowTheOtherOfItsDayMakesItGood() {
+    ShippedCase both = coat(unfinished(0), inFull(0));
+    assertThat(both.verdict().service()).isEqualTo(Service.OUT);
+    assertThat(seen(both, ReasonKind.CHECK_NOT_DONE))
+        .singleElement()
+        .asString()
+        .endsWith(
+            "; Inspected of "
+                + before(20)
+                + " as well, and in order once both have their orderInDay");
+    assertThat(coat(unfinished(1), inFull(2)).verdict().service()).isEqualTo(Service.IN);
+    assertThat(coat(unfinished(2), inFull(1)).verdict().service()).isEqualTo(Service.OUT);
+  }
+
+  @Test
+  void aReturnOfTheDaySaysHowItsOrderIsTold() {
+    ShippedCase taken =
+        coat(new Event.TakenOut(when(20, 0), "a look"), new Event.BackInService(when(20, 0)));
+    assertThat(seen(taken, ReasonKind.OUT_OF_SERVICE))
+        .singleElement()
+        .asString()
+        .endsWith(
+            "; not certainly back since; BackInService of "
+                + before(20)
+                + " as well, and in order once both have their orderInDay");
+    assertThat(
+            coat(new Event.TakenOut(when(20, 1), "a look"), new Event.BackInService(when(20, 2)))
+                .verdict()
+                .service())
+        .isEqualTo(Service.IN);
   }
 }

@@ -131,6 +131,7 @@ public final class ArbitrariesOfAssessments {
                 Arbitraries.of(CheckResult.class),
                 ArbitrariesOfWork.doers(),
                 ArbitrariesOfWork.answers(),
+                Arbitraries.of(true, false),
                 ArbitrariesOfMeasures.conditions(),
                 ArbitrariesOfTexts.positiveNumbers()
                     .map(value -> new Quantity(value, Unit.INCH))

@@ -362,7 +362,11 @@ public final class ArbitrariesOfRecords {
       LocalDate then = day.plusDays(1);
       Event done = ShippedWork.done(rules, when(then), row.effect(), doer(taskOf(row)), answers);
       events.add(done);
-      row.afterward().forEach(check -> passed(then.plusDays(1), check, answers));
+      LocalDate followed = then.plusDays(random.nextInt(2));
+      row.afterward().forEach(check -> passed(followed, check, answers));
+      if (row.afterward().contains(Check.ADVANCED_INSPECTION)) {
+        lookedAtWork(element, followed);
+      }
       if (random.nextBoolean()) {
         passed(then.plusDays(2), Check.EXPERT_EVALUATION, answers);
       }
@@ -379,9 +383,20 @@ public final class ArbitrariesOfRecords {
   }
 
   private void passed(LocalDate day, Check check, Set<FindingId> answers) {
-    events.add(
+    Event.Checked made =
         ShippedWork.passed(
-            rules, when(day), check, doer(rules.tables().checks().row(check).task()), answers));
+            rules, when(day), check, doer(rules.tables().checks().row(check).task()), answers);
+    events.add(random.nextBoolean() ? made : ShippedWork.afterWork(made));
+  }
+
+  private void lookedAtWork(Element element, LocalDate day) {
+    Inspection made = inspection(element, InspectionKind.ADVANCED, date(day));
+    Inspection.Builder after =
+        Inspection.builder(made.kind(), Occasion.AFTER_WORK, made.on(), made.by())
+            .gearClean(made.gearClean())
+            .atHand(made.atHand());
+    made.outcomes().forEach(each -> after.outcome(each.criterion(), each.outcome()));
+    events.add(new Event.Inspected(after.build(), seldom() ? 1 + random.nextInt(3) : 0));
   }
 
   private void checked(LocalDate day) {
@@ -397,15 +412,19 @@ public final class ArbitrariesOfRecords {
         Set.copyOf(Arrays.asList(new FindingId("F1"), new FindingId("F2"))).stream()
             .filter(id -> random.nextBoolean())
             .collect(Collectors.toSet());
-    events.add(
+    Event.Checked made =
         new Event.Checked(
             when(day),
             check,
             one(List.of(CheckResult.FAILED, CheckResult.VOID, CheckResult.PASSED)),
             doer(rules.tables().checks().row(check).task()),
-            answers));
+            answers);
+    events.add(made);
     if (random.nextBoolean()) {
-      passed(day.plusDays(1), Check.EXPERT_EVALUATION, Set.of(new FindingId("F1")));
+      passed(
+          day.plusDays(random.nextInt(2)),
+          Check.EXPERT_EVALUATION,
+          Set.of(new FindingId("F1"), made.failure()));
     }
   }
 

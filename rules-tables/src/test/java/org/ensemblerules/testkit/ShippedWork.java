@@ -61,7 +61,25 @@ public final class ShippedWork {
     }
     Optional<Quantity> measured =
         rules.tables().checkLimits().row(check).map(row -> row.limit().value());
-    return new Event.Checked(when, check, CheckResult.PASSED, by, answers, kept, measured);
+    return new Event.Checked(when, check, CheckResult.PASSED, by, answers, false, kept, measured);
+  }
+
+  /**
+   * Has a check state that it was made after the work of its day.
+   *
+   * @param made the check
+   * @return the check, with that statement
+   */
+  public static Event.Checked afterWork(Event.Checked made) {
+    return new Event.Checked(
+        made.when(),
+        made.check(),
+        made.result(),
+        made.by(),
+        made.answers(),
+        true,
+        made.conditions(),
+        made.measured());
   }
 
   private static ConditionValue kept(Expected expected) {

@@ -165,6 +165,7 @@ final class EventReader {
     Optional<CheckResult> result = event.required("result", at -> at.enumOf(CheckResult.class));
     Optional<Doer> by = event.required("by", DoerJson::read);
     Optional<Set<FindingId>> answers = answers(event);
+    Optional<Boolean> afterWork = event.optional("afterWork", JsonCursor::bool);
     Optional<Map<Condition, ConditionValue>> conditions =
         event.optional("conditions", ConditionsJson::read);
     Optional<Quantity> measured = event.optional("measured", EventReader::measured);
@@ -176,6 +177,7 @@ final class EventReader {
                 result.orElseThrow(),
                 by.orElseThrow(),
                 answers.orElse(Set.of()),
+                afterWork.orElse(false),
                 conditions.orElse(Map.of()),
                 measured));
   }

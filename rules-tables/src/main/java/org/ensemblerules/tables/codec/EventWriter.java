@@ -44,6 +44,9 @@ final class EventWriter {
               .put("check", checked.check())
               .put("result", checked.result());
       done(fields, checked.by(), checked.answers());
+      if (checked.afterWork()) {
+        fields.put("afterWork", true);
+      }
       if (!checked.conditions().isEmpty()) {
         fields.put("conditions", ConditionsJson.write(checked.conditions()));
       }

@@ -91,6 +91,7 @@ final class MeasuredStories {
                         CheckResult.PASSED,
                         Trades.GEAR_ROOM,
                         Set.of(),
+                        false,
                         KeptConditions.of(Check.WATER_ENTRY),
                         Optional.empty()))),
         new Story(
@@ -103,6 +104,7 @@ final class MeasuredStories {
                         CheckResult.PASSED,
                         Trades.GEAR_ROOM,
                         Set.of(),
+                        false,
                         KeptConditions.of(Check.FIT_AND_OVERLAP),
                         Optional.of(Quantity.of("1.5", Unit.INCH))))),
         new Story("Washed at 60 degrees and dried in the sun", coat -> coat.happened(washedHot())));
@@ -119,6 +121,7 @@ final class MeasuredStories {
         result,
         Trades.GEAR_ROOM,
         Set.of(),
+        false,
         conditions,
         Optional.empty());
   }

@@ -46,6 +46,7 @@ final class Mending {
             CheckResult.PASSED,
             by,
             finding,
+            false,
             KeptConditions.of(check),
             Optional.empty()));
     return this;
