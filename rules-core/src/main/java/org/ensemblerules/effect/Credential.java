@@ -2,6 +2,7 @@ package org.ensemblerules.effect;
 
 import java.time.LocalDate;
 import java.util.Objects;
+import java.util.Optional;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.source.InvalidValueException;
 
@@ -12,8 +13,11 @@ import org.ensemblerules.source.InvalidValueException;
  * @param from the first day it holds, in the years 1900 to 2200; not null
  * @param through the last day it holds, not before {@code from}, in the years 1900 to 2200; not
  *     null
+ * @param vouched whose word it rests on, where the organization vouches for its own people; empty
+ *     if it is on record itself
  */
-public record Credential(CredentialScope scope, LocalDate from, LocalDate through) {
+public record Credential(
+    CredentialScope scope, LocalDate from, LocalDate through, Optional<Vouched> vouched) {
   /**
    * Checks the days.
    *
@@ -23,13 +27,27 @@ public record Credential(CredentialScope scope, LocalDate from, LocalDate throug
     Objects.requireNonNull(scope, "scope");
     Objects.requireNonNull(from, "from");
     Objects.requireNonNull(through, "through");
+    Objects.requireNonNull(vouched, "vouched");
     requireYear("Credential.from", from);
     requireYear("Credential.through", through);
     InvalidValueException.require(
         !through.isBefore(from), "Credential.through", through, "a day not before " + from);
   }
 
-  private static void requireYear(String field, LocalDate day) {
+  /**
+   * Makes a credential that is on record.
+   *
+   * @param scope what for; not null
+   * @param from the first day it holds, in the years 1900 to 2200; not null
+   * @param through the last day it holds, not before {@code from}, in the years 1900 to 2200; not
+   *     null
+   * @throws InvalidValueException if a year is out of range or the last day is before the first
+   */
+  public Credential(CredentialScope scope, LocalDate from, LocalDate through) {
+    this(scope, from, through, Optional.empty());
+  }
+
+  static void requireYear(String field, LocalDate day) {
     InvalidValueException.require(
         day.getYear() >= MarkedDate.FIRST_YEAR && day.getYear() <= MarkedDate.LAST_YEAR,
         field,

@@ -18,8 +18,9 @@ public record Doer(String name, EntityKind kind, List<Credential> credentials, b
   /**
    * Checks the name and copies the credentials.
    *
-   * @throws InvalidValueException if the name is blank or too long, or somebody who is not
-   *     registered is anything but a member without credentials
+   * @throws InvalidValueException if the name is blank or too long, somebody who is not registered
+   *     is anything but a member without credentials, or the organization vouches for others than
+   *     its own people
    */
   public Doer {
     InvalidValueException.requireText("Doer.name", name, 200);
@@ -30,6 +31,11 @@ public record Doer(String name, EntityKind kind, List<Credential> credentials, b
         "Doer.registered",
         registered,
         "true for whoever is said to be more than a member without credentials");
+    InvalidValueException.require(
+        isOwn(kind) || credentials.stream().allMatch(each -> each.vouched().isEmpty()),
+        "Doer.credentials",
+        kind + " vouched for",
+        "an organization's word for its own people, MEMBER or ORGANIZATION; others are verified");
   }
 
   /**
@@ -42,6 +48,10 @@ public record Doer(String name, EntityKind kind, List<Credential> credentials, b
    */
   public Doer(String name, EntityKind kind, List<Credential> credentials) {
     this(name, kind, credentials, true);
+  }
+
+  private static boolean isOwn(EntityKind kind) {
+    return kind == EntityKind.MEMBER || kind == EntityKind.ORGANIZATION;
   }
 
   /**

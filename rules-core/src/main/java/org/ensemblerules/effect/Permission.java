@@ -1,6 +1,7 @@
 package org.ensemblerules.effect;
 
 import java.time.LocalDate;
+import java.util.Optional;
 
 /** Whether a doer may do a task to an element on a day. */
 public sealed interface Permission {
@@ -8,11 +9,13 @@ public sealed interface Permission {
    * They may.
    *
    * @param row the row that says so; not null
+   * @param word the word of the organization that the credential rests on; empty if it is on record
+   *     or none is needed
    */
-  record Permitted(PermissionRow row) implements Permission {
+  record Permitted(PermissionRow row, Optional<Vouched> word) implements Permission {
     @Override
     public String text() {
-      return "may do it";
+      return "may do it" + word.map(given -> ", by the word of " + given).orElse("");
     }
   }
 

@@ -136,7 +136,7 @@ public final class PermissionTable {
     }
     return row.needs()
         .map(scope -> credentialed(doer, scope, date, row))
-        .orElseGet(() -> new Permission.Permitted(row));
+        .orElseGet(() -> new Permission.Permitted(row, Optional.empty()));
   }
 
   /**
@@ -178,11 +178,13 @@ public final class PermissionTable {
       return forbidden;
     }
     LocalDate day = first.get();
+    Optional<Vouched> word = Optional.empty();
     Permission permission = mayPerform(doer, task, element, day);
     while (permission instanceof Permission.Permitted permitted) {
+      word = word.or(permitted::word);
       LocalDate through = holdsThrough(doer, permitted.row(), day).orElse(last.get());
       if (!through.isBefore(last.get())) {
-        return permission;
+        return new Permission.Permitted(permitted.row(), word);
       }
       day = through.plusDays(1);
       permission = mayPerform(doer, task, element, day);
@@ -208,8 +210,14 @@ public final class PermissionTable {
     if (held.isEmpty()) {
       return new Permission.MissingCredential(scope);
     }
-    if (held.stream().anyMatch(credential -> credential.holdsOn(date))) {
-      return new Permission.Permitted(row);
+    List<Credential> then = held.stream().filter(credential -> credential.holdsOn(date)).toList();
+    if (!then.isEmpty()) {
+      // What is on record stands before what is only vouched for.
+      return new Permission.Permitted(
+          row,
+          then.stream().anyMatch(credential -> credential.vouched().isEmpty())
+              ? Optional.empty()
+              : then.get(0).vouched());
     }
     return held.stream()
         .map(Credential::through)

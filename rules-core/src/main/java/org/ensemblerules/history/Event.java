@@ -132,6 +132,11 @@ public sealed interface Event {
     public String name() {
       return "Inspected";
     }
+
+    @Override
+    public Optional<Doer> doer() {
+      return Optional.of(inspection.by());
+    }
   }
 
   /**
@@ -211,6 +216,11 @@ public sealed interface Event {
     @Override
     public String name() {
       return "Cleaned";
+    }
+
+    @Override
+    public Optional<Doer> doer() {
+      return Optional.of(by);
     }
   }
 
@@ -293,6 +303,11 @@ public sealed interface Event {
     public String name() {
       return "Checked";
     }
+
+    @Override
+    public Optional<Doer> doer() {
+      return Optional.of(by);
+    }
   }
 
   /**
@@ -365,6 +380,11 @@ public sealed interface Event {
     public String name() {
       return "Repaired";
     }
+
+    @Override
+    public Optional<Doer> doer() {
+      return Optional.of(by);
+    }
   }
 
   /**
@@ -430,6 +450,11 @@ public sealed interface Event {
     @Override
     public String name() {
       return "ExposureIdentified";
+    }
+
+    @Override
+    public Optional<Doer> doer() {
+      return Optional.of(by);
     }
   }
 
@@ -573,6 +598,11 @@ public sealed interface Event {
     public String name() {
       return "InspectorDecided";
     }
+
+    @Override
+    public Optional<Doer> doer() {
+      return Optional.of(by);
+    }
   }
 
   /**
@@ -694,6 +724,15 @@ public sealed interface Event {
    * @return the moment; never null
    */
   When when();
+
+  /**
+   * Returns who did it, where the record has to say so.
+   *
+   * @return the doer; empty for what needs none
+   */
+  default Optional<Doer> doer() {
+    return Optional.empty();
+  }
 
   /**
    * Returns the findings that it was done for.

@@ -85,12 +85,12 @@ final class EventJudge implements Judging {
     }
     if (event instanceof Event.Repaired done) {
       List<Objection> objections = objections(done);
-      permitted(done, done.by(), Task.of(done.repairClass()), objections);
+      permitted(done, objections);
       return Optional.of(Judgment.of(done, objections));
     }
     if (event instanceof Event.ExposureIdentified done) {
       List<Objection> objections = objections(done);
-      permitted(done, done.by(), tables.checks().row(Check.EXPERT_EVALUATION).task(), objections);
+      permitted(done, objections);
       return Optional.of(Judgment.of(done, objections));
     }
     return event instanceof Event.Returned || event instanceof Event.BackInService
@@ -128,7 +128,9 @@ final class EventJudge implements Judging {
     return objections;
   }
 
-  private void permitted(Event event, Doer by, Task task, List<Objection> objections) {
+  private void permitted(Event event, List<Objection> objections) {
+    Doer by = event.doer().orElseThrow();
+    Task task = tables.task(event).orElseThrow();
     permitted(
         by, tables.permissions().mayPerform(by, task, element, event.when().date()), objections);
   }
@@ -204,7 +206,7 @@ final class EventJudge implements Judging {
   private Judgment cleaning(Event.Cleaned done) {
     WashAnswer wash = tables.validity().answer(done, element);
     List<Objection> objections = objections(done);
-    permitted(done, done.by(), Task.of(done.kind()), objections);
+    permitted(done, objections);
     tables.validity().layersNotStated(done, element).ifPresent(objections::add);
     tables.validity().objection(done, wash, element).ifPresent(objections::add);
     if (done.kind() == CleaningKind.EXPOSURE_REDUCTION) {
@@ -222,7 +224,7 @@ final class EventJudge implements Judging {
       objections.add(new Objection(Objection.Code.FAILED, "it failed"));
       return Judgment.of(done, objections);
     }
-    permitted(done, done.by(), tables.checks().row(done.check()).task(), objections);
+    permitted(done, objections);
     if (done.result() == CheckResult.VOID) {
       objections.add(new Objection(Objection.Code.WITHOUT_RESULT, "it came to no result"));
     } else {

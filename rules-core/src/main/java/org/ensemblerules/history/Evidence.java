@@ -20,6 +20,9 @@ import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.effect.Doer;
+import org.ensemblerules.effect.Permission;
+import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
@@ -134,6 +137,27 @@ public final class Evidence {
    */
   public boolean counts(Event event) {
     return judgment(event).map(Judgment::counts).orElse(false);
+  }
+
+  /**
+   * Tells on whose word it rests that an event counts.
+   *
+   * @param event the event; not null
+   * @return that its doer may do it, by a word of the organization; empty if it does not count, or
+   *     counts without such a word
+   */
+  public Optional<Permission.Permitted> onTheWordOf(Event event) {
+    return tables
+        .task(event)
+        .filter(task -> counts(event))
+        .map(task -> mayPerform(event.doer().orElseThrow(), task, event.when().date()))
+        .filter(Permission.Permitted.class::isInstance)
+        .map(Permission.Permitted.class::cast)
+        .filter(may -> may.word().isPresent());
+  }
+
+  private Permission mayPerform(Doer doer, Task task, MarkedDate date) {
+    return tables.permissions().mayPerform(doer, task, element, date);
   }
 
   /**
@@ -315,7 +339,7 @@ public final class Evidence {
    */
   public List<Finding> shown() {
     return history.events().stream()
-        .flatMap(this::shownBy)
+        .flatMap(event -> shownBy(event).stream())
         .distinct()
         .collect(ImmutableList.toImmutableList());
   }
@@ -327,16 +351,24 @@ public final class Evidence {
    */
   public List<Finding> shownByWashes() {
     return history.events(Event.Cleaned.class).stream()
-        .flatMap(this::shownBy)
+        .flatMap(event -> shownBy(event).stream())
         .distinct()
         .collect(ImmutableList.toImmutableList());
   }
 
-  private Stream<Finding> shownBy(Event event) {
+  /**
+   * Lists what a check or a wash itself shows to be wrong.
+   *
+   * @param event the event; not null
+   * @return the findings; empty for what shows none
+   */
+  public List<Finding> shownBy(Event event) {
     if (event instanceof Event.Cleaned done) {
-      return Validity.findings(done, wash(done));
+      return Validity.findings(done, wash(done)).toList();
     }
-    return event instanceof Event.Checked done ? tables.validity().findings(done) : Stream.empty();
+    return event instanceof Event.Checked done
+        ? tables.validity().findings(done).toList()
+        : List.of();
   }
 
   private WashAnswer wash(Event.Cleaned done) {

@@ -2,9 +2,12 @@ package org.ensemblerules.history;
 
 import java.time.LocalDate;
 import java.util.Objects;
+import java.util.Optional;
 import org.ensemblerules.defect.DefectTable;
+import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CheckTable;
 import org.ensemblerules.effect.PermissionTable;
+import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.inspection.CriteriaTable;
@@ -34,6 +37,30 @@ public record EvidenceTables(
     Objects.requireNonNull(permissions, "permissions");
     Objects.requireNonNull(criteria, "criteria");
     Objects.requireNonNull(validity, "validity");
+  }
+
+  /**
+   * Tells which task an event was, so that its doer must be one who may.
+   *
+   * @param event the event; not null
+   * @return the task; empty for what anybody may do
+   */
+  public Optional<Task> task(Event event) {
+    if (event instanceof Event.Inspected done) {
+      return Optional.of(done.inspection().kind().task());
+    }
+    if (event instanceof Event.Cleaned done) {
+      return Optional.of(Task.of(done.kind()));
+    }
+    if (event instanceof Event.Checked done) {
+      return Optional.of(checks.row(done.check()).task());
+    }
+    if (event instanceof Event.Repaired done) {
+      return Optional.of(Task.of(done.repairClass()));
+    }
+    return event instanceof Event.ExposureIdentified
+        ? Optional.of(checks.row(Check.EXPERT_EVALUATION).task())
+        : Optional.empty();
   }
 
   /**

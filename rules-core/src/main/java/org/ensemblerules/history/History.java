@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import org.ensemblerules.defect.FindingId;
+import org.ensemblerules.effect.Doer;
 import org.ensemblerules.inspection.Inspection;
 
 /**
@@ -106,6 +107,18 @@ public final class History {
    */
   public List<Event> answering(FindingId finding) {
     return byFinding.get(finding);
+  }
+
+  /**
+   * Returns everybody who did something.
+   *
+   * @return the doers, each once, in the order of the events; never null
+   */
+  public List<Doer> doers() {
+    return events.stream()
+        .flatMap(event -> event.doer().stream())
+        .distinct()
+        .collect(ImmutableList.toImmutableList());
   }
 
   @Override

@@ -97,16 +97,7 @@ public record Judgment(
   }
 
   private static String by(Event event) {
-    if (event instanceof Event.Inspected done) {
-      return " by " + done.inspection().by().name();
-    }
-    if (event instanceof Event.Cleaned done) {
-      return " by " + done.by().name();
-    }
-    if (event instanceof Event.Checked done) {
-      return " by " + done.by().name();
-    }
-    return event instanceof Event.Repaired done ? " by " + done.by().name() : "";
+    return event.doer().map(doer -> " by " + doer.name()).orElse("");
   }
 
   private String why() {

@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.effect.EntityKind;
@@ -20,6 +21,7 @@ import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
+import org.ensemblerules.history.Event;
 import org.ensemblerules.history.OpenFinding;
 import org.ensemblerules.schedule.DoneBy;
 import org.ensemblerules.schedule.TaskRow;
@@ -137,7 +139,26 @@ final class Conclusion {
         .filter(row -> row.isStale(file.asOf()))
         .distinct()
         .forEach(row -> all.add(stale(row)));
+    file.history().events().stream()
+        .flatMap(event -> onTheWordOf(file, event).stream())
+        .distinct()
+        .forEach(all::add);
     return all;
+  }
+
+  private static Optional<Caution> onTheWordOf(CaseFile file, Event event) {
+    return file.evidence()
+        .onTheWordOf(event)
+        .map(
+            may ->
+                new Caution(
+                    may.row().key(),
+                    event.doer().map(Doer::name).orElseThrow()
+                        + " is trained for "
+                        + may.row().task()
+                        + " on the word of the organization alone: "
+                        + may.word().orElseThrow()
+                        + "."));
   }
 
   private static Caution stale(Provenance row) {

@@ -10,6 +10,7 @@ import java.util.function.Consumer;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.Known;
@@ -117,6 +118,16 @@ final class RecordQuestion {
       if (!event.when().date().possiblyBy(file.asOf())) {
         contradiction("history " + event.name(), event.when().toString(), allowed, reasons);
       }
+    }
+    for (Doer doer : file.history().doers()) {
+      doer.credentials().stream()
+          .flatMap(credential -> credential.vouched().stream())
+          .filter(word -> word.on().isAfter(file.asOf()))
+          .distinct()
+          .forEach(
+              word ->
+                  contradiction(
+                      "doer " + doer.name() + ", vouched for", word.toString(), allowed, reasons));
     }
     for (Finding finding : file.findings()) {
       if (!finding.seen().possiblyBy(file.asOf())) {

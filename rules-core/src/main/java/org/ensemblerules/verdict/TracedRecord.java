@@ -59,22 +59,20 @@ final class TracedRecord {
   }
 
   private void read(CaseFile file, Event event) {
+    file.rules()
+        .evidenceTables()
+        .task(event)
+        .ifPresent(task -> event.doer().ifPresent(doer -> did(task, doer)));
     if (event instanceof Event.Inspected inspected) {
       inspections.add(inspected.inspection().kind());
-      did(inspected.inspection().kind().task(), inspected.inspection().by());
     } else if (event instanceof Event.Exposed exposed) {
       met.add(exposed.to());
     } else if (event instanceof Event.ExposureIdentified identified) {
       met.add(identified.as());
-      did(file.tables().checks().row(Check.EXPERT_EVALUATION).task(), identified.by());
-    } else if (event instanceof Event.Cleaned cleaned) {
+    } else if (event instanceof Event.Cleaned) {
       washed = true;
-      did(Task.of(cleaned.kind()), cleaned.by());
     } else if (event instanceof Event.Checked check) {
       checked.add(check.check());
-      did(file.tables().checks().row(check.check()).task(), check.by());
-    } else if (event instanceof Event.Repaired repaired) {
-      did(Task.of(repaired.repairClass()), repaired.by());
     } else if (event instanceof Event.Tested tested) {
       properties.add(tested.report().property());
       methods.add(tested.report().method());

@@ -53,10 +53,7 @@ public final class AssessmentJson {
    * @return the reader, for a single text or for {@link JsonLines}; never null
    */
   public static JsonLines.Reading<Assessment> naming(DoerRegister register, UnknownDoer unknown) {
-    NamedDoers names =
-        new NamedDoers(
-            Objects.requireNonNull(register, "register"),
-            Objects.requireNonNull(unknown, "unknown") == UnknownDoer.REFUSED);
+    NamedDoers names = NamedDoers.of(register, unknown);
     return (sourceName, json) ->
         READER.read(
             Objects.requireNonNull(sourceName, "sourceName"),

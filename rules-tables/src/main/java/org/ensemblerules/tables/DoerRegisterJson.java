@@ -1,10 +1,17 @@
 package org.ensemblerules.tables;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.DoerRegister;
 import org.ensemblerules.source.Checked;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.tables.codec.AssessmentTree;
 import org.ensemblerules.tables.codec.DoerRegisterTree;
+import org.ensemblerules.tables.json.EntryLines;
 import org.ensemblerules.tables.json.JsonLine;
 import org.ensemblerules.tables.json.JsonReader;
 
@@ -28,7 +35,51 @@ public final class DoerRegisterJson {
   public static Checked<DoerRegister, JsonFault> read(String sourceName, String json) {
     Objects.requireNonNull(sourceName, "sourceName");
     Objects.requireNonNull(json, "json");
-    return READER.read(sourceName, json, DoerRegisterTree::read);
+    return readAll(Map.of(sourceName, json));
+  }
+
+  /**
+   * Reads several registers as one. Where two say of one name who that is, they must say the same.
+   *
+   * @param texts the texts by their names, each as {@link #read} takes it, read in the order of the
+   *     map; not null
+   * @return those of all registers, or every fault with its place; where two disagree, the lines of
+   *     both; never null
+   */
+  public static Checked<DoerRegister, JsonFault> readAll(Map<String, String> texts) {
+    List<JsonFault> faults = new ArrayList<>();
+    Map<String, Placed> all = new LinkedHashMap<>();
+    texts.forEach((sourceName, json) -> read(sourceName, json, all, faults));
+    return faults.isEmpty()
+        ? new Checked.Sound<>(DoerRegister.of(all.values().stream().map(Placed::doer).toList()))
+        : new Checked.Refused<>(faults);
+  }
+
+  private record Placed(Doer doer, String place) {}
+
+  private static void read(
+      String sourceName, String json, Map<String, Placed> all, List<JsonFault> faults) {
+    Checked<List<Doer>, JsonFault> read = READER.read(sourceName, json, DoerRegisterTree::read);
+    if (read instanceof Checked.Refused<List<Doer>, JsonFault> refused) {
+      faults.addAll(refused.faults());
+      return;
+    }
+    List<Doer> doers = read.orElseThrow();
+    List<Integer> lines = EntryLines.of(json, DoerRegisterTree.DOERS);
+    for (int i = 0; i < doers.size(); i++) {
+      Doer doer = doers.get(i);
+      String place = sourceName + ":" + lines.get(i);
+      Placed other = all.putIfAbsent(doer.name(), new Placed(doer, place));
+      if (other != null && !other.doer().equals(doer)) {
+        faults.add(
+            new JsonFault(
+                FaultCode.DUPLICATE,
+                place,
+                "/" + DoerRegisterTree.DOERS + "/" + i,
+                "\"" + doer.name() + "\" with other particulars than in " + other.place(),
+                "the same particulars of a name wherever it stands"));
+      }
+    }
   }
 
   /**

@@ -1,9 +1,11 @@
 package org.ensemblerules.tables;
 
 import java.util.Objects;
+import org.ensemblerules.effect.DoerRegister;
 import org.ensemblerules.record.RecordFile;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.tables.codec.AssessmentTree;
+import org.ensemblerules.tables.codec.NamedDoers;
 import org.ensemblerules.tables.codec.RecordFileTree;
 import org.ensemblerules.tables.json.JsonLine;
 import org.ensemblerules.tables.json.JsonReader;
@@ -40,6 +42,23 @@ public final class RecordFileJson {
     Objects.requireNonNull(sourceName, "sourceName");
     Objects.requireNonNull(json, "json");
     return READER.read(sourceName, json, RecordFileTree::read);
+  }
+
+  /**
+   * Makes a reader of files that name doers of a register, as {@link AssessmentJson#naming} does.
+   *
+   * @param register those whom the texts name; not null
+   * @param unknown what becomes of a name that the register does not have; not null
+   * @return the reader, for a single text or for {@link JsonLines}; never null
+   */
+  public static JsonLines.Reading<RecordFile> naming(DoerRegister register, UnknownDoer unknown) {
+    NamedDoers names = NamedDoers.of(register, unknown);
+    return (sourceName, json) ->
+        READER.read(
+            Objects.requireNonNull(sourceName, "sourceName"),
+            Objects.requireNonNull(json, "json"),
+            names,
+            RecordFileTree::read);
   }
 
   /**

@@ -2,10 +2,14 @@ package org.ensemblerules.tables;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.DoerRegister;
 import org.ensemblerules.effect.EntityKind;
+import org.ensemblerules.effect.Vouched;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.verdict.Assessment;
@@ -105,5 +109,58 @@ class DoerRegisterJsonTest {
             "doers.json#/doers/3: found registered false, allowed: a doer who is registered");
     assertThat(DoerRegister.of(List.of(new Doer("A", EntityKind.MEMBER, List.of()))).doers())
         .hasSize(1);
+  }
+
+  private static final String VOUCHED =
+      "{\"name\":\"A. Sample\",\"kind\":\"MEMBER\",\"credentials\":[{\"scope\":\"INSPECT\","
+          + "\"from\":\"2024-01-01\",\"through\":\"2027-12-31\",\"vouched\":"
+          + "{\"by\":\"Chief C. Sample\",\"on\":\"2024-02-01\"}}]}";
+
+  @Test
+  void readsAndWritesWhoVouches() {
+    String text = "{\"doers\":[" + VOUCHED + "]}";
+    DoerRegister read = DoerRegisterJson.read("doers.json", text).orElseThrow();
+    assertThat(read.doer("A. Sample").credentials().get(0).vouched())
+        .contains(new Vouched("Chief C. Sample", LocalDate.of(2024, 2, 1)));
+    assertThat(DoerRegisterJson.write(read)).isEqualTo(text);
+    assertThat(TableSchemas.objections("doers", text)).isEmpty();
+  }
+
+  @Test
+  void nobodyVouchesForAProvider() {
+    String text = "{\"doers\":[" + VOUCHED.replace("MEMBER", "INDEPENDENT_SERVICE_PROVIDER") + "]}";
+    assertThat(((Checked.Refused<?, ?>) DoerRegisterJson.read("doers.json", text)).faults())
+        .map(Object::toString)
+        .containsExactly(
+            "doers.json#/doers/0/credentials: found INDEPENDENT_SERVICE_PROVIDER vouched for,"
+                + " allowed: an organization's word for its own people, MEMBER or ORGANIZATION;"
+                + " others are verified");
+  }
+
+  @Test
+  void severalRegistersAreReadAsOne() {
+    Map<String, String> texts = new LinkedHashMap<>();
+    texts.put("one.json", REGISTER);
+    texts.put("two.json", "{\"doers\":[\n" + VOUCHED + ",\n" + ROOM + "]}");
+    assertThat(DoerRegisterJson.readAll(texts).orElseThrow().doers())
+        .map(Doer::name)
+        .containsExactly("Gear room", "A. Sample");
+  }
+
+  @Test
+  void twoThatDisagreeAreToldWithTheLinesOfBoth() {
+    Map<String, String> texts = new LinkedHashMap<>();
+    texts.put("one.json", "{\n \"doers\": [\n" + ROOM + "\n]}");
+    texts.put(
+        "two.json",
+        "{\"doers\":[\n" + VOUCHED + ",\n\n{\"name\":\"Gear room\",\"kind\":\"MEMBER\"}]}");
+    texts.put("three.json", "{\"doers\":[{\"name\":\"B\"}]}");
+    assertThat(((Checked.Refused<?, ?>) DoerRegisterJson.readAll(texts)).faults())
+        .map(Object::toString)
+        .containsExactly(
+            "two.json:4#/doers/1: found \"Gear room\" with other particulars than in one.json:3,"
+                + " allowed: the same particulars of a name wherever it stands",
+            "three.json#/doers/0: found no field \"kind\", allowed: a field of this name, which"
+                + " must be given");
   }
 }

@@ -8,6 +8,7 @@ import org.ensemblerules.effect.Credential;
 import org.ensemblerules.effect.CredentialScope;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.EntityKind;
+import org.ensemblerules.effect.Vouched;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
 import org.ensemblerules.tables.json.ValueReaders;
@@ -61,8 +62,18 @@ final class DoerJson {
         object.required("scope", value -> value.enumOf(CredentialScope.class));
     Optional<LocalDate> from = object.required("from", ValueReaders::day);
     Optional<LocalDate> through = object.required("through", ValueReaders::day);
+    Optional<Vouched> vouched = object.optional("vouched", DoerJson::vouched);
     return object.make(
-        () -> new Credential(scope.orElseThrow(), from.orElseThrow(), through.orElseThrow()));
+        () ->
+            new Credential(
+                scope.orElseThrow(), from.orElseThrow(), through.orElseThrow(), vouched));
+  }
+
+  private static Optional<Vouched> vouched(JsonCursor at) {
+    ObjectCursor object = at.object();
+    Optional<String> by = object.required("by", JsonCursor::text);
+    Optional<LocalDate> on = object.required("on", ValueReaders::day);
+    return object.make(() -> new Vouched(by.orElseThrow(), on.orElseThrow()));
   }
 
   static JsonNode write(Doer doer) {
@@ -77,11 +88,16 @@ final class DoerJson {
     return fields.node();
   }
 
+  private static JsonNode write(Vouched word) {
+    return new Fields().put("by", word.by()).put("on", word.on()).node();
+  }
+
   private static JsonNode write(Credential credential) {
     return new Fields()
         .put("scope", credential.scope())
         .put("from", credential.from())
         .put("through", credential.through())
+        .known("vouched", credential.vouched(), DoerJson::write)
         .node();
   }
 }

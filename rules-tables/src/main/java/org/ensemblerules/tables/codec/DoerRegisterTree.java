@@ -15,15 +15,18 @@ import org.ensemblerules.tables.json.ObjectCursor;
 
 /** The JSON form of a register of doers. */
 public final class DoerRegisterTree {
+  /** The field that lists them. */
+  public static final String DOERS = "doers";
+
   private DoerRegisterTree() {}
 
-  /** Reads a register; a name that stands there again with other particulars is a fault. */
-  public static Optional<DoerRegister> read(JsonCursor at) {
+  /** Reads who stands in a register; a name again with other particulars is a fault. */
+  public static Optional<List<Doer>> read(JsonCursor at) {
     ObjectCursor object = at.object();
     Map<String, Doer> seen = new HashMap<>();
     Optional<List<Doer>> doers =
-        object.required("doers", value -> value.list(entry -> once(entry, seen)));
-    return object.make(() -> DoerRegister.of(doers.orElseThrow()));
+        object.required(DOERS, value -> value.list(entry -> once(entry, seen)));
+    return object.make(doers::orElseThrow);
   }
 
   private static Optional<Doer> once(JsonCursor at, Map<String, Doer> seen) {
@@ -48,6 +51,6 @@ public final class DoerRegisterTree {
   public static JsonNode write(DoerRegister register) {
     ArrayNode doers = JsonNodeFactory.instance.arrayNode();
     register.doers().forEach(doer -> doers.add(DoerJson.write(doer)));
-    return new Fields().put("doers", doers).node();
+    return new Fields().put(DOERS, doers).node();
   }
 }

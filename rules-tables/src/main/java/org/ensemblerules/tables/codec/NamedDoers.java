@@ -4,7 +4,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
+import java.util.Objects;
 import org.ensemblerules.effect.DoerRegister;
+import org.ensemblerules.tables.UnknownDoer;
 
 /**
  * The register whose names a text may use in place of doers in full.
@@ -14,6 +16,13 @@ import org.ensemblerules.effect.DoerRegister;
  */
 public record NamedDoers(DoerRegister register, boolean strict) {
   private static final String BY = "by";
+
+  /** Those of a register, strict where others are refused. */
+  public static NamedDoers of(DoerRegister register, UnknownDoer unknown) {
+    return new NamedDoers(
+        Objects.requireNonNull(register, "register"),
+        Objects.requireNonNull(unknown, "unknown") == UnknownDoer.REFUSED);
+  }
 
   /** Puts the name in place of each doer in full whom the register has just so. */
   JsonNode shorten(JsonNode node) {

@@ -9,7 +9,6 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.JsonLines;
 import org.ensemblerules.tables.VerdictJson;
 import org.ensemblerules.verdict.Assess;
@@ -35,6 +34,7 @@ final class AssessCommand implements Callable<Integer> {
 
   @Mixin private final RulesOption rulesOption = new RulesOption();
   @Mixin private final OverlayOption overlayOption = new OverlayOption();
+  @Mixin private final DoersOption doersOption = new DoersOption();
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(paramLabel = "FILE", description = "File to read; - for the standard input.")
@@ -67,7 +67,8 @@ final class AssessCommand implements Callable<Integer> {
       err.println("Judged for today, " + day + ".");
     }
     try (JsonLines<Answer> lines =
-        Input.open(file, in, AssessmentJson::read).map(given -> Answer.of(rules, given, day))) {
+        Input.open(file, in, doersOption.assessments(spec))
+            .map(given -> Answer.of(rules, given, day))) {
       GoodLines<Answer> answers = new GoodLines<>(file, lines, Answer::id, spec);
       if (output.isPresent()) {
         write(answers, output.get());
@@ -75,6 +76,7 @@ final class AssessCommand implements Callable<Integer> {
         PrintWriter out = spec.commandLine().getOut();
         answers.forEachRemaining(answer -> out.print(answer.verdict() + "\n"));
       }
+      doersOption.tellUnknown(spec);
       if (answers.bad() > 0) {
         err.println(answers.bad() + (answers.bad() == 1 ? " line was bad." : " lines were bad."));
       }
@@ -105,6 +107,7 @@ final class AssessCommand implements Callable<Integer> {
             spec.commandLine(), "--out: found the file that is read, allowed: another file");
       }
       overlayOption.refuseToOverwrite(spec, "--out", output.get());
+      doersOption.refuseToOverwrite(spec, "--out", output.get());
     }
   }
 }

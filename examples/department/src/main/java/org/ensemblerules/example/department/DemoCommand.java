@@ -3,17 +3,22 @@ package org.ensemblerules.example.department;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.ensemblerules.effect.DoerRegister;
 import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.example.department.demo.DemoElement;
 import org.ensemblerules.example.department.report.DepartmentReport;
 import org.ensemblerules.example.department.report.Judged;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.AssessmentJson;
+import org.ensemblerules.tables.DoerRegisterJson;
 import org.ensemblerules.tables.VerdictJson;
 import org.ensemblerules.verdict.Assess;
+import org.ensemblerules.verdict.Assessment;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -47,16 +52,29 @@ final class DemoCommand implements Callable<Integer> {
               Assess.assess(rules, element.assessment(), options.asOf())));
     }
     write(options.out(), judged.stream().map(one -> VerdictJson.write(one.verdict())).toList());
-    if (options.department().isPresent()) {
-      write(
-          options.department().get(),
-          elements.stream().map(DemoElement::assessment).map(AssessmentJson::write).toList());
-    }
+    writeDepartment(options, elements.stream().map(DemoElement::assessment).toList());
     spec.commandLine()
         .getOut()
         .print(DepartmentReport.of(DemoDepartment.NAME, options.asOf(), rules.identity(), judged));
     spec.commandLine().getOut().println(judged.size() + " verdicts are in " + options.out() + ".");
     return ExitCodes.ALL_READ;
+  }
+
+  private static void writeDepartment(DemoOptions options, List<Assessment> gear)
+      throws IOException {
+    DoerRegister register =
+        options.doers().isPresent()
+            ? DoerRegister.of(
+                gear.stream().flatMap(one -> one.history().doers().stream()).distinct().toList())
+            : DoerRegister.empty();
+    if (options.doers().isPresent()) {
+      write(options.doers().get(), List.of(DoerRegisterJson.write(register)));
+    }
+    if (options.department().isPresent()) {
+      write(
+          options.department().get(),
+          gear.stream().map(one -> AssessmentJson.write(one, register)).toList());
+    }
   }
 
   private static void write(Path path, List<String> lines) throws IOException {
@@ -68,15 +86,25 @@ final class DemoCommand implements Callable<Integer> {
     }
   }
 
+  /** Three files may be written; each has a place of its own. */
   private static void refuseToOverwrite(DemoOptions options, CommandSpec spec) throws IOException {
-    options.overlay().refuseToOverwrite(spec, "--out", options.out());
-    if (options.department().isPresent()) {
-      Path department = options.department().get();
-      options.overlay().refuseToOverwrite(spec, "--write", department);
-      if (Input.isSame(options.out(), department)) {
-        throw new ParameterException(
-            spec.commandLine(),
-            "--write: found the file that --out names too, allowed: another file");
+    Map<String, Path> written = new LinkedHashMap<>();
+    written.put("--out", options.out());
+    options.department().ifPresent(path -> written.put("--write", path));
+    options.doers().ifPresent(path -> written.put("--write-doers", path));
+    List<String> names = List.copyOf(written.keySet());
+    for (int i = 0; i < names.size(); i++) {
+      Path path = written.get(names.get(i));
+      options.overlay().refuseToOverwrite(spec, names.get(i), path);
+      for (String earlier : names.subList(0, i)) {
+        if (Input.isSame(written.get(earlier), path)) {
+          throw new ParameterException(
+              spec.commandLine(),
+              names.get(i)
+                  + ": found the file that "
+                  + earlier
+                  + " names too, allowed: another file");
+        }
       }
     }
   }

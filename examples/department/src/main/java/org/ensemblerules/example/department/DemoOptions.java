@@ -30,6 +30,14 @@ final class DemoOptions {
       description = "Also write the department itself as JSON Lines, for assess.")
   private Optional<Path> department = Optional.empty();
 
+  @Option(
+      names = "--write-doers",
+      paramLabel = "FILE",
+      description = {
+        "Also write the register of its doers, for --doers; what --write writes then names them."
+      })
+  private Optional<Path> doers = Optional.empty();
+
   RulesOption rules() {
     return rules;
   }
@@ -48,5 +56,9 @@ final class DemoOptions {
 
   Optional<Path> department() {
     return department;
+  }
+
+  Optional<Path> doers() {
+    return doers;
   }
 }

@@ -12,10 +12,10 @@ import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.example.department.report.DifferenceText;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.EditionId;
-import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.JsonLines;
 import org.ensemblerules.verdict.Assessment;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -33,6 +33,7 @@ final class DifferenceCommand implements Callable<Integer> {
   private final InputStream in;
   private final Clock clock;
 
+  @Mixin private final DoersOption doersOption = new DoersOption();
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(
@@ -79,11 +80,13 @@ final class DifferenceCommand implements Callable<Integer> {
     String text;
     int bad = 0;
     if (file.isPresent()) {
-      try (JsonLines<Assessment> lines = Input.open(file.get(), in, AssessmentJson::read)) {
+      try (JsonLines<Assessment> lines =
+          Input.open(file.get(), in, doersOption.assessments(spec))) {
         GoodLines<Assessment> good =
             new GoodLines<>(file.get(), lines, given -> given.element().id().value(), spec);
         text = text(now, then, () -> good, day);
         bad = good.bad();
+        doersOption.tellUnknown(spec);
       }
     } else {
       text = text(now, then, DemoDepartment.assessments(now), day);

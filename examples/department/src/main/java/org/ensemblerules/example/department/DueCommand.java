@@ -16,7 +16,6 @@ import org.ensemblerules.example.department.report.MorningList;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.schedule.ServiceRecord;
 import org.ensemblerules.source.InvalidValueException;
-import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.JsonLines;
 import org.ensemblerules.verdict.Assessment;
 import picocli.CommandLine.Command;
@@ -43,6 +42,7 @@ final class DueCommand implements Callable<Integer> {
 
   @Mixin private final RulesOption rulesOption = new RulesOption();
   @Mixin private final OverlayOption overlayOption = new OverlayOption();
+  @Mixin private final DoersOption doersOption = new DoersOption();
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(
@@ -145,10 +145,11 @@ final class DueCommand implements Callable<Integer> {
       return 0;
     }
     try (JsonLines<ServiceRecord> lines =
-        Input.open(file.get(), in, AssessmentJson::read).map(Assessment::serviceRecord)) {
+        Input.open(file.get(), in, doersOption.assessments(spec)).map(Assessment::serviceRecord)) {
       GoodLines<ServiceRecord> good =
           new GoodLines<>(file.get(), lines, record -> record.element().id().value(), spec);
       good.forEachRemaining(records::add);
+      doersOption.tellUnknown(spec);
       return good.bad();
     }
   }

@@ -12,7 +12,6 @@ import org.ensemblerules.example.department.demo.DemoElement;
 import org.ensemblerules.example.department.report.DepartmentReport;
 import org.ensemblerules.example.department.report.Judged;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.JsonLines;
 import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
@@ -36,6 +35,7 @@ final class ExplainCommand implements Callable<Integer> {
 
   @Mixin private final RulesOption rulesOption = new RulesOption();
   @Mixin private final OverlayOption overlayOption = new OverlayOption();
+  @Mixin private final DoersOption doersOption = new DoersOption();
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(paramLabel = "ID", description = "The element's name, as in 1-03-COAT.")
@@ -91,7 +91,7 @@ final class ExplainCommand implements Callable<Integer> {
     int badOfIt = 0;
     int badOthers = 0;
     try (JsonLines<Optional<Verdict>> lines =
-        Input.open(given, in, AssessmentJson::read)
+        Input.open(given, in, doersOption.assessments(spec))
             .map(
                 read ->
                     Optional.of(read)
@@ -122,6 +122,7 @@ final class ExplainCommand implements Callable<Integer> {
         }
       }
     }
+    doersOption.tellUnknown(spec);
     if (found > 1) {
       err.println(name + ": " + found + " elements have the id " + id + "; each is told");
     }

@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.ensemblerules.gear.NamedElement;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.JsonLines;
 import org.ensemblerules.tables.VerdictJson;
 import org.ensemblerules.verdict.Assessment;
@@ -36,6 +35,7 @@ final class RecomputeCommand implements Callable<Integer> {
 
   @Mixin private final RulesOption rulesOption = new RulesOption();
   @Mixin private final OverlayOption overlayOption = new OverlayOption();
+  @Mixin private final DoersOption doersOption = new DoersOption();
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(
@@ -94,9 +94,10 @@ final class RecomputeCommand implements Callable<Integer> {
 
   private Map<NamedElement, Assessment> judged() throws IOException {
     Map<NamedElement, Assessment> judged = new HashMap<>();
-    try (JsonLines<Assessment> lines = Input.open(assessments, in, AssessmentJson::read)) {
+    try (JsonLines<Assessment> lines = Input.open(assessments, in, doersOption.assessments(spec))) {
       new GoodLines<>(assessments, lines, given -> given.element().id().value(), spec)
           .forEachRemaining(given -> judged.putIfAbsent(given.element().named(), given));
+      doersOption.tellUnknown(spec);
     }
     return judged;
   }

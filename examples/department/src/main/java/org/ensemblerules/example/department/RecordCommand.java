@@ -12,7 +12,6 @@ import org.ensemblerules.record.RetentionPolicy;
 import org.ensemblerules.record.RetentionStart;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.InvalidValueException;
-import org.ensemblerules.tables.RecordFileJson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -35,6 +34,7 @@ final class RecordCommand implements Callable<Integer> {
 
   @Mixin private final RulesOption rulesOption = new RulesOption();
   @Mixin private final RequestFile file = new RequestFile();
+  @Mixin private final DoersOption doersOption = new DoersOption();
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Option(
@@ -59,16 +59,20 @@ final class RecordCommand implements Callable<Integer> {
     RuleSet rules = rulesOption.rules(spec);
     LocalDate day = asOf.orElseGet(() -> LocalDate.now(clock));
     Optional<RetentionPolicy> policy = policy();
-    return file.answer(
-        SAMPLE,
-        in,
-        spec,
-        rules,
-        RecordFileJson::read,
-        true,
-        RecordFile::element,
-        one ->
-            RecordText.of(one, rules.check(one, day), rules.tables().records().pfasLaws(), policy));
+    int code =
+        file.answer(
+            SAMPLE,
+            in,
+            spec,
+            rules,
+            doersOption.recordFiles(spec),
+            true,
+            RecordFile::element,
+            one ->
+                RecordText.of(
+                    one, rules.check(one, day), rules.tables().records().pfasLaws(), policy));
+    doersOption.tellUnknown(spec);
+    return code;
   }
 
   private Optional<RetentionPolicy> policy() {
