@@ -8,12 +8,20 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.tables.AssessmentJson;
+import org.ensemblerules.tables.ShippedRules;
+import org.ensemblerules.verdict.Assess;
+import org.ensemblerules.verdict.Verdict;
 import org.junit.jupiter.api.Test;
 
 /** What the README shows is what compiles and runs. */
 class ReadmeTest {
   private static final Path README = Path.of("..", "README.md");
+  private static final Path BUILDING =
+      Path.of("src", "test", "java", "org", "ensemblerules", "readme", "Building.java");
   private static final Path EMBEDDING =
       Path.of("src", "test", "java", "org", "ensemblerules", "readme", "Embedding.java");
 
@@ -37,6 +45,37 @@ class ReadmeTest {
     assertThat(printed.toString(StandardCharsets.UTF_8))
         .startsWith("OUT EVALUATE")
         .contains("no inspection that counts is on record: EVALUATE by ADVANCED_INSPECTION");
+  }
+
+  @Test
+  void theRecordIsBuiltAsItIsCompiled() throws IOException {
+    List<String> block =
+        between(README, "<!-- building: compiled and compared by ReadmeTest -->", "```");
+    assertThat(block.subList(1, block.size()))
+        .isEqualTo(between(BUILDING, "// README begins", "// README ends"));
+  }
+
+  /** The record in JSON is the one that is built, and the README says what both come to. */
+  @Test
+  void theRecordInJsonIsTheOneThatIsBuilt() throws IOException {
+    List<String> block = between(README, "<!-- record: read and judged by ReadmeTest -->", "```");
+    String json = String.join("\n", block.subList(1, block.size()));
+    RuleSet rules = ShippedRules.standard();
+    Verdict built = Building.run(rules);
+    assertThat(
+            Assess.assess(
+                rules,
+                AssessmentJson.read("README.md", json).orElseThrow(),
+                LocalDate.of(2026, 11, 25)))
+        .isEqualTo(built);
+    assertThat(Files.readString(README))
+        .contains("Both answer `" + built.service() + " " + built.headline() + "`");
+  }
+
+  @Test
+  void itIsInstalledBeforeItIsNamed() throws IOException {
+    assertThat(Files.readString(README))
+        .contains("\nmvn -q -B -ntp -DskipTests install\n```\n\n```xml\n<dependency>");
   }
 
   @Test

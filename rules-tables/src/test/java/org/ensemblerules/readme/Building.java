@@ -1,0 +1,47 @@
+package org.ensemblerules.readme;
+
+import java.time.LocalDate;
+import java.util.List;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementId;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.Legibility;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.Use;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.History;
+import org.ensemblerules.history.When;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.verdict.Assess;
+import org.ensemblerules.verdict.Assessment;
+import org.ensemblerules.verdict.Verdict;
+
+/** The lines that the README shows for a record built in Java, compiled. */
+final class Building {
+  private Building() {}
+
+  static Verdict run(RuleSet rules) {
+    // README begins
+    Label label =
+        Label.builder()
+            .manufacturer("Maker One")
+            .model("Pattern H")
+            .size("One size")
+            .manufactured(MarkedDate.parse("2023-05"))
+            .certificationMark(Known.YES)
+            .legibility(Legibility.READABLE)
+            .build();
+    Element helmet =
+        Element.builder(new ElementId("H-17"), ElementKind.HELMET, Use.STRUCTURAL)
+            .inService(MarkedDate.parse("2023-09-01"))
+            .label(label)
+            .build();
+    History history = History.of(List.of(new Event.Used(When.on(MarkedDate.parse("2026-11-23")))));
+    Assessment record = Assessment.builder(helmet).history(history).build();
+    Verdict verdict = Assess.assess(rules, record, LocalDate.of(2026, 11, 25));
+    // README ends
+    return verdict;
+  }
+}
