@@ -103,6 +103,24 @@ final class EventJudge implements Judging {
     return new Held(tables, asked, evidence, this::mayDo).attempt(event);
   }
 
+  @Override
+  public Optional<Permission.Permitted> onTheWordOf(Event event) {
+    return tables
+        .task(event)
+        .flatMap(
+            task ->
+                event
+                    .doer()
+                    .map(
+                        by ->
+                            tables
+                                .permissions()
+                                .mayPerform(by, task, element, event.when().date())))
+        .filter(Permission.Permitted.class::isInstance)
+        .map(Permission.Permitted.class::cast)
+        .filter(may -> may.word().isPresent());
+  }
+
   /** Whether whoever repaired it may do a task as well. */
   private boolean mayDo(Event.Repaired done, Task task) {
     return tables.permissions().mayPerform(done.by(), task, element, done.when().date()).granted();

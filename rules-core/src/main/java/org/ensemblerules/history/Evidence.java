@@ -20,9 +20,7 @@ import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
-import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.Permission;
-import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
@@ -37,6 +35,7 @@ import org.ensemblerules.inspection.Occasion;
  * by many threads.
  */
 public final class Evidence {
+  private final Judging judging;
   private final EvidenceTables tables;
   private final Element element;
   private final History history;
@@ -49,6 +48,7 @@ public final class Evidence {
 
   private Evidence(
       Judging judging, EvidenceTables tables, Element element, History history, LocalDate asOf) {
+    this.judging = judging;
     this.tables = Objects.requireNonNull(tables, "tables");
     this.element = Objects.requireNonNull(element, "element");
     this.history = Objects.requireNonNull(history, "history");
@@ -147,17 +147,7 @@ public final class Evidence {
    *     counts without such a word
    */
   public Optional<Permission.Permitted> onTheWordOf(Event event) {
-    return tables
-        .task(event)
-        .filter(task -> counts(event))
-        .map(task -> mayPerform(event.doer().orElseThrow(), task, event.when().date()))
-        .filter(Permission.Permitted.class::isInstance)
-        .map(Permission.Permitted.class::cast)
-        .filter(may -> may.word().isPresent());
-  }
-
-  private Permission mayPerform(Doer doer, Task task, MarkedDate date) {
-    return tables.permissions().mayPerform(doer, task, element, date);
+    return counts(event) ? judging.onTheWordOf(event) : Optional.empty();
   }
 
   /**

@@ -1,6 +1,7 @@
 package org.ensemblerules.history;
 
 import java.util.Optional;
+import org.ensemblerules.effect.Permission;
 
 /** Decides of one event at a time: whether it counts by itself, and what it does for a finding. */
 interface Judging {
@@ -11,6 +12,14 @@ interface Judging {
    *     judge
    */
   Optional<Judgment> judge(Event event);
+
+  /**
+   * Tells whose word it rests on that the doer of an event may do it.
+   *
+   * @return that they may, by a word of the organization; empty if they may without it or not at
+   *     all
+   */
+  Optional<Permission.Permitted> onTheWordOf(Event event);
 
   /**
    * Holds an event against what findings call for.

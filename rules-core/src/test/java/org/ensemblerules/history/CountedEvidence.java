@@ -3,6 +3,7 @@ package org.ensemblerules.history;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.ensemblerules.effect.Permission;
 import org.ensemblerules.gear.Element;
 
 /** Evidence whose decisions are told as they are made. */
@@ -34,6 +35,11 @@ public final class CountedEvidence {
           public Optional<Judgment> judge(Event event) {
             judged.accept(event);
             return judge.judge(event);
+          }
+
+          @Override
+          public Optional<Permission.Permitted> onTheWordOf(Event event) {
+            return judge.onTheWordOf(event);
           }
 
           @Override
