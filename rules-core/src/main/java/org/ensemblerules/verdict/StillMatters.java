@@ -44,7 +44,7 @@ public final class StillMatters {
   private final LocalDate day;
   private final Set<Event> contradictory;
   private final List<TaskRow> afterUse;
-  private final int times;
+  private final List<TaskRow> inRounds;
   private final RuleSet rules;
 
   private StillMatters(RuleSet rules, Assessment assessment, LocalDate day) {
@@ -63,13 +63,7 @@ public final class StillMatters {
             .filter(
                 row -> row.timing() instanceof Timing.After after && after.trigger() == Trigger.USE)
             .toList();
-    this.times =
-        tasks.stream()
-            .map(TaskRow::timing)
-            .filter(Timing.Every.class::isInstance)
-            .mapToInt(timing -> ((Timing.Every) timing).times())
-            .max()
-            .orElse(1);
+    this.inRounds = tasks.stream().filter(row -> row.timing() instanceof Timing.Every).toList();
   }
 
   /**
@@ -126,8 +120,14 @@ public final class StillMatters {
             (one, other) -> one.check() == other.check());
   }
 
-  /** On as many later days as any rule asks for, since the last ones count together. */
+  /** On as many later days as any rule counts together. */
   private <E extends Event> boolean isDoneAgain(E done, List<E> counting, BiPredicate<E, E> alike) {
+    int times =
+        inRounds.stream()
+            .filter(row -> discharges(row.doneBy(), done))
+            .mapToInt(row -> ((Timing.Every) row.timing()).times())
+            .max()
+            .orElse(1);
     return counting.stream()
             .filter(other -> isAfter(other, done) && alike.test(done, other))
             .map(other -> other.when().date().earliest())

@@ -44,7 +44,8 @@ class DemoDepartmentTest {
 
   @Test
   void hasEnoughElementsEachWithANameOfItsOwn() {
-    assertThat(VERDICTS).hasSizeGreaterThanOrEqualTo(120);
+    assertThat(VERDICTS).hasSizeGreaterThanOrEqualTo(600);
+    assertThat(DemoDepartment.cases(RULES)).hasSizeGreaterThanOrEqualTo(120);
     assertThat(VERDICTS.stream().map(verdict -> verdict.element().id()).distinct())
         .hasSameSizeAs(VERDICTS);
   }
@@ -143,6 +144,19 @@ class DemoDepartmentTest {
         assertThat(VERDICTS.get(i).reasons()).as("%s", VERDICTS.get(i)).isEmpty();
       }
     }
+  }
+
+  /** Most of an ordinary fleet is in service or merely late; each kind of trouble is there. */
+  @Test
+  void theFleetHasAnOrdinaryShareOfTrouble() {
+    List<DemoElement> fleet = DemoDepartment.fleet(RULES);
+    List<Verdict> verdicts =
+        fleet.stream()
+            .map(one -> Assess.assess(RULES, one.assessment(), DemoDepartment.AS_OF))
+            .toList();
+    long in = verdicts.stream().filter(one -> one.service() == Service.IN).count();
+    assertThat(100.0 * in / fleet.size()).isBetween(80.0, 95.0);
+    assertThat(fleet.stream().map(DemoElement::story).distinct()).hasSizeGreaterThan(8);
   }
 
   @Test

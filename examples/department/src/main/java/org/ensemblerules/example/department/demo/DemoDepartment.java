@@ -22,6 +22,9 @@ public final class DemoDepartment {
   /** The day its gear is judged for. */
   public static final LocalDate AS_OF = LocalDate.of(2026, 11, 25);
 
+  private static final Comparator<DemoElement> BY_NAME =
+      Comparator.comparing(element -> element.assessment().element().id());
+
   private DemoDepartment() {}
 
   /**
@@ -31,6 +34,19 @@ public final class DemoDepartment {
    * @return the pieces by their name; never null
    */
   public static List<DemoElement> elements(RuleSet rules) {
+    List<DemoElement> elements = new ArrayList<>(cases(rules));
+    elements.addAll(fleet(rules));
+    elements.sort(BY_NAME);
+    return elements;
+  }
+
+  /**
+   * Tells of the pieces that something worth showing happened to, a story for each rule.
+   *
+   * @param rules the rules whose inspection forms the department fills in; not null
+   * @return the pieces by their name; never null
+   */
+  public static List<DemoElement> cases(RuleSet rules) {
     CriteriaTable criteria = rules.tables().criteria();
     List<DemoElement> elements = new ArrayList<>();
     structural()
@@ -43,8 +59,33 @@ public final class DemoDepartment {
     rack(criteria, ElementKind.COAT, Use.STRUCTURAL, MeasuredStories.all(), elements);
     rack(criteria, ElementKind.COVERALL, Use.STRUCTURAL, CoverallStories.structural(), elements);
     rack(criteria, ElementKind.COVERALL, Use.PROXIMITY, CoverallStories.proximity(), elements);
-    elements.sort(Comparator.comparing(element -> element.assessment().element().id()));
+    elements.sort(BY_NAME);
     return elements;
+  }
+
+  /**
+   * Tells of the pieces that make up most of the department, with an ordinary share of trouble.
+   *
+   * @param rules the rules whose inspection forms the department fills in; not null
+   * @return the pieces by their name; never null
+   */
+  public static List<DemoElement> fleet(RuleSet rules) {
+    CriteriaTable criteria = rules.tables().criteria();
+    List<DemoElement> elements = new ArrayList<>();
+    for (Member member : Roster.fleet()) {
+      for (ElementKind kind : structural().keySet()) {
+        elements.add(told(criteria, kind, member, FleetStories.of(kind, member)));
+      }
+    }
+    elements.sort(BY_NAME);
+    return elements;
+  }
+
+  private static DemoElement told(
+      CriteriaTable criteria, ElementKind kind, Member holder, Story story) {
+    Piece piece = new Piece(criteria, kind, holder);
+    story.teller().accept(piece);
+    return new DemoElement(story.title(), piece.assessment());
   }
 
   /**
@@ -78,9 +119,7 @@ public final class DemoDepartment {
       List<DemoElement> elements) {
     for (int i = 0; i < members.size(); i++) {
       Story story = i < stories.size() ? stories.get(i) : Story.ordinary();
-      Piece piece = new Piece(criteria, kind, members.get(i));
-      story.teller().accept(piece);
-      elements.add(new DemoElement(story.title(), piece.assessment()));
+      elements.add(told(criteria, kind, members.get(i), story));
     }
   }
 

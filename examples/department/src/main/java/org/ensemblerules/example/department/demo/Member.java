@@ -12,6 +12,21 @@ record Member(int station, int number, String name, Use use) {
     return new Doer(name, EntityKind.MEMBER, List.of());
   }
 
+  /** Who cleans and inspects their gear: the gear room, or for some stations a provider. */
+  Doer carer() {
+    return station == 8 || station == 9 ? Trades.PROVIDER : Trades.GEAR_ROOM;
+  }
+
+  /** Whether each use of their gear is on record, and that its wearer looked it over. */
+  boolean usesAreOnRecord() {
+    return station < Roster.FIRST_OF_THE_FLEET;
+  }
+
+  /** Whether this is a place of the shelf for spare gear. */
+  boolean isPlaceOfSpares() {
+    return station == Roster.SPARE_SHELF;
+  }
+
   /** The name of a piece of this member's gear, as in {@code 1-03-COAT}. */
   String tag(String piece) {
     return station + "-" + (number < 10 ? "0" : "") + number + "-" + piece;

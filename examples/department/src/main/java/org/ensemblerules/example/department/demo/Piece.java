@@ -47,6 +47,8 @@ import org.ensemblerules.verdict.Assessment;
  * the last inspection saw. Untold, it is in order and was cared for year by year.
  */
 final class Piece {
+  private static final List<String> SIZES = List.of("S", "M", "L", "XL", "2XL");
+
   private final ElementKind kind;
   private final Member holder;
   private final InspectionForm form;
@@ -59,14 +61,16 @@ final class Piece {
   private Optional<LocalDate> placedInService = Optional.empty();
   private Optional<LocalDate> lookedOver = Optional.empty();
   private Known clean = Known.YES;
-  private Doer inspector = Trades.GEAR_ROOM;
+  private Doer inspector;
   private int lastRound = DemoDepartment.AS_OF.getYear();
   private boolean linerInspected = true;
   private boolean inspectionOnRecord = true;
+  private boolean issued = true;
 
   Piece(CriteriaTable criteria, ElementKind kind, Member holder) {
     this.kind = kind;
     this.holder = holder;
+    this.inspector = holder.carer();
     this.form = new InspectionForm(criteria, kind, holder.use(), Stock.notFitted(kind));
     if (Stock.layered(kind)) {
       labels.put(Optional.of(LayerKind.OUTER_SHELL), printedLabel());
@@ -82,10 +86,16 @@ final class Piece {
         .manufacturer(holder.number() % 4 == 0 ? "Maker Two" : "Maker One")
         .model("Pattern " + kind.name().charAt(0) + holder.use().name().charAt(0))
         .identification("LOT-" + holder.tag(kind.name()))
-        .size(holder.number() % 2 == 0 ? "M" : "L")
+        .size(size())
         .claimedEdition(holder.number() % 3 == 0 ? "NFPA 1971, 2013" : "NFPA 1971, 2018")
         .certificationMark(Known.YES)
         .legibility(Legibility.READABLE);
+  }
+
+  private String size() {
+    return holder.usesAreOnRecord()
+        ? holder.number() % 2 == 0 ? "M" : "L"
+        : SIZES.get((holder.number() + holder.station()) % SIZES.size());
   }
 
   /** Spread over some years; proximity gear is younger, since its reflective shell ages faster. */
@@ -195,6 +205,11 @@ final class Piece {
     linerInspected = false;
   }
 
+  /** On the shelf since it was bought: inspected, and neither issued, used nor washed. */
+  void neverIssued() {
+    issued = false;
+  }
+
   // What the last inspection saw.
 
   /** Used on a day, and looked over by its wearer right after; that is the last inspection. */
@@ -261,9 +276,13 @@ final class Piece {
   Assessment assessment() {
     LocalDate since = placedInService.orElse(made.plusMonths(4).atDay(15));
     List<Event> history = new ArrayList<>(events);
-    history.add(new Event.Issued(When.on(MarkedDate.of(since)), holder.name()));
-    for (int year = since.getYear(); year <= lastRound; year++) {
-      history.addAll(new YearlyRound(year, holder).care(form, since));
+    if (issued) {
+      history.add(new Event.Issued(When.on(MarkedDate.of(since)), holder.name()));
+      for (int year = since.getYear(); year <= lastRound; year++) {
+        history.addAll(new YearlyRound(year, holder).care(form, since));
+      }
+    } else {
+      history.add(new Event.Stocked(When.on(MarkedDate.of(since))));
     }
     for (int year = since.getYear(); year < lastRound; year++) {
       yearly(year, since, Remarks.NONE).forEach(done -> history.add(new Event.Inspected(done, 0)));
@@ -280,7 +299,7 @@ final class Piece {
 
   private List<Inspection> yearly(int year, LocalDate since, Remarks remarks) {
     YearlyRound round = new YearlyRound(year, holder);
-    Doer by = year == lastRound ? inspector : Trades.GEAR_ROOM;
+    Doer by = year == lastRound ? inspector : holder.carer();
     boolean liner = linerInspected && Stock.layered(kind);
     return round.inspections(form, since, by, liner, foundOn(round.day()), remarks);
   }
@@ -308,7 +327,7 @@ final class Piece {
   private Element element(LocalDate since) {
     Element.Builder element =
         Element.builder(new ElementId(holder.tag(kind.name())), kind, holder.use())
-            .inService(MarkedDate.of(since))
+            .inService(issued ? MarkedDate.of(since) : MarkedDate.unknown())
             .cbrnOption(Known.NO);
     labels.forEach(
         (layer, label) -> {

@@ -2,9 +2,10 @@ package org.ensemblerules.example.department.demo;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.ensemblerules.gear.Use;
 
-/** Who is in the department: two stations, an airfield crew and a rack of reserve gear. */
+/** Who is in the department: stations, an airfield crew and racks of reserve gear. */
 final class Roster {
   private static final List<String> EXAMPLE_HILL =
       List.of(
@@ -31,7 +32,49 @@ final class Roster {
   private static final List<String> PRETEND_FIELD =
       List.of("Q. Make-Believe", "R. Conjured", "S. Whimsy", "T. Phantom", "U. Daydream");
 
+  private static final List<String> SURNAMES =
+      List.of(
+          "Contrived",
+          "Devised",
+          "Fabled",
+          "Feigned",
+          "Mythical",
+          "Nominal",
+          "Assumed",
+          "Alleged",
+          "Putative",
+          "Token",
+          "Dummy",
+          "Cipher",
+          "Alias",
+          "Generic",
+          "Sham");
+
+  /** The first of the stations whose gear is no case to show, but an ordinary fleet. */
+  static final int FIRST_OF_THE_FLEET = 6;
+
+  /** The number under which spare gear is kept. */
+  static final int SPARE_SHELF = 10;
+
+  private static final int PLACES = 8;
+  private static final List<String> INITIALS = List.of("Aa.", "Bb.", "Cc.", "Dd.");
+
   private Roster() {}
+
+  /** The members of four more stations and the shelf for spare gear: ordinary for the most part. */
+  static List<Member> fleet() {
+    List<Member> members = new ArrayList<>();
+    for (int station = 0; station < INITIALS.size(); station++) {
+      String initial = INITIALS.get(station);
+      members.addAll(
+          crew(
+              FIRST_OF_THE_FLEET + station,
+              SURNAMES.stream().map(name -> initial + " " + name).toList(),
+              Use.STRUCTURAL));
+    }
+    members.addAll(spares());
+    return members;
+  }
 
   /** The members of the two stations, in structural gear. */
   static List<Member> structural() {
@@ -54,6 +97,13 @@ final class Roster {
       names.add("Reserve rack, place " + place);
     }
     return crew(station, names, use);
+  }
+
+  private static List<Member> spares() {
+    return crew(
+        SPARE_SHELF,
+        IntStream.rangeClosed(1, PLACES).mapToObj(place -> "Spare shelf, place " + place).toList(),
+        Use.STRUCTURAL);
   }
 
   private static List<Member> crew(int station, List<String> names, Use use) {

@@ -33,9 +33,11 @@ record YearlyRound(int year, Member holder) {
   /** Uses, look-overs and cleanings from a day on. */
   List<Event> care(InspectionForm form, LocalDate since) {
     List<Event> events = new ArrayList<>();
-    used(LocalDate.of(year, 3, 4 + holder.number()), form, since, events);
+    if (holder.usesAreOnRecord()) {
+      used(LocalDate.of(year, 3, 4 + holder.number()), form, since, events);
+      used(LocalDate.of(year, 8, 1 + holder.number()), form, since, events);
+    }
     cleaned(LocalDate.of(year, 4, 2 + holder.number()), since, events);
-    used(LocalDate.of(year, 8, 1 + holder.number()), form, since, events);
     cleaned(day().minusDays(2), since, events);
     return events;
   }
@@ -49,11 +51,11 @@ record YearlyRound(int year, Member holder) {
     }
   }
 
-  private static void cleaned(LocalDate on, LocalDate since, List<Event> events) {
+  private void cleaned(LocalDate on, LocalDate since, List<Event> events) {
     if (!on.isBefore(since)) {
       events.add(
           Event.Cleaned.whole(
-              When.on(MarkedDate.of(on)), CleaningKind.ADVANCED, Trades.GEAR_ROOM, Set.of()));
+              When.on(MarkedDate.of(on)), CleaningKind.ADVANCED, holder.carer(), Set.of()));
     }
   }
 
