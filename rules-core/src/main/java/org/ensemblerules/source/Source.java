@@ -5,6 +5,8 @@ import java.time.LocalDate;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A document or study that rows cite, or a page on which rows were seen restated.
@@ -59,6 +61,23 @@ public record Source(
         "none of a page of this kind");
     InvalidValueException.require(
         !restates.contains(id), "Source.restates", restates, "documents other than itself");
+  }
+
+  /**
+   * Names it so that a reader can follow it: its title, who published it and when, where it was
+   * read and on which day it was last seen there, as far as each is known.
+   *
+   * @return one line; of a page whose kind keeps its address back, title and date alone; never null
+   */
+  public String citation() {
+    return Stream.of(
+            Optional.of(title),
+            issuer,
+            date,
+            seenAt.or(() -> Optional.of(wasSeen() ? "address kept back" : "own text not seen")),
+            seenOn.map(day -> "seen on " + day))
+        .flatMap(Optional::stream)
+        .collect(Collectors.joining(", "));
   }
 
   /**

@@ -4,9 +4,11 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.Sets;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.ensemblerules.care.CareAction;
 import org.ensemblerules.care.CareRouteRow;
 import org.ensemblerules.defect.DefectRow;
@@ -20,6 +22,8 @@ import org.ensemblerules.source.CitedRow;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.Seen;
+import org.ensemblerules.source.Source;
+import org.ensemblerules.source.SourceId;
 
 /**
  * One reason of a verdict: what was seen, what it calls for, and on whose word.
@@ -135,6 +139,27 @@ public record Reason(
    */
   public Optional<String> caution() {
     return row.map(r -> r.provenance().basis()).flatMap(Reason::caution);
+  }
+
+  /**
+   * Returns what to be careful about with the value itself, and where it was seen restated, so that
+   * the reader can follow it.
+   *
+   * @param listed the sources that the tables list, by id; not null
+   * @return what {@link #caution()} says and each page by its citation, or by its id if it is not
+   *     listed; empty where that is empty
+   */
+  public Optional<String> caution(Map<SourceId, Source> listed) {
+    Objects.requireNonNull(listed, "listed");
+    String pages =
+        row.map(cited -> cited.provenance().basis().pages()).orElse(List.of()).stream()
+            .map(
+                page ->
+                    Optional.ofNullable(listed.get(page))
+                        .map(Source::citation)
+                        .orElse(page.value()))
+            .collect(Collectors.joining("; "));
+    return caution().map(text -> pages.isEmpty() ? text : text + " Seen on: " + pages + ".");
   }
 
   private static Optional<String> caution(Basis basis) {

@@ -62,6 +62,16 @@ class SeenOnPagesTest {
   }
 
   @Test
+  void aSourceSaysWhereItCanBeFollowedTo() {
+    assertThat(page(SourceKind.COMMERCIAL, Optional.empty(), Optional.empty()).citation())
+        .isEqualTo("A memo, address kept back, seen on 2020-05-04");
+    assertThat(page(SourceKind.PRESS, Optional.of("Nobody"), Optional.of("example.org")).citation())
+        .isEqualTo("A memo, Nobody, example.org, seen on 2020-05-04");
+    assertThat(page(SourceKind.PRESS, Optional.of("Nobody"), Optional.empty()).citation())
+        .isEqualTo("A memo, Nobody, own text not seen, seen on 2020-05-04");
+  }
+
+  @Test
   void nothingRestatesItself() {
     assertThatThrownBy(
             () ->

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.defect.FindingId;
@@ -19,7 +20,9 @@ import org.ensemblerules.source.Provenance;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.Seen;
+import org.ensemblerules.source.Source;
 import org.ensemblerules.source.SourceId;
+import org.ensemblerules.source.SourceKind;
 import org.junit.jupiter.api.Test;
 
 /** Reasons keep one order, and say how sure the word is on which they rest. */
@@ -75,15 +78,60 @@ class ReasonTest {
   }
 
   private static Optional<String> caution(Basis basis) {
+    return on(basis).caution();
+  }
+
+  private static Reason on(Basis basis) {
     return new Reason(
-            ReasonKind.RULE,
-            Optional.of(row("a", basis)),
-            Site.of(Part.TRIM),
-            Optional.empty(),
-            "s",
-            new Effect.Note(),
-            List.of())
-        .caution();
+        ReasonKind.RULE,
+        Optional.of(row("a", basis)),
+        Site.of(Part.TRIM),
+        Optional.empty(),
+        "s",
+        new Effect.Note(),
+        List.of());
+  }
+
+  @Test
+  void aReasonNamesThePagesOnWhichItWasSeen() {
+    SourceId memo = new SourceId("memo");
+    SourceId guide = new SourceId("guide");
+    Map<SourceId, Source> listed =
+        Map.of(
+            memo,
+            new Source(
+                memo,
+                SourceKind.PROCEDURE,
+                "Memo on gear",
+                Optional.of("City of Exampleton"),
+                Optional.of("2020-06-17"),
+                Optional.of("exampleton.example/memo"),
+                Optional.of(LocalDate.of(2026, 11, 30)),
+                Set.of(SOURCE)),
+            guide,
+            new Source(
+                guide,
+                SourceKind.COMMERCIAL,
+                "A manufacturer's guide",
+                Optional.empty(),
+                Optional.of("2013"),
+                Optional.empty(),
+                Optional.empty(),
+                Set.of(SOURCE)));
+    Basis restated =
+        new Basis.Published(SOURCE, Optional.empty(), Seen.RESTATED, List.of(memo, guide));
+    String pages =
+        " Seen on: Memo on gear, City of Exampleton, 2020-06-17, exampleton.example/memo, seen on"
+            + " 2026-11-30; A manufacturer's guide, 2013, address kept back.";
+    assertThat(on(restated).caution(listed))
+        .contains("Seen restated elsewhere, not read in the source itself." + pages);
+    assertThat(on(new Basis.CarriedOver(new EditionId("NEXT"), restated)).caution(listed))
+        .hasValueSatisfying(
+            text -> assertThat(text).startsWith("Carried over from an earlier").endsWith(pages));
+    assertThat(on(restated).caution(Map.of()).orElseThrow()).endsWith(" Seen on: memo; guide.");
+    assertThat(on(new Basis.CommonPractice()).caution(listed)).isEmpty();
+    assertThat(on(new Basis.Memory(Confidence.LOW, Optional.empty())).caution(listed))
+        .isEqualTo(caution(new Basis.Memory(Confidence.LOW, Optional.empty())));
   }
 
   @Test

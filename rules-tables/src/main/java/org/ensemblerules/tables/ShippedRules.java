@@ -77,8 +77,13 @@ public final class ShippedRules {
     return Optional.ofNullable(Holder.SETS.get(edition)).map(Lazy::get);
   }
 
-  /** Returns the sources that the shipped rows cite. */
-  static Map<SourceId, Source> sources() {
+  /**
+   * Returns the documents that the shipped rows cite and the pages on which they were seen
+   * restated, so that a verdict's reasons can be followed to them.
+   *
+   * @return the sources by id; never null
+   */
+  public static Map<SourceId, Source> sources() {
     return SourcesHolder.SOURCES;
   }
 

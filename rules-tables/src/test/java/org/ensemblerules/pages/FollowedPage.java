@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Finding;
@@ -22,7 +21,6 @@ import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.Provenance;
-import org.ensemblerules.source.Source;
 import org.ensemblerules.tables.LoadedTables;
 import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.testkit.ShippedCase;
@@ -48,7 +46,7 @@ final class FollowedPage {
                       Words.code(family),
                       Words.basis(from.basis()),
                       from.basis().pages().stream()
-                          .map(id -> shown(tables.sources().get(id)))
+                          .map(id -> tables.sources().get(id).citation())
                           .collect(Collectors.joining("; "))));
             });
     return new Markdown("Reasons followed to their pages")
@@ -58,17 +56,6 @@ final class FollowedPage {
                 + " and basis; [sources.md](sources.md) has the pages.")
         .table(List.of("Reason", "Calls for", "Row", "Stands on", "Seen at"), lines)
         .page("followed.md");
-  }
-
-  private static String shown(Source page) {
-    return Stream.of(
-            Stream.of(page.title()),
-            page.issuer().stream(),
-            page.date().stream(),
-            Stream.of(page.seenAt().orElse("address kept back")),
-            page.seenOn().map(day -> "seen on " + day).stream())
-        .flatMap(part -> part)
-        .collect(Collectors.joining(", "));
   }
 
   private static Map<String, Reason> reasons() {

@@ -12,6 +12,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
+import org.ensemblerules.care.WashBoundRow;
+import org.ensemblerules.care.WashMeasure;
 import org.ensemblerules.care.WashRecord;
 import org.ensemblerules.care.WashedLayers;
 import org.ensemblerules.defect.DefectKind;
@@ -33,9 +36,11 @@ import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Outcome;
+import org.ensemblerules.measure.Bound;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.CitedRow;
 import org.ensemblerules.source.EditionId;
@@ -253,6 +258,37 @@ class ShippedOverlaysTest {
               .orElseThrow();
       assertThat(rules.tables().retention()).hasSize(1);
     }
+  }
+
+  @Test
+  void theEndsThatTheDocumentNamesAreThoseOfTheTable() throws IOException {
+    String document = Files.readString(Path.of("..", "docs", "overlays.md"));
+    assertThat(document)
+        .contains(
+            "water at most "
+                + loosest(WashMeasure.WATER_TEMPERATURE, Bound.MAXIMUM)
+                + ", drying at most "
+                + loosest(WashMeasure.DRYING_TEMPERATURE, Bound.MAXIMUM)
+                + ", the pH of the detergent at least "
+                + loosest(WashMeasure.DETERGENT_PH, Bound.MINIMUM)
+                + " and at most "
+                + loosest(WashMeasure.DETERGENT_PH, Bound.MAXIMUM)
+                + ".");
+    assertThat(document)
+        .contains("washed at " + loosest(WashMeasure.WATER_TEMPERATURE, Bound.MAXIMUM) + ",");
+  }
+
+  private static String loosest(WashMeasure measure, Bound bound) {
+    return ShippedEditions.rules(ShippedEditions.EDITION_2020)
+        .tables()
+        .of(TableKinds.WASH_BOUNDS)
+        .rows()
+        .stream()
+        .filter(row -> row.measure() == measure && row.reach() == WashBoundRow.Reach.LOOSEST)
+        .map(row -> row.limit())
+        .filter(limit -> limit.bound() == bound)
+        .map(limit -> limit.value().toString().replaceFirst(" 1$", ""))
+        .collect(Collectors.joining(" or "));
   }
 
   /** A maker's leaflet may let a coat be washed at 60 degrees; that of another maker may not. */

@@ -13,6 +13,7 @@ import org.ensemblerules.example.department.report.DepartmentReport;
 import org.ensemblerules.example.department.report.Judged;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.JsonLines;
+import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Verdict;
@@ -76,10 +77,12 @@ final class ExplainCommand implements Callable<Integer> {
             .findFirst()
             .orElseThrow(() -> unknown("the invented department, as in 1-03-COAT"));
     Verdict verdict = Assess.assess(rules, element.assessment(), day);
-    spec.commandLine()
-        .getOut()
-        .print(DepartmentReport.of(new Judged(Optional.of(element.story()), verdict)));
+    spec.commandLine().getOut().print(told(new Judged(Optional.of(element.story()), verdict)));
     return ExitCodes.ALL_READ;
+  }
+
+  private static String told(Judged judged) {
+    return DepartmentReport.of(judged, ShippedRules.sources());
   }
 
   /** Every line of the element is told, since nobody knows which is meant; so is a bad one. */
@@ -102,7 +105,7 @@ final class ExplainCommand implements Callable<Integer> {
         if (outcome instanceof JsonLines.Line<Optional<Verdict>> line) {
           if (line.value().isPresent()) {
             found++;
-            out.print(DepartmentReport.of(new Judged(Optional.empty(), line.value().get())));
+            out.print(told(new Judged(Optional.empty(), line.value().get())));
           }
         } else if (outcome instanceof JsonLines.BadLine<Optional<Verdict>> refused) {
           if (refused.text().contains('"' + id + '"')) {

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.ensemblerules.example.department.demo.DemoDepartment;
+import org.ensemblerules.source.SourceId;
 import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.ShippedRules;
 import org.junit.jupiter.api.Test;
@@ -28,6 +30,26 @@ class ExplainCommandTest {
         .contains("last day of service")
         .contains("CAUTIONS")
         .contains("Judged for 2026-11-25.");
+  }
+
+  /**
+   * Each page that a basis names stands below with its title, or its kind, so that one can go on.
+   */
+  @Test
+  void namesThePagesOnWhichItsRulesWereSeen() {
+    String out = ProgramRun.of("explain", "1-02-TROUSERS").out().replaceAll("\\s+", " ");
+    List<String> named =
+        ShippedRules.sources().values().stream()
+            .filter(page -> !page.restates().isEmpty())
+            .map(page -> page.id().value())
+            .filter(id -> out.matches(".*on page ([a-z0-9-]+ and )*" + id + "[ ;,].*"))
+            .toList();
+    assertThat(named).isNotEmpty();
+    assertThat(named)
+        .allSatisfy(
+            id ->
+                assertThat(out.substring(out.indexOf(" PAGES ")))
+                    .contains(id + ": " + ShippedRules.sources().get(new SourceId(id)).citation()));
   }
 
   @Test

@@ -4,11 +4,14 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.ensemblerules.effect.GoesTo;
 import org.ensemblerules.ruleset.Identity;
+import org.ensemblerules.source.Source;
+import org.ensemblerules.source.SourceId;
 import org.ensemblerules.verdict.Caution;
 import org.ensemblerules.verdict.Reason;
 import org.ensemblerules.verdict.Service;
@@ -72,12 +75,13 @@ public final class DepartmentReport {
   }
 
   /**
-   * Writes one verdict with all its cautions.
+   * Writes one verdict with all its cautions, and the pages on which its rows were seen restated.
    *
    * @param judged the verdict; not null
+   * @param listed the sources that the tables list, by id; not null
    * @return the text; never null
    */
-  public static String of(Judged judged) {
+  public static String of(Judged judged, Map<SourceId, Source> listed) {
     TextPage page = new TextPage();
     VerdictText.write(page, judged);
     page.blank();
@@ -86,6 +90,7 @@ public final class DepartmentReport {
       page.wrapped("  - ", PlainWords.sentence(caution.text()));
     }
     BasisNotes.write(page, List.of(judged));
+    PagesSeen.write(page, judged.verdict().reasons(), listed);
     page.blank();
     page.line("Judged for " + judged.verdict().asOf() + ".");
     rules(page, judged.verdict().identity());
