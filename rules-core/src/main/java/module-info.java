@@ -23,4 +23,6 @@ module org.ensemblerules.core {
   exports org.ensemblerules.verdict;
   exports org.ensemblerules.audit;
   exports org.ensemblerules.fleet;
+  exports org.ensemblerules.catalog;
+  exports org.ensemblerules.words;
 }

@@ -9,6 +9,7 @@ import org.ensemblerules.tables.codec.VerdictTree;
 import org.ensemblerules.tables.json.JsonLine;
 import org.ensemblerules.tables.json.JsonReader;
 import org.ensemblerules.verdict.Verdict;
+import org.ensemblerules.words.Words;
 
 /**
  * Writes and reads verdicts as JSON, in the form of {@code verdict.schema.json} of this package's
@@ -33,8 +34,8 @@ public final class VerdictJson {
 
   /**
    * Reads a verdict that was written, from a text that has a name. It equals the verdict written,
-   * and writing it again gives the same text. A trace in the text is looked at and not kept. A
-   * verdict that was written before fingerprints named their {@linkplain
+   * and writing it again gives the same text. A trace and words in the text are looked at and not
+   * kept. A verdict that was written before fingerprints named their {@linkplain
    * org.ensemblerules.ruleset.Identity#form form} is read like any other; its form is 1.
    *
    * <p>Unknown fields are refused, and so is a text that contradicts itself, such as IN above a
@@ -59,6 +60,20 @@ public final class VerdictJson {
    */
   public static String write(Verdict verdict) {
     return JsonLine.of(VerdictTree.write(Objects.requireNonNull(verdict, "verdict")));
+  }
+
+  /**
+   * Writes a verdict and, as its last field, what it says in sentences for people: the verdict,
+   * each reason, step and due day, in the order of their own lists.
+   *
+   * @param verdict the verdict; not null
+   * @param words what the codes are called; not null
+   * @return one line of JSON without a line end, its fields in a fixed order; never null
+   */
+  public static String write(Verdict verdict, Words words) {
+    return JsonLine.of(
+        VerdictTree.write(
+            Objects.requireNonNull(verdict, "verdict"), Objects.requireNonNull(words, "words")));
   }
 
   /**

@@ -56,7 +56,7 @@ public final class VerdictReader {
     return new JsonReader(JsonLimits.ofDocument(longest), UnknownFields.REFUSED);
   }
 
-  /** Reads a verdict; a trace in it is looked at as strictly, and not kept. */
+  /** Reads a verdict; a trace and words in it are looked at as strictly, and not kept. */
   public static Optional<Verdict> read(JsonCursor at) {
     ObjectCursor object = at.object();
     Optional<NamedElement> element = object.required("element", ElementJson::named);
@@ -77,6 +77,7 @@ public final class VerdictReader {
         object.required("cautions", list -> list.list(VerdictReader::caution));
     Optional<Identity> identity = object.required("rules", IdentityJson::read);
     object.optional("trace", list -> list.list(RowJson::readName));
+    object.optional("words", SentencesTree::lookAt);
     object.optional("goesTo", EffectJson::goesTo);
     List.of("service", "headline", "outBecause", "handling", "checksNotDone")
         .forEach(field -> object.required(field, Optional::of));

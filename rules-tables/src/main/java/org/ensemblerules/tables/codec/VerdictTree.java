@@ -13,6 +13,7 @@ import org.ensemblerules.verdict.StillOpen;
 import org.ensemblerules.verdict.TaskDue;
 import org.ensemblerules.verdict.Verdict;
 import org.ensemblerules.verdict.WayBack;
+import org.ensemblerules.words.Words;
 
 /** Writes verdicts, with all the text they need to be read without the tables. */
 public final class VerdictTree {
@@ -26,6 +27,11 @@ public final class VerdictTree {
   /** Writes a verdict with each row that was read to reach it. */
   public static JsonNode write(Verdict verdict, List<Row> trace) {
     return fields(verdict).list("trace", trace, RowJson::name).node();
+  }
+
+  /** Writes a verdict and, once more, what it says in words. */
+  public static JsonNode write(Verdict verdict, Words words) {
+    return fields(verdict).put("words", SentencesTree.write(verdict, words)).node();
   }
 
   private static Fields fields(Verdict verdict) {

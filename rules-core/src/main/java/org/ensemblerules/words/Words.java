@@ -1,0 +1,167 @@
+package org.ensemblerules.words;
+
+import com.google.common.collect.ImmutableMap;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.regex.MatchResult;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.ensemblerules.gear.Part;
+import org.ensemblerules.gear.Site;
+import org.ensemblerules.source.InvalidValueException;
+
+/**
+ * The words of one language for every code of every {@link CodeSet}. Immutable. {@code
+ * ShippedWords.english()} of the tables' module has ours; another language is another value.
+ */
+public final class Words {
+  private static final Pattern NAME = Pattern.compile("(?<![/A-Z_])[A-Z][A-Z_]*[A-Z](@[A-Z_]+)?");
+
+  private final String language;
+  private final ImmutableMap<Enum<?>, Term> terms;
+  private final ImmutableMap<String, String> named;
+
+  private Words(String language, ImmutableMap<Enum<?>, Term> terms) {
+    this.language = language;
+    this.terms = terms;
+    this.named = named(terms);
+  }
+
+  /** A name that stands for different things, as ADVANCED does, is said as it is written. */
+  private static ImmutableMap<String, String> named(Map<Enum<?>, Term> terms) {
+    Map<String, String> named = new HashMap<>();
+    for (CodeSet set : CodeSet.values()) {
+      for (Enum<?> code : set.codes()) {
+        named.merge(
+            code.name(),
+            terms.get(code).label(),
+            (first, second) -> first.equals(second) ? first : asWritten(code.name()));
+      }
+    }
+    return ImmutableMap.copyOf(named);
+  }
+
+  private static String asWritten(String name) {
+    return name.toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
+  /**
+   * Makes the words of a language.
+   *
+   * @param language its tag as BCP 47 writes it, as in {@code en}; not blank
+   * @param terms the term of each code of each set; not null
+   * @return the words; never null
+   * @throws InvalidValueException if the language is blank or a code has no term; it names the code
+   */
+  public static Words of(String language, Map<Enum<?>, Term> terms) {
+    InvalidValueException.require(
+        !language.isBlank(), "Words.language", language, "a language tag, as in en");
+    for (CodeSet set : CodeSet.values()) {
+      for (Enum<?> code : set.codes()) {
+        InvalidValueException.require(
+            terms.containsKey(code),
+            "Words.terms",
+            "no term of " + set.jsonName() + " " + code.name(),
+            "a term for each code");
+      }
+    }
+    return new Words(language, ImmutableMap.copyOf(terms));
+  }
+
+  /**
+   * Returns the language.
+   *
+   * @return its tag, as in {@code en}; never null
+   */
+  public String language() {
+    return language;
+  }
+
+  /**
+   * Returns what people call a code.
+   *
+   * @param code a code of a {@link CodeSet}; not null
+   * @return its term; never null
+   * @throws InvalidValueException if the code is of no set
+   */
+  public Term term(Enum<?> code) {
+    Term term = terms.get(Objects.requireNonNull(code, "code"));
+    if (term == null) {
+      throw new InvalidValueException("Words.term", code, "a code of one of the sets of codes");
+    }
+    return term;
+  }
+
+  /**
+   * Returns the label of a code.
+   *
+   * @param code a code of a {@link CodeSet}; not null
+   * @return its label; never null
+   * @throws InvalidValueException if the code is of no set
+   */
+  public String label(Enum<?> code) {
+    return term(code).label();
+  }
+
+  /**
+   * Returns the labels of codes.
+   *
+   * @param codes codes of a {@link CodeSet}; not null
+   * @return their labels in the order given, with commas; never null
+   * @throws InvalidValueException if a code is of no set
+   */
+  public String labels(Collection<? extends Enum<?>> codes) {
+    return codes.stream().map(this::label).collect(Collectors.joining(", "));
+  }
+
+  /**
+   * Says where on an element, as in "trim of the outer shell".
+   *
+   * @param site where; not null
+   * @return the words; never null
+   */
+  public String site(Site site) {
+    String part = label(site.part());
+    return site.layer()
+        .map(
+            layer ->
+                site.part() == Part.WHOLE_ELEMENT ? label(layer) : part + " of the " + label(layer))
+        .orElse(part);
+  }
+
+  /**
+   * Puts words in place of the codes in a text of the library's, such as what a reason has seen.
+   * What is no code of any set stays as it stands.
+   *
+   * @param text the text; not null
+   * @return the text without codes; never null
+   */
+  public String spelledOut(String text) {
+    return NAME.matcher(text).replaceAll(found -> Matcher.quoteReplacement(word(found)));
+  }
+
+  private String word(MatchResult found) {
+    List<String> names = List.of(found.group().split("@", -1));
+    if (!names.stream().allMatch(named::containsKey)) {
+      return found.group();
+    }
+    return names.size() == 2 ? site(Site.parse(found.group())) : named.get(names.get(0));
+  }
+
+  /**
+   * Returns the words for a step, as in "wash it".
+   *
+   * @param code a code of a {@link CodeSet}; not null
+   * @return the words; empty if the code is nothing that somebody does
+   * @throws InvalidValueException if the code is of no set
+   */
+  public Optional<String> step(Enum<?> code) {
+    return term(code).step();
+  }
+}

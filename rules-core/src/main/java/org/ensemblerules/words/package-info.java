@@ -1,0 +1,8 @@
+/**
+ * How is that said to people? The words for each code, and sentences for verdicts, reasons, steps
+ * and due days. Programs read codes; nobody else should have to.
+ */
+@NullMarked
+package org.ensemblerules.words;
+
+import org.jspecify.annotations.NullMarked;

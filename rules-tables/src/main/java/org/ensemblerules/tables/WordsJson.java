@@ -1,0 +1,43 @@
+package org.ensemblerules.tables;
+
+import java.util.Objects;
+import org.ensemblerules.source.Checked;
+import org.ensemblerules.tables.codec.AssessmentTree;
+import org.ensemblerules.tables.codec.WordsTree;
+import org.ensemblerules.tables.json.JsonLine;
+import org.ensemblerules.tables.json.JsonReader;
+import org.ensemblerules.words.Words;
+
+/**
+ * Reads and writes the words of a language as JSON, in the form of {@code words.schema.json} of
+ * this package's {@code schema} folder. Safe for use by many threads.
+ */
+public final class WordsJson {
+  private static final int LONGEST = 1024 * 1024;
+  private static final JsonReader READER = AssessmentTree.reader(LONGEST);
+
+  private WordsJson() {}
+
+  /**
+   * Reads the words of a language. Each code must have a label and a sentence.
+   *
+   * @param sourceName the name of the text, for faults, such as a file's path; not null
+   * @param json the text, at most 1,048,576 characters; not null
+   * @return the words, or every fault with its place; never null
+   */
+  public static Checked<Words, JsonFault> read(String sourceName, String json) {
+    Objects.requireNonNull(sourceName, "sourceName");
+    Objects.requireNonNull(json, "json");
+    return READER.read(sourceName, json, WordsTree::read);
+  }
+
+  /**
+   * Writes the words of a language.
+   *
+   * @param words the words; not null
+   * @return one line of JSON without a line end; never null
+   */
+  public static String write(Words words) {
+    return JsonLine.of(WordsTree.write(Objects.requireNonNull(words, "words")));
+  }
+}

@@ -1,0 +1,2 @@
+/** Answers in words, on the shipped tables. */
+package org.ensemblerules.words;
