@@ -4,8 +4,10 @@ import com.google.common.collect.ImmutableList;
 import java.util.List;
 import java.util.Optional;
 import org.ensemblerules.care.CareAction;
+import org.ensemblerules.care.CareEntry;
 import org.ensemblerules.care.CareManner;
 import org.ensemblerules.care.CareStanding;
+import org.ensemblerules.care.Contaminant;
 import org.ensemblerules.care.Exposure;
 import org.ensemblerules.care.MachineType;
 import org.ensemblerules.care.WashMeasure;
@@ -24,6 +26,7 @@ import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.effect.Scope;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.fieldcheck.Condition;
+import org.ensemblerules.fleet.FleetEffect;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
@@ -36,18 +39,30 @@ import org.ensemblerules.history.Transfer;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
+import org.ensemblerules.record.PfasContent;
 import org.ensemblerules.record.RecordDetail;
 import org.ensemblerules.record.RecordItem;
+import org.ensemblerules.record.RetentionStart;
+import org.ensemblerules.record.SaleParty;
 import org.ensemblerules.repair.RepairLevel;
 import org.ensemblerules.retirement.CustodyStep;
 import org.ensemblerules.retirement.DisposalRoute;
 import org.ensemblerules.retirement.RetirementReason;
 import org.ensemblerules.retirement.RouteCondition;
+import org.ensemblerules.ruleset.AdoptionKind;
+import org.ensemblerules.ruleset.OverlayKind;
+import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.Confidence;
 import org.ensemblerules.source.Seen;
 import org.ensemblerules.source.SourceKind;
+import org.ensemblerules.strength.Construction;
+import org.ensemblerules.strength.Direction;
+import org.ensemblerules.strength.FailureMode;
+import org.ensemblerules.strength.NoResultReason;
 import org.ensemblerules.strength.Outcome;
 import org.ensemblerules.strength.Property;
+import org.ensemblerules.strength.SpecimenOrigin;
+import org.ensemblerules.strength.Statistic;
 import org.ensemblerules.verdict.Headline;
 import org.ensemblerules.verdict.OutBecause;
 import org.ensemblerules.verdict.ReasonKind;
@@ -150,6 +165,36 @@ public enum CodeSet {
   PROPERTY("property", Property.values()),
   /** Codes of {@link Outcome}. */
   OUTCOME("outcome", Outcome.values()),
+  /** Codes of {@link CareEntry}. */
+  CARE_ENTRY("careEntry", CareEntry.values()),
+  /** Codes of {@link Contaminant}. */
+  CONTAMINANT("contaminant", Contaminant.values()),
+  /** Codes of {@link AdoptionKind}. */
+  ADOPTION_KIND("adoptionKind", AdoptionKind.values()),
+  /** Codes of {@link SaleParty}. */
+  SALE_PARTY("saleParty", SaleParty.values()),
+  /** Codes of {@link PfasContent}. */
+  PFAS_CONTENT("pfasContent", PfasContent.values()),
+  /** Codes of {@link RetentionStart}. */
+  RETENTION_START("retentionStart", RetentionStart.values()),
+  /** Codes of {@link Subject}. */
+  SUBJECT("subject", Subject.values()),
+  /** Codes of {@link OverlayKind}. */
+  OVERLAY_KIND("overlayKind", OverlayKind.values()),
+  /** Codes of {@link FleetEffect}. */
+  FLEET_EFFECT("fleetEffect", FleetEffect.values()),
+  /** Codes of {@link NoResultReason}. */
+  NO_RESULT_REASON("noResultReason", NoResultReason.values()),
+  /** Codes of {@link FailureMode}. */
+  FAILURE_MODE("failureMode", FailureMode.values()),
+  /** Codes of {@link SpecimenOrigin}. */
+  SPECIMEN_ORIGIN("specimenOrigin", SpecimenOrigin.values()),
+  /** Codes of {@link Direction}. */
+  DIRECTION("direction", Direction.values()),
+  /** Codes of {@link Statistic}. */
+  STATISTIC("statistic", Statistic.values()),
+  /** Codes of {@link Construction}. */
+  CONSTRUCTION("construction", Construction.values()),
   /** Codes of {@link Seen}. */
   SEEN("seen", Seen.values()),
   /** Codes of {@link Confidence}. */

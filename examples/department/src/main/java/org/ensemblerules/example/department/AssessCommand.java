@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.JsonLines;
+import org.ensemblerules.tables.ShippedWords;
 import org.ensemblerules.tables.VerdictJson;
 import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
@@ -87,7 +88,8 @@ final class AssessCommand implements Callable<Integer> {
   private record Answer(String id, String verdict) {
     static Answer of(RuleSet rules, Assessment given, LocalDate day) {
       return new Answer(
-          given.element().id().value(), VerdictJson.write(Assess.assess(rules, given, day)));
+          given.element().id().value(),
+          VerdictJson.write(Assess.assess(rules, given, day), ShippedWords.english()));
     }
   }
 

@@ -72,6 +72,7 @@ final class DepartmentProgram {
             .addSubcommand(new DemoCommand())
             .addSubcommand(new AssessCommand(in, clock))
             .addSubcommand(new RecomputeCommand(in))
+            .addSubcommand(new CatalogCommand())
             .addSubcommand(new CriteriaCommand())
             .addSubcommand(new ExplainCommand(in, clock))
             .addSubcommand(new JudgeCommand(in))

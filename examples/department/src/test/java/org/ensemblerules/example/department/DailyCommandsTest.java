@@ -41,8 +41,8 @@ class DailyCommandsTest {
             "3. take the drag rescue device out",
             "4. take shell and liners apart",
             "5. advanced cleaning, apart from the other layers",
-            "who organization trained for: clean",
-            "record date, doer, reason, findings",
+            "who organization trained for cleaning",
+            "record day, who did it, reason, findings",
             "6. show it clean",
             "7. lay the drag rescue device again",
             "ROWS AND THEIR BASIS",
@@ -66,7 +66,9 @@ class DailyCommandsTest {
         .contains("0.5 in: basic repair", "may do all of the repairs", "afterward seam pull");
     assertThat(run.out().replaceAll("\\s+", " "))
         .contains("4 in: advanced repair", "organization may not do advanced repair")
-        .contains("afterward barrier under pressure", "the part replaced as an advanced repair")
+        .contains(
+            "afterward water pressure test of the barrier",
+            "the part replaced as an advanced repair")
         .contains("advice: 140 is above 60 %", "not repaired before it is decided by");
     assertThat(of("2-05-TROUSERS", run.out())).contains("advanced repair", "may do all");
     assertThat(of("3-04-COAT", run.out()))
@@ -112,9 +114,10 @@ class DailyCommandsTest {
     assertThat(run.err()).isEmpty();
     assertThat(run.code()).isEqualTo(ExitCodes.ALL_READ);
     assertThat(of("1-09-COAT", run.out()))
-        .contains("retired: over age limit", "destroy OPEN", "non-live-fire training OPEN");
+        .contains("retired: over age limit", "destroy OPEN", "training without live fire OPEN");
     assertThat(of("2-07-COAT", run.out()))
-        .containsSubsequence("non-live-fire training closed", "what was retired for CBRN agent");
+        .containsSubsequence(
+            "training without live fire closed", "what was retired for CBRN agent");
     assertThat(of("2-03-COAT", run.out()))
         .contains("destroy closed: not known to be free of custody", "custody OPEN");
     assertThat(run.out()).contains("CAUTIONS");

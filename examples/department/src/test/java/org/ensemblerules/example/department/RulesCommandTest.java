@@ -12,7 +12,9 @@ class RulesCommandTest {
     assertThat(run.out())
         .contains("What the law of US-WA asks to go by, on 2026-11-25")
         .contains(
-            "US-WA: fixed, NFPA_1851_2008", "US-WA: manufacturer", "US: fixed, US_FEDERAL_1980")
+            "US-WA: fixed edition, NFPA_1851_2008",
+            "US-WA: manufacturer",
+            "US: fixed edition, US_FEDERAL_1980")
         .contains("never more than six months apart", "wac-296-305-02001")
         .contains("age\n  - not known");
   }

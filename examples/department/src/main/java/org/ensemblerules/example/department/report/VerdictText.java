@@ -27,6 +27,7 @@ final class VerdictText {
             + " ("
             + verdict.service()
             + ")");
+    page.wrapped("  ", PlainWords.of(verdict));
     verdict.goesTo().ifPresent(goesTo -> page.wrapped("  Goes to   ", PlainWords.of(goesTo)));
     if (!verdict.outBecause().isEmpty()) {
       page.wrapped("  Out for   ", PlainWords.list(verdict.outBecause()));
