@@ -13,6 +13,7 @@ import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.ExtentKind;
 import org.ensemblerules.effect.ForbidRow;
 import org.ensemblerules.effect.PermissionRow;
+import org.ensemblerules.inspection.GradeRow;
 import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.record.RetentionRow;
 import org.ensemblerules.retirement.AgeLimitRow;
@@ -50,6 +51,7 @@ final class OverlayRowsAudit {
     audit.pairs(ForbidRow.class);
     audit.pairs(UsedGearRow.class);
     audit.pairs(RetentionRow.class);
+    audit.pairs(GradeRow.class);
     audit.forbidden();
   }
 

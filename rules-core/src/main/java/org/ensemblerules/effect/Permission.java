@@ -31,6 +31,14 @@ public sealed interface Permission {
     }
   }
 
+  /** The record names nobody who did it. */
+  record NobodyNamed() implements Permission {
+    @Override
+    public String text() {
+      return "nobody is named who did it";
+    }
+  }
+
   /**
    * No row lets such an entity do the task.
    *

@@ -18,6 +18,8 @@ import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.inspection.Coverage;
 import org.ensemblerules.inspection.CriterionRow;
+import org.ensemblerules.inspection.EvidenceGrade;
+import org.ensemblerules.inspection.SignOffReading;
 import org.ensemblerules.inspection.Standing;
 
 /** Judges each event by itself: was it done by the day, by somebody who may, as it must be done? */
@@ -25,6 +27,7 @@ final class EventJudge implements Judging {
   private final EvidenceTables tables;
   private final Element element;
   private final LocalDate asOf;
+  private final SignOffReading reading;
   private final boolean labelLeftOut;
   private final ImmutableListMultimap<Check, MarkedDate> passed;
   private final ImmutableListMultimap<Check, MarkedDate> passedForNothing;
@@ -33,6 +36,11 @@ final class EventJudge implements Judging {
     this.tables = tables;
     this.element = element;
     this.asOf = asOf;
+    this.reading =
+        new SignOffReading(
+            tables.editions(),
+            history.events(Event.Found.class).stream().map(Event.Found::finding).toList(),
+            tables.grades());
     this.labelLeftOut =
         LabeledLayers.of(tables.anatomy(), tables.criteria(), element, history).stream()
             .anyMatch(layer -> !isLabeled(layer));
@@ -166,11 +174,21 @@ final class EventJudge implements Judging {
 
   private Judgment inspection(Event.Inspected done) {
     Standing standing =
-        Standing.of(done.inspection(), element, tables.criteria(), tables.permissions())
+        Standing.of(done.inspection(), element, tables.criteria(), reading, tables.permissions())
             .notLookedAt(row -> restsOnNothing(row, done.inspection().on()));
     List<Objection> objections = objections(done);
-    permitted(done.inspection().by(), standing.permission(), objections);
-    covered(standing.coverage(), objections);
+    if (standing.grade() == EvidenceGrade.DATE_ONLY) {
+      objections.add(new Objection(Objection.Code.DATE_ONLY, done.inspection().lacks()));
+    }
+    if (standing.grade() == EvidenceGrade.SIGNED_OFF) {
+      standing
+          .askingMore()
+          .forEach(row -> objections.add(new Objection(Objection.Code.NOT_ITEMIZED, row.text())));
+    }
+    done.inspection().by().ifPresent(by -> permitted(by, standing.permission(), objections));
+    if (done.inspection().hasResult() || standing.coverage().required() == 0) {
+      covered(standing.coverage(), objections);
+    }
     if (standing.clean() == Known.NO) {
       objections.add(new Objection(Objection.Code.NOT_CLEAN, "the element was not clean"));
     }
@@ -206,6 +224,12 @@ final class EventJudge implements Judging {
         required,
         "with outcomes that cannot be",
         objections);
+    if (!coverage.unknownFindings().isEmpty()) {
+      objections.add(
+          new Objection(
+              Objection.Code.UNKNOWN_FINDING,
+              "signed off but for " + coverage.unknownFindings() + ", which no event found"));
+    }
     if (!coverage.unknown().isEmpty()) {
       objections.add(
           new Objection(

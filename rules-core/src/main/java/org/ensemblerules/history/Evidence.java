@@ -61,7 +61,7 @@ public final class Evidence {
           .ifPresent(
               judgment -> {
                 judged.put(event, judgment);
-                latest.add(event, judgment.counts(), event.when().date().certainlyBy(asOf));
+                latest.add(judgment, event.when().date().certainlyBy(asOf));
               });
     }
     this.judgments = judged.buildOrThrow();
@@ -193,6 +193,26 @@ public final class Evidence {
       }
     }
     return found.build();
+  }
+
+  /**
+   * Lists the inspections that answers rest on, each with how much the record has of it: of each
+   * kind the last that counts, and the newest after that which does not.
+   *
+   * @return the inspections by kind; never null
+   */
+  public List<InspectionOnRecord> inspections() {
+    ImmutableList.Builder<InspectionOnRecord> all = ImmutableList.builder();
+    for (InspectionKind kind : InspectionKind.values()) {
+      Predicate<Event> ofKind =
+          event -> event instanceof Event.Inspected done && done.inspection().kind() == kind;
+      Stream.concat(
+              judgments(ofKind).stream().filter(Judgment::counts).limit(1),
+              notCounting(ofKind).stream().limit(1))
+          .map(InspectionOnRecord::of)
+          .forEach(all::add);
+    }
+    return all.build();
   }
 
   /**

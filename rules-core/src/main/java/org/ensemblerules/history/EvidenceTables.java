@@ -1,6 +1,7 @@
 package org.ensemblerules.history;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.ensemblerules.defect.DefectTable;
@@ -11,6 +12,8 @@ import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.inspection.CriteriaTable;
+import org.ensemblerules.inspection.GradeRow;
+import org.ensemblerules.source.EditionOrder;
 
 /**
  * By what it is decided which events count.
@@ -20,6 +23,8 @@ import org.ensemblerules.inspection.CriteriaTable;
  * @param checks what checks settle; not null
  * @param permissions who may do what; not null
  * @param criteria what inspections must look at; not null
+ * @param grades how much a record must have of inspections, by policies; not null
+ * @param editions the editions that inspections may be signed off by; not null
  * @param validity whether checks and washes show anything; not null
  */
 public record EvidenceTables(
@@ -28,6 +33,8 @@ public record EvidenceTables(
     CheckTable checks,
     PermissionTable permissions,
     CriteriaTable criteria,
+    List<GradeRow> grades,
+    EditionOrder editions,
     Validity validity) {
   /** Checks for nulls. */
   public EvidenceTables {
@@ -36,6 +43,8 @@ public record EvidenceTables(
     Objects.requireNonNull(checks, "checks");
     Objects.requireNonNull(permissions, "permissions");
     Objects.requireNonNull(criteria, "criteria");
+    grades = List.copyOf(grades);
+    Objects.requireNonNull(editions, "editions");
     Objects.requireNonNull(validity, "validity");
   }
 

@@ -41,7 +41,7 @@ public final class History {
   /** Inspections of one day seldom need more than this to be told apart. */
   private static String inspection(Event event) {
     return event instanceof Event.Inspected done
-        ? done.inspection().kind() + " by " + done.inspection().by().name()
+        ? done.inspection().kind() + done.inspection().by().map(by -> " by " + by.name()).orElse("")
         : "";
   }
 
@@ -52,7 +52,13 @@ public final class History {
     }
     Inspection made = done.inspection();
     return List.of(
-            made.on(), made.occasion(), made.by(), made.gearClean(), made.atHand(), made.outcomes())
+            made.on(),
+            made.occasion(),
+            made.by(),
+            made.gearClean(),
+            made.atHand(),
+            made.outcomes(),
+            made.signOff())
         .toString();
   }
 

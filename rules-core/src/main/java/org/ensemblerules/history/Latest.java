@@ -21,13 +21,12 @@ import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Site;
+import org.ensemblerules.inspection.Coverage;
 import org.ensemblerules.inspection.CriteriaTable;
-import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
-import org.ensemblerules.inspection.Outcome;
 
 /**
  * Of everything that discharges or undoes something alike, the one moment that decides: whatever
@@ -62,10 +61,16 @@ final class Latest {
   }
 
   /** Adds an event; they come from the last to the first of the history. */
-  void add(Event event, boolean counts, boolean happened) {
+  void add(Judgment judgment, boolean happened) {
+    Event event = judgment.event();
+    boolean counts = judgment.counts();
     When when = event.when();
     if (event instanceof Event.Inspected done && counts) {
-      inspected(done.inspection(), when, done.inspection().occasion() == Occasion.AFTER_WORK);
+      inspected(
+          done.inspection(),
+          judgment.standing().orElseThrow().coverage(),
+          when,
+          done.inspection().occasion() == Occasion.AFTER_WORK);
     } else if (event instanceof Event.Checked done && counts) {
       last(passed, done.check(), when, When.LAST_CERTAIN);
       done.answers()
@@ -98,14 +103,14 @@ final class Latest {
   }
 
   /** It stands for each kind that it covers, and for each look of its own that found nothing. */
-  private void inspected(Inspection done, When when, boolean afterWork) {
+  private void inspected(Inspection done, Coverage coverage, When when, boolean afterWork) {
     for (InspectionKind kind : InspectionKind.values()) {
       if (criteria.covers(done.kind(), kind, element.kind(), element.use())) {
         inspected.add(kind.check(), when, afterWork);
       }
     }
     for (CriterionRow row : looks.computeIfAbsent(done.kind(), this::looks)) {
-      if (done.outcomes().contains(new CriterionOutcome(row.key(), Outcome.CLEAR))) {
+      if (coverage.clear().contains(row)) {
         for (Check check : row.check()) {
           for (Site site : row.sites()) {
             row.lookFor()

@@ -15,6 +15,10 @@ public record Objection(Code code, String text) {
     NOT_BY_THEN,
     /** Its doer was not shown to be permitted. */
     NOT_PERMITTED,
+    /** Only its date is on record: nobody is named who made it, or nothing says what came of it. */
+    DATE_ONLY,
+    /** What came of it rests on a sign-off, and a policy asks for each criterion by itself. */
+    NOT_ITEMIZED,
     /** No rule says what such an inspection or wash must keep. */
     NO_RULE,
     /** Criteria were not looked at. */
@@ -25,6 +29,8 @@ public record Objection(Code code, String text) {
     CONTRADICTORY,
     /** It names criteria that such an inspection does not have. */
     UNKNOWN_CRITERION,
+    /** Its sign-off names findings that no event says anything of. */
+    UNKNOWN_FINDING,
     /** The element was not clean, and dirt hides damage. */
     NOT_CLEAN,
     /** It is not known that the element was clean. */

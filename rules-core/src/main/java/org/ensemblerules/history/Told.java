@@ -14,7 +14,8 @@ import org.ensemblerules.inspection.Inspection;
 
 /**
  * Which findings say what an inspection found at a criterion: those made now, and those on record
- * that may have been seen on its day or since. A finding that names no layer may be on any.
+ * that its sign-off names, or that may have been seen on its day or since. A finding that names no
+ * layer may be on any.
  */
 public final class Told {
   private final ImmutableListMultimap<Site, Finding> now;
@@ -56,6 +57,7 @@ public final class Told {
   }
 
   private static boolean mayBeOf(Inspection inspection, Finding finding) {
-    return inspection.on().possiblyBy(finding.seen().latest().orElse(LocalDate.MAX));
+    return inspection.on().possiblyBy(finding.seen().latest().orElse(LocalDate.MAX))
+        || inspection.signOff().filter(by -> by.clearBut().contains(finding.id())).isPresent();
   }
 }

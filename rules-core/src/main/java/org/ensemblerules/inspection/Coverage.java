@@ -4,13 +4,12 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.Sets;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
@@ -28,6 +27,8 @@ import org.ensemblerules.source.RowKey;
  * @param unknown keys that are no criterion of this inspection
  * @param found criteria at which something was found
  * @param clear criteria at which nothing was found, by what the inspection says
+ * @param signedOff criteria of which what came of them rests on the sign-off alone
+ * @param unknownFindings findings that the sign-off names and no event says anything of
  */
 public record Coverage(
     int required,
@@ -36,7 +37,9 @@ public record Coverage(
     List<CriterionRow> contradictory,
     List<RowKey> unknown,
     List<CriterionRow> found,
-    List<CriterionRow> clear) {
+    List<CriterionRow> clear,
+    List<CriterionRow> signedOff,
+    List<FindingId> unknownFindings) {
   /** Copies the lists. */
   public Coverage {
     notDone = List.copyOf(notDone);
@@ -45,6 +48,8 @@ public record Coverage(
     unknown = List.copyOf(unknown);
     found = List.copyOf(found);
     clear = List.copyOf(clear);
+    signedOff = List.copyOf(signedOff);
+    unknownFindings = List.copyOf(unknownFindings);
   }
 
   /**
@@ -53,57 +58,57 @@ public record Coverage(
    * @param inspection the inspection; not null
    * @param element the element inspected; not null
    * @param table what must be looked at; not null
+   * @param reading how a sign-off is read; not null
    * @return the coverage; never null
    */
-  public static Coverage of(Inspection inspection, Element element, CriteriaTable table) {
-    Map<RowKey, Set<Outcome>> given = new HashMap<>();
-    inspection
-        .outcomes()
-        .forEach(
-            outcome ->
-                given
-                    .computeIfAbsent(outcome.criterion(), key -> EnumSet.noneOf(Outcome.class))
-                    .add(outcome.outcome()));
+  public static Coverage of(
+      Inspection inspection, Element element, CriteriaTable table, SignOffReading reading) {
     ImmutableList.Builder<CriterionRow> notDone = ImmutableList.builder();
     ImmutableList.Builder<CriterionRow> withoutEquipment = ImmutableList.builder();
     ImmutableList.Builder<CriterionRow> contradictory = ImmutableList.builder();
     ImmutableList.Builder<CriterionRow> found = ImmutableList.builder();
     ImmutableList.Builder<CriterionRow> clear = ImmutableList.builder();
+    ImmutableList.Builder<CriterionRow> signedOff = ImmutableList.builder();
     List<CriterionRow> required = table.required(inspection.kind(), element.kind(), element.use());
+    Said said = new Said(inspection, required, reading);
     for (CriterionRow row : required) {
-      Set<Outcome> outcomes = given.remove(row.key());
-      if (outcomes == null || outcomes.contains(Outcome.NOT_DONE)) {
+      Said.Of of = said.of(row);
+      Set<Outcome> outcomes = of.outcomes();
+      if (outcomes.isEmpty() || outcomes.contains(Outcome.NOT_DONE)) {
         notDone.add(row);
-      }
-      if (outcomes == null) {
-        continue;
       }
       boolean fitted =
           !table.mayBeNotFitted(row.key()).orElse(false)
               || row.sites().stream().anyMatch(site -> isLabeled(site, element));
-      if (outcomes.size() > 1 || (fitted && outcomes.contains(Outcome.NOT_FITTED))) {
+      if (outcomes.size() > 1
+          || of.contradicted()
+          || (fitted && outcomes.contains(Outcome.NOT_FITTED))) {
         contradictory.add(row);
-      }
-      if (outcomes.contains(Outcome.CLEAR) && !inspection.atHand().containsAll(row.atHand())) {
-        withoutEquipment.add(row);
       }
       if (outcomes.contains(Outcome.CLEAR)) {
         clear.add(row);
+        if (!inspection.atHand().containsAll(row.atHand())) {
+          withoutEquipment.add(row);
+        }
       }
       if (outcomes.contains(Outcome.FOUND)) {
         found.add(row);
       }
+      if (of.signedOff()) {
+        signedOff.add(row);
+      }
     }
-    List<RowKey> unknown = new ArrayList<>(given.keySet());
-    unknown.sort(null);
+    Set<RowKey> known = required.stream().map(CriterionRow::key).collect(Collectors.toSet());
     return new Coverage(
         required.size(),
         notDone.build(),
         withoutEquipment.build(),
         contradictory.build(),
-        unknown,
+        said.items().stream().filter(key -> !known.contains(key)).sorted().toList(),
         found.build(),
-        clear.build());
+        clear.build(),
+        signedOff.build(),
+        inspection.signOff().map(reading::unknown).orElse(List.of()));
   }
 
   /**
@@ -152,7 +157,9 @@ public record Coverage(
         contradictory,
         unknown,
         found,
-        seen);
+        seen,
+        signedOff,
+        unknownFindings);
   }
 
   /** A layer that carries a label of its own is fitted. */
@@ -165,13 +172,14 @@ public record Coverage(
    * Tells whether the inspection looked at all it must, with what it needs.
    *
    * @return true if there is such an inspection and nothing is not done, lacks its equipment,
-   *     contradicts itself or is unknown
+   *     contradicts itself or is unknown, a finding named among it
    */
   public boolean isComplete() {
     return required > 0
         && notDone.isEmpty()
         && withoutEquipment.isEmpty()
         && contradictory.isEmpty()
-        && unknown.isEmpty();
+        && unknown.isEmpty()
+        && unknownFindings.isEmpty();
   }
 }

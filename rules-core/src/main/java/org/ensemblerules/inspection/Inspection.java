@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.gear.Known;
@@ -13,16 +14,18 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.source.RowKey;
 
 /**
- * An inspection that was made: what kind, when, by whom, with what at hand, and what came of it.
+ * An inspection that was made: what kind, when, by whom, with what at hand, and what came of it,
+ * criterion by criterion, by the statement of whoever made it, or by both.
  */
 public final class Inspection {
   private final InspectionKind kind;
   private final Occasion occasion;
   private final MarkedDate on;
-  private final Doer by;
+  private final Optional<Doer> by;
   private final Known gearClean;
   private final Set<Equipment> atHand;
   private final List<CriterionOutcome> outcomes;
+  private final Optional<SignOff> signOff;
 
   private Inspection(Builder builder) {
     this.kind = builder.kind;
@@ -32,6 +35,7 @@ public final class Inspection {
     this.gearClean = builder.gearClean;
     this.atHand = Sets.immutableEnumSet(builder.atHand);
     this.outcomes = ImmutableList.copyOf(builder.outcomes);
+    this.signOff = builder.signOff;
   }
 
   /**
@@ -44,7 +48,34 @@ public final class Inspection {
    * @return the builder; never null
    */
   public static Builder builder(InspectionKind kind, Occasion occasion, MarkedDate on, Doer by) {
+    return builder(kind, occasion, on, Optional.of(by));
+  }
+
+  /**
+   * Starts an inspection of which it may not be known who made it. Where nobody is named, it counts
+   * for nothing but to tell what falls due.
+   *
+   * @param kind what kind; not null
+   * @param occasion why it was made; not null
+   * @param on when; not null
+   * @param by who made it; empty if nobody is named; not null
+   * @return the builder; never null
+   */
+  public static Builder builder(
+      InspectionKind kind, Occasion occasion, MarkedDate on, Optional<Doer> by) {
     return new Builder(kind, occasion, on, by);
+  }
+
+  /**
+   * Starts an inspection with all that this one says, to change some of it.
+   *
+   * @return the builder; never null
+   */
+  public Builder toBuilder() {
+    Builder builder = new Builder(kind, occasion, on, by).gearClean(gearClean).atHand(atHand);
+    builder.outcomes.addAll(outcomes);
+    builder.signOff = signOff;
+    return builder;
   }
 
   /**
@@ -77,9 +108,9 @@ public final class Inspection {
   /**
    * Returns who made it.
    *
-   * @return the doer; never null
+   * @return the doer; empty if nobody is named
    */
-  public Doer by() {
+  public Optional<Doer> by() {
     return by;
   }
 
@@ -110,6 +141,41 @@ public final class Inspection {
     return outcomes;
   }
 
+  /**
+   * Returns the statement that all was looked at and clear but for what it names.
+   *
+   * @return the statement; empty if whoever made it stated no such thing
+   */
+  public Optional<SignOff> signOff() {
+    return signOff;
+  }
+
+  /**
+   * Tells whether anything says what came of it.
+   *
+   * @return true if an outcome or a sign-off does
+   */
+  public boolean hasResult() {
+    return signOff.isPresent() || !outcomes.isEmpty();
+  }
+
+  /**
+   * Says what a record of more than a date would have and this one has not.
+   *
+   * @return the text, as in {@code only its date is on record: nobody is named who made it}; empty
+   *     only if it has both; never null
+   */
+  public String lacks() {
+    List<String> lacking = new ArrayList<>();
+    if (by.isEmpty()) {
+      lacking.add("nobody is named who made it");
+    }
+    if (!hasResult()) {
+      lacking.add("nothing says what came of it");
+    }
+    return lacking.isEmpty() ? "" : "only its date is on record: " + String.join(", and ", lacking);
+  }
+
   @Override
   public boolean equals(Object object) {
     return object instanceof Inspection other
@@ -119,12 +185,13 @@ public final class Inspection {
         && by.equals(other.by)
         && gearClean == other.gearClean
         && atHand.equals(other.atHand)
-        && outcomes.equals(other.outcomes);
+        && outcomes.equals(other.outcomes)
+        && signOff.equals(other.signOff);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(kind, occasion, on, by, gearClean, atHand, outcomes);
+    return Objects.hash(kind, occasion, on, by, gearClean, atHand, outcomes, signOff);
   }
 
   /** Says all of it on one line, so that two that differ differ here as well. */
@@ -134,8 +201,7 @@ public final class Inspection {
         + kind
         + ", "
         + on
-        + ", "
-        + by
+        + by.map(doer -> ", " + doer).orElse("")
         + ", "
         + occasion
         + ", gear clean "
@@ -144,6 +210,7 @@ public final class Inspection {
         + atHand
         + ", outcomes "
         + outcomes
+        + signOff.map(signed -> ", " + signed).orElse("")
         + "]";
   }
 
@@ -152,12 +219,13 @@ public final class Inspection {
     private final InspectionKind kind;
     private final Occasion occasion;
     private final MarkedDate on;
-    private final Doer by;
+    private final Optional<Doer> by;
     private Known gearClean = Known.UNKNOWN;
     private final EnumSet<Equipment> atHand = EnumSet.noneOf(Equipment.class);
     private final List<CriterionOutcome> outcomes = new ArrayList<>();
+    private Optional<SignOff> signOff = Optional.empty();
 
-    private Builder(InspectionKind kind, Occasion occasion, MarkedDate on, Doer by) {
+    private Builder(InspectionKind kind, Occasion occasion, MarkedDate on, Optional<Doer> by) {
       this.kind = Objects.requireNonNull(kind, "kind");
       this.occasion = Objects.requireNonNull(occasion, "occasion");
       this.on = Objects.requireNonNull(on, "on");
@@ -183,6 +251,28 @@ public final class Inspection {
      */
     public Builder atHand(Set<Equipment> equipment) {
       atHand.addAll(equipment);
+      return this;
+    }
+
+    /**
+     * States that all that its criteria ask for was at hand.
+     *
+     * @return this builder
+     */
+    public Builder allAtHand() {
+      atHand.addAll(EnumSet.allOf(Equipment.class));
+      return this;
+    }
+
+    /**
+     * States that every criterion was looked at and was clear but for what is named, in place of
+     * any such statement before.
+     *
+     * @param statement the statement; not null
+     * @return this builder
+     */
+    public Builder signOff(SignOff statement) {
+      signOff = Optional.of(statement);
       return this;
     }
 

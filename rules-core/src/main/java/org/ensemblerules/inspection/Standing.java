@@ -1,5 +1,6 @@
 package org.ensemblerules.inspection;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.function.Predicate;
 import org.ensemblerules.effect.Permission;
@@ -8,18 +9,27 @@ import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.Known;
 
 /**
- * Whether an inspection counts: it looked at all it must, its doer was permitted, and the element
- * was clean where dirt could hide damage.
+ * Whether an inspection counts, and how much the record has of it: it looked at all it must, its
+ * doer was permitted, and the element was clean where dirt could hide damage.
  *
  * @param coverage what it looked at; not null
  * @param permission whether its doer was permitted on its date; not null
+ * @param grade how much the record has of it; what is only dated never counts; not null
+ * @param askingMore the policies that ask for more than that; not null
  * @param clean whether the element was clean; a routine inspection does not need it; not null
  */
-public record Standing(Coverage coverage, Permission permission, Known clean) {
+public record Standing(
+    Coverage coverage,
+    Permission permission,
+    EvidenceGrade grade,
+    List<GradeRow> askingMore,
+    Known clean) {
   /** Checks for nulls. */
   public Standing {
     Objects.requireNonNull(coverage, "coverage");
     Objects.requireNonNull(permission, "permission");
+    Objects.requireNonNull(grade, "grade");
+    askingMore = List.copyOf(askingMore);
     Objects.requireNonNull(clean, "clean");
   }
 
@@ -29,15 +39,36 @@ public record Standing(Coverage coverage, Permission permission, Known clean) {
    * @param inspection the inspection; not null
    * @param element the element inspected; not null
    * @param criteria what must be looked at; not null
+   * @param reading how a sign-off is read; not null
    * @param permissions who may do it; not null
    * @return its standing; never null
    */
   public static Standing of(
-      Inspection inspection, Element element, CriteriaTable criteria, PermissionTable permissions) {
+      Inspection inspection,
+      Element element,
+      CriteriaTable criteria,
+      SignOffReading reading,
+      PermissionTable permissions) {
+    Coverage coverage = Coverage.of(inspection, element, criteria, reading);
+    EvidenceGrade grade = grade(inspection, coverage);
     return new Standing(
-        Coverage.of(inspection, element, criteria),
-        permissions.mayPerform(inspection.by(), inspection.kind().task(), element, inspection.on()),
+        coverage,
+        inspection
+            .by()
+            .map(
+                by ->
+                    permissions.mayPerform(by, inspection.kind().task(), element, inspection.on()))
+            .orElseGet(Permission.NobodyNamed::new),
+        grade,
+        reading.askingMore(inspection, grade),
         inspection.kind() == InspectionKind.ROUTINE ? Known.YES : inspection.gearClean());
+  }
+
+  private static EvidenceGrade grade(Inspection inspection, Coverage coverage) {
+    if (inspection.by().isEmpty() || !inspection.hasResult()) {
+      return EvidenceGrade.DATE_ONLY;
+    }
+    return coverage.signedOff().isEmpty() ? EvidenceGrade.ITEMIZED : EvidenceGrade.SIGNED_OFF;
   }
 
   /**
@@ -47,7 +78,7 @@ public record Standing(Coverage coverage, Permission permission, Known clean) {
    * @return the standing, the same if there are none of them; never null
    */
   public Standing notLookedAt(Predicate<CriterionRow> nothing) {
-    return new Standing(coverage.notLookedAt(nothing), permission, clean);
+    return new Standing(coverage.notLookedAt(nothing), permission, grade, askingMore, clean);
   }
 
   /**
@@ -56,6 +87,10 @@ public record Standing(Coverage coverage, Permission permission, Known clean) {
    * @return true if nothing speaks against it
    */
   public boolean counts() {
-    return coverage.isComplete() && permission.granted() && clean == Known.YES;
+    return coverage.isComplete()
+        && permission.granted()
+        && grade != EvidenceGrade.DATE_ONLY
+        && askingMore.isEmpty()
+        && clean == Known.YES;
   }
 }

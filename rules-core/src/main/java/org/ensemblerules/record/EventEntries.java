@@ -67,7 +67,8 @@ final class EventEntries {
     return switch (detail) {
       case DATE -> event.when().date() instanceof MarkedDate.Day;
       // Event types cannot be built without these.
-      case HOLDER, DOER, METHOD -> true;
+      case HOLDER, METHOD -> true;
+      case DOER -> !(event instanceof Event.Inspected made) || made.inspection().by().isPresent();
       case CONDITION -> noted(item, event, detail) || inspectedOnIssue(event);
       case FINDINGS ->
           noted(item, event, detail) || !event.answers().isEmpty() || sawAnything(event);
@@ -92,8 +93,9 @@ final class EventEntries {
   /** An inspection of which only is recorded that nothing was looked at has found nothing out. */
   private static boolean sawAnything(Event event) {
     return event instanceof Event.Inspected made
-        && made.inspection().outcomes().stream()
-            .anyMatch(each -> each.outcome() != Outcome.NOT_DONE);
+        && (made.inspection().signOff().isPresent()
+            || made.inspection().outcomes().stream()
+                .anyMatch(each -> each.outcome() != Outcome.NOT_DONE));
   }
 
   List<String> faults(RecordItem item) {

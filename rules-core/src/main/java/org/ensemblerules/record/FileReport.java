@@ -4,17 +4,24 @@ import com.google.common.collect.Maps;
 import java.util.List;
 import java.util.Map;
 import org.ensemblerules.history.Contradiction;
+import org.ensemblerules.history.InspectionOnRecord;
 
 /**
  * What a file holds, item by item.
  *
  * @param answers an answer for each item, in the order of the items; not null
+ * @param inspections its inspections, each with how much the record has of it: of each kind the
+ *     last that counts, and the newest after that which does not; not null
  * @param contradictions what the history contradicts itself in, by kind; not null
  */
-public record FileReport(Map<RecordItem, FileAnswer> answers, List<Contradiction> contradictions) {
+public record FileReport(
+    Map<RecordItem, FileAnswer> answers,
+    List<InspectionOnRecord> inspections,
+    List<Contradiction> contradictions) {
   /** Copies the answers. */
   public FileReport {
     answers = Maps.immutableEnumMap(answers);
+    inspections = List.copyOf(inspections);
     contradictions = List.copyOf(contradictions);
   }
 

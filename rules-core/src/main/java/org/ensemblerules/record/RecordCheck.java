@@ -14,6 +14,7 @@ import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Contradiction;
 import org.ensemblerules.history.Contradictions;
+import org.ensemblerules.history.EvidenceTables;
 import org.ensemblerules.history.History;
 
 /**
@@ -29,10 +30,12 @@ public final class RecordCheck {
    *
    * @param file the file; not null
    * @param table what is recorded; not null
+   * @param evidence by what it is decided which inspections count; not null
    * @param asOf the day asked about; what certainly happened later is left out; not null
    * @return an answer for each item; never null
    */
-  public static FileReport check(RecordFile file, RecordItemTable table, LocalDate asOf) {
+  public static FileReport check(
+      RecordFile file, RecordItemTable table, EvidenceTables evidence, LocalDate asOf) {
     Objects.requireNonNull(asOf, "asOf");
     Element element = file.element();
     History history = until(file.history(), asOf);
@@ -57,7 +60,8 @@ public final class RecordCheck {
           .forEach(faults::add);
       answers.put(item, answer(row.get(), missing, faults, events.notYet(item)));
     }
-    return new FileReport(answers, contradictions);
+    return new FileReport(
+        answers, evidence.of(element, file.history(), asOf).inspections(), contradictions);
   }
 
   private static FileAnswer answer(

@@ -7,6 +7,7 @@ import org.ensemblerules.care.CareLimitRow;
 import org.ensemblerules.care.ModelCareLimitRow;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.effect.ForbidRow;
+import org.ensemblerules.inspection.GradeRow;
 import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.record.RetentionRow;
 import org.ensemblerules.retirement.AgeLimitRow;
@@ -25,6 +26,7 @@ import org.ensemblerules.strength.UsedGearRow;
  * @param forbidden who may not do what; not null
  * @param usedGear what used gear must hold when tested; not null
  * @param retention how long files are kept; not null
+ * @param grades how much a record must have of inspections; not null
  * @param careLimits within what washes must stay; not null
  * @param modelCareLimits within what washes of one model must stay; not null
  */
@@ -36,6 +38,7 @@ public record OverlayRows(
     List<ForbidRow> forbidden,
     List<UsedGearRow> usedGear,
     List<RetentionRow> retention,
+    List<GradeRow> grades,
     List<CareLimitRow> careLimits,
     List<ModelCareLimitRow> modelCareLimits) {
   /** Copies the lists. */
@@ -47,6 +50,7 @@ public record OverlayRows(
     forbidden = ImmutableList.copyOf(forbidden);
     usedGear = ImmutableList.copyOf(usedGear);
     retention = ImmutableList.copyOf(retention);
+    grades = ImmutableList.copyOf(grades);
     careLimits = ImmutableList.copyOf(careLimits);
     modelCareLimits = ImmutableList.copyOf(modelCareLimits);
   }
@@ -68,6 +72,7 @@ public record OverlayRows(
             only(ForbidRow.class, rows),
             only(UsedGearRow.class, rows),
             only(RetentionRow.class, rows),
+            only(GradeRow.class, rows),
             only(CareLimitRow.class, rows),
             only(ModelCareLimitRow.class, rows));
     InvalidValueException.require(
@@ -75,7 +80,7 @@ public record OverlayRows(
         "OverlayRows.rows",
         rows.size() - sorted.all().size() + " rows of other kinds",
         "rows of intervals, tasks, defects, age limits, who is forbidden what, used gear,"
-            + " retention and limits of washes");
+            + " retention, evidence of inspections and limits of washes");
     return sorted;
   }
 
@@ -97,6 +102,7 @@ public record OverlayRows(
             forbidden,
             usedGear,
             retention,
+            grades,
             careLimits,
             modelCareLimits)
         .flatMap(List::stream)

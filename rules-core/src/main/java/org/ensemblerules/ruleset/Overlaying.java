@@ -79,6 +79,7 @@ final class Overlaying {
                 .ageLimits(base.ageLimits().with(rows(OverlayRows::ageLimits)))
                 .usedGear(rows(OverlayRows::usedGear))
                 .retention(rows(OverlayRows::retention))
+                .grades(rows(OverlayRows::grades))
                 .build())
         : Optional.empty();
   }

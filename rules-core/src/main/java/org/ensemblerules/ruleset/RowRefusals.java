@@ -53,6 +53,11 @@ final class RowRefusals {
         row -> row.policy().years() + " years",
         "no fewer years than there");
     milder(
+        OverlayRows::grades,
+        List.of(),
+        row -> row.least() + row.from().map(day -> " from " + day).orElse(""),
+        "no less, and no later, than there");
+    milder(
         OverlayRows::careLimits,
         base.care().limits().rows(),
         row -> row.demand().allowed(),

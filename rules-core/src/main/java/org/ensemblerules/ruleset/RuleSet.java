@@ -31,10 +31,12 @@ import org.ensemblerules.schedule.ScheduleTables;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.EditionOrder;
 
 /** The rules that verdicts are computed with: for each subject an edition, and its tables. */
 public final class RuleSet {
   private final Map<Subject, Edition> editions;
+  private final EditionOrder published;
   private final Tables tables;
   private final Identity identity;
   private final Validity validity;
@@ -47,11 +49,13 @@ public final class RuleSet {
 
   private RuleSet(
       Map<Subject, Edition> editions,
+      EditionOrder published,
       Tables base,
       Tables tables,
       Map<String, Integer> revisions,
       Layers layers) {
     this.editions = Maps.immutableEnumMap(editions);
+    this.published = Objects.requireNonNull(published, "published");
     this.base = Objects.requireNonNull(base, "base");
     this.layers = Objects.requireNonNull(layers, "layers");
     this.tables = Objects.requireNonNull(tables, "tables");
@@ -75,6 +79,8 @@ public final class RuleSet {
             tables.checks(),
             tables.permissions(),
             tables.criteria(),
+            tables.grades(),
+            published,
             validity);
     this.careRoutes =
         CareRoutes.of(tables.care().routes(), tables.permissions(), Optional.of(tables.checks()));
@@ -106,7 +112,29 @@ public final class RuleSet {
    */
   public static RuleSet of(
       Map<Subject, Edition> editions, Tables tables, Map<String, Integer> revisions) {
-    return new RuleSet(editions, tables, tables, revisions, new Layers(List.of()));
+    EditionOrder inForce =
+        Optional.ofNullable(editions.get(Subject.INSPECTION))
+            .map(edition -> EditionOrder.upTo(edition, List.of()))
+            .orElseGet(() -> new EditionOrder(List.of()));
+    return of(editions, inForce, tables, revisions);
+  }
+
+  /**
+   * Composes a rule set that knows which editions of inspections came before the one chosen: what
+   * was signed off by one of them counts for the criteria that are still the same.
+   *
+   * @param editions the edition chosen for each subject; not null
+   * @param published the editions of inspections up to the one chosen; not null
+   * @param tables the compiled tables of the editions chosen; not null
+   * @param revisions the revision of each table file, by its name; not null
+   * @return the rule set; never null
+   */
+  public static RuleSet of(
+      Map<Subject, Edition> editions,
+      EditionOrder published,
+      Tables tables,
+      Map<String, Integer> revisions) {
+    return new RuleSet(editions, published, tables, tables, revisions, new Layers(List.of()));
   }
 
   /**
@@ -124,7 +152,8 @@ public final class RuleSet {
     Set<EditionId> own = editions.values().stream().map(Edition::id).collect(Collectors.toSet());
     List<OverlayFault> faults = Overlaying.lay(base, own, all, asOf, laid::add);
     return faults.isEmpty()
-        ? new Checked.Sound<>(new RuleSet(editions, base, laid.get(0), identity.revisions(), all))
+        ? new Checked.Sound<>(
+            new RuleSet(editions, published, base, laid.get(0), identity.revisions(), all))
         : new Checked.Refused<>(faults);
   }
 
@@ -266,6 +295,6 @@ public final class RuleSet {
    * @return an answer for each item; never null
    */
   public FileReport check(RecordFile file, LocalDate asOf) {
-    return RecordCheck.check(file, tables.records().items(), asOf);
+    return RecordCheck.check(file, tables.records().items(), evidenceTables, asOf);
   }
 }

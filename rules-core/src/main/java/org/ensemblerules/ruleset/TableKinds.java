@@ -33,6 +33,7 @@ import org.ensemblerules.gear.AnatomyRow;
 import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.CriterionRow;
+import org.ensemblerules.inspection.GradeRow;
 import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.inspection.IntervalTable;
 import org.ensemblerules.record.PfasLawRow;
@@ -300,6 +301,13 @@ public final class TableKinds {
           .by(TableKinds::beside)
           .alwaysRead();
 
+  /** How much a record must have of inspections. */
+  public static final TableKind<GradeRow, List<GradeRow>> GRADES =
+      overlays("evidence-grades", Subject.INSPECTION)
+          .rows(GradeRow.class, (List<GradeRow> rows) -> rows)
+          .by(TableKinds::beside)
+          .alwaysRead();
+
   /** How long files are kept; each applies. */
   public static final TableKind<RetentionRow, List<RetentionRow>> RETENTION =
       overlays("retention", Subject.RECORD)
@@ -340,7 +348,8 @@ public final class TableKinds {
           PFAS_LAWS,
           ADOPTIONS,
           USED_GEAR,
-          RETENTION);
+          RETENTION,
+          GRADES);
   private static final Map<Class<? extends Row>, TableKind<?, ?>> BY_ROW =
       Maps.uniqueIndex(ALL, TableKind::rowType);
   private static final Map<String, TableKind<?, ?>> BY_NAME =

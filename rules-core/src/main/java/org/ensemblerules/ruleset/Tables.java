@@ -10,6 +10,7 @@ import org.ensemblerules.fieldcheck.CheckLimitTable;
 import org.ensemblerules.fieldcheck.ConditionTable;
 import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.inspection.CriteriaTable;
+import org.ensemblerules.inspection.GradeRow;
 import org.ensemblerules.inspection.IntervalTable;
 import org.ensemblerules.record.RetentionRow;
 import org.ensemblerules.retirement.AgeLimitTable;
@@ -279,6 +280,15 @@ public final class Tables {
   }
 
   /**
+   * Returns how much a record must have of inspections; each applies.
+   *
+   * @return the rows; empty if there is none, as no edition has one; never null
+   */
+  public List<GradeRow> grades() {
+    return of(TableKinds.GRADES);
+  }
+
+  /**
    * Returns how long files are kept; each applies.
    *
    * @return the rows; empty if there is none, as no edition has one; never null
@@ -454,6 +464,16 @@ public final class Tables {
      */
     public Builder usedGear(List<UsedGearRow> rows) {
       return with(TableKinds.USED_GEAR, List.copyOf(rows));
+    }
+
+    /**
+     * Sets how much a record must have of inspections.
+     *
+     * @param rows the rows; not null
+     * @return this builder
+     */
+    public Builder grades(List<GradeRow> rows) {
+      return with(TableKinds.GRADES, List.copyOf(rows));
     }
 
     /**

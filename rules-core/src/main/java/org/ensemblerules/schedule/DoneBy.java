@@ -69,7 +69,7 @@ public sealed interface DoneBy {
     public boolean asksFor(Event event) {
       return event instanceof Event.Inspected done
           && kinds.contains(done.inspection().kind())
-          && by.contains(done.inspection().by().kind());
+          && done.inspection().by().filter(who -> by.contains(who.kind())).isPresent();
     }
 
     @Override

@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.inspection.EvidenceGrade;
 import org.ensemblerules.source.Row;
 
 /**
@@ -17,13 +18,19 @@ import org.ensemblerules.source.Row;
  * @param layer the layer; empty if it is the whole element
  * @param by the last day on which it is in time; empty if it is due now and not known since when
  * @param reason why, in words; not null
+ * @param grade how much the record has of the inspection that it counts from; empty if it counts
+ *     from none
+ * @param byDateOnly the last day in time if an inspection of which only the date is on record was
+ *     made as it must be; it tells what to plan for and counts for nothing; empty if there is none
  */
 public record Due(
     TaskKey task,
     Optional<Row> row,
     Optional<LayerKind> layer,
     Optional<LocalDate> by,
-    String reason) {
+    String reason,
+    Optional<EvidenceGrade> grade,
+    Optional<LocalDate> byDateOnly) {
   static final Comparator<Due> ORDER =
       Comparator.<Due, LocalDate>comparing(due -> due.by.orElse(LocalDate.MIN))
           .thenComparing(Due::task)
@@ -38,6 +45,18 @@ public record Due(
     Objects.requireNonNull(layer, "layer");
     Objects.requireNonNull(by, "by");
     Objects.requireNonNull(reason, "reason");
+    Objects.requireNonNull(grade, "grade");
+    Objects.requireNonNull(byDateOnly, "byDateOnly");
+  }
+
+  /** Of what counts from no inspection. */
+  Due(
+      TaskKey task,
+      Optional<Row> row,
+      Optional<LayerKind> layer,
+      Optional<LocalDate> by,
+      String reason) {
+    this(task, row, layer, by, reason, Optional.empty(), Optional.empty());
   }
 
   /**

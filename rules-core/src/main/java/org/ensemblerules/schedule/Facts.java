@@ -12,7 +12,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ensemblerules.care.Exposure;
 import org.ensemblerules.effect.Check;
@@ -28,13 +27,12 @@ import org.ensemblerules.history.Judgment;
 import org.ensemblerules.history.LabeledLayers;
 import org.ensemblerules.history.Told;
 import org.ensemblerules.history.When;
-import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.CriterionRow;
+import org.ensemblerules.inspection.EvidenceGrade;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
-import org.ensemblerules.inspection.Outcome;
-import org.ensemblerules.source.RowKey;
+import org.ensemblerules.inspection.Standing;
 
 /** What one record says by a day: what was done and counts, what called for tasks, since when. */
 final class Facts {
@@ -127,6 +125,31 @@ final class Facts {
             .filter(evidence::counts)
             .map(Event::when),
         Stream.empty());
+  }
+
+  /** How much the record has of the inspection by which a task was done; the most of several. */
+  Optional<EvidenceGrade> grade(DoneBy doneBy, When when) {
+    return inspections.stream()
+        .filter(event -> event.when().equals(when) && discharges(event, doneBy))
+        .flatMap(event -> evidence.judgment(event).stream())
+        .flatMap(judged -> judged.standing().stream())
+        .map(Standing::grade)
+        .max(Comparator.naturalOrder());
+  }
+
+  /** The last day of an inspection that would do, of which only the date is on record. */
+  Optional<LocalDate> dateOnly(DoneBy doneBy) {
+    return history().events(Event.Inspected.class).stream()
+        .filter(event -> discharges(event, doneBy) && event.when().date().certainlyBy(asOf()))
+        .filter(
+            event ->
+                evidence
+                    .judgment(event)
+                    .flatMap(Judgment::standing)
+                    .filter(standing -> standing.grade() == EvidenceGrade.DATE_ONLY)
+                    .isPresent())
+        .flatMap(event -> event.when().date().earliest().stream())
+        .max(Comparator.naturalOrder());
   }
 
   /** A liner opened on the day of what spoke against it is the one that was suspected. */
@@ -225,23 +248,21 @@ final class Facts {
 
   private Stream<Occurrence> made(
       InspectionKind kind, BiPredicate<Inspection, CriterionRow> calls) {
-    List<CriterionRow> rows =
-        tables.evidence().criteria().required(kind, element().kind(), element().use());
     return history().events(Event.Inspected.class).stream()
         .filter(event -> event.inspection().kind() == kind)
-        .filter(event -> foundAny(event.inspection(), rows, calls))
+        .filter(event -> foundAny(event, calls))
         .map(event -> new Occurrence(event.when(), kind + " inspection found something"));
   }
 
-  private static boolean foundAny(
-      Inspection inspection, List<CriterionRow> rows, BiPredicate<Inspection, CriterionRow> calls) {
-    Set<RowKey> found =
-        inspection.outcomes().stream()
-            .filter(outcome -> outcome.outcome() == Outcome.FOUND)
-            .map(CriterionOutcome::criterion)
-            .collect(Collectors.toSet());
-    return !found.isEmpty()
-        && rows.stream().anyMatch(row -> found.contains(row.key()) && calls.test(inspection, row));
+  private boolean foundAny(Event.Inspected event, BiPredicate<Inspection, CriterionRow> calls) {
+    return evidence
+        .judgment(event)
+        .flatMap(Judgment::standing)
+        .filter(
+            standing ->
+                standing.coverage().found().stream()
+                    .anyMatch(row -> calls.test(event.inspection(), row)))
+        .isPresent();
   }
 
   /**

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.ensemblerules.history.When;
+import org.ensemblerules.inspection.EvidenceGrade;
 import org.ensemblerules.source.Row;
 
 /** The days of a task that is due a number of times in every span of months. */
@@ -50,7 +51,33 @@ final class Rounds {
     return !since.begun() || next.exempt()
         ? Optional.empty()
         : Optional.of(
-            new Due(task.task(), Optional.of(row), Optional.empty(), next.by(), reason()));
+            new Due(
+                task.task(),
+                Optional.of(row),
+                Optional.empty(),
+                next.by(),
+                reason(),
+                grade(),
+                byDateOnly()));
+  }
+
+  private Optional<EvidenceGrade> grade() {
+    return done.isEmpty()
+        ? Optional.empty()
+        : facts.grade(task.doneBy(), done.get(done.size() - 1));
+  }
+
+  /** What would be due if what is only dated counted. */
+  private Optional<LocalDate> byDateOnly() {
+    return facts
+        .dateOnly(task.doneBy())
+        .filter(day -> days.isEmpty() || day.isAfter(days.get(days.size() - 1)))
+        .flatMap(
+            day -> {
+              List<LocalDate> counted = new ArrayList<>(days);
+              counted.add(day);
+              return by(counted.size(), counted);
+            });
   }
 
   private String reason() {
@@ -63,7 +90,11 @@ final class Rounds {
                     " and ",
                     days.subList(Math.max(0, given - every.times()), given).stream()
                         .map(LocalDate::toString)
-                        .toList());
+                        .toList())
+                + grade()
+                    .filter(EvidenceGrade.SIGNED_OFF::equals)
+                    .map(grade -> " (" + grade + ")")
+                    .orElse("");
     return task.doneBy().text()
         + ": "
         + last
@@ -74,7 +105,8 @@ final class Rounds {
             ? "; the record does not state when it was placed in service, so the earliest day that"
                 + " is possible counts"
             : "")
-        + facts.notCounting(task.doneBy(), Optional.empty());
+        + facts.notCounting(task.doneBy(), Optional.empty())
+        + byDateOnly().map(day -> "; by its date alone in time until " + day).orElse("");
   }
 
   /** By when the next was due after so many had been done. */

@@ -231,6 +231,8 @@ public final class Schedule {
         due.row(),
         due.layer(),
         due.by(),
-        due.reason() + "; out of service, so at the latest before it goes back");
+        due.reason() + "; out of service, so at the latest before it goes back",
+        due.grade(),
+        due.byDateOnly());
   }
 }

@@ -44,6 +44,7 @@ final class Conclusion {
         .openFindings(openFindings(file))
         .wayBack(ReturnPath.of(file, order, actions, reasons))
         .ages(ages)
+        .inspections(file.evidence().inspections())
         .authority(DecisionQuestion.ofAuthority(file))
         .due(file.due().stream().map(TaskDue::of).toList())
         .cautions(cautions(file, actions, reasons, ages))

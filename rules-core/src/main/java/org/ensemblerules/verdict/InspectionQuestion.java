@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.ensemblerules.defect.Finding;
+import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Effect;
@@ -20,6 +21,8 @@ import org.ensemblerules.history.Judgment;
 import org.ensemblerules.history.Told;
 import org.ensemblerules.inspection.Coverage;
 import org.ensemblerules.inspection.CriterionRow;
+import org.ensemblerules.inspection.EvidenceGrade;
+import org.ensemblerules.inspection.GradeRow;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Standing;
@@ -82,7 +85,16 @@ final class InspectionQuestion {
                       : Check.EXPERT_EVALUATION,
                   Scope.ELEMENT)));
     }
-    if (!standing.permission().granted()) {
+    if (standing.grade() == EvidenceGrade.DATE_ONLY) {
+      reasons.accept(
+          reason(
+              ReasonKind.INSPECTION_DATE_ONLY,
+              Optional.empty(),
+              WHOLE,
+              which + ": " + inspection.lacks(),
+              again));
+    }
+    if (inspection.by().isPresent() && !standing.permission().granted()) {
       reasons.accept(
           reason(
               ReasonKind.INSPECTION_DOES_NOT_COUNT,
@@ -90,11 +102,28 @@ final class InspectionQuestion {
                   ? Optional.of(forbidden.row())
                   : Optional.empty(),
               WHOLE,
-              which + " by " + inspection.by().name() + ": " + standing.permission().text(),
+              which
+                  + " by "
+                  + inspection.by().orElseThrow().name()
+                  + ": "
+                  + standing.permission().text(),
               again));
     }
+    if (standing.grade() == EvidenceGrade.SIGNED_OFF) {
+      for (GradeRow row : standing.askingMore()) {
+        reasons.accept(
+            reason(
+                ReasonKind.INSPECTION_NOT_ITEMIZED,
+                Optional.of(row),
+                WHOLE,
+                which + ": " + row.text(),
+                again));
+      }
+    }
     cleanliness(standing, which, again, reasons);
-    coverage(standing.coverage(), which, again, reasons);
+    if (inspection.hasResult()) {
+      coverage(standing.coverage(), which + notAsSigned(inspection), again, reasons);
+    }
   }
 
   /** What an inspection found stands among the findings, whatever later ones saw. */
@@ -115,6 +144,11 @@ final class InspectionQuestion {
   private static String which(Judgment judged) {
     Inspection inspection = ((Event.Inspected) judged.event()).inspection();
     return inspection.kind() + " inspection of " + judged.event().when();
+  }
+
+  /** Under which edition all was looked at, where that is said. */
+  private static String notAsSigned(Inspection inspection) {
+    return inspection.signOff().map(signed -> ", signed off by " + signed.edition()).orElse("");
   }
 
   /**
@@ -168,7 +202,19 @@ final class InspectionQuestion {
           criterion(
               ReasonKind.CONTRADICTION,
               row,
-              which + ": outcomes that contradict each other or the kind of element",
+              which + ": outcomes that contradict each other, the sign-off or what the element is",
+              PUT_RIGHT));
+    }
+    for (FindingId id : coverage.unknownFindings()) {
+      reasons.accept(
+          reason(
+              ReasonKind.CONTRADICTION,
+              Optional.empty(),
+              WHOLE,
+              which
+                  + ": signed off but for finding "
+                  + id
+                  + ", allowed: one that an event FOUND of the history has",
               PUT_RIGHT));
     }
     for (RowKey key : coverage.unknown()) {

@@ -11,9 +11,6 @@ import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.inspection.CriterionOutcome;
-import org.ensemblerules.inspection.Inspection;
-import org.ensemblerules.inspection.Outcome;
 
 /** Is it known what the labels say? What they show to be wrong stands among the findings. */
 final class LabelQuestion {
@@ -50,17 +47,10 @@ final class LabelQuestion {
     Site site = new Site(Part.LABEL, layer);
     return file.evidence().counting(Event.Inspected.class).stream()
         .filter(done -> isOfTheLayerInIt(file, done, layer))
-        .anyMatch(done -> isRead(file, done.inspection(), site));
-  }
-
-  private static boolean isRead(CaseFile file, Inspection done, Site site) {
-    return file
-        .tables()
-        .criteria()
-        .required(done.kind(), file.element().kind(), file.element().use())
-        .stream()
-        .filter(row -> row.sites().contains(site))
-        .anyMatch(row -> done.outcomes().contains(new CriterionOutcome(row.key(), Outcome.CLEAR)));
+        .flatMap(done -> file.evidence().judgment(done).stream())
+        .flatMap(judged -> judged.standing().stream())
+        .flatMap(standing -> standing.coverage().clear().stream())
+        .anyMatch(row -> row.sites().contains(site));
   }
 
   /** What came into the place of a retired layer has another label than what was inspected. */

@@ -38,6 +38,10 @@ public enum ReasonKind {
   NOT_INSPECTED,
   /** An inspection left something out. */
   CHECK_NOT_DONE,
+  /** Of an inspection only its date is on record. */
+  INSPECTION_DATE_ONLY,
+  /** An inspection is signed off, and a policy asks for each criterion by itself. */
+  INSPECTION_NOT_ITEMIZED,
   /** An inspection does not count. */
   INSPECTION_DOES_NOT_COUNT,
   /** The element was not clean when it was inspected. */

@@ -14,6 +14,7 @@ import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.effect.GoesTo;
 import org.ensemblerules.effect.HandlingDuty;
 import org.ensemblerules.gear.NamedElement;
+import org.ensemblerules.history.InspectionOnRecord;
 import org.ensemblerules.ruleset.Identity;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.RowKey;
@@ -35,6 +36,7 @@ public final class Verdict {
   private final List<StillOpen> openFindings;
   private final List<LayerAge> ages;
   private final WayBack wayBack;
+  private final List<InspectionOnRecord> inspections;
   private final List<TaskDue> due;
   private final List<AuthorityDecision> authority;
   private final List<Caution> cautions;
@@ -49,6 +51,7 @@ public final class Verdict {
     this.openFindings = builder.openFindings;
     this.ages = builder.ages;
     this.wayBack = builder.wayBack;
+    this.inspections = builder.inspections;
     this.due = builder.due;
     this.authority = builder.authority;
     this.cautions = builder.cautions;
@@ -211,6 +214,16 @@ public final class Verdict {
   }
 
   /**
+   * Returns the inspections that it rests on, each with how much the record has of it: of each kind
+   * the last that counts, and the newest after that which does not.
+   *
+   * @return the inspections by kind; never null
+   */
+  public List<InspectionOnRecord> inspections() {
+    return inspections;
+  }
+
+  /**
    * Returns what falls due next, whether or not it may be in service: inspections, cleanings, and
    * the last day that age allows. The days on which duty periods began are not known to a verdict;
    * {@link org.ensemblerules.schedule.Schedule} takes them into account.
@@ -259,6 +272,7 @@ public final class Verdict {
         && openFindings.equals(other.openFindings)
         && ages.equals(other.ages)
         && wayBack.equals(other.wayBack)
+        && inspections.equals(other.inspections)
         && due.equals(other.due)
         && authority.equals(other.authority)
         && cautions.equals(other.cautions)
@@ -275,6 +289,7 @@ public final class Verdict {
         openFindings,
         ages,
         wayBack,
+        inspections,
         due,
         authority,
         cautions,
@@ -308,6 +323,8 @@ public final class Verdict {
         + wayBack
         + ", ages="
         + ages
+        + ", inspections="
+        + inspections
         + ", due="
         + due
         + ", authority="
@@ -329,6 +346,7 @@ public final class Verdict {
     private List<StillOpen> openFindings = List.of();
     private List<LayerAge> ages = List.of();
     private WayBack wayBack = new WayBack.NotNeeded();
+    private List<InspectionOnRecord> inspections = List.of();
     private List<TaskDue> due = List.of();
     private List<AuthorityDecision> authority = List.of();
     private List<Caution> cautions = List.of();
@@ -391,6 +409,17 @@ public final class Verdict {
      */
     public Builder wayBack(WayBack way) {
       wayBack = Objects.requireNonNull(way, "wayBack");
+      return this;
+    }
+
+    /**
+     * Sets the inspections that it rests on, and newer ones that do not count.
+     *
+     * @param all the inspections by kind; not null
+     * @return this builder
+     */
+    public Builder inspections(List<InspectionOnRecord> all) {
+      inspections = ImmutableList.copyOf(all);
       return this;
     }
 

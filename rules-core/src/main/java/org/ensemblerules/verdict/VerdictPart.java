@@ -17,6 +17,8 @@ public enum VerdictPart {
   WAY_BACK(Verdict::wayBack),
   /** By when age takes what out of service. */
   AGES(Verdict::ages),
+  /** How much the record has of its inspections. */
+  INSPECTIONS(Verdict::inspections),
   /** What falls due next. */
   DUE(Verdict::due),
   /** What the authority decided beside it. */

@@ -30,7 +30,7 @@ class CoverageTest {
       FitGear.inspection(InspectionKind.ADVANCED, ElementKind.COAT, FitGear.AS_OF).build();
 
   private static Coverage of(Inspection inspection) {
-    return Coverage.of(inspection, COAT, CRITERIA);
+    return Coverage.of(inspection, COAT, CRITERIA, FrozenRules.signOffs());
   }
 
   private static Inspection said(RowKey key, Outcome outcome) {
@@ -122,9 +122,14 @@ class CoverageTest {
         FitGear.element(ElementKind.COAT)
             .layer(LayerKind.WINTER_LINER, FitGear.label().build())
             .build();
-    Coverage coverage = Coverage.of(said(WINTER, Outcome.NOT_FITTED), withWinterLiner, CRITERIA);
+    Coverage coverage =
+        Coverage.of(
+            said(WINTER, Outcome.NOT_FITTED), withWinterLiner, CRITERIA, FrozenRules.signOffs());
     assertThat(keys(coverage.contradictory())).containsExactly(WINTER);
-    assertThat(Coverage.of(said(WINTER, Outcome.CLEAR), withWinterLiner, CRITERIA).isComplete())
+    assertThat(
+            Coverage.of(
+                    said(WINTER, Outcome.CLEAR), withWinterLiner, CRITERIA, FrozenRules.signOffs())
+                .isComplete())
         .isTrue();
   }
 
@@ -140,7 +145,8 @@ class CoverageTest {
   }
 
   private static Standing standing(Inspection made) {
-    return Standing.of(made, COAT, CRITERIA, FrozenRules.rules().tables().permissions());
+    return Standing.of(
+        made, COAT, CRITERIA, FrozenRules.signOffs(), FrozenRules.rules().tables().permissions());
   }
 
   @Test

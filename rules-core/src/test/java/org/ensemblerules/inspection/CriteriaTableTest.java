@@ -88,12 +88,20 @@ class CriteriaTableTest {
     CriteriaTable empty = table().orElseThrow();
     Inspection made =
         FitGear.inspection(InspectionKind.ROUTINE, ElementKind.HELMET, FitGear.AS_OF).build();
-    Coverage coverage = Coverage.of(made, FitGear.element(ElementKind.HELMET).build(), empty);
+    Coverage coverage =
+        Coverage.of(
+            made, FitGear.element(ElementKind.HELMET).build(), empty, FrozenRules.signOffs());
     assertThat(coverage.required()).isZero();
     assertThat(coverage.isComplete()).isFalse();
     Inspection silent =
         Inspection.builder(made.kind(), made.occasion(), made.on(), made.by()).build();
-    assertThat(Coverage.of(silent, FitGear.element(ElementKind.HELMET).build(), empty).isComplete())
+    assertThat(
+            Coverage.of(
+                    silent,
+                    FitGear.element(ElementKind.HELMET).build(),
+                    empty,
+                    FrozenRules.signOffs())
+                .isComplete())
         .isFalse();
   }
 }

@@ -402,7 +402,11 @@ class StricterCareProperties {
   }
 
   private static FileReport report(RecordItemRow row, RecordFile file) {
-    return RecordCheck.check(file, RecordItemTable.of(List.of(row)).orElseThrow(), FitGear.AS_OF);
+    return RecordCheck.check(
+        file,
+        RecordItemTable.of(List.of(row)).orElseThrow(),
+        FrozenRules.rules().evidenceTables(),
+        FitGear.AS_OF);
   }
 
   private static List<String> missing(FileReport report, RecordItem item) {

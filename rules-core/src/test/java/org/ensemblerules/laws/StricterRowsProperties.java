@@ -57,10 +57,15 @@ import org.ensemblerules.inspection.Coverage;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Equipment;
+import org.ensemblerules.inspection.EvidenceGrade;
+import org.ensemblerules.inspection.GradeRow;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
+import org.ensemblerules.inspection.SignOff;
+import org.ensemblerules.inspection.SignOffReading;
+import org.ensemblerules.inspection.Standing;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
@@ -392,6 +397,50 @@ class StricterRowsProperties {
     }
   }
 
+  @Provide
+  Arbitrary<GradeRow> grades() {
+    return Combinators.combine(
+            Arbitraries.of(EvidenceGrade.SIGNED_OFF, EvidenceGrade.ITEMIZED),
+            Arbitraries.of("2020-01-01", "2024-06-15", "2030-01-01")
+                .map(LocalDate::parse)
+                .optional())
+        .as(
+            (least, from) ->
+                new GradeRow(FrozenProvenance.of("grade"), InspectionKind.ADVANCED, least, from));
+  }
+
+  @FewestTries(500)
+  @Property(tries = 200)
+  void grades(@ForAll("grades") GradeRow one, @ForAll("grades") GradeRow other) {
+    for (String day : List.of("2019-01-01", "2024-06-14", "2024-06-15", "2031-01-01")) {
+      StrictnessLaw.holds(
+          one,
+          other,
+          (strict, mild) -> !countsBySignOff(strict, day) || countsBySignOff(mild, day));
+    }
+  }
+
+  private static boolean countsBySignOff(GradeRow row, String day) {
+    Inspection made =
+        Inspection.builder(
+                InspectionKind.ADVANCED,
+                Occasion.PERIODIC,
+                MarkedDate.parse(day),
+                People.permitted(InspectionKind.ADVANCED.task()))
+            .gearClean(Known.YES)
+            .allAtHand()
+            .signOff(new SignOff(FrozenProvenance.EDITION, Set.of()))
+            .build();
+    return Standing.of(
+            made,
+            FitGear.element(ElementKind.COAT).build(),
+            FrozenRules.tables().criteria(),
+            new SignOffReading(
+                FrozenRules.rules().evidenceTables().editions(), List.of(), List.of(row)),
+            FrozenRules.tables().permissions())
+        .counts();
+  }
+
   private static PermissionTable without(ForbidRow row) {
     return PermissionTable.of(FrozenRules.tables().permissions().rows())
         .orElseThrow()
@@ -604,6 +653,8 @@ class StricterRowsProperties {
     if (row.kinds().contains(kind)) {
       given.ifPresent(each -> made.outcome(row.key(), each));
     }
-    return Coverage.of(made.build(), FitGear.element(ElementKind.COAT).build(), table).isComplete();
+    return Coverage.of(
+            made.build(), FitGear.element(ElementKind.COAT).build(), table, FrozenRules.signOffs())
+        .isComplete();
   }
 }

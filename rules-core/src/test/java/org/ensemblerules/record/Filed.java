@@ -25,6 +25,7 @@ import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.testkit.FrozenProvenance;
+import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.People;
 
 /** Files of one helmet, and a frozen table that asks for everything. */
@@ -101,6 +102,7 @@ final class Filed {
   }
 
   static FileReport check(RecordFile.Builder file) {
-    return RecordCheck.check(file.build(), everything(), AS_OF);
+    return RecordCheck.check(
+        file.build(), everything(), FrozenRules.rules().evidenceTables(), AS_OF);
   }
 }

@@ -19,6 +19,7 @@ import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.retirement.DisposalRoute;
+import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.People;
 import org.junit.jupiter.api.Test;
 
@@ -82,6 +83,7 @@ class RecordCheckTest {
         RecordCheck.check(
             Filed.file(Filed.wholeLife()).build(),
             RecordItemTable.of(List.of()).orElseThrow(),
+            FrozenRules.rules().evidenceTables(),
             Filed.AS_OF);
     assertThat(report.answers().values()).allMatch(FileAnswer.NoRule.class::isInstance);
     assertThat(report.complete()).isFalse();
@@ -317,10 +319,20 @@ class RecordCheckTest {
   @Test
   void whatCertainlyComesLaterIsLeftOut() {
     RecordFile file = Filed.file(Filed.wholeLife()).build();
-    FileReport before = RecordCheck.check(file, Filed.everything(), LocalDate.of(2024, 1, 9));
+    FileReport before =
+        RecordCheck.check(
+            file,
+            Filed.everything(),
+            FrozenRules.rules().evidenceTables(),
+            LocalDate.of(2024, 1, 9));
     assertThat(before.answers().get(RecordItem.RETIREMENT_DATE))
         .isInstanceOf(FileAnswer.NotYet.class);
-    FileReport on = RecordCheck.check(file, Filed.everything(), LocalDate.of(2024, 1, 10));
+    FileReport on =
+        RecordCheck.check(
+            file,
+            Filed.everything(),
+            FrozenRules.rules().evidenceTables(),
+            LocalDate.of(2024, 1, 10));
     assertThat(on.answers().get(RecordItem.RETIREMENT_DATE)).isInstanceOf(FileAnswer.Present.class);
   }
 
@@ -332,7 +344,7 @@ class RecordCheckTest {
             .orElseThrow();
     RecordFile file = Filed.file(List.of(Filed.cleaned("2021-05-21"))).build();
     assertThat(
-            RecordCheck.check(file, dates, Filed.AS_OF)
+            RecordCheck.check(file, dates, FrozenRules.rules().evidenceTables(), Filed.AS_OF)
                 .answers()
                 .get(RecordItem.ADVANCED_CLEANINGS))
         .isInstanceOf(FileAnswer.Present.class);

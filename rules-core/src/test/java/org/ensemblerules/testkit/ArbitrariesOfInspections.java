@@ -3,6 +3,7 @@ package org.ensemblerules.testkit;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import net.jqwik.api.Arbitraries;
@@ -17,9 +18,9 @@ import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
-import org.ensemblerules.inspection.InspectionKind;
-import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
+import org.ensemblerules.inspection.SignOff;
+import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.RowKey;
 
 /** Inspections: complete ones, and ones with something left out, contradictory or not permitted. */
@@ -44,7 +45,49 @@ public final class ArbitrariesOfInspections {
                             .list()
                             .ofMinSize(1)
                             .ofMaxSize(2)
-                            .map(flaws -> apply(inspection, flaws)))));
+                            .map(flaws -> apply(inspection, flaws)))))
+        .flatMap(ArbitrariesOfInspections::graded);
+  }
+
+  /** Of each grade: itemized, signed off in whole or in part, or hardly more than dated. */
+  private static Arbitrary<Inspection> graded(Inspection made) {
+    return Arbitraries.frequencyOf(
+        Tuple.of(6, Arbitraries.just(made)),
+        Tuple.of(3, signedOff(made)),
+        Tuple.of(
+            1,
+            Arbitraries.of(
+                copy(made, made.atHand(), List.of()).build(),
+                Inspection.builder(made.kind(), made.occasion(), made.on(), Optional.empty())
+                    .build())));
+  }
+
+  /**
+   * Returns an inspection whose doer signs it off, and of which any outcomes stand beside that:
+   * whatever is not clear, and any of the rest.
+   *
+   * @param made the inspection
+   * @return the same, signed off by the frozen edition, seldom by another
+   */
+  public static Arbitrary<Inspection> signedOff(Inspection made) {
+    Arbitrary<Double> share = Arbitraries.of(0.0, 0.0, 0.5, 1.0);
+    Arbitrary<EditionId> editions =
+        Arbitraries.frequency(
+            Tuple.of(9, FrozenProvenance.EDITION), Tuple.of(1, new EditionId("FROZEN_2010")));
+    return Combinators.combine(share, editions, Arbitraries.randoms())
+        .as(
+            (itemized, edition, random) ->
+                copy(
+                        made,
+                        made.atHand(),
+                        made.outcomes().stream()
+                            .filter(
+                                each ->
+                                    each.outcome() != Outcome.CLEAR
+                                        || random.nextDouble() < itemized)
+                            .toList())
+                    .signOff(new SignOff(edition, Set.of()))
+                    .build());
   }
 
   private static Inspection apply(Inspection inspection, List<UnaryOperator<Inspection>> flaws) {
@@ -82,7 +125,7 @@ public final class ArbitrariesOfInspections {
             .map(outcome -> given -> adding(given, new RowKey("no-such-criterion"), outcome)),
         Arbitraries.of(Equipment.class).map(what -> given -> withoutAtHand(given, what)),
         Arbitraries.of(Known.NO, Known.UNKNOWN)
-            .map(known -> given -> copy(given).gearClean(known).build()),
+            .map(known -> given -> given.toBuilder().gearClean(known).build()),
         ArbitrariesOfEvents.doers().map(by -> given -> by(given, by)));
   }
 
@@ -95,11 +138,11 @@ public final class ArbitrariesOfInspections {
    * @return the changed inspection
    */
   public static Inspection adding(Inspection inspection, RowKey key, Outcome outcome) {
-    return copy(inspection).outcome(key, outcome).build();
+    return inspection.toBuilder().outcome(key, outcome).build();
   }
 
   /**
-   * Returns the inspection without what it says of a criterion.
+   * Returns the inspection without what it says of a criterion, a sign-off of all among it.
    *
    * @param inspection the inspection
    * @param key the criterion
@@ -108,7 +151,13 @@ public final class ArbitrariesOfInspections {
   public static Inspection without(Inspection inspection, RowKey key) {
     List<CriterionOutcome> kept = new ArrayList<>(inspection.outcomes());
     kept.removeIf(outcome -> outcome.criterion().equals(key));
-    return copy(inspection, inspection.by(), inspection.atHand(), kept).build();
+    Inspection.Builder made =
+        Inspection.builder(
+                inspection.kind(), inspection.occasion(), inspection.on(), inspection.by())
+            .gearClean(inspection.gearClean())
+            .atHand(inspection.atHand());
+    kept.forEach(outcome -> made.outcome(outcome.criterion(), outcome.outcome()));
+    return made.build();
   }
 
   /**
@@ -119,7 +168,13 @@ public final class ArbitrariesOfInspections {
    * @return the changed inspection
    */
   public static Inspection by(Inspection inspection, Doer by) {
-    return copy(inspection, by, inspection.atHand(), inspection.outcomes()).build();
+    Inspection.Builder made =
+        Inspection.builder(inspection.kind(), inspection.occasion(), inspection.on(), by)
+            .gearClean(inspection.gearClean())
+            .atHand(inspection.atHand());
+    inspection.outcomes().forEach(each -> made.outcome(each.criterion(), each.outcome()));
+    inspection.signOff().ifPresent(made::signOff);
+    return made.build();
   }
 
   /**
@@ -133,22 +188,18 @@ public final class ArbitrariesOfInspections {
     Set<Equipment> left = EnumSet.allOf(Equipment.class);
     left.retainAll(inspection.atHand());
     left.remove(what);
-    return copy(inspection, inspection.by(), left, inspection.outcomes()).build();
-  }
-
-  private static Inspection.Builder copy(Inspection inspection) {
-    return copy(inspection, inspection.by(), inspection.atHand(), inspection.outcomes());
+    return copy(inspection, left, inspection.outcomes()).build();
   }
 
   private static Inspection.Builder copy(
-      Inspection inspection, Doer by, Set<Equipment> atHand, List<CriterionOutcome> outcomes) {
-    InspectionKind kind = inspection.kind();
-    Occasion occasion = inspection.occasion();
+      Inspection inspection, Set<Equipment> atHand, List<CriterionOutcome> outcomes) {
     Inspection.Builder builder =
-        Inspection.builder(kind, occasion, inspection.on(), by)
+        Inspection.builder(
+                inspection.kind(), inspection.occasion(), inspection.on(), inspection.by())
             .gearClean(inspection.gearClean())
             .atHand(atHand);
     outcomes.forEach(outcome -> builder.outcome(outcome.criterion(), outcome.outcome()));
+    inspection.signOff().ifPresent(builder::signOff);
     return builder;
   }
 }

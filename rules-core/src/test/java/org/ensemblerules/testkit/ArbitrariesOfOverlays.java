@@ -56,7 +56,7 @@ public final class ArbitrariesOfOverlays {
 
   private static Row row(Layering layer, Random random) {
     ElementKind element = FrozenRules.KINDS.get(random.nextInt(FrozenRules.KINDS.size()));
-    return switch (random.nextInt(11)) {
+    return switch (random.nextInt(12)) {
       case 0 -> layer.interval(element, 1 + random.nextInt(14), 1 + random.nextInt(14));
       case 1 ->
           layer.task(
@@ -87,6 +87,7 @@ public final class ArbitrariesOfOverlays {
               ? layer.water(element, Integer.toString(25 + random.nextInt(20)))
               : layer.careLimit(
                   element, new CareDemand.Forbidden(any(List.of(WashPractice.values()), random)));
+      case 9 -> layer.itemized(any(List.of(InspectionKind.values()), random));
       case 8 ->
           layer.task(
               element,

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ensemblerules.defect.DefectTable;
+import org.ensemblerules.defect.Finding;
 import org.ensemblerules.effect.CheckTable;
 import org.ensemblerules.effect.DestinationTable;
 import org.ensemblerules.effect.PermissionTable;
@@ -12,6 +13,7 @@ import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.IntervalTable;
+import org.ensemblerules.inspection.SignOffReading;
 import org.ensemblerules.retirement.AgeLimitTable;
 import org.ensemblerules.ruleset.CareTables;
 import org.ensemblerules.ruleset.CautionTable;
@@ -46,6 +48,16 @@ public final class FrozenRules {
    */
   public static RuleSet rules() {
     return RULES;
+  }
+
+  /**
+   * Reads sign-offs by the frozen edition.
+   *
+   * @param findings what the history says was found
+   * @return the reading
+   */
+  public static SignOffReading signOffs(Finding... findings) {
+    return new SignOffReading(RULES.evidenceTables().editions(), List.of(findings), List.of());
   }
 
   /**

@@ -24,6 +24,8 @@ import org.ensemblerules.gear.GearModel;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.inspection.EvidenceGrade;
+import org.ensemblerules.inspection.GradeRow;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.measure.Limit;
@@ -157,6 +159,11 @@ public final class Layering {
   /** What share of its strength used gear must keep. */
   public UsedGearRow share(String percent) {
     return new UsedGearRow(provenance(), Optional.of(new BigDecimal(percent)));
+  }
+
+  /** That inspections of a kind are itemized. */
+  public GradeRow itemized(InspectionKind kind) {
+    return new GradeRow(provenance(), kind, EvidenceGrade.ITEMIZED, Optional.empty());
   }
 
   /** How long files are kept after retirement. */

@@ -40,6 +40,7 @@ public final class VerdictContent {
         verdict.openFindings(),
         verdict.ages(),
         verdict.wayBack(),
+        verdict.inspections(),
         verdict.due(),
         verdict.authority(),
         verdict.cautions(),

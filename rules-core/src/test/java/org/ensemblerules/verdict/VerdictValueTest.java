@@ -38,6 +38,7 @@ class VerdictValueTest {
         .openFindings(SAID.openFindings())
         .wayBack(SAID.wayBack())
         .ages(SAID.ages())
+        .inspections(SAID.inspections())
         .due(SAID.due())
         .cautions(SAID.cautions());
   }
@@ -84,6 +85,7 @@ class VerdictValueTest {
     others.put(VerdictPart.OPEN_FINDINGS, but(all -> all.openFindings(List.of())));
     others.put(VerdictPart.WAY_BACK, but(all -> all.wayBack(new WayBack.Steps(steps))));
     others.put(VerdictPart.AGES, but(all -> all.ages(less(SAID.ages()))));
+    others.put(VerdictPart.INSPECTIONS, but(all -> all.inspections(less(SAID.inspections()))));
     others.put(VerdictPart.DUE, but(all -> all.due(less(SAID.due()))));
     others.put(
         VerdictPart.AUTHORITY,

@@ -72,6 +72,8 @@ class WhatCountsTest {
         frozen.checks(),
         frozen.permissions(),
         frozen.criteria(),
+        frozen.grades(),
+        frozen.editions(),
         new Validity(
             frozen.anatomy(),
             ConditionTable.of(List.of(clean), frozen.validity().stronger()).orElseThrow(),

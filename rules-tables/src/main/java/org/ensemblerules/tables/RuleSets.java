@@ -22,6 +22,8 @@ import org.ensemblerules.schedule.TaskTable;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.EditionOrder;
+import org.jspecify.annotations.Nullable;
 
 /** Composes rule sets from loaded tables: for each subject the edition that the caller chooses. */
 public final class RuleSets {
@@ -75,7 +77,11 @@ public final class RuleSets {
         .<Checked<RuleSet, JsonFault>>map(
             found ->
                 new Checked.Sound<>(
-                    RuleSet.of(editions, found, revisions(tables, editions, found))))
+                    RuleSet.of(
+                        editions,
+                        upTo(editions.get(Subject.INSPECTION), tables),
+                        found,
+                        revisions(tables, editions, found))))
         .orElseGet(
             () ->
                 new Checked.Refused<>(
@@ -86,6 +92,20 @@ public final class RuleSets {
                             "tables missing for "
                                 + editions.values().stream().map(Edition::id).toList(),
                             "every table of the subject"))));
+  }
+
+  /** The editions that have criteria files of their own, carried over or not. */
+  private static EditionOrder upTo(@Nullable Edition inForce, LoadedTables tables) {
+    Set<EditionId> ofInspections =
+        tables.revisions().stream()
+            .filter(head -> head.table().equals(TableKinds.CRITERIA.name()))
+            .flatMap(head -> head.edition().stream())
+            .collect(Collectors.toSet());
+    return EditionOrder.upTo(
+        Objects.requireNonNull(inForce, "checked before"),
+        tables.editions().stream()
+            .filter(edition -> ofInspections.contains(edition.id()))
+            .toList());
   }
 
   private static Optional<Tables> tables(LoadedTables tables, Map<Subject, Edition> editions) {

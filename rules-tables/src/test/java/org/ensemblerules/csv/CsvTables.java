@@ -30,6 +30,7 @@ import org.ensemblerules.fieldcheck.Expected;
 import org.ensemblerules.fieldcheck.StrongerRow;
 import org.ensemblerules.gear.AnatomyRow;
 import org.ensemblerules.inspection.CriterionRow;
+import org.ensemblerules.inspection.GradeRow;
 import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.record.PfasDemand;
@@ -314,7 +315,8 @@ public final class CsvTables {
               canonical("coveragePercent", "confidencePercent", "n", "rank", "exponent")),
           CsvTable.of(ForbidRow.class, "forbidden", canonical("rule", "task", "entity", "from")),
           CsvTable.of(UsedGearRow.class, "used-gear", canonical("percent")),
-          CsvTable.of(RetentionRow.class, "retention", canonical("years", "start")));
+          CsvTable.of(RetentionRow.class, "retention", canonical("years", "start")),
+          CsvTable.of(GradeRow.class, "evidence-grades", canonical("inspection", "least", "from")));
 
   private static final Map<Class<?>, CsvTable<?>> BY_ROWS =
       Stream.concat(Stream.of(EDITIONS), ALL.stream())

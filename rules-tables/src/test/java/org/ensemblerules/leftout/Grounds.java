@@ -96,17 +96,23 @@ final class Grounds {
         .counts(from.history().events().get(index));
   }
 
-  /** An inspection is one as far as it found something, or found the element dirty. */
+  /**
+   * An inspection is one as far as it found something, or found the element dirty, and an outcome
+   * of it as far as it says otherwise than the sign-off beside it.
+   */
   private static boolean inspection(JsonNode inspection, LeavingOut.Way way) {
-    boolean found = false;
+    boolean signed = inspection.has("signedOff");
+    boolean found = !inspection.at("/signedOff/clearBut").isEmpty();
     for (JsonNode outcome : inspection.path("outcomes")) {
-      found |= outcome.path("outcome").textValue().equals("FOUND");
+      String said = outcome.path("outcome").textValue();
+      found |= said.equals("FOUND") || (signed && !said.equals("CLEAR"));
     }
     boolean dirty = inspection.path("gearClean").asText().equals("NO");
     String at = way.at().toString();
     return (found || dirty)
         && (at.split("/", -1).length <= INSPECTION_ITSELF
             || at.contains("outcomes")
+            || at.contains("signedOff")
             || at.endsWith("gearClean")
             || at.endsWith("/on")
             || at.endsWith("/kind"));

@@ -83,6 +83,7 @@ final class LeftOutLaw {
             || at.endsWith("/layers")
             || at.endsWith("/measured")
             || at.contains("/outcomes")
+            || at.contains("/signedOff")
             || at.endsWith("/gearClean")
             || at.endsWith("/legibility")
             || at.endsWith("/certificationMark"));

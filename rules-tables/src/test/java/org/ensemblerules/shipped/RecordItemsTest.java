@@ -36,6 +36,7 @@ import org.ensemblerules.record.RecordFile;
 import org.ensemblerules.record.RecordItem;
 import org.ensemblerules.record.RecordNote;
 import org.ensemblerules.tables.AssessmentJson;
+import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.verdict.Assessment;
 import org.junit.jupiter.api.Test;
 
@@ -146,6 +147,7 @@ class RecordItemsTest {
     return RecordCheck.check(
         file.build(),
         ShippedEditions.loaded().tables(ShippedEditions.EDITION_2014).recordItems().orElseThrow(),
+        ShippedRules.of(ShippedEditions.EDITION_2014).orElseThrow().evidenceTables(),
         LocalDate.of(2024, 12, 31));
   }
 

@@ -71,7 +71,11 @@ class ShippedTraceProperties {
     for (TableKind<?, ?> kind : TableKinds.all()) {
       some = with(some, kind, rules.tables(), row -> WHOLE.contains(kind) || trace.contains(row));
     }
-    return RuleSet.of(rules.editions(), Tables.builder(some).build(), Map.of());
+    return RuleSet.of(
+        rules.editions(),
+        rules.evidenceTables().editions(),
+        Tables.builder(some).build(),
+        Map.of());
   }
 
   private static <R extends ComparableRow<R>, T> TableMap with(

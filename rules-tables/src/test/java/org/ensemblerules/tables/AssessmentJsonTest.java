@@ -99,7 +99,7 @@ class AssessmentJsonTest {
     assertThat(inspected.orderInDay()).isEqualTo(1);
     assertThat(inspected.inspection().atHand())
         .isEqualTo(Set.of(Equipment.GOOD_LIGHT, Equipment.RULER));
-    assertThat(inspected.inspection().by().credentials())
+    assertThat(inspected.inspection().by().orElseThrow().credentials())
         .containsExactly(
             new Credential(
                 CredentialScope.INSPECT, LocalDate.of(2019, 1, 1), LocalDate.of(2026, 12, 31)));

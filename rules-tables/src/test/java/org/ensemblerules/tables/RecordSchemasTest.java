@@ -23,6 +23,7 @@ import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.inspection.EvidenceGrade;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.measure.Dimension;
@@ -66,6 +67,7 @@ class RecordSchemasTest {
           Map.entry("repair-answer#/$defs/view", formsOf(CostView.class)),
           Map.entry("verdict#/properties/outBecause/items", names(OutBecause.class)),
           Map.entry("verdict#/$defs/service", names(Service.class)),
+          Map.entry("verdict#/$defs/evidenceGrade", names(EvidenceGrade.class)),
           Map.entry("verdict#/$defs/headline", names(Headline.class)),
           Map.entry("verdict#/$defs/reasonKind", names(ReasonKind.class)));
 

@@ -107,6 +107,7 @@ class VerdictJsonTest {
             "openFindings",
             "wayBack",
             "ages",
+            "inspections",
             "due",
             "authority",
             "cautions",

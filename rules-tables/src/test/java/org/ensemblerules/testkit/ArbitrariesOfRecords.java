@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -42,9 +43,12 @@ import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
+import org.ensemblerules.inspection.SignOff;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.source.EditionId;
 import org.ensemblerules.verdict.Assessment;
 
 /**
@@ -250,14 +254,17 @@ public final class ArbitrariesOfRecords {
                 inspection,
                 seldom() ? one(Occasion.values()) : fit.occasion(),
                 on,
-                seldom() ? doer(inspection.task()) : fit.by())
+                leftOut()
+                    ? Optional.<Doer>empty()
+                    : seldom() ? Optional.of(doer(inspection.task())) : fit.by())
             .gearClean(leftOut() ? one(Known.values()) : fit.gearClean())
             .atHand(leftOut() ? Set.of() : fit.atHand());
     Set<String> labeled =
         element.layerLabels().keySet().stream().map(Enum::name).collect(Collectors.toSet());
     boolean finds = seldom();
+    double items = signOff(made);
     for (CriterionOutcome each : fit.outcomes()) {
-      if (random.nextDouble() * 20 < thin) {
+      if (random.nextDouble() * 20 < thin || random.nextDouble() > items) {
         continue;
       }
       boolean there =
@@ -270,6 +277,28 @@ public final class ArbitrariesOfRecords {
       made.outcome(each.criterion(), finds && random.nextInt(20) == 0 ? Outcome.FOUND : outcome);
     }
     return made.build();
+  }
+
+  /** Signs some inspections off; how much of them is itemized all the same, from 0 to 1. */
+  private double signOff(Inspection.Builder made) {
+    if (random.nextInt(3) != 0) {
+      return 1;
+    }
+    Set<FindingId> clearBut = new HashSet<>();
+    while (seldom()) {
+      clearBut.add(new FindingId("F" + (1 + random.nextInt(3))));
+    }
+    EditionId inForce = rules.editions().get(Subject.INSPECTION).id();
+    made.signOff(
+        new SignOff(
+            seldom()
+                ? one(
+                    List.of("NFPA_1851_2014", "NFPA_1850_2026", "NFPA_1971_2018").stream()
+                        .map(EditionId::new)
+                        .toList())
+                : inForce,
+            clearBut));
+    return one(List.of(0.0, 0.0, 0.0, 0.1, 0.5, 1.0));
   }
 
   // What happened to it.

@@ -22,9 +22,11 @@ import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
+import org.ensemblerules.inspection.SignOff;
 import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
+import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.RowKey;
 
 /** Doers, inspections and findings, with all, some or none of what can be known of them. */
@@ -74,15 +76,22 @@ public final class ArbitrariesOfWork {
                 Arbitraries.of(InspectionKind.class),
                 Arbitraries.of(Occasion.class),
                 ArbitrariesOfTexts.markedDates(),
-                doers())
+                doers().optional())
             .as(Inspection::builder);
+    Arbitrary<SignOff> signOffs =
+        Combinators.combine(
+                Arbitraries.of("NFPA_1851_2014", "NFPA_1851_2020", "ANY_1").map(EditionId::new),
+                findingIds().set().ofMaxSize(3))
+            .as(SignOff::new);
     return Combinators.combine(
             made,
             Arbitraries.of(Known.class),
             Arbitraries.of(Equipment.class).set().ofMaxSize(8),
-            outcomes)
+            outcomes,
+            signOffs.optional(0.3))
         .as(
-            (inspection, clean, atHand, all) -> {
+            (inspection, clean, atHand, all, signOff) -> {
+              signOff.ifPresent(inspection::signOff);
               all.forEach(each -> inspection.outcome(each.criterion(), each.outcome()));
               return inspection.gearClean(clean).atHand(atHand).build();
             });

@@ -1,9 +1,12 @@
 package org.ensemblerules.tables.codec;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
@@ -13,6 +16,8 @@ import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
+import org.ensemblerules.inspection.SignOff;
+import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
@@ -20,6 +25,9 @@ import org.ensemblerules.tables.json.ValueReaders;
 
 /** The JSON form of an inspection. */
 final class InspectionJson {
+  /** All that its criteria ask for. */
+  private static final String ALL = "ALL";
+
   private InspectionJson() {}
 
   static Optional<Inspection> read(JsonCursor at) {
@@ -29,25 +37,41 @@ final class InspectionJson {
     Optional<Occasion> occasion =
         object.required("occasion", value -> value.enumOf(Occasion.class));
     Optional<MarkedDate> on = object.required("on", ValueReaders::markedDate);
-    Optional<Doer> by = object.required("by", DoerJson::read);
+    Optional<Doer> by = object.optional("by", DoerJson::read);
     Optional<Known> gearClean = object.optional("gearClean", value -> value.enumOf(Known.class));
-    Optional<List<Equipment>> atHand =
-        object.optional(
-            "atHand", value -> value.distinctOrNone(entry -> entry.enumOf(Equipment.class)));
+    Optional<Set<Equipment>> atHand = object.optional("atHand", InspectionJson::atHand);
     Optional<List<CriterionOutcome>> outcomes =
         object.optional("outcomes", value -> value.list(InspectionJson::outcome));
+    Optional<SignOff> signedOff = object.optional("signedOff", InspectionJson::signOff);
     return object.make(
         () -> {
           Inspection.Builder inspection =
-              Inspection.builder(
-                  kind.orElseThrow(), occasion.orElseThrow(), on.orElseThrow(), by.orElseThrow());
+              Inspection.builder(kind.orElseThrow(), occasion.orElseThrow(), on.orElseThrow(), by);
           gearClean.ifPresent(inspection::gearClean);
-          atHand.ifPresent(equipment -> inspection.atHand(Set.copyOf(equipment)));
+          atHand.ifPresent(inspection::atHand);
+          signedOff.ifPresent(inspection::signOff);
           outcomes
               .orElse(List.of())
               .forEach(each -> inspection.outcome(each.criterion(), each.outcome()));
           return inspection.build();
         });
+  }
+
+  private static Optional<Set<Equipment>> atHand(JsonCursor at) {
+    return at.isText()
+        ? at.named(Map.of(ALL, EnumSet.allOf(Equipment.class)))
+        : at.distinctOrNone(entry -> entry.enumOf(Equipment.class)).map(Set::copyOf);
+  }
+
+  private static Optional<SignOff> signOff(JsonCursor at) {
+    ObjectCursor object = at.object();
+    Optional<EditionId> edition = object.required("edition", ValueReaders::editionId);
+    // That nothing was found is said, never taken from a field that is not there.
+    Optional<List<FindingId>> clearBut =
+        object.required(
+            "clearBut", value -> value.distinctOrNone(entry -> entry.parsed(FindingId::new)));
+    return object.make(
+        () -> new SignOff(edition.orElseThrow(), Set.copyOf(clearBut.orElseThrow())));
   }
 
   private static Optional<CriterionOutcome> outcome(JsonCursor at) {
@@ -58,14 +82,28 @@ final class InspectionJson {
   }
 
   static JsonNode write(Inspection inspection) {
-    return new Fields()
-        .put("kind", inspection.kind())
-        .put("occasion", inspection.occasion())
-        .put("on", inspection.on())
-        .put("by", DoerJson.write(inspection.by()))
-        .known("gearClean", inspection.gearClean())
-        .some("atHand", inspection.atHand())
+    Fields fields =
+        new Fields()
+            .put("kind", inspection.kind())
+            .put("occasion", inspection.occasion())
+            .put("on", inspection.on())
+            .known("by", inspection.by(), DoerJson::write)
+            .known("gearClean", inspection.gearClean());
+    if (inspection.atHand().equals(EnumSet.allOf(Equipment.class))) {
+      fields.put("atHand", ALL);
+    } else {
+      fields.some("atHand", inspection.atHand());
+    }
+    return fields
+        .known("signedOff", inspection.signOff(), InspectionJson::write)
         .some("outcomes", inspection.outcomes(), InspectionJson::write)
+        .node();
+  }
+
+  private static JsonNode write(SignOff signOff) {
+    return new Fields()
+        .put("edition", signOff.edition())
+        .list("clearBut", signOff.clearBut())
         .node();
   }
 

@@ -16,6 +16,9 @@ import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.NamedElement;
 import org.ensemblerules.gear.Site;
+import org.ensemblerules.history.InspectionOnRecord;
+import org.ensemblerules.inspection.EvidenceGrade;
+import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.ruleset.Identity;
 import org.ensemblerules.schedule.TaskKey;
 import org.ensemblerules.source.CitedRow;
@@ -70,6 +73,8 @@ public final class VerdictReader {
     Optional<WayBack> wayBack = object.required("wayBack", VerdictReader::wayBack);
     Optional<List<LayerAge>> ages =
         object.required("ages", list -> list.list(age -> AgeJson.read(age, element)));
+    Optional<List<InspectionOnRecord>> inspections =
+        object.optional("inspections", list -> list.list(VerdictReader::inspection));
     Optional<List<TaskDue>> due = object.required("due", list -> list.list(VerdictReader::due));
     Optional<List<AuthorityDecision>> authority =
         object.optional("authority", list -> list.list(VerdictReader::authority));
@@ -90,6 +95,7 @@ public final class VerdictReader {
                     .openFindings(open.orElseThrow())
                     .wayBack(wayBack.orElseThrow())
                     .ages(ages.orElseThrow())
+                    .inspections(inspections.orElse(List.of()))
                     .due(due.orElseThrow())
                     .authority(authority.orElse(List.of()))
                     .cautions(cautions.orElseThrow())
@@ -231,7 +237,31 @@ public final class VerdictReader {
     Optional<LocalDate> by = object.optional("by", DayJson::read);
     Optional<String> why = object.required("why", JsonCursor::text);
     Optional<CitedRow> row = object.optional("row", RowJson::read);
-    return object.make(() -> new TaskDue(task.orElseThrow(), layer, by, why.orElseThrow(), row));
+    Optional<EvidenceGrade> grade =
+        object.optional("grade", value -> value.enumOf(EvidenceGrade.class));
+    Optional<LocalDate> byDateOnly = object.optional("byDateOnly", DayJson::read);
+    return object.make(
+        () ->
+            new TaskDue(task.orElseThrow(), layer, by, why.orElseThrow(), row, grade, byDateOnly));
+  }
+
+  private static Optional<InspectionOnRecord> inspection(JsonCursor at) {
+    ObjectCursor object = at.object();
+    Optional<InspectionKind> kind =
+        object.required("kind", value -> value.enumOf(InspectionKind.class));
+    Optional<MarkedDate> on = object.required("on", ValueReaders::markedDate);
+    Optional<String> by = object.optional("by", JsonCursor::text);
+    Optional<EvidenceGrade> grade =
+        object.required("grade", value -> value.enumOf(EvidenceGrade.class));
+    Optional<Boolean> counts = object.required("counts", JsonCursor::bool);
+    return object.make(
+        () ->
+            new InspectionOnRecord(
+                kind.orElseThrow(),
+                on.orElseThrow(),
+                by,
+                grade.orElseThrow(),
+                counts.orElseThrow()));
   }
 
   private static Optional<AuthorityDecision> authority(JsonCursor at) {

@@ -3,6 +3,7 @@ package org.ensemblerules.tables.codec;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.Optional;
+import org.ensemblerules.history.InspectionOnRecord;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.verdict.Action;
 import org.ensemblerules.verdict.AuthorityDecision;
@@ -49,6 +50,7 @@ public final class VerdictTree {
         .list("openFindings", verdict.openFindings(), VerdictTree::write)
         .put("wayBack", write(verdict.wayBack()))
         .list("ages", verdict.ages(), AgeJson::write)
+        .some("inspections", verdict.inspections(), VerdictTree::write)
         .list("due", verdict.due(), VerdictTree::write)
         .some("authority", verdict.authority(), VerdictTree::write)
         .list("cautions", verdict.cautions(), VerdictTree::write)
@@ -119,7 +121,19 @@ public final class VerdictTree {
         .known("layer", due.layer())
         .known("by", due.by())
         .put("why", due.why())
+        .known("grade", due.grade())
+        .known("byDateOnly", due.byDateOnly())
         .known("row", row, node -> node)
+        .node();
+  }
+
+  private static JsonNode write(InspectionOnRecord made) {
+    return new Fields()
+        .put("kind", made.kind())
+        .put("on", made.on())
+        .known("by", made.by())
+        .put("grade", made.grade())
+        .put("counts", made.counts())
         .node();
   }
 

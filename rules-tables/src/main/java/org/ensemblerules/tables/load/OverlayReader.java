@@ -14,6 +14,7 @@ import org.ensemblerules.care.ModelCareLimitRow;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.effect.ForbidRow;
 import org.ensemblerules.gear.GearModel;
+import org.ensemblerules.inspection.GradeRow;
 import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.record.RetentionRow;
 import org.ensemblerules.retirement.AgeLimitRow;
@@ -110,6 +111,8 @@ public final class OverlayReader {
     }
     FamilyReader<ForbidRow> forbidden = (family, row) -> PolicyReaders.forbidden(family, row, from);
     file.optional("forbidden", at -> families(at, id, head, bases, forbidden));
+    FamilyReader<GradeRow> evidence = (family, row) -> PolicyReaders.evidence(family, row, from);
+    file.optional("evidence", at -> families(at, id, head, bases, evidence));
     FamilyReader<CareLimitRow> limits = CareReaders::careLimits;
     FamilyReader<ModelCareLimitRow> instructed =
         (family, row) -> CareReaders.modelCareLimits(family, row, model, from);
@@ -120,7 +123,7 @@ public final class OverlayReader {
                 ? families(at, id, head, bases, instructed)
                 : families(at, id, head, bases, limits));
     if (instructions) {
-      Stream.concat(TABLES.stream().map(Table::name), Stream.of("forbidden"))
+      Stream.concat(TABLES.stream().map(Table::name), Stream.of("forbidden", "evidence"))
           .forEach(this::noInstructions);
     }
     return file.make(

@@ -3,11 +3,15 @@ package org.ensemblerules.tables.load;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.effect.ForbidRow;
 import org.ensemblerules.effect.Task;
+import org.ensemblerules.inspection.EvidenceGrade;
+import org.ensemblerules.inspection.GradeRow;
+import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.record.RetentionPolicy;
 import org.ensemblerules.record.RetentionRow;
 import org.ensemblerules.record.RetentionStart;
@@ -46,6 +50,20 @@ final class PolicyReaders {
             : Optional.empty();
     return policy.flatMap(
         known -> row.make(() -> List.of(new UsedGearRow(head.provenance(), percent))));
+  }
+
+  static Optional<List<GradeRow>> evidence(
+      FamilyHead head, ObjectCursor row, Optional<LocalDate> from) {
+    Optional<Set<InspectionKind>> kinds =
+        row.required("inspections", at -> at.setOf(InspectionKind.class));
+    Optional<EvidenceGrade> least =
+        row.required(
+            "least", at -> at.named(Map.of(EvidenceGrade.ITEMIZED.name(), EvidenceGrade.ITEMIZED)));
+    return row.make(
+        () ->
+            kinds.orElseThrow().stream()
+                .map(kind -> new GradeRow(head.provenance(kind), kind, least.orElseThrow(), from))
+                .toList());
   }
 
   static Optional<List<RetentionRow>> retention(FamilyHead head, ObjectCursor row) {

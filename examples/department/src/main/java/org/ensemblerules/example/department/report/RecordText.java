@@ -3,6 +3,8 @@ package org.ensemblerules.example.department.report;
 import java.util.List;
 import java.util.Optional;
 import org.ensemblerules.history.Contradiction;
+import org.ensemblerules.history.InspectionOnRecord;
+import org.ensemblerules.inspection.EvidenceGrade;
 import org.ensemblerules.record.FileAnswer;
 import org.ensemblerules.record.FileReport;
 import org.ensemblerules.record.HolderSpan;
@@ -42,6 +44,11 @@ public final class RecordText {
         .answers()
         .forEach(
             (item, answer) -> page.wrapped("  " + padded(PlainWords.of(item)), text(answer, rows)));
+    for (InspectionOnRecord each : report.inspections()) {
+      if (each.grade() != EvidenceGrade.ITEMIZED) {
+        page.wrapped("  inspected      ", each.text());
+      }
+    }
     for (Contradiction each : report.contradictions()) {
       page.wrapped(
           "  contradiction  ",

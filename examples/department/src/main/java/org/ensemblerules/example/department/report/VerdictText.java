@@ -3,6 +3,7 @@ package org.ensemblerules.example.department.report;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.ensemblerules.gear.NamedElement;
+import org.ensemblerules.inspection.EvidenceGrade;
 import org.ensemblerules.retirement.AgeAnswer;
 import org.ensemblerules.verdict.LayerAge;
 import org.ensemblerules.verdict.Step;
@@ -43,6 +44,9 @@ final class VerdictText {
     verdict
         .authority()
         .forEach(decided -> page.wrapped("  Authority ", PlainWords.sentence(decided.text())));
+    verdict.inspections().stream()
+        .filter(made -> made.grade() != EvidenceGrade.ITEMIZED)
+        .forEach(made -> page.wrapped("  Inspected ", made.text()));
     wayBack(page, verdict.wayBack());
     ages(page, verdict);
   }
