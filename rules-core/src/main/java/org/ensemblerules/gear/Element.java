@@ -5,6 +5,8 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * One ensemble element. A garment with separable layers carries a label on each labeled layer; any
@@ -18,6 +20,7 @@ public final class Element {
   private final Map<LayerKind, Label> layerLabels;
   private final MarkedDate inService;
   private final Known cbrnOption;
+  private final Set<Site> notFitted;
 
   private Element(Builder builder) {
     this.id = builder.id;
@@ -27,6 +30,7 @@ public final class Element {
     this.layerLabels = Collections.unmodifiableMap(new EnumMap<>(builder.layerLabels));
     this.inService = builder.inService;
     this.cbrnOption = builder.cbrnOption;
+    this.notFitted = Collections.unmodifiableSet(new TreeSet<>(builder.notFitted));
   }
 
   /**
@@ -115,6 +119,28 @@ public final class Element {
   }
 
   /**
+   * Returns which parts it is said to have none of, though others like it may. WHOLE_ELEMENT of a
+   * layer stands for all of that layer.
+   *
+   * @return an unmodifiable set in order; never null
+   */
+  public Set<Site> notFitted() {
+    return notFitted;
+  }
+
+  /**
+   * Tells whether it is said to have no such part.
+   *
+   * @param site the part; not null
+   * @return true if the part, or its layer as a whole, is said not to be there
+   */
+  public boolean isNotFitted(Site site) {
+    return notFitted.contains(site)
+        || (site.layer().isPresent()
+            && notFitted.contains(new Site(Part.WHOLE_ELEMENT, site.layer())));
+  }
+
+  /**
    * Returns the label that speaks for a site: that of its layer, else that of the liner system the
    * layer is joined in, else the element's own.
    *
@@ -147,12 +173,13 @@ public final class Element {
         && label.equals(other.label)
         && layerLabels.equals(other.layerLabels)
         && inService.equals(other.inService)
-        && cbrnOption == other.cbrnOption;
+        && cbrnOption == other.cbrnOption
+        && notFitted.equals(other.notFitted);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(id, kind, use, label, layerLabels, inService, cbrnOption);
+    return Objects.hash(id, kind, use, label, layerLabels, inService, cbrnOption, notFitted);
   }
 
   /** Says all that is known of it on one line, so that two that differ differ here as well. */
@@ -169,6 +196,9 @@ public final class Element {
     if (cbrnOption != Known.UNKNOWN) {
       text.append(", CBRN option ").append(cbrnOption);
     }
+    if (!notFitted.isEmpty()) {
+      text.append(", not fitted ").append(notFitted);
+    }
     return text.append(']').toString();
   }
 
@@ -181,6 +211,7 @@ public final class Element {
     private final EnumMap<LayerKind, Label> layerLabels = new EnumMap<>(LayerKind.class);
     private MarkedDate inService = MarkedDate.unknown();
     private Known cbrnOption = Known.UNKNOWN;
+    private final Set<Site> notFitted = new TreeSet<>();
 
     private Builder(ElementId id, ElementKind kind, Use use) {
       this.id = Objects.requireNonNull(id, "id");
@@ -230,6 +261,17 @@ public final class Element {
      */
     public Builder cbrnOption(Known known) {
       cbrnOption = Objects.requireNonNull(known, "cbrnOption");
+      return this;
+    }
+
+    /**
+     * States that it has no such part.
+     *
+     * @param site the part; WHOLE_ELEMENT of a layer for all of that layer; not null
+     * @return this builder
+     */
+    public Builder notFitted(Site site) {
+      notFitted.add(Objects.requireNonNull(site, "notFitted"));
       return this;
     }
 

@@ -70,7 +70,14 @@ public record Coverage(
     ImmutableList.Builder<CriterionRow> clear = ImmutableList.builder();
     ImmutableList.Builder<CriterionRow> signedOff = ImmutableList.builder();
     List<CriterionRow> required = table.required(inspection.kind(), element.kind(), element.use());
-    Said said = new Said(inspection, required, reading);
+    Said said =
+        new Said(
+            inspection,
+            required,
+            reading,
+            row ->
+                table.mayBeNotFitted(row.key()).orElse(false)
+                    && row.sites().stream().allMatch(element::isNotFitted));
     for (CriterionRow row : required) {
       Said.Of of = said.of(row);
       Set<Outcome> outcomes = of.outcomes();

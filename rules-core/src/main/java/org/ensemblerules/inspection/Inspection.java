@@ -3,6 +3,7 @@ package org.ensemblerules.inspection;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.Sets;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
@@ -34,7 +35,9 @@ public final class Inspection {
     this.by = builder.by;
     this.gearClean = builder.gearClean;
     this.atHand = Sets.immutableEnumSet(builder.atHand);
-    this.outcomes = ImmutableList.copyOf(builder.outcomes);
+    this.outcomes =
+        ImmutableList.sortedCopyOf(
+            Comparator.comparing(CriterionOutcome::outcome), builder.outcomes);
     this.signOff = builder.signOff;
   }
 
@@ -135,7 +138,7 @@ public final class Inspection {
   /**
    * Returns what came of it.
    *
-   * @return an unmodifiable list, as given; never null
+   * @return an unmodifiable list, those of one outcome together and in the order given; never null
    */
   public List<CriterionOutcome> outcomes() {
     return outcomes;

@@ -6,12 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.ensemblerules.source.RowKey;
 
 /**
  * What an inspection says of each criterion: what came of it stands by itself, or rests on the
- * sign-off. Where both say something, what stands by itself counts, and the stricter of the two
- * where they exclude each other.
+ * sign-off or on what the element is said not to have. Where both say something, what stands by
+ * itself counts, and the stricter of the two where they exclude each other.
  */
 final class Said {
   /**
@@ -27,8 +28,14 @@ final class Said {
   private final Optional<SignOff> signOff;
   private final SignOffReading reading;
   private final Set<CriterionRow> named;
+  private final Predicate<CriterionRow> notFitted;
 
-  Said(Inspection inspection, List<CriterionRow> required, SignOffReading reading) {
+  Said(
+      Inspection inspection,
+      List<CriterionRow> required,
+      SignOffReading reading,
+      Predicate<CriterionRow> notFitted) {
+    this.notFitted = notFitted;
     for (CriterionOutcome outcome : inspection.outcomes()) {
       items
           .computeIfAbsent(outcome.criterion(), key -> EnumSet.noneOf(Outcome.class))
@@ -43,6 +50,9 @@ final class Said {
     Set<Outcome> said = EnumSet.noneOf(Outcome.class);
     said.addAll(items.getOrDefault(row.key(), Set.of()));
     Optional<Outcome> signed = signed(row);
+    if (notFitted.test(row)) {
+      return notFitted(said, signed);
+    }
     if (said.isEmpty()) {
       signed.ifPresent(said::add);
       return new Of(said, signed.isPresent(), false);
@@ -53,6 +63,16 @@ final class Said {
                 || (signed.get() == Outcome.FOUND) != said.contains(Outcome.FOUND));
     if (contradicted && signed.get() == Outcome.FOUND) {
       said.add(Outcome.FOUND);
+    }
+    return new Of(said, false, contradicted);
+  }
+
+  /** Of a part that the element is said not to have; a sign-off need not speak of it. */
+  private static Of notFitted(Set<Outcome> said, Optional<Outcome> signed) {
+    signed.filter(Outcome.FOUND::equals).ifPresent(said::add);
+    boolean contradicted = said.contains(Outcome.CLEAR) || said.contains(Outcome.FOUND);
+    if (said.isEmpty()) {
+      said.add(Outcome.NOT_FITTED);
     }
     return new Of(said, false, contradicted);
   }

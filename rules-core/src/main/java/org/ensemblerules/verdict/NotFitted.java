@@ -3,6 +3,7 @@ package org.ensemblerules.verdict;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Finding;
@@ -14,7 +15,9 @@ import org.ensemblerules.gear.AnatomyRow;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
+import org.ensemblerules.gear.Presence;
 import org.ensemblerules.gear.RequiredSince;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
@@ -25,8 +28,9 @@ import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.ruleset.Tables;
 
 /**
- * Parts that an inspection says are not fitted, though every such element made to the edition that
- * the label claims has them. What the label does not show to be older is held to have them.
+ * Parts that an inspection, or what describes the element, says are not fitted, though every such
+ * element made to the edition that the label claims has them. What the label does not show to be
+ * older is held to have them.
  */
 final class NotFitted {
   private NotFitted() {}
@@ -35,8 +39,28 @@ final class NotFitted {
   static List<Finding> findings(Element element, History history, Tables tables) {
     return tables.anatomy().of(element.kind(), element.use()).stream()
         .filter(part -> lacking(part, element))
-        .flatMap(part -> lastWithout(part.site(), element, history, tables).stream())
+        .flatMap(
+            part ->
+                Stream.concat(
+                    lastWithout(part.site(), element, history, tables).stream(),
+                    described(part.site(), element)))
         .toList();
+  }
+
+  private static Stream<Finding> described(Site site, Element element) {
+    return element.isNotFitted(site)
+        ? Stream.of(missing(site, MarkedDate.unknown()))
+        : Stream.empty();
+  }
+
+  private static Finding missing(Site site, MarkedDate seen) {
+    return new Finding(
+        new FindingId("not-fitted:" + seen + ":" + site),
+        site,
+        "",
+        DefectKind.MISSING,
+        new Extent.NotMeasured(),
+        seen);
   }
 
   private static boolean lacking(AnatomyRow part, Element element) {
@@ -51,15 +75,7 @@ final class NotFitted {
         .filter(event -> saysNotFitted(event.inspection(), site, element, tables))
         .map(Event.Inspected::when)
         .max(When.LAST_CERTAIN)
-        .map(
-            when ->
-                new Finding(
-                    new FindingId("not-fitted:" + when.date() + ":" + site),
-                    site,
-                    "",
-                    DefectKind.MISSING,
-                    new Extent.NotMeasured(),
-                    when.date()));
+        .map(when -> missing(site, when.date()));
   }
 
   private static boolean saysNotFitted(
@@ -77,6 +93,9 @@ final class NotFitted {
 
   /** Of what the label does not say for certain, the smallest step is to read the label. */
   static void ask(CaseFile file, Consumer<Reason> reasons) {
+    for (Site site : file.element().notFitted()) {
+      cannotLack(file, site).ifPresent(why -> reasons.accept(contradiction(site, why)));
+    }
     for (Finding finding : file.notFitted()) {
       Optional<RequiredSince> since =
           file.tables()
@@ -87,6 +106,34 @@ final class NotFitted {
               .filter(each -> !FindingQuestion.open(file, finding).isEmpty());
       since.ifPresent(each -> reasons.accept(unclear(file.element(), finding.site(), each)));
     }
+  }
+
+  /** Why an element cannot be said to lack a part. */
+  private static Optional<String> cannotLack(CaseFile file, Site site) {
+    Element element = file.element();
+    Element alone =
+        Element.builder(element.id(), element.kind(), element.use()).notFitted(site).build();
+    List<AnatomyRow> parts =
+        file.tables().anatomy().of(element.kind(), element.use()).stream()
+            .filter(part -> alone.isNotFitted(part.site()))
+            .toList();
+    if (parts.isEmpty()) {
+      return Optional.of("which no " + element.kind() + " has");
+    }
+    return parts.stream().anyMatch(part -> part.presence() == Presence.REQUIRED)
+        ? Optional.of("which every " + element.kind() + " has")
+        : Optional.empty();
+  }
+
+  private static Reason contradiction(Site site, String why) {
+    return new Reason(
+        ReasonKind.CONTRADICTION,
+        Optional.empty(),
+        site,
+        Optional.empty(),
+        "said to be not fitted: " + site + ", " + why,
+        new Effect.Evaluate(Check.RECORD_CORRECTION, Scope.ELEMENT),
+        List.of());
   }
 
   private static Reason unclear(Element element, Site site, RequiredSince since) {

@@ -1,9 +1,12 @@
 package org.ensemblerules.tables;
 
+import java.util.List;
 import java.util.Objects;
 import org.ensemblerules.effect.DoerRegister;
+import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.tables.codec.AssessmentTree;
+import org.ensemblerules.tables.codec.CriterionNames;
 import org.ensemblerules.tables.codec.NamedDoers;
 import org.ensemblerules.tables.json.JsonLine;
 import org.ensemblerules.tables.json.JsonReader;
@@ -60,6 +63,83 @@ public final class AssessmentJson {
             Objects.requireNonNull(json, "json"),
             names,
             AssessmentTree::read);
+  }
+
+  /**
+   * Makes a reader of assessments that name criteria short within their inspection, {@code
+   * "labels"} in place of the whole key: by the end of the key of their family after a hyphen, if
+   * no other criterion of that inspection ends so. A short name that is none, or that may be
+   * several, is a fault that lists those allowed. Keys in full are read as ever.
+   *
+   * @param rules the rules whose criteria are named; not null
+   * @return the reader, for a single text or for {@link JsonLines}; never null
+   */
+  public static JsonLines.Reading<Assessment> under(RuleSet rules) {
+    CriterionNames criteria = new CriterionNames(rules.tables().criteria());
+    return (sourceName, json) ->
+        READER.read(
+            Objects.requireNonNull(sourceName, "sourceName"),
+            Objects.requireNonNull(json, "json"),
+            criteria,
+            AssessmentTree::read);
+  }
+
+  /**
+   * Makes a reader of assessments that name doers of a register, as {@link #naming(DoerRegister,
+   * UnknownDoer)} does, and criteria short, as {@link #under} does.
+   *
+   * @param register those whom the texts name; not null
+   * @param unknown what becomes of a name that the register does not have; not null
+   * @param rules the rules whose criteria are named; not null
+   * @return the reader, for a single text or for {@link JsonLines}; never null
+   */
+  public static JsonLines.Reading<Assessment> naming(
+      DoerRegister register, UnknownDoer unknown, RuleSet rules) {
+    List<Object> beside =
+        List.of(
+            new NamedDoers(
+                Objects.requireNonNull(register, "register"),
+                Objects.requireNonNull(unknown, "unknown") == UnknownDoer.REFUSED),
+            new CriterionNames(rules.tables().criteria()));
+    return (sourceName, json) ->
+        READER.read(
+            Objects.requireNonNull(sourceName, "sourceName"),
+            Objects.requireNonNull(json, "json"),
+            beside,
+            AssessmentTree::read);
+  }
+
+  /**
+   * Writes an assessment with short names of criteria, those of one outcome together.
+   *
+   * @param assessment the assessment; not null
+   * @param rules the rules to read it beside; not null
+   * @return one line of JSON without a line end; reading it by {@link #under} with the rules gives
+   *     an equal assessment; never null
+   */
+  public static String write(Assessment assessment, RuleSet rules) {
+    return JsonLine.of(
+        AssessmentTree.write(
+            Objects.requireNonNull(assessment, "assessment"),
+            new CriterionNames(rules.tables().criteria())));
+  }
+
+  /**
+   * Writes an assessment with short names of criteria that names those of its doers who stand in a
+   * register just as they do in the assessment.
+   *
+   * @param assessment the assessment; not null
+   * @param register the register to read it beside; not null
+   * @param rules the rules to read it beside; not null
+   * @return one line of JSON without a line end; reading it by {@link #naming(DoerRegister,
+   *     UnknownDoer, RuleSet)} with both gives an equal assessment; never null
+   */
+  public static String write(Assessment assessment, DoerRegister register, RuleSet rules) {
+    return JsonLine.of(
+        AssessmentTree.write(
+            Objects.requireNonNull(assessment, "assessment"),
+            new NamedDoers(Objects.requireNonNull(register, "register"), true),
+            new CriterionNames(rules.tables().criteria())));
   }
 
   /**

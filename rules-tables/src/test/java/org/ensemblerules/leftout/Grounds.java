@@ -12,7 +12,9 @@ import org.ensemblerules.history.History;
 import org.ensemblerules.history.Validity;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.testkit.ArbitrariesOfRecords;
+import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
+import org.ensemblerules.verdict.ReasonKind;
 
 /**
  * What of a record is a ground: a finding, a failed check, a reading out of its limit, use, what it
@@ -50,6 +52,10 @@ final class Grounds {
     String[] steps = way.at().toString().split("/", -1);
     return switch (steps[1]) {
       case "findings" -> true;
+      case "element" ->
+          way.at().toString().startsWith("/element/notFitted")
+              ? lacksWhatItMustHave(rules, from)
+              : label(record, way);
       case "history" -> event(rules, from, record.at("/history/" + steps[2]), steps, way);
       default -> label(record, way);
     };
@@ -72,6 +78,18 @@ final class Grounds {
               || (steps.length == WHOLE_EVENT && !counts(rules, from, Integer.parseInt(steps[2])));
       default -> false;
     };
+  }
+
+  /** Whether a part is said not to be there that must be, or that something else says is there. */
+  private static boolean lacksWhatItMustHave(RuleSet rules, Assessment from) {
+    return Assess.assess(rules, from, ArbitrariesOfRecords.AS_OF).reasons().stream()
+        .anyMatch(
+            reason ->
+                reason.kind() == ReasonKind.CONTRADICTION
+                    || reason
+                        .finding()
+                        .filter(id -> id.value().startsWith("not-fitted:"))
+                        .isPresent());
   }
 
   /** Whether a reading of a wash or a check is out of its limit. */

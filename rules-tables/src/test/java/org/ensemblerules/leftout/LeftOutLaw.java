@@ -84,6 +84,7 @@ final class LeftOutLaw {
             || at.endsWith("/measured")
             || at.contains("/outcomes")
             || at.contains("/signedOff")
+            || at.contains("/notFitted")
             || at.endsWith("/gearClean")
             || at.endsWith("/legibility")
             || at.endsWith("/certificationMark"));

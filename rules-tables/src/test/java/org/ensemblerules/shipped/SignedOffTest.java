@@ -9,12 +9,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.EntityKind;
+import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
@@ -25,6 +27,7 @@ import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.InspectionOnRecord;
 import org.ensemblerules.inspection.CriterionOutcome;
+import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.EvidenceGrade;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
@@ -33,15 +36,18 @@ import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.inspection.SignOff;
 import org.ensemblerules.record.RecordFile;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.tables.AssessmentJson;
+import org.ensemblerules.tables.JsonFault;
 import org.ensemblerules.tables.OverlayFile;
 import org.ensemblerules.tables.OverlayJson;
 import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.testkit.ShippedCase;
 import org.ensemblerules.testkit.ShippedGear;
 import org.ensemblerules.testkit.ShippedGear.Kind;
+import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Reason;
 import org.ensemblerules.verdict.ReasonKind;
 import org.ensemblerules.verdict.Service;
@@ -317,6 +323,136 @@ class SignedOffTest {
     Verdict verdict = coat(signedOff()).with(new Event.Inspected(early, 0)).verdict();
     assertThat(verdict.service()).isEqualTo(Service.OUT);
     assertThat(kinds(verdict)).contains(ReasonKind.CONTRADICTION);
+  }
+
+  // What the element is said not to have.
+
+  private static ShippedCase without(Site... sites) {
+    Element.Builder lacking = ShippedGear.element(RULES, COAT);
+    for (Site site : sites) {
+      lacking.notFitted(site);
+    }
+    Set<RowKey> ofAnother =
+        RULES.tables().criteria().rows().stream()
+            .filter(row -> row.sites().stream().allMatch(lacking.build()::isNotFitted))
+            .map(CriterionRow::key)
+            .collect(Collectors.toSet());
+    return coat(made -> {
+          Inspection.Builder shorter = bare(made);
+          made.outcomes().stream()
+              .filter(each -> !ofAnother.contains(each.criterion()))
+              .forEach(each -> shorter.outcome(each.criterion(), each.outcome()));
+          return shorter.build();
+        })
+        .with(lacking.build());
+  }
+
+  @Test
+  void whatTheElementIsSaidNotToHaveNeedsNoOutcome() {
+    ShippedCase given =
+        without(
+            Site.of(Part.WHOLE_ELEMENT, LayerKind.WINTER_LINER),
+            Site.of(Part.HOOKS_AND_D_RINGS, LayerKind.OUTER_SHELL));
+    assertThat(given.verdict().service()).isEqualTo(Service.IN);
+    assertThat(advanced(given.verdict()).grade()).isEqualTo(EvidenceGrade.ITEMIZED);
+    Element undescribed = coat(made -> made).element();
+    assertThat(given.with(undescribed).verdict().checksNotDone())
+        .contains(
+            new RowKey("garment-advanced-winter-liner/COAT/STRUCTURAL"),
+            new RowKey("garment-advanced-hooks-and-d-rings/COAT/STRUCTURAL"));
+  }
+
+  @Test
+  void whatEveryOneHasOrNoneHasIsNoSuchPart() {
+    for (Site site :
+        List.of(
+            Site.of(Part.TRIM, LayerKind.OUTER_SHELL),
+            Site.of(Part.WHOLE_ELEMENT, LayerKind.MOISTURE_BARRIER),
+            Site.of(Part.FACESHIELD))) {
+      Verdict verdict = without(site).verdict();
+      assertThat(verdict.service()).isEqualTo(Service.OUT);
+      assertThat(verdict.reasons())
+          .anyMatch(reason -> reason.seen().startsWith("said to be not fitted: " + site));
+    }
+  }
+
+  @Test
+  void whatIsSaidNotToBeThereAndWasLookedAtIsAContradiction() {
+    Element lacking =
+        ShippedGear.element(RULES, COAT)
+            .notFitted(Site.of(Part.HOOKS_AND_D_RINGS, LayerKind.OUTER_SHELL))
+            .build();
+    RowKey hooks = new RowKey("garment-advanced-hooks-and-d-rings/COAT/STRUCTURAL");
+    Verdict verdict =
+        coat(made -> {
+              Inspection.Builder looked = bare(made);
+              for (CriterionOutcome each : made.outcomes()) {
+                looked.outcome(
+                    each.criterion(),
+                    each.criterion().equals(hooks) ? Outcome.CLEAR : each.outcome());
+              }
+              return looked.build();
+            })
+            .with(lacking)
+            .verdict();
+    assertThat(verdict.service()).isEqualTo(Service.OUT);
+    assertThat(verdict.reasons())
+        .anyMatch(
+            reason ->
+                reason.kind() == ReasonKind.CONTRADICTION
+                    && reason.rowKey().equals(Optional.of(hooks)));
+    assertThat(coat(signedOff()).with(lacking).verdict().service()).isEqualTo(Service.IN);
+  }
+
+  /** The label claims an edition that has every coat carry a drag rescue device. */
+  @Test
+  void whatItsEditionAsksForIsFoundMissing() {
+    ShippedCase given = without(Site.of(Part.DRAG_RESCUE_DEVICE));
+    assertThat(given.verdict().openFindings())
+        .anyMatch(open -> open.finding().id().value().startsWith("not-fitted:"));
+  }
+
+  // How short a record can be.
+
+  @Test
+  void criteriaHaveShortNamesWithinTheirInspection() {
+    Assessment itemized = coat(made -> made).assessment();
+    String text = AssessmentJson.write(itemized, RULES);
+    assertThat(text).contains("\"CLEAR\":[\"soil\",").doesNotContain("garment-advanced-soil");
+    assertThat(AssessmentJson.under(RULES).read("short", text).orElseThrow()).isEqualTo(itemized);
+    assertThat(text.length()).isLessThan(AssessmentJson.write(itemized).length() * 3 / 5);
+  }
+
+  private static List<String> faults(String outcomes) {
+    Checked<Assessment, JsonFault> read =
+        AssessmentJson.under(RULES)
+            .read(
+                "line",
+                "{\"element\": {\"id\": \"C-1\", \"kind\": \"COAT\", \"use\": \"STRUCTURAL\"},"
+                    + " \"history\": [{\"event\": \"INSPECTED\", \"inspection\": {\"kind\":"
+                    + " \"ADVANCED\", \"occasion\": \"PERIODIC\", \"on\": \"2024-01-10\","
+                    + " \"outcomes\": "
+                    + outcomes
+                    + "}}]}");
+    return read instanceof Checked.Refused<Assessment, JsonFault> refused
+        ? refused.faults().stream().map(JsonFault::toString).toList()
+        : List.of();
+  }
+
+  @Test
+  void aShortNameThatIsNoneOrSeveralIsRefused() {
+    assertThat(faults("{\"CLEAR\": [\"zippers\", \"advanced-labels\"]}")).isEmpty();
+    assertThat(faults("{\"CLEAR\": [\"labels\"]}"))
+        .singleElement()
+        .asString()
+        .contains("found \"labels\", allowed: one of")
+        .contains("advanced-labels, liner-labels, or a full key");
+    assertThat(faults("[{\"criterion\": \"shoelaces\", \"outcome\": \"CLEAR\"}]"))
+        .singleElement()
+        .asString()
+        .contains("found \"shoelaces\", allowed: one of")
+        .contains("zippers");
+    assertThat(faults("{\"CLEAR\": [\"zippers\", \"zippers\"], \"FINE\": [\"soil\"]}")).hasSize(2);
   }
 
   // What a policy asks for.

@@ -78,9 +78,11 @@ public final class ArbitrariesOfGear {
             labels().optional(0.6),
             Arbitraries.maps(Arbitraries.of(LayerKind.class), labels()).ofMaxSize(3),
             ArbitrariesOfTexts.markedDates().optional(0.7),
-            Arbitraries.of(Known.class))
+            Arbitraries.of(Known.class),
+            sites().list().ofMaxSize(2))
         .as(
-            (element, label, layers, inService, cbrnOption) -> {
+            (element, label, layers, inService, cbrnOption, notFitted) -> {
+              notFitted.forEach(element::notFitted);
               label.ifPresent(element::label);
               layers.forEach(element::layer);
               inService.ifPresent(element::inService);

@@ -26,6 +26,7 @@ import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.fieldcheck.Applicability;
+import org.ensemblerules.gear.AnatomyRow;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.Known;
@@ -33,6 +34,7 @@ import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.Presence;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
@@ -150,6 +152,14 @@ public final class ArbitrariesOfRecords {
         layer.ifPresentOrElse(own -> element.layer(own, label), () -> element.label(label));
       }
     }
+    Element described = element.build();
+    for (AnatomyRow part : rules.tables().anatomy().of(kind.element(), kind.use())) {
+      boolean labeled =
+          part.site().layer().filter(described.layerLabels()::containsKey).isPresent();
+      if (part.presence() == Presence.OPTIONAL && !labeled && seldom()) {
+        element.notFitted(part.site());
+      }
+    }
     return element.build();
   }
 
@@ -264,6 +274,13 @@ public final class ArbitrariesOfRecords {
     boolean finds = seldom();
     double items = signOff(made);
     for (CriterionOutcome each : fit.outcomes()) {
+      boolean lacks =
+          rules.tables().criteria().rows().stream()
+              .filter(row -> row.key().equals(each.criterion()))
+              .allMatch(row -> row.sites().stream().allMatch(element::isNotFitted));
+      if (lacks && !rarely()) {
+        continue;
+      }
       if (random.nextDouble() * 20 < thin || random.nextDouble() > items) {
         continue;
       }

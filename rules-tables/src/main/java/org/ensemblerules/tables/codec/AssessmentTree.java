@@ -41,7 +41,9 @@ public final class AssessmentTree {
     }
     Optional<Element> element = object.required("element", ElementJson::read);
     Optional<List<Event>> history =
-        object.optional("history", value -> value.list(EventReader::read));
+        object.optional(
+            "history",
+            value -> value.list(entry -> EventReader.read(entry, element.map(Element::named))));
     Optional<List<Finding>> findings =
         object.optional("findings", value -> value.list(FindingJson::read));
     return object.make(
@@ -69,6 +71,18 @@ public final class AssessmentTree {
         .some("history", assessment.history().events(), EventWriter::write)
         .some("findings", assessment.findings(), FindingJson::write)
         .node();
+  }
+
+  /** Writes an assessment with short names of criteria. */
+  public static JsonNode write(Assessment assessment, CriterionNames names) {
+    return names.shorten(write(assessment), assessment.element().named());
+  }
+
+  /**
+   * Writes an assessment with short names of criteria that names doers where a register has them.
+   */
+  public static JsonNode write(Assessment assessment, NamedDoers doers, CriterionNames names) {
+    return doers.shorten(write(assessment, names));
   }
 
   /** Writes an assessment that names doers where a register has them. */

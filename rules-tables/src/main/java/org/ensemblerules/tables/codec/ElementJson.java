@@ -2,6 +2,7 @@ package org.ensemblerules.tables.codec;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ensemblerules.gear.Element;
@@ -12,6 +13,7 @@ import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.NamedElement;
+import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
@@ -30,6 +32,8 @@ final class ElementJson {
     Optional<Map<LayerKind, Label>> layers = object.optional("layers", ElementJson::layers);
     Optional<MarkedDate> inService = object.optional("inService", ValueReaders::markedDate);
     Optional<Known> cbrnOption = object.optional("cbrnOption", value -> value.enumOf(Known.class));
+    Optional<List<Site>> notFitted =
+        object.optional("notFitted", value -> value.distinct(ValueReaders::site));
     return object.make(
         () -> {
           Element.Builder element =
@@ -38,6 +42,7 @@ final class ElementJson {
           layers.ifPresent(labels -> labels.forEach(element::layer));
           inService.ifPresent(element::inService);
           cbrnOption.ifPresent(element::cbrnOption);
+          notFitted.orElse(List.of()).forEach(element::notFitted);
           return element.build();
         });
   }
@@ -59,6 +64,7 @@ final class ElementJson {
     return fields
         .known("inService", element.inService())
         .known("cbrnOption", element.cbrnOption())
+        .some("notFitted", element.notFitted())
         .node();
   }
 

@@ -20,6 +20,7 @@ import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.NamedElement;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.CheckResult;
@@ -42,15 +43,17 @@ final class EventReader {
 
   private EventReader() {}
 
-  static Optional<Event> read(JsonCursor at) {
+  /** Reads an event of an element, which may be known by then. */
+  static Optional<Event> read(JsonCursor at, Optional<NamedElement> element) {
     ObjectCursor event = at.object();
     // Which fields there are depends on the event, so nothing more is said if that is not known.
     return event
         .required("event", value -> value.enumOf(EventName.class))
-        .flatMap(name -> read(name, event));
+        .flatMap(name -> read(name, event, element));
   }
 
-  private static Optional<Event> read(EventName name, ObjectCursor event) {
+  private static Optional<Event> read(
+      EventName name, ObjectCursor event, Optional<NamedElement> element) {
     return switch (name) {
       case STOCKED -> {
         Optional<When> when = WhenJson.read(event);
@@ -65,7 +68,7 @@ final class EventReader {
         Optional<When> when = WhenJson.read(event);
         yield event.make(() -> new Event.Used(when.orElseThrow()));
       }
-      case INSPECTED -> inspected(event);
+      case INSPECTED -> inspected(event, element);
       case FOUND -> {
         Optional<Finding> finding = event.required("finding", FindingJson::read);
         yield event.make(() -> new Event.Found(finding.orElseThrow()));
@@ -104,8 +107,9 @@ final class EventReader {
     return event.make(() -> new Event.Issued(when.orElseThrow(), holder.orElseThrow()));
   }
 
-  private static Optional<Event> inspected(ObjectCursor event) {
-    Optional<Inspection> inspection = event.required("inspection", InspectionJson::read);
+  private static Optional<Event> inspected(ObjectCursor event, Optional<NamedElement> element) {
+    Optional<Inspection> inspection =
+        event.required("inspection", at -> InspectionJson.read(at, element));
     Optional<Integer> order = WhenJson.orderInDay(event);
     return event.make(() -> new Event.Inspected(inspection.orElseThrow(), order.orElse(0)));
   }

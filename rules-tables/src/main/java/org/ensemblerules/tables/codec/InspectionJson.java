@@ -1,6 +1,7 @@
 package org.ensemblerules.tables.codec;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,7 @@ import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.NamedElement;
 import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
@@ -20,6 +22,7 @@ import org.ensemblerules.inspection.SignOff;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.tables.json.JsonCursor;
+import org.ensemblerules.tables.json.JsonDecoder;
 import org.ensemblerules.tables.json.ObjectCursor;
 import org.ensemblerules.tables.json.ValueReaders;
 
@@ -30,7 +33,7 @@ final class InspectionJson {
 
   private InspectionJson() {}
 
-  static Optional<Inspection> read(JsonCursor at) {
+  static Optional<Inspection> read(JsonCursor at, Optional<NamedElement> element) {
     ObjectCursor object = at.object();
     Optional<InspectionKind> kind =
         object.required("kind", value -> value.enumOf(InspectionKind.class));
@@ -41,7 +44,7 @@ final class InspectionJson {
     Optional<Known> gearClean = object.optional("gearClean", value -> value.enumOf(Known.class));
     Optional<Set<Equipment>> atHand = object.optional("atHand", InspectionJson::atHand);
     Optional<List<CriterionOutcome>> outcomes =
-        object.optional("outcomes", value -> value.list(InspectionJson::outcome));
+        object.optional("outcomes", value -> outcomes(value, key(kind, element)));
     Optional<SignOff> signedOff = object.optional("signedOff", InspectionJson::signOff);
     return object.make(
         () -> {
@@ -74,9 +77,35 @@ final class InspectionJson {
         () -> new SignOff(edition.orElseThrow(), Set.copyOf(clearBut.orElseThrow())));
   }
 
-  private static Optional<CriterionOutcome> outcome(JsonCursor at) {
+  /** A short key needs to know of which inspection it is one, and the criteria in force. */
+  private static JsonDecoder<RowKey> key(
+      Optional<InspectionKind> kind, Optional<NamedElement> element) {
+    return at -> {
+      Optional<CriterionNames> names = at.beside(CriterionNames.class);
+      return names.isPresent() && kind.isPresent() && element.isPresent()
+          ? names.get().read(at, kind.get(), element.get())
+          : at.parsed(RowKey::new);
+    };
+  }
+
+  /** A list of outcomes, or for each outcome a list of criteria. */
+  private static Optional<List<CriterionOutcome>> outcomes(JsonCursor at, JsonDecoder<RowKey> key) {
+    if (at.isList()) {
+      return at.list(entry -> outcome(entry, key));
+    }
     ObjectCursor object = at.object();
-    Optional<RowKey> criterion = object.required("criterion", value -> value.parsed(RowKey::new));
+    List<CriterionOutcome> all = new ArrayList<>();
+    for (Outcome outcome : Outcome.values()) {
+      object
+          .optional(outcome.name(), value -> value.distinct(key))
+          .ifPresent(keys -> keys.forEach(each -> all.add(new CriterionOutcome(each, outcome))));
+    }
+    return object.make(() -> all);
+  }
+
+  private static Optional<CriterionOutcome> outcome(JsonCursor at, JsonDecoder<RowKey> key) {
+    ObjectCursor object = at.object();
+    Optional<RowKey> criterion = object.required("criterion", key);
     Optional<Outcome> outcome = object.required("outcome", value -> value.enumOf(Outcome.class));
     return object.make(() -> new CriterionOutcome(criterion.orElseThrow(), outcome.orElseThrow()));
   }

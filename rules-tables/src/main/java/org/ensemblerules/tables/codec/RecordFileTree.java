@@ -39,7 +39,9 @@ public final class RecordFileTree {
     Optional<ElementId> id = object.optional("id", value -> value.parsed(ElementId::new));
     Optional<Element> element = object.required("element", ElementJson::read);
     Optional<List<Event>> history =
-        object.optional("history", value -> value.list(EventReader::read));
+        object.optional(
+            "history",
+            value -> value.list(entry -> EventReader.read(entry, element.map(Element::named))));
     Optional<Filed> filed = object.optional("file", RecordFileTree::filed);
     if (id.isPresent() && element.isPresent() && !id.get().equals(element.get().id())) {
       object.fault("id", "\"" + id.get() + "\"", "the id of the element, or no such field");

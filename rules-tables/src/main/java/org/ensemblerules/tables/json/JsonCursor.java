@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.ensemblerules.measure.NumberSize;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.InvalidValueException;
@@ -51,11 +52,11 @@ public final class JsonCursor {
     return pointer;
   }
 
-  /** Returns what the text is read beside, if it is of a type. */
+  /** Returns what the text is read beside, or what is in a list of such, if it is of a type. */
   public <T> Optional<T> beside(Class<T> type) {
-    return type.isInstance(reading.beside())
-        ? Optional.of(type.cast(reading.beside()))
-        : Optional.empty();
+    Stream<?> all =
+        reading.beside() instanceof List<?> list ? list.stream() : Stream.of(reading.beside());
+    return all.filter(type::isInstance).<T>map(type::cast).findFirst();
   }
 
   /** Returns where faults are added. */
@@ -244,6 +245,11 @@ public final class JsonCursor {
   /** Tells whether a text stands here, where something else could. */
   public boolean isText() {
     return node.isTextual();
+  }
+
+  /** Tells whether a list stands here. */
+  public boolean isList() {
+    return node.isArray();
   }
 
   /** Tells whether an object with such a field stands here. */
