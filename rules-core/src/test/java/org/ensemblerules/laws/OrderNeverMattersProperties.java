@@ -91,6 +91,7 @@ class OrderNeverMattersProperties {
             .atHand(made.atHand());
     stirred(made.outcomes(), random)
         .forEach(outcome -> builder.outcome(outcome.criterion(), outcome.outcome()));
+    made.signOff().ifPresent(builder::signOff);
     return builder.build();
   }
 }
