@@ -135,7 +135,7 @@ public sealed interface Event {
 
     @Override
     public Optional<Doer> doer() {
-      return Optional.of(inspection.by());
+      return inspection.by();
     }
   }
 

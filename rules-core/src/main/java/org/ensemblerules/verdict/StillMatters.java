@@ -138,8 +138,10 @@ public final class StillMatters {
   }
 
   private static boolean foundNothing(Inspection made) {
-    return made.outcomes().stream()
-        .allMatch(each -> each.outcome() == Outcome.CLEAR || each.outcome() == Outcome.NOT_FITTED);
+    return made.signOff().stream().allMatch(signed -> signed.clearBut().isEmpty())
+        && made.outcomes().stream()
+            .allMatch(
+                each -> each.outcome() == Outcome.CLEAR || each.outcome() == Outcome.NOT_FITTED);
   }
 
   /** Alike in everything but the day, the occasion and who of a kind made it. */
@@ -149,6 +151,7 @@ public final class StillMatters {
     return again.kind() == made.kind()
         && other.doer().map(Doer::kind).equals(one.doer().map(Doer::kind))
         && again.gearClean() == made.gearClean()
+        && again.signOff().equals(made.signOff())
         && new HashSet<>(again.outcomes()).equals(new HashSet<>(made.outcomes()));
   }
 

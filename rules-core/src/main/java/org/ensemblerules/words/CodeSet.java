@@ -37,6 +37,7 @@ import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Transfer;
 import org.ensemblerules.inspection.Equipment;
+import org.ensemblerules.inspection.EvidenceGrade;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.record.PfasContent;
@@ -113,6 +114,8 @@ public enum CodeSet {
   HANDLING_DUTY("handlingDuty", HandlingDuty.values()),
   /** Codes of {@link InspectionKind}. */
   INSPECTION_KIND("inspectionKind", InspectionKind.values()),
+  /** Codes of {@link EvidenceGrade}. */
+  EVIDENCE_GRADE("evidenceGrade", EvidenceGrade.values()),
   /** Codes of {@link Occasion}. */
   OCCASION("occasion", Occasion.values()),
   /** Codes of {@link Equipment}. */
