@@ -58,18 +58,25 @@ public final class InvalidValueException extends IllegalArgumentException {
   public static String requireText(String field, String text, int longest) {
     Objects.requireNonNull(text, field);
     require(
-        !text.isBlank()
-            && text.length() <= longest
-            && text.codePoints().noneMatch(c -> Character.isISOControl(c) || isSurrogate(c)),
+        !text.isBlank() && text.length() <= longest && isPlain(text),
         field,
         text.length() > longest ? text.length() + " characters" : text,
         "1 to " + longest + " characters, not blank, no control characters");
     return text;
   }
 
-  // A whole pair is one code point above; what stands alone is half of one.
-  private static boolean isSurrogate(int codePoint) {
-    return Character.getType(codePoint) == Character.SURROGATE;
+  // Each key of each row comes through here, so no stream is made for it. A whole pair is one code
+  // point above; what stands alone is half of one.
+  private static boolean isPlain(String text) {
+    for (int at = 0; at < text.length(); ) {
+      int point = text.codePointAt(at);
+      if (Character.isISOControl(point)
+          || (point >= Character.MIN_SURROGATE && point <= Character.MAX_SURROGATE)) {
+        return false;
+      }
+      at += Character.charCount(point);
+    }
+    return true;
   }
 
   private static String quoted(@Nullable Object given) {

@@ -16,7 +16,8 @@ import org.junit.jupiter.api.Test;
 /** The law can fail: it tells what is milder, and what was taken. */
 class LeftOutLawTest {
   private static final RuleSet RULES = ShippedRules.standard();
-  private static final LeftOutLaw LAW = new LeftOutLaw(RULES, LocalDate.of(2024, 6, 15));
+  private static final LocalDate AS_OF = LocalDate.of(2024, 6, 15);
+  private static final LeftOutLaw LAW = new LeftOutLaw(RULES, AS_OF);
 
   private static Assessment helmet(String history) {
     return AssessmentJson.read(
@@ -53,9 +54,9 @@ class LeftOutLawTest {
   void whatCannotBeReadIsNoRecord() {
     Assessment given = helmet("{\"event\":\"USED\",\"on\":\"2024-05-01\"}");
     JsonNode record = LeavingOut.json(given);
-    assertThat(LeavingOut.take(RULES, given, record, leftOut("/history/0/on"))).isEmpty();
-    assertThat(LeavingOut.take(RULES, given, record, leftOut("/element/kind"))).isEmpty();
-    assertThat(LeavingOut.take(RULES, given, record, leftOut("/element/label"))).isPresent();
+    assertThat(LeavingOut.take(RULES, AS_OF, given, record, leftOut("/history/0/on"))).isEmpty();
+    assertThat(LeavingOut.take(RULES, AS_OF, given, record, leftOut("/element/kind"))).isEmpty();
+    assertThat(LeavingOut.take(RULES, AS_OF, given, record, leftOut("/element/label"))).isPresent();
   }
 
   @Test
@@ -65,9 +66,28 @@ class LeftOutLawTest {
             "{\"event\":\"STOCKED\",\"on\":\"2021-03-20\"},{\"event\":\"USED\",\"on\":"
                 + "\"2024-05-01\"}");
     JsonNode record = LeavingOut.json(given);
-    assertThat(Grounds.isGround(RULES, given, record, leftOut("/history/0"))).isFalse();
-    assertThat(Grounds.isGround(RULES, given, record, leftOut("/history/1"))).isTrue();
-    assertThat(Grounds.isGround(RULES, given, record, leftOut("/element/label"))).isFalse();
+    assertThat(Grounds.isGround(RULES, AS_OF, given, record, leftOut("/history/0"))).isFalse();
+    assertThat(Grounds.isGround(RULES, AS_OF, given, record, leftOut("/history/1"))).isTrue();
+    assertThat(Grounds.isGround(RULES, AS_OF, given, record, leftOut("/element/label"))).isFalse();
+  }
+
+  /** As if a finding took the use along that another look is asked for: the law sees it. */
+  @Test
+  void aWholeGroundThatTakesMoreAlongIsSeen() {
+    String found =
+        "{\"event\":\"FOUND\",\"finding\":{\"id\":\"F1\",\"site\":\"HELMET_SHELL\",\"defect\":"
+            + "\"CRACKING\",\"seen\":\"2024-05-02\"}}";
+    String used = "{\"event\":\"USED\",\"on\":\"2024-05-01\"}";
+    Assessment with = helmet(used + "," + found);
+    assertThat(taken(with, helmet(used))).isEmpty();
+    assertThat(taken(with, helmet("")).orElseThrow()).endsWith(" gone");
+  }
+
+  private static Optional<String> taken(Assessment with, Assessment without) {
+    LeavingOut.Way way = leftOut("/history/1");
+    JsonNode record = LeavingOut.json(with);
+    Taken taken = new Taken(way, record.at(way.at()), true, LeavingOut.json(without), without);
+    return LAW.milder(LAW.verdict(with), taken);
   }
 
   /** As if a field were a ground that was none: the law sees it, and shrinks the record to it. */

@@ -5,8 +5,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Scope;
@@ -34,13 +36,44 @@ final class LeftOutLaw {
     this.asOf = asOf;
   }
 
+  /**
+   * Leaves out some things of a record, one at a time.
+   *
+   * @throws AssertionError with the smallest record found in which the same is milder
+   */
+  void holds(Assessment given, Verdict before, int times, Random random) {
+    JsonNode record = LeavingOut.json(given);
+    List<List<LeavingOut.Way>> parts = LeavingOut.ways(record);
+    for (int i = 0; i < times; i++) {
+      List<LeavingOut.Way> ways = parts.get(random.nextInt(parts.size()));
+      holds(given, before, record, ways.get(random.nextInt(ways.size())));
+    }
+  }
+
+  /** Leaves out each event and finding, one at a time; tells how many of them were grounds. */
+  int holdsOfWholes(Assessment given, Verdict before) {
+    JsonNode record = LeavingOut.json(given);
+    int grounds = 0;
+    for (LeavingOut.Way way : LeavingOut.wholes(record)) {
+      grounds += Grounds.isGround(rules, asOf, given, record, way) ? 1 : 0;
+      holds(given, before, record, way);
+    }
+    return grounds;
+  }
+
+  private void holds(Assessment given, Verdict before, JsonNode record, LeavingOut.Way way) {
+    if (milder(given, before, record, way).isPresent()) {
+      throw new AssertionError(shrunk(given, way));
+    }
+  }
+
   Verdict verdict(Assessment given) {
     return Assess.assess(rules, given, asOf);
   }
 
   /** What became milder by leaving something out; empty if nothing did, or nothing was left out. */
   Optional<String> milder(Assessment given, Verdict before, JsonNode record, LeavingOut.Way way) {
-    return LeavingOut.take(rules, given, record, way)
+    return LeavingOut.take(rules, asOf, given, record, way)
         .flatMap(
             taken ->
                 milder(before, taken)
@@ -50,18 +83,21 @@ final class LeftOutLaw {
   /** The exception by which something may become milder; empty if none needs to hold. */
   Optional<LeftOutExceptions> exception(
       Assessment given, Verdict before, JsonNode record, LeavingOut.Way way) {
-    return LeavingOut.take(rules, given, record, way)
+    return LeavingOut.take(rules, asOf, given, record, way)
         .flatMap(
             taken ->
                 milder(before, taken).flatMap(fault -> LeftOutExceptions.of(given, taken, fault)));
   }
 
-  /** A whole ground may take along what rests on it. */
+  /** A whole ground takes along only what may rest on it. */
   Optional<String> milder(Verdict before, Taken taken) {
-    if (taken.ground() && isWholeGround(taken)) {
+    Verdict after = verdict(taken.assessment());
+    if (WholeGround.is(taken)) {
+      return goneBeside(WholeGround.of(taken), before, after);
+    }
+    if (taken.ground() && isPartThatGoesWhole(taken)) {
       return Optional.empty();
     }
-    Verdict after = verdict(taken.assessment());
     List<Reason> standing = before.reasons().stream().filter(LeftOutLaw::mayStand).toList();
     boolean out = standing.stream().anyMatch(reason -> reason.effect().keepsOut());
     if (out && after.service() == Service.IN) {
@@ -71,15 +107,30 @@ final class LeftOutLaw {
       return Optional.empty();
     }
     return actionGone(before, standing, after)
-        .or(() -> dueGone(before, after))
+        .or(() -> dueGone(before.due().stream(), after))
         .map(gone -> gone + " gone");
   }
 
-  private static boolean isWholeGround(Taken taken) {
+  /** Whatever does not rest on the ground is asked for as before. */
+  private static Optional<String> goneBeside(WholeGround gone, Verdict before, Verdict after) {
+    List<Reason> standing =
+        before.reasons().stream()
+            .filter(reason -> mayStand(reason) && !gone.mayCarry(reason))
+            .toList();
+    boolean out = standing.stream().anyMatch(reason -> reason.effect().keepsOut());
+    if (out && after.service() == Service.IN) {
+      return Optional.of("IN after OUT, for " + standing);
+    }
+    return actionGone(before, standing, after)
+        .or(() -> dueGone(before.due().stream().filter(due -> !gone.mayCarry(due)), after))
+        .map(which -> which + " gone");
+  }
+
+  /** A part of a ground that is one of its own. */
+  private static boolean isPartThatGoesWhole(Taken taken) {
     String at = taken.way().at().toString();
     return taken.way().instead().isEmpty()
-        && ((!at.startsWith("/element") && at.split("/", -1).length == 3)
-            || at.contains("/wash")
+        && (at.contains("/wash")
             || at.endsWith("/layers")
             || at.endsWith("/measured")
             || at.contains("/outcomes")
@@ -145,8 +196,8 @@ final class LeftOutLaw {
                     && fuller.check() == Check.ADVANCED_INSPECTION)));
   }
 
-  private static Optional<String> dueGone(Verdict before, Verdict after) {
-    return before.due().stream()
+  private static Optional<String> dueGone(Stream<TaskDue> before, Verdict after) {
+    return before
         .filter(
             due ->
                 after.due().stream().noneMatch(other -> same(due, other) && notLater(due, other)))
@@ -176,7 +227,7 @@ final class LeftOutLaw {
         for (LeavingOut.Way less : part) {
           Optional<JsonPointer> there = without(at, less);
           Optional<Taken> taken =
-              there.flatMap(same -> LeavingOut.take(rules, given, record, less));
+              there.flatMap(same -> LeavingOut.take(rules, asOf, given, record, less));
           if (taken.isPresent()
               && milder(
                       taken.get().assessment(),
@@ -197,7 +248,7 @@ final class LeftOutLaw {
     }
     JsonNode record = LeavingOut.json(smallest);
     LeavingOut.Way last = new LeavingOut.Way(at, way.instead());
-    return LeavingOut.take(rules, smallest, record, last).map(Taken::toString).orElse("")
+    return LeavingOut.take(rules, asOf, smallest, record, last).map(Taken::toString).orElse("")
         + ": "
         + milder(smallest, verdict(smallest), record, last).orElse("")
         + "\n"

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -56,6 +57,14 @@ final class LeavingOut {
     return ways;
   }
 
+  /** The ways to leave out a whole event or finding. */
+  static List<Way> wholes(JsonNode record) {
+    return ways(record).stream()
+        .map(part -> part.get(0))
+        .filter(way -> !way.at().toString().equals("/element"))
+        .toList();
+  }
+
   private static List<Way> under(JsonNode record, JsonPointer at) {
     List<Way> ways = new ArrayList<>();
     collect(record.at(at), at, ways);
@@ -93,7 +102,8 @@ final class LeavingOut {
   }
 
   /** Goes one way; empty where what is left can't be read. */
-  static Optional<Taken> take(RuleSet rules, Assessment from, JsonNode record, Way way) {
+  static Optional<Taken> take(
+      RuleSet rules, LocalDate asOf, Assessment from, JsonNode record, Way way) {
     JsonNode copy = record.deepCopy();
     JsonPointer last = way.at().last();
     JsonNode holder = copy.at(way.at().head());
@@ -116,7 +126,7 @@ final class LeavingOut {
             new Taken(
                 way,
                 record.at(way.at()),
-                Grounds.isGround(rules, from, record, way),
+                Grounds.isGround(rules, asOf, from, record, way),
                 copy,
                 sound.value()))
         : Optional.empty();

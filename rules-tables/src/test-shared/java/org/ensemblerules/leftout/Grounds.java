@@ -2,6 +2,7 @@ package org.ensemblerules.leftout;
 
 import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -11,7 +12,6 @@ import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
 import org.ensemblerules.history.Validity;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.testkit.ArbitrariesOfRecords;
 import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.ReasonKind;
@@ -48,21 +48,27 @@ final class Grounds {
   private Grounds() {}
 
   /** Whether what is left out is a ground, or is told of one: then only the ground is blurred. */
-  static boolean isGround(RuleSet rules, Assessment from, JsonNode record, LeavingOut.Way way) {
+  static boolean isGround(
+      RuleSet rules, LocalDate asOf, Assessment from, JsonNode record, LeavingOut.Way way) {
     String[] steps = way.at().toString().split("/", -1);
     return switch (steps[1]) {
       case "findings" -> true;
       case "element" ->
           way.at().toString().startsWith("/element/notFitted")
-              ? lacksWhatItMustHave(rules, from)
+              ? lacksWhatItMustHave(rules, asOf, from)
               : label(record, way);
-      case "history" -> event(rules, from, record.at("/history/" + steps[2]), steps, way);
+      case "history" -> event(rules, asOf, from, record.at("/history/" + steps[2]), steps, way);
       default -> label(record, way);
     };
   }
 
   private static boolean event(
-      RuleSet rules, Assessment from, JsonNode event, String[] steps, LeavingOut.Way way) {
+      RuleSet rules,
+      LocalDate asOf,
+      Assessment from,
+      JsonNode event,
+      String[] steps,
+      LeavingOut.Way way) {
     String name = event.path("event").textValue();
     if (EVENTS.contains(name)) {
       return true;
@@ -71,18 +77,20 @@ final class Grounds {
       case "CHECKED" ->
           event.path("result").textValue().equals("FAILED")
               || outOfLimit(rules, from, Integer.parseInt(steps[2]))
-              || (steps.length == WHOLE_EVENT && !counts(rules, from, Integer.parseInt(steps[2])));
+              || (steps.length == WHOLE_EVENT
+                  && !counts(rules, asOf, from, Integer.parseInt(steps[2])));
       case "CLEANED" -> outOfLimit(rules, from, Integer.parseInt(steps[2]));
       case "INSPECTED" ->
           inspection(event.path("inspection"), way)
-              || (steps.length == WHOLE_EVENT && !counts(rules, from, Integer.parseInt(steps[2])));
+              || (steps.length == WHOLE_EVENT
+                  && !counts(rules, asOf, from, Integer.parseInt(steps[2])));
       default -> false;
     };
   }
 
   /** Whether a part is said not to be there that must be, or that something else says is there. */
-  private static boolean lacksWhatItMustHave(RuleSet rules, Assessment from) {
-    return Assess.assess(rules, from, ArbitrariesOfRecords.AS_OF).reasons().stream()
+  private static boolean lacksWhatItMustHave(RuleSet rules, LocalDate asOf, Assessment from) {
+    return Assess.assess(rules, from, asOf).reasons().stream()
         .anyMatch(
             reason ->
                 reason.kind() == ReasonKind.CONTRADICTION
@@ -108,9 +116,9 @@ final class Grounds {
    * A look that was begun and does not count speaks against an element until it is made good, and a
    * check that shows nothing against the look that it was part of.
    */
-  private static boolean counts(RuleSet rules, Assessment from, int index) {
+  private static boolean counts(RuleSet rules, LocalDate asOf, Assessment from, int index) {
     return rules
-        .evidence(from.element(), from.history(), ArbitrariesOfRecords.AS_OF)
+        .evidence(from.element(), from.history(), asOf)
         .counts(from.history().events().get(index));
   }
 
