@@ -83,15 +83,23 @@ class SentencesTest {
             Optional.empty(),
             Optional.of(LayerKind.THERMAL_LINER),
             Optional.of(by),
-            "twice a year");
+            "twice a year",
+            Optional.empty(),
+            Optional.empty());
     assertThat(SENTENCES.of(due, by))
         .isEqualTo("Advanced cleaning of the thermal liner is due by 2026-03-01.");
     assertThat(SENTENCES.of(due, by.plusDays(1)))
         .isEqualTo("Advanced cleaning of the thermal liner was due by 2026-03-01, 1 day ago.");
-    assertThat(
-            SENTENCES.of(
-                new Due(due.task(), due.row(), Optional.empty(), Optional.empty(), "never done"),
-                by))
+    Due ever =
+        new Due(
+            due.task(),
+            due.row(),
+            Optional.empty(),
+            Optional.empty(),
+            "never done",
+            Optional.empty(),
+            Optional.empty());
+    assertThat(SENTENCES.of(ever, by))
         .isEqualTo("Advanced cleaning is due now; it is not known since when.");
   }
 
