@@ -16,6 +16,7 @@ import org.ensemblerules.example.department.report.Judged;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.DoerRegisterJson;
+import org.ensemblerules.tables.ShippedWords;
 import org.ensemblerules.tables.VerdictJson;
 import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
@@ -51,7 +52,11 @@ final class DemoCommand implements Callable<Integer> {
               Optional.of(element.story()),
               Assess.assess(rules, element.assessment(), options.asOf())));
     }
-    write(options.out(), judged.stream().map(one -> VerdictJson.write(one.verdict())).toList());
+    write(
+        options.out(),
+        judged.stream()
+            .map(one -> VerdictJson.write(one.verdict(), ShippedWords.english()))
+            .toList());
     writeDepartment(options, elements.stream().map(DemoElement::assessment).toList());
     spec.commandLine()
         .getOut()
