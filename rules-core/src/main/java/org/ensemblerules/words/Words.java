@@ -36,14 +36,12 @@ public final class Words {
   /** A name that stands for different things, as ADVANCED does, is said as it is written. */
   private static ImmutableMap<String, String> named(Map<Enum<?>, Term> terms) {
     Map<String, String> named = new HashMap<>();
-    for (CodeSet set : CodeSet.values()) {
-      for (Enum<?> code : set.codes()) {
-        named.merge(
-            code.name(),
-            terms.get(code).label(),
-            (first, second) -> first.equals(second) ? first : asWritten(code.name()));
-      }
-    }
+    terms.forEach(
+        (code, term) ->
+            named.merge(
+                code.name(),
+                term.label(),
+                (first, second) -> first.equals(second) ? first : asWritten(code.name())));
     return ImmutableMap.copyOf(named);
   }
 
@@ -151,7 +149,9 @@ public final class Words {
     if (!names.stream().allMatch(named::containsKey)) {
       return found.group();
     }
-    return names.size() == 2 ? site(Site.parse(found.group())) : named.get(names.get(0));
+    return names.size() == 2
+        ? site(Site.parse(found.group()))
+        : named.getOrDefault(names.get(0), found.group());
   }
 
   /**
