@@ -97,17 +97,17 @@ final class DemoCommand implements Callable<Integer> {
     written.put("--out", options.out());
     options.department().ifPresent(path -> written.put("--write", path));
     options.doers().ifPresent(path -> written.put("--write-doers", path));
-    List<String> names = List.copyOf(written.keySet());
-    for (int i = 0; i < names.size(); i++) {
-      Path path = written.get(names.get(i));
-      options.overlay().refuseToOverwrite(spec, names.get(i), path);
-      for (String earlier : names.subList(0, i)) {
-        if (Input.isSame(written.get(earlier), path)) {
+    List<Map.Entry<String, Path>> files = List.copyOf(written.entrySet());
+    for (int i = 0; i < files.size(); i++) {
+      Map.Entry<String, Path> file = files.get(i);
+      options.overlay().refuseToOverwrite(spec, file.getKey(), file.getValue());
+      for (Map.Entry<String, Path> earlier : files.subList(0, i)) {
+        if (Input.isSame(earlier.getValue(), file.getValue())) {
           throw new ParameterException(
               spec.commandLine(),
-              names.get(i)
+              file.getKey()
                   + ": found the file that "
-                  + earlier
+                  + earlier.getKey()
                   + " names too, allowed: another file");
         }
       }
