@@ -1,0 +1,109 @@
+package org.ensemblerules.verdict;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
+import org.ensemblerules.care.Exposure;
+import org.ensemblerules.defect.FindingId;
+import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.effect.Task;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.When;
+import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.testkit.FitGear;
+import org.ensemblerules.testkit.FrozenRules;
+import org.ensemblerules.testkit.GearCase;
+import org.ensemblerules.testkit.People;
+import org.junit.jupiter.api.Test;
+
+/** What is left out of a history that can't change an answer any more, and what is not. */
+class StillMattersTest {
+  private static final GearCase COAT = FitGear.fit(ElementKind.COAT);
+  private static final LocalDate DAY = FitGear.AS_OF;
+
+  private static When on(LocalDate day) {
+    return When.on(MarkedDate.of(day));
+  }
+
+  private static Event washed(LocalDate day, String... answers) {
+    return Event.Cleaned.whole(
+        on(day),
+        CleaningKind.ADVANCED,
+        People.permitted(Task.ADVANCED_CLEANING),
+        Set.copyOf(List.of(answers).stream().map(FindingId::new).toList()));
+  }
+
+  private static Event looked(InspectionKind kind, LocalDate day) {
+    return new Event.Inspected(FitGear.inspection(kind, ElementKind.COAT, day).build(), 0);
+  }
+
+  private static List<Event> kept(GearCase given, LocalDate day) {
+    return StillMatters.of(FrozenRules.rules(), given.assessment(), day).history().events();
+  }
+
+  /** The frozen rules ask for two cleanings in twelve months, so that the last two count. */
+  @Test
+  void ofWashesTheLastTwoStay() {
+    Event old = washed(DAY.minusYears(2));
+    assertThat(kept(COAT.with(old), DAY))
+        .doesNotContain(old)
+        .containsAll(FitGear.CLEANED.stream().map(StillMattersTest::washed).toList());
+  }
+
+  @Test
+  void aWashThatAnswersSomethingStays() {
+    Event old = washed(DAY.minusYears(2), "F1");
+    assertThat(kept(COAT.with(old), DAY)).contains(old);
+  }
+
+  /** Later washes that nobody looked at don't show that what it met is gone; the older one does. */
+  @Test
+  void aWashStaysUntilALaterOneWasLookedAt() {
+    Event met = new Event.Exposed(on(DAY.minusMonths(2)), Exposure.PRODUCTS_OF_COMBUSTION);
+    Event seen = washed(DAY.minusMonths(1));
+    GearCase later =
+        COAT.withEvents(List.of(met, seen, washed(DAY.plusDays(1)), washed(DAY.plusDays(2))))
+            .on(DAY.plusDays(3));
+    assertThat(kept(later, later.asOf())).contains(met, seen);
+    assertThat(kept(later.with(looked(InspectionKind.ROUTINE, DAY.plusDays(3))), later.asOf()))
+        .contains(met)
+        .doesNotContain(seen);
+  }
+
+  @Test
+  void anInspectionMadeAgainIsLeftOut() {
+    Event old = looked(InspectionKind.ADVANCED, FitGear.LAST_ADVANCED.minusYears(1));
+    assertThat(kept(COAT.with(old), DAY))
+        .doesNotContain(old)
+        .contains(looked(InspectionKind.ADVANCED, FitGear.LAST_ADVANCED));
+  }
+
+  @Test
+  void whatIsNotSoYetStays() {
+    Event tomorrow = looked(InspectionKind.ADVANCED, DAY.plusDays(1));
+    GearCase given = COAT.with(tomorrow).with(looked(InspectionKind.ADVANCED, DAY.plusDays(9)));
+    assertThat(kept(given, DAY)).contains(tomorrow);
+  }
+
+  @Test
+  void ofUsesThatWereLookedAfterTheFirstStays() {
+    Event one = new Event.Used(on(DAY.minusDays(20)));
+    Event two = new Event.Used(on(DAY.minusDays(10)));
+    Event open = new Event.Used(on(DAY.plusDays(1)));
+    GearCase given = COAT.withEvents(List.of(one, two, open));
+    assertThat(kept(given, DAY.plusDays(2))).contains(one, open).doesNotContain(two);
+    // What lies between two uses may count by which of them came first.
+    Event back = new Event.Returned(on(DAY.minusDays(15)));
+    assertThat(kept(given.with(back), DAY.plusDays(2))).contains(one, two, open);
+  }
+
+  @Test
+  void whatSpeaksAgainstItStays() {
+    GearCase given = COAT.with(new Event.TakenOut(on(DAY.minusYears(2)), "to be looked at"));
+    assertThat(kept(given, DAY)).hasSameElementsAs(given.assessment().history().events());
+  }
+}
