@@ -10,10 +10,15 @@ import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.When;
+import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.inspection.Occasion;
+import org.ensemblerules.inspection.SignOff;
+import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
@@ -80,6 +85,34 @@ class StillMattersTest {
     assertThat(kept(COAT.with(old), DAY))
         .doesNotContain(old)
         .contains(looked(InspectionKind.ADVANCED, FitGear.LAST_ADVANCED));
+  }
+
+  /** A sign-off that names a finding stays, though a later one is clear in all. */
+  @Test
+  void aSignOffThatNamesSomethingStays() {
+    LocalDate day = FitGear.LAST_ADVANCED.minusYears(1);
+    Event clear = signed(day);
+    Event but = signed(day, "F1");
+    GearCase given =
+        COAT.withEvents(List.of(clear, but, signed(FitGear.LAST_ADVANCED.plusDays(1))));
+    assertThat(kept(given, DAY)).contains(but).doesNotContain(clear);
+  }
+
+  private static Event signed(LocalDate day, String... but) {
+    return new Event.Inspected(
+        Inspection.builder(
+                InspectionKind.ADVANCED,
+                Occasion.PERIODIC,
+                MarkedDate.of(day),
+                People.permitted(Task.ADVANCED_INSPECTION))
+            .gearClean(Known.YES)
+            .allAtHand()
+            .signOff(
+                new SignOff(
+                    FrozenRules.rules().editions().get(Subject.INSPECTION).id(),
+                    Set.copyOf(List.of(but).stream().map(FindingId::new).toList())))
+            .build(),
+        0);
   }
 
   @Test

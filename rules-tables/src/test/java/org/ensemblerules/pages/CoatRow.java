@@ -2,8 +2,10 @@ package org.ensemblerules.pages;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.inspection.Outcome;
+import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.RowKey;
 
 /**
@@ -23,4 +25,5 @@ record CoatRow(
     String inspectedBy,
     Known cleanWhenInspected,
     boolean allAtHand,
+    Optional<EditionId> signedOffFor,
     Map<RowKey, Outcome> items) {}

@@ -111,10 +111,17 @@ final class MappingPage {
             "when the next one is due",
             "OUT, not inspected"),
         List.of(
-            "Items of its checklist, tools used, was it clean",
-            "`outcomes`, `atHand`, `gearClean`",
-            "service",
-            "OUT: the criteria that nobody says were looked at"),
+            "Its checklist is signed, tools were at hand, it was clean",
+            "`signedOff` with the edition and the findings that it was clear but for; `atHand`,"
+                + " `gearClean`",
+            "service, marked as signed off",
+            "only its date counts, to tell what is due: OUT"),
+        List.of(
+            "Items of its checklist",
+            "`outcomes`, for each criterion; one that is not there counts as not looked at unless"
+                + " it was signed off",
+            "service, itemized, as a policy may ask for",
+            "it rests on the sign-off"),
         List.of(
             "Findings, damage",
             "event `FOUND`, or `findings` for what was found now: `id`, `site`, `defect`, `extent`",

@@ -1,10 +1,10 @@
 package org.ensemblerules.pages;
 
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.ensemblerules.effect.Credential;
 import org.ensemblerules.effect.CredentialScope;
 import org.ensemblerules.effect.Doer;
@@ -17,6 +17,8 @@ import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.RowKey;
 
 /** Six records of one coat, each with more on it than the one before. */
@@ -41,48 +43,42 @@ final class MappingRecords {
   static List<Sample> all(RuleSet rules) {
     DoerRegister nobody = DoerRegister.empty();
     DoerRegister people = people();
+    Optional<EditionId> unsigned = Optional.empty();
+    Optional<EditionId> signed = Optional.of(rules.editions().get(Subject.INSPECTION).id());
     Map<RowKey, Outcome> none = Map.of();
-    Map<RowKey, Outcome> items = items(rules);
-    List<Sample> all = new ArrayList<>();
-    all.add(
+    return List.of(
         new Sample(
             "Number, kind, made, issued, days of washes and of the last inspection",
             nobody,
-            row(Map.of(), Known.UNKNOWN, false, Known.UNKNOWN, false, none)));
-    all.add(
+            row(Map.of(), Known.UNKNOWN, false, false, unsigned, none)),
         new Sample(
             "What the labels say: maker, model, size, mark",
             nobody,
-            row(LABEL, Known.YES, false, Known.UNKNOWN, false, none)));
-    all.add(
+            row(LABEL, Known.YES, false, false, unsigned, none)),
         new Sample(
             "Who washed and who inspected, from a register of people",
             people,
-            row(LABEL, Known.YES, false, Known.UNKNOWN, false, none)));
-    all.add(
+            row(LABEL, Known.YES, false, false, unsigned, none)),
         new Sample(
             "That it was washed whole and within the limits",
             people,
-            row(LABEL, Known.YES, true, Known.UNKNOWN, false, none)));
-    all.add(
+            row(LABEL, Known.YES, true, false, unsigned, none)),
         new Sample(
-            "What came of each criterion, and that it was clean",
+            "Signed off: every criterion looked at, all at hand, it was clean, and nothing found",
             people,
-            row(LABEL, Known.YES, true, Known.YES, false, items)));
-    all.add(
+            row(LABEL, Known.YES, true, true, signed, none)),
         new Sample(
-            "That all was at hand that the criteria ask for",
+            "What came of each criterion by itself, in place of the sign-off",
             people,
-            row(LABEL, Known.YES, true, Known.YES, true, items)));
-    return all;
+            row(LABEL, Known.YES, true, true, unsigned, items(rules))));
   }
 
   private static CoatRow row(
       Map<String, String> label,
       Known mark,
       boolean washed,
-      Known clean,
-      boolean atHand,
+      boolean cleanAndAllAtHand,
+      Optional<EditionId> signedOffFor,
       Map<RowKey, Outcome> items) {
     return new CoatRow(
         "C-1042",
@@ -95,8 +91,9 @@ final class MappingRecords {
         washed,
         "2026-11-10",
         "A. Sample",
-        clean,
-        atHand,
+        cleanAndAllAtHand ? Known.YES : Known.UNKNOWN,
+        cleanAndAllAtHand,
+        signedOffFor,
         items);
   }
 

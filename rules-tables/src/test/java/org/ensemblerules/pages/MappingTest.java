@@ -12,6 +12,7 @@ import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Service;
+import org.ensemblerules.verdict.Verdict;
 import org.junit.jupiter.api.Test;
 
 /** The page on mapping shows what compiles, and says what the library answers. */
@@ -31,16 +32,28 @@ class MappingTest {
         .hasContent(page.text());
   }
 
-  /** Ids and dates alone bring nothing into service. */
+  /** Ids and dates alone bring nothing into service; each further fact leaves fewer reasons. */
   @Test
-  void onlyTheLastRecordIsInService() {
+  void onlyASignedOffAndAnItemizedRecordAreInService() {
     List<MappingRecords.Sample> records = MappingRecords.all(RULES);
     assertThat(records).hasSize(6);
-    for (MappingRecords.Sample each : records) {
-      var verdict = RowToVerdict.verdict(RULES, each.people(), each.row(), MappingRecords.AS_OF);
-      boolean last = each.equals(records.get(records.size() - 1));
-      assertThat(verdict.service()).as(each.adds()).isEqualTo(last ? Service.IN : Service.OUT);
+    List<Verdict> verdicts =
+        records.stream()
+            .map(
+                each ->
+                    RowToVerdict.verdict(RULES, each.people(), each.row(), MappingRecords.AS_OF))
+            .toList();
+    assertThat(verdicts.subList(0, 4)).allMatch(each -> each.service() == Service.OUT);
+    assertThat(verdicts.subList(4, 6)).allMatch(each -> each.service() == Service.IN);
+    for (int i = 1; i < 5; i++) {
+      assertThat(keepOut(verdicts.get(i)))
+          .as(records.get(i).adds())
+          .isLessThan(keepOut(verdicts.get(i - 1)));
     }
+  }
+
+  private static long keepOut(Verdict verdict) {
+    return verdict.reasons().stream().filter(why -> why.effect().keepsOut()).count();
   }
 
   /** What the columns are said to go to are fields and events of the JSON. */

@@ -25,6 +25,7 @@ import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
+import org.ensemblerules.inspection.SignOff;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
@@ -66,6 +67,7 @@ final class RowToVerdict {
         Inspection.builder(InspectionKind.ADVANCED, Occasion.PERIODIC, inspected, inspector)
             .gearClean(row.cleanWhenInspected());
     made.atHand(row.allAtHand() ? EnumSet.allOf(Equipment.class) : Set.of());
+    row.signedOffFor().ifPresent(edition -> made.signOff(new SignOff(edition, Set.of())));
     row.items().forEach(made::outcome);
     history.add(new Event.Inspected(made.build(), 0));
     return Assessment.builder(coat.build()).history(History.of(history)).build();

@@ -37,8 +37,8 @@ class RecordSizeTest {
   }
 
   private static Assessment readBack(Assessment given) {
-    return AssessmentJson.naming(REGISTER, UnknownDoer.REFUSED)
-        .read(given.element().id().value(), AssessmentJson.write(given, REGISTER))
+    return AssessmentJson.naming(REGISTER, UnknownDoer.REFUSED, RULES)
+        .read(given.element().id().value(), AssessmentJson.write(given, REGISTER, RULES))
         .orElseThrow();
   }
 
@@ -49,10 +49,11 @@ class RecordSizeTest {
   @Test
   void namesAndWhatStillMattersTakeAPartOfTheRoom() {
     long inFull = average(AssessmentJson::write);
-    long named = average(one -> AssessmentJson.write(one, REGISTER));
-    long trimmed = average(one -> AssessmentJson.write(part(one), REGISTER));
-    assertThat(named).isLessThan(inFull * 3 / 4);
-    assertThat(trimmed).isLessThan(4 * 1024);
+    long named = average(one -> AssessmentJson.write(one, REGISTER, RULES));
+    long trimmed = average(one -> AssessmentJson.write(part(one), REGISTER, RULES));
+    assertThat(inFull).isGreaterThan(2 * named);
+    assertThat(named).isLessThan(4 * 1024);
+    assertThat(trimmed).isLessThan(5 * 512);
   }
 
   @Test

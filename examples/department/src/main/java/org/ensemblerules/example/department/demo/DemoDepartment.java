@@ -6,10 +6,14 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.source.Edition;
+import org.ensemblerules.source.EditionId;
 import org.ensemblerules.verdict.Assessment;
 
 /**
@@ -65,16 +69,19 @@ public final class DemoDepartment {
 
   /**
    * Tells of the pieces that make up most of the department, with an ordinary share of trouble.
+   * Their last inspections are signed off, of older ones there are only dates.
    *
    * @param rules the rules whose inspection forms the department fills in; not null
    * @return the pieces by their name; never null
    */
   public static List<DemoElement> fleet(RuleSet rules) {
     CriteriaTable criteria = rules.tables().criteria();
+    Optional<EditionId> signedFor =
+        Optional.ofNullable(rules.editions().get(Subject.INSPECTION)).map(Edition::id);
     List<DemoElement> elements = new ArrayList<>();
     for (Member member : Roster.fleet()) {
       for (ElementKind kind : structural().keySet()) {
-        elements.add(told(criteria, kind, member, FleetStories.of(kind, member)));
+        elements.add(told(criteria, kind, member, signedFor, FleetStories.of(kind, member)));
       }
     }
     elements.sort(BY_NAME);
@@ -82,8 +89,12 @@ public final class DemoDepartment {
   }
 
   private static DemoElement told(
-      CriteriaTable criteria, ElementKind kind, Member holder, Story story) {
-    Piece piece = new Piece(criteria, kind, holder);
+      CriteriaTable criteria,
+      ElementKind kind,
+      Member holder,
+      Optional<EditionId> signedFor,
+      Story story) {
+    Piece piece = new Piece(criteria, kind, holder, signedFor);
     story.teller().accept(piece);
     return new DemoElement(story.title(), piece.assessment());
   }
@@ -119,7 +130,7 @@ public final class DemoDepartment {
       List<DemoElement> elements) {
     for (int i = 0; i < members.size(); i++) {
       Story story = i < stories.size() ? stories.get(i) : Story.ordinary();
-      elements.add(told(criteria, kind, members.get(i), story));
+      elements.add(told(criteria, kind, members.get(i), Optional.empty(), story));
     }
   }
 

@@ -3,6 +3,7 @@ package org.ensemblerules.example.department.demo;
 import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.effect.Doer;
@@ -17,6 +18,8 @@ import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
+import org.ensemblerules.inspection.SignOff;
+import org.ensemblerules.source.EditionId;
 
 /**
  * The form of an inspection: one line for every criterion that the table asks for. Whoever fills it
@@ -26,8 +29,15 @@ import org.ensemblerules.inspection.Outcome;
  * @param element the kind of element
  * @param use its use
  * @param notFitted parts that this very element does not have
+ * @param signedFor the edition that whoever found nothing signs for, where the department keeps no
+ *     lines of what was clear; empty where it keeps every line
  */
-record InspectionForm(CriteriaTable criteria, ElementKind element, Use use, Set<Site> notFitted) {
+record InspectionForm(
+    CriteriaTable criteria,
+    ElementKind element,
+    Use use,
+    Set<Site> notFitted,
+    Optional<EditionId> signedFor) {
 
   /** Who filled in a form, for what, when. */
   record Head(InspectionKind kind, Occasion occasion, LocalDate on, Doer by) {}
@@ -40,10 +50,20 @@ record InspectionForm(CriteriaTable criteria, ElementKind element, Use use, Set<
         Inspection.builder(head.kind(), head.occasion(), MarkedDate.of(head.on()), head.by())
             .gearClean(remarks.clean())
             .atHand(atHand);
+    if (signedFor.isPresent() && found.isEmpty() && remarks.skipped().isEmpty()) {
+      return inspection.signOff(new SignOff(signedFor.get(), Set.of())).build();
+    }
     for (CriterionRow row : criteria.required(head.kind(), element, use)) {
       inspection.outcome(row.key(), outcome(row, found, remarks));
     }
     return inspection.build();
+  }
+
+  /** Of an old inspection there is only a date in the books. */
+  static Inspection dateOnly(Head head) {
+    return Inspection.builder(
+            head.kind(), head.occasion(), MarkedDate.of(head.on()), Optional.empty())
+        .build();
   }
 
   private Outcome outcome(CriterionRow row, List<Finding> found, Remarks remarks) {

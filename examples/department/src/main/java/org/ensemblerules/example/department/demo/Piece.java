@@ -40,6 +40,7 @@ import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
+import org.ensemblerules.source.EditionId;
 import org.ensemblerules.verdict.Assessment;
 
 /**
@@ -67,11 +68,11 @@ final class Piece {
   private boolean inspectionOnRecord = true;
   private boolean issued = true;
 
-  Piece(CriteriaTable criteria, ElementKind kind, Member holder) {
+  Piece(CriteriaTable criteria, ElementKind kind, Member holder, Optional<EditionId> signedFor) {
     this.kind = kind;
     this.holder = holder;
     this.inspector = holder.carer();
-    this.form = new InspectionForm(criteria, kind, holder.use(), Stock.notFitted(kind));
+    this.form = new InspectionForm(criteria, kind, holder.use(), Stock.notFitted(kind), signedFor);
     if (Stock.layered(kind)) {
       labels.put(Optional.of(LayerKind.OUTER_SHELL), printedLabel());
       labels.put(Optional.of(LayerKind.LINER_SYSTEM), printedLabel());

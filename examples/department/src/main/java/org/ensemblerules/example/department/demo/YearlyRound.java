@@ -25,6 +25,9 @@ record YearlyRound(int year, Member holder) {
   /** Liners are opened a year ahead of the third year in service, so that none is ever late. */
   private static final int YEARS_BEFORE_LINER_IS_OPENED = 2;
 
+  /** Before that year, stations that sign off kept only the dates of inspections. */
+  private static final int FIRST_SIGNED = 2025;
+
   /** The day of the yearly inspections. */
   LocalDate day() {
     return LocalDate.of(year, 11, 3 + holder.number());
@@ -69,12 +72,19 @@ record YearlyRound(int year, Member holder) {
       Remarks remarks) {
     List<Inspection> inspections = new ArrayList<>();
     if (!day().isBefore(since)) {
-      inspections.add(form.filled(head(InspectionKind.ADVANCED, by), found, remarks));
+      inspections.add(made(form, head(InspectionKind.ADVANCED, by), found, remarks));
     }
     if (liner && !day().isBefore(since.plusYears(YEARS_BEFORE_LINER_IS_OPENED))) {
-      inspections.add(form.filled(head(InspectionKind.COMPLETE_LINER, by), found, remarks));
+      inspections.add(made(form, head(InspectionKind.COMPLETE_LINER, by), found, remarks));
     }
     return inspections;
+  }
+
+  private Inspection made(
+      InspectionForm form, InspectionForm.Head head, List<Finding> found, Remarks remarks) {
+    return form.signedFor().isPresent() && year < FIRST_SIGNED
+        ? InspectionForm.dateOnly(head)
+        : form.filled(head, found, remarks);
   }
 
   private InspectionForm.Head head(InspectionKind kind, Doer by) {
