@@ -107,7 +107,10 @@ class DemoDepartmentTest {
     reasons(VERDICTS).forEach(reason -> missing.remove(reason.kind()));
     assertThat(missing)
         .containsExactlyInAnyOrder(
-            ReasonKind.EDITION_NOT_IN_FORCE, ReasonKind.LIMIT_LOOSENED, ReasonKind.LIMIT_TIGHTENED);
+            ReasonKind.EDITION_NOT_IN_FORCE,
+            ReasonKind.INSPECTION_NOT_ITEMIZED,
+            ReasonKind.LIMIT_LOOSENED,
+            ReasonKind.LIMIT_TIGHTENED);
   }
 
   /** Test reports, in newtons and in pounds of force, come to each outcome. */
