@@ -8,11 +8,12 @@ import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.HandlingDuty;
 import org.ensemblerules.gear.Site;
 
 /**
  * What findings of one id call for, but for the day on which each was found; whether a row says so,
- * or will once it is measured.
+ * or will once it is measured; whether it is kept as it was found until that is done.
  */
 record Asked(
     FindingId finding,
@@ -20,6 +21,7 @@ record Asked(
     DefectKind defect,
     Effect effect,
     boolean ruled,
+    boolean keptAsFound,
     Set<Check> afterward) {
   static Asked of(Finding finding, Demand demand) {
     return new Asked(
@@ -28,6 +30,10 @@ record Asked(
         finding.defect(),
         demand.effect(),
         demand.kind() == Demand.Kind.RULE || demand.kind() == Demand.Kind.MUST_MEASURE,
+        demand
+            .row()
+            .filter(row -> row.handling().contains(HandlingDuty.PRESERVE_AS_FOUND))
+            .isPresent(),
         afterward(demand));
   }
 

@@ -304,6 +304,21 @@ public final class Evidence {
   }
 
   /**
+   * Finds the first cleaning of a kind that counts and came certainly after a moment.
+   *
+   * @param kind the kind of cleaning; not null
+   * @param moment the moment; not null
+   * @return when it was: what is certainly after any of them is certainly after it; empty if there
+   *     was none
+   */
+  public Optional<When> firstCleanedAfter(CleaningKind kind, When moment) {
+    return counting(Event.Cleaned.class).stream()
+        .filter(done -> done.kind() == kind && done.when().certainlyAfter(moment))
+        .map(Event.Cleaned::when)
+        .min(When.FIRST_CERTAIN);
+  }
+
+  /**
    * Tells whether an expert's evaluation was passed for a report that was not met, or that came to
    * no result: certainly later, or on its day, as it names the report.
    *

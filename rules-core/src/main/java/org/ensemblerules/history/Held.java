@@ -14,6 +14,7 @@ import org.ensemblerules.defect.DefectTable;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CheckRow;
 import org.ensemblerules.effect.CheckTable;
+import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.RepairClass;
@@ -138,7 +139,8 @@ final class Held {
         why.isPresent()
             ? List.of()
             : after.stream()
-                .filter(check -> !followed(event, check))
+                .filter(
+                    check -> since(event).filter(when -> followed(event, when, check)).isEmpty())
                 .map(this::smallest)
                 .distinct()
                 .toList();
@@ -156,7 +158,7 @@ final class Held {
                                 + check
                                 + " passed certainly later"
                                 + evidence.howToOrder(
-                                    event.when(),
+                                    since(event).orElse(event.when()),
                                     other -> isPassOf(other, check),
                                     other -> statement(event, other)))),
         seen(event),
@@ -199,11 +201,21 @@ final class Held {
                     : Optional.empty());
   }
 
-  private boolean followed(Event event, Check check) {
+  /**
+   * From when what must follow counts. What was kept as it was found is as dirty as it was, so that
+   * it counts only from the cleaning after that.
+   */
+  private Optional<When> since(Event event) {
+    return asked.keptAsFound()
+        ? evidence.firstCleanedAfter(CleaningKind.ADVANCED, event.when())
+        : Optional.of(event.when());
+  }
+
+  private boolean followed(Event event, When since, Check check) {
     Latest latest = evidence.latest();
-    return latest.passedAfterWork(check, asked.finding(), event.when(), StatedOrder.isWork(event))
-        || latest.inspectedAfter(check, event.when(), true)
-        || latest.clearAfter(check, asked.site(), asked.defect(), event.when());
+    return latest.passedAfterWork(check, asked.finding(), since, StatedOrder.isWork(event))
+        || latest.inspectedAfter(check, since, true)
+        || latest.clearAfter(check, asked.site(), asked.defect(), since);
   }
 
   /** Where the wearer's look shows it as well, that look is asked for. */

@@ -112,7 +112,13 @@ final class OpenFindings {
   private Optional<OpenDecision> open(Event.InspectorDecided decided) {
     Asked asked =
         new Asked(
-            decided.id(), decided.site(), DefectKind.DAMAGED, decided.effect(), false, Set.of());
+            decided.id(),
+            decided.site(),
+            DefectKind.DAMAGED,
+            decided.effect(),
+            false,
+            false,
+            Set.of());
     Attempts tried = attempts.computeIfAbsent(asked, this::attempts);
     MarkedDate since = decided.when().date();
     return tried.settle(since)

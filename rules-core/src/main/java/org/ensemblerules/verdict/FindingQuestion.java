@@ -19,6 +19,7 @@ import org.ensemblerules.effect.HandlingDuty;
 import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
+import org.ensemblerules.history.Event;
 import org.ensemblerules.history.OpenFinding;
 
 /** What do the findings call for that are still open? */
@@ -63,7 +64,7 @@ final class FindingQuestion {
     Optional<DefectRow> kept =
         open.demand().row().filter(row -> row.handling().contains(HandlingDuty.PRESERVE_AS_FOUND));
     return kept.flatMap(row -> open.done())
-        .filter(done -> !file.evidence().cleanedAfter(CleaningKind.ADVANCED, Set.of(), done))
+        .filter(done -> file.evidence().firstCleanedAfter(CleaningKind.ADVANCED, done).isEmpty())
         .map(
             done ->
                 new Reason(
@@ -74,11 +75,16 @@ final class FindingQuestion {
                     "kept as it was found, released "
                         + done
                         + " and not certainly cleaned since: "
-                        + open.finding().text(),
+                        + open.finding().text()
+                        + file.evidence().howToOrder(done, FindingQuestion::isWash),
                     new Effect.Clean(CleaningKind.ADVANCED, Scope.ELEMENT),
                     Set.of(),
                     Set.of(),
                     List.of()));
+  }
+
+  private static boolean isWash(Event event) {
+    return event instanceof Event.Cleaned done && done.kind() == CleaningKind.ADVANCED;
   }
 
   private static String joined(List<Check> checks) {

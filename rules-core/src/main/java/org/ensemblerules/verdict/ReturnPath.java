@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CheckRow;
+import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.LayerKind;
@@ -30,7 +31,7 @@ final class ReturnPath {
       return new WayBack.None("every labeled layer leaves service for good" + first(actions));
     }
     List<Step> steps =
-        actions.stream()
+        Stream.concat(actions.stream(), afterRelease(file, order, actions))
             .sorted(Comparator.comparingInt(action -> order.rank(action.effect())))
             .flatMap(
                 action -> {
@@ -55,13 +56,36 @@ final class ReturnPath {
     return new WayBack.Steps(steps);
   }
 
+  /** What is released is as dirty as it was found: it is cleaned, and inspected after that. */
+  private static Stream<Action> afterRelease(
+      CaseFile file, RouteOrder order, List<Action> actions) {
+    return actions.stream()
+        .filter(action -> isRelease(action.effect()))
+        .flatMap(
+            release ->
+                Stream.concat(
+                    Stream.of(new Effect.Clean(CleaningKind.ADVANCED, Scope.ELEMENT)),
+                    release.afterward().stream()
+                        .map(check -> new Effect.Evaluate(check, Scope.ELEMENT))))
+        .filter(effect -> actions.stream().noneMatch(action -> action.effect().equals(effect)))
+        .map(
+            effect ->
+                NextPlace.action(
+                    file,
+                    order,
+                    effect,
+                    Site.of(Part.WHOLE_ELEMENT),
+                    Doers.of(file, effect),
+                    Set.of()));
+  }
+
+  private static boolean isRelease(Effect effect) {
+    return effect instanceof Effect.Evaluate evaluate && evaluate.check() == Check.INCIDENT_RELEASE;
+  }
+
   /** What is kept as it was found leaves only once it is released. */
   private static String first(List<Action> actions) {
-    return actions.stream()
-            .anyMatch(
-                action ->
-                    action.effect() instanceof Effect.Evaluate evaluate
-                        && evaluate.check() == Check.INCIDENT_RELEASE)
+    return actions.stream().anyMatch(action -> isRelease(action.effect()))
         ? ", after " + Check.INCIDENT_RELEASE
         : "";
   }

@@ -13,7 +13,9 @@ import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.defect.Grade;
 import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.RepairClass;
+import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.inspection.Inspection;
@@ -66,7 +68,7 @@ class ChecksCloseFindingsTest {
   }
 
   @Test
-  void releaseAndThenAnAdvancedInspectionEndAnIncident() {
+  void releaseACleaningAndThenAnAdvancedInspectionEndAnIncident() {
     OpenFindingsFixture held =
         found("WHOLE_ELEMENT", DefectKind.INJURY_TO_WEARER, new Extent.NotMeasured(), "2024-01-01");
     assertThat(held.with(inspected("2024-02-09")).open()).hasSize(1);
@@ -77,7 +79,18 @@ class ChecksCloseFindingsTest {
                 + " certainly later");
     assertThat(held.with(inspected("2024-02-10")).open()).hasSize(1);
     assertThat(held.with(inspected("2024-06-16")).open()).hasSize(1);
-    assertThat(held.with(inspected("2024-02-11")).open()).isEmpty();
+    assertThat(held.with(inspected("2024-02-11")).open()).hasSize(1);
+    assertThat(held.with(cleaned("2024-02-10")).with(cleaned("2024-02-12")).open()).hasSize(1);
+    assertThat(held.with(inspected("2024-02-12")).open()).hasSize(1);
+    assertThat(held.with(inspected("2024-02-13")).open()).isEmpty();
+  }
+
+  private static Event cleaned(String on) {
+    return Event.Cleaned.whole(
+        When.on(MarkedDate.parse(on)),
+        CleaningKind.ADVANCED,
+        People.permitted(Task.ADVANCED_CLEANING),
+        Set.of());
   }
 
   private static Event inspected(String on) {

@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.effect.Task;
@@ -57,6 +58,12 @@ public final class Settling {
       pass(evaluate.check());
       if (!FrozenRules.rules().tables().checks().row(evaluate.check()).passCloses()) {
         pass(Check.EXPERT_EVALUATION);
+      }
+      if (evaluate.check() == Check.INCIDENT_RELEASE) {
+        // What was kept as it was found is cleaned before it is inspected.
+        events.add(
+            Event.Cleaned.whole(
+                next(), CleaningKind.ADVANCED, People.permitted(Task.ADVANCED_CLEANING), Set.of()));
       }
     }
   }

@@ -79,6 +79,11 @@ class FollowUpTest {
   @Test
   void whatIsReleasedIsCleanedAndThenInspected() {
     assertThat(hurt().verdict().handling()).contains(HandlingDuty.PRESERVE_AS_FOUND);
+    assertThat(steps(hurt()))
+        .containsExactly(
+            "EVALUATE by INCIDENT_RELEASE on ELEMENT",
+            "CLEAN ADVANCED on ELEMENT",
+            "EVALUATE by ADVANCED_INSPECTION on ELEMENT");
     ShippedCase released = passed(hurt(), Check.INCIDENT_RELEASE, 10);
     assertThat(released.verdict().handling()).isEmpty();
     assertThat(steps(released))
@@ -97,6 +102,33 @@ class FollowUpTest {
                 ShippedGear.inspection(RULES, InspectionKind.ADVANCED, COAT, before(8)).build(),
                 0));
     assertThat(inspected.verdict().service()).isEqualTo(Service.IN);
+    // An inspection that found it clean does not stand for the cleaning, nor for one after it.
+    Event found =
+        new Event.Inspected(
+            ShippedGear.inspection(RULES, InspectionKind.ADVANCED, COAT, before(9)).build(), 0);
+    ShippedCase unwashed = released.with(found);
+    assertThat(unwashed.verdict().service()).isEqualTo(Service.OUT);
+    assertThat(steps(unwashed))
+        .containsExactly("CLEAN ADVANCED on ELEMENT", "EVALUATE by ADVANCED_INSPECTION on ELEMENT");
+    ShippedCase washedSince =
+        unwashed.with(
+            Event.Cleaned.whole(
+                When.on(before(8)),
+                CleaningKind.ADVANCED,
+                ShippedGear.trained(EntityKind.VERIFIED_INDEPENDENT_SERVICE_PROVIDER),
+                Set.of()));
+    assertThat(washedSince.verdict().service()).isEqualTo(Service.OUT);
+    assertThat(steps(washedSince)).containsExactly("EVALUATE by ADVANCED_INSPECTION on ELEMENT");
+    assertThat(
+            washedSince
+                .with(
+                    new Event.Inspected(
+                        ShippedGear.inspection(RULES, InspectionKind.ADVANCED, COAT, before(7))
+                            .build(),
+                        0))
+                .verdict()
+                .service())
+        .isEqualTo(Service.IN);
   }
 
   @Test
