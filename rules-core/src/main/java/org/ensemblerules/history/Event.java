@@ -551,8 +551,8 @@ public sealed interface Event {
 
   /**
    * An inspector decided more strictly than the rules, by judgment. It binds and stands with the
-   * name until what was decided is done for it; a decision to retire the element is ended by
-   * nothing.
+   * name until what was decided is done for it, or the inspector withdraws it; a decision to retire
+   * the element is ended by nothing.
    *
    * @param when when; not null
    * @param id its name, by which work says that it answers it; one that an owner may give; not null
@@ -602,6 +602,36 @@ public sealed interface Event {
     @Override
     public Optional<Doer> doer() {
       return Optional.of(by);
+    }
+  }
+
+  /**
+   * An inspector withdrew a decision of their own. It counts if whoever decided withdraws it, may
+   * inspect on that day, and does not do so before it was made. A decision to retire the element is
+   * not withdrawn.
+   *
+   * @param when when; not null
+   * @param decision the name of the decision; not null
+   * @param by who withdraws it; not null
+   * @param why on what ground, 1 to 300 characters; not null
+   */
+  record DecisionWithdrawn(When when, FindingId decision, Doer by, String why) implements Event {
+    /**
+     * Checks the values.
+     *
+     * @throws InvalidValueException if the name is one that no owner gives, or the text blank or
+     *     too long
+     */
+    public DecisionWithdrawn {
+      Objects.requireNonNull(when, "when");
+      Objects.requireNonNull(decision, "decision").requireOwners();
+      Objects.requireNonNull(by, "by");
+      InvalidValueException.requireText("DecisionWithdrawn.why", why, 300);
+    }
+
+    @Override
+    public String name() {
+      return "DecisionWithdrawn";
     }
   }
 

@@ -101,6 +101,11 @@ final class EventJudge implements Judging {
       permitted(done, objections);
       return Optional.of(Judgment.of(done, objections));
     }
+    if (event instanceof Event.DecisionWithdrawn done) {
+      List<Objection> objections = objections(done);
+      permitted(done, done.by(), Task.ADVANCED_INSPECTION, objections);
+      return Optional.of(Judgment.of(done, objections));
+    }
     return event instanceof Event.Returned || event instanceof Event.BackInService
         ? Optional.of(Judgment.of(event, objections(event)))
         : Optional.empty();

@@ -5,6 +5,7 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
 import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.Lists;
+import com.google.common.collect.Sets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
@@ -35,6 +36,9 @@ import org.ensemblerules.inspection.Occasion;
  * by many threads.
  */
 public final class Evidence {
+  private static final Set<CleaningKind> CLEANED_THROUGH =
+      Sets.immutableEnumSet(CleaningKind.ADVANCED, CleaningKind.SPECIALIZED);
+
   private final Judging judging;
   private final EvidenceTables tables;
   private final Element element;
@@ -304,16 +308,16 @@ public final class Evidence {
   }
 
   /**
-   * Finds the first cleaning of a kind that counts and came certainly after a moment.
+   * Finds the first advanced or specialized cleaning that counts and came certainly after a moment.
    *
-   * @param kind the kind of cleaning; not null
    * @param moment the moment; not null
    * @return when it was: what is certainly after any of them is certainly after it; empty if there
    *     was none
    */
-  public Optional<When> firstCleanedAfter(CleaningKind kind, When moment) {
+  public Optional<When> firstCleanedAfter(When moment) {
     return counting(Event.Cleaned.class).stream()
-        .filter(done -> done.kind() == kind && done.when().certainlyAfter(moment))
+        .filter(done -> CLEANED_THROUGH.contains(done.kind()))
+        .filter(done -> done.when().certainlyAfter(moment))
         .map(Event.Cleaned::when)
         .min(When.FIRST_CERTAIN);
   }

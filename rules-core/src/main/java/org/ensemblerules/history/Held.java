@@ -14,7 +14,6 @@ import org.ensemblerules.defect.DefectTable;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CheckRow;
 import org.ensemblerules.effect.CheckTable;
-import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.RepairClass;
@@ -207,7 +206,7 @@ final class Held {
    */
   private Optional<When> since(Event event) {
     return asked.keptAsFound()
-        ? evidence.firstCleanedAfter(CleaningKind.ADVANCED, event.when())
+        ? evidence.firstCleanedAfter(event.when())
         : Optional.of(event.when());
   }
 

@@ -104,8 +104,23 @@ final class OpenFindings {
   List<OpenDecision> decisions() {
     return evidence.history().events(Event.InspectorDecided.class).stream()
         .filter(decided -> decided.when().date().possiblyBy(evidence.asOf()))
+        .filter(decided -> !isWithdrawn(decided))
         .flatMap(decided -> open(decided).stream())
         .collect(ImmutableList.toImmutableList());
+  }
+
+  /** Only by whoever made it; of several of one name only what is certainly later is meant. */
+  private boolean isWithdrawn(Event.InspectorDecided decided) {
+    boolean alone =
+        evidence.history().events(Event.InspectorDecided.class).stream()
+                .filter(other -> other.id().equals(decided.id()))
+                .count()
+            == 1;
+    return !decided.effect().isFinal()
+        && evidence.counting(Event.DecisionWithdrawn.class).stream()
+            .filter(done -> done.decision().equals(decided.id()))
+            .filter(done -> done.by().name().equals(decided.by().name()))
+            .anyMatch(done -> done.when().follows(decided.when(), alone));
   }
 
   /** No row says what must follow, so that nothing is asked of the defect. */

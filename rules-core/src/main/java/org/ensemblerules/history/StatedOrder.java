@@ -60,6 +60,12 @@ final class StatedOrder {
     if (event instanceof Event.Inspected done) {
       return stated(done.inspection().occasion()).stream();
     }
+    if (event instanceof Event.DecisionWithdrawn done) {
+      return Stream.of(
+          other ->
+              other instanceof Event.InspectorDecided decided
+                  && decided.id().equals(done.decision()));
+    }
     Stream<Predicate<Event>> failures =
         event.answers().stream()
             .filter(id -> id.value().startsWith(FindingId.OF_FAILURES))

@@ -64,7 +64,7 @@ final class FindingQuestion {
     Optional<DefectRow> kept =
         open.demand().row().filter(row -> row.handling().contains(HandlingDuty.PRESERVE_AS_FOUND));
     return kept.flatMap(row -> open.done())
-        .filter(done -> file.evidence().firstCleanedAfter(CleaningKind.ADVANCED, done).isEmpty())
+        .filter(done -> file.evidence().firstCleanedAfter(done).isEmpty())
         .map(
             done ->
                 new Reason(

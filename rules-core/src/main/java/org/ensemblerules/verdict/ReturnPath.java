@@ -64,7 +64,9 @@ final class ReturnPath {
         .flatMap(
             release ->
                 Stream.concat(
-                    Stream.of(new Effect.Clean(CleaningKind.ADVANCED, Scope.ELEMENT)),
+                    order.hasWash()
+                        ? Stream.of(new Effect.Clean(CleaningKind.ADVANCED, Scope.ELEMENT))
+                        : Stream.empty(),
                     release.afterward().stream()
                         .map(check -> new Effect.Evaluate(check, Scope.ELEMENT))))
         .filter(effect -> actions.stream().noneMatch(action -> action.effect().equals(effect)))

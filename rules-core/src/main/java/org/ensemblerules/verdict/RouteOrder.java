@@ -88,6 +88,11 @@ final class RouteOrder {
     };
   }
 
+  /** Whether what it met leaves room for an ordinary wash; some is cleaned off in its own way. */
+  boolean hasWash() {
+    return route.isEmpty() || route.containsKey(CareAction.ADVANCED_CLEANING);
+  }
+
   /** Whether an effect is a look at the whole, with which every way back ends. */
   boolean isLast(Effect effect) {
     return rank(effect) == LAST;

@@ -361,6 +361,8 @@ public final class ArbitrariesOfEvents {
     } else if (event instanceof Event.InspectorDecided done) {
       return new Event.InspectorDecided(
           never, done.id(), done.site(), done.effect(), done.by(), done.why());
+    } else if (event instanceof Event.DecisionWithdrawn done) {
+      return new Event.DecisionWithdrawn(never, done.decision(), done.by(), done.why());
     } else if (event instanceof Event.AuthorityDecided done) {
       return new Event.AuthorityDecided(never, done.authority(), done.decision(), done.why());
     } else if (event instanceof Event.TakenOut done) {

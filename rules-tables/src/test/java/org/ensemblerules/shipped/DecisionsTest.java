@@ -102,6 +102,39 @@ class DecisionsTest {
         .noneMatch(reason -> reason.kind() == ReasonKind.INSPECTOR_DECIDED);
   }
 
+  private static ShippedCase withdrawn(Effect effect, String id, Doer by, LocalDate day) {
+    return HOOD.with(decided(effect))
+        .with(
+            new Event.DecisionWithdrawn(
+                on(day), new FindingId(id), by, "the smell came from the locker"));
+  }
+
+  private static Doer named(String name) {
+    Doer trained = ShippedGear.permitted(RULES, Task.ADVANCED_INSPECTION);
+    return new Doer(name, trained.kind(), trained.credentials());
+  }
+
+  @Test
+  void whoeverDecidedMayWithdrawItAndNobodyElse() {
+    Doer inspector = named("I. Inspector");
+    LocalDate next = DECIDED.plusDays(1);
+    assertThat(withdrawn(WASH, "D1", inspector, next).verdict().service()).isEqualTo(Service.IN);
+    assertThat(withdrawn(WASH, "D1", inspector, DECIDED).verdict().service())
+        .as("of the day, as it names the decision")
+        .isEqualTo(Service.IN);
+    for (ShippedCase binds :
+        List.of(
+            withdrawn(WASH, "D1", named("A. Nother"), next),
+            withdrawn(WASH, "D2", inspector, next),
+            withdrawn(WASH, "D1", inspector, DECIDED.minusDays(1)),
+            withdrawn(WASH, "D1", inspector, ShippedGear.AS_OF.plusDays(1)),
+            withdrawn(
+                WASH, "D1", new Doer("I. Inspector", EntityKind.ORGANIZATION, List.of()), next),
+            withdrawn(new Effect.Retire(Scope.ELEMENT), "D1", inspector, next))) {
+      assertThat(binds.verdict().service()).isEqualTo(Service.OUT);
+    }
+  }
+
   @Test
   void aDecisionCannotSoften() {
     assertThatThrownBy(() -> decided(new Effect.Note()))

@@ -94,7 +94,7 @@ class AssessmentJsonTest {
   void eventsKeepTheirDatesTheirOrderAndWhatTheyAnswer() throws IOException {
     Assessment assessment = everything();
 
-    assertThat(assessment.history().events()).hasSize(21);
+    assertThat(assessment.history().events()).hasSize(22);
     Event.Inspected inspected = assessment.history().events(Event.Inspected.class).get(0);
     assertThat(inspected.orderInDay()).isEqualTo(1);
     assertThat(inspected.inspection().atHand())

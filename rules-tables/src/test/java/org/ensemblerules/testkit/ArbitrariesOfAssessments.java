@@ -107,6 +107,12 @@ public final class ArbitrariesOfAssessments {
             .as(Event.InspectorDecided::new),
         Combinators.combine(
                 moments(),
+                ArbitrariesOfTexts.texts(90).map(text -> new FindingId("d" + text.strip())),
+                ArbitrariesOfWork.doers(),
+                ArbitrariesOfTexts.texts(300))
+            .as(Event.DecisionWithdrawn::new),
+        Combinators.combine(
+                moments(),
                 ArbitrariesOfTexts.texts(200),
                 ArbitrariesOfTexts.texts(300),
                 ArbitrariesOfTexts.texts(300))

@@ -91,6 +91,7 @@ final class EventReader {
         yield event.make(() -> new Event.BackInService(when.orElseThrow()));
       }
       case INSPECTOR_DECIDED -> inspectorDecided(event);
+      case DECISION_WITHDRAWN -> decisionWithdrawn(event);
       case AUTHORITY_DECIDED -> authorityDecided(event);
       case RETIRED -> retired(event);
       case LAYER_RETIRED -> layerRetired(event);
@@ -278,6 +279,18 @@ final class EventReader {
                 effect.orElseThrow(),
                 by.orElseThrow(),
                 why.orElseThrow()));
+  }
+
+  private static Optional<Event> decisionWithdrawn(ObjectCursor event) {
+    Optional<When> when = WhenJson.read(event);
+    Optional<FindingId> decision = event.required("decision", FindingJson::ownersId);
+    Optional<Doer> by = event.required("by", DoerJson::read);
+    Optional<String> why =
+        event.required("why", at -> at.parsed(text -> new Event.Retired(ANY_TIME, text).why()));
+    return event.make(
+        () ->
+            new Event.DecisionWithdrawn(
+                when.orElseThrow(), decision.orElseThrow(), by.orElseThrow(), why.orElseThrow()));
   }
 
   private static Optional<Event> authorityDecided(ObjectCursor event) {

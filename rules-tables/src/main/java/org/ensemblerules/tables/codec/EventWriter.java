@@ -97,6 +97,12 @@ final class EventWriter {
           .put("by", DoerJson.write(decided.by()))
           .put("why", decided.why())
           .node();
+    } else if (event instanceof Event.DecisionWithdrawn withdrawn) {
+      return dated(EventName.DECISION_WITHDRAWN, event)
+          .put("decision", withdrawn.decision())
+          .put("by", DoerJson.write(withdrawn.by()))
+          .put("why", withdrawn.why())
+          .node();
     } else if (event instanceof Event.AuthorityDecided decided) {
       return dated(EventName.AUTHORITY_DECIDED, event)
           .put("authority", decided.authority())
