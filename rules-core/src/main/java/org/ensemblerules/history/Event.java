@@ -633,6 +633,11 @@ public sealed interface Event {
     public String name() {
       return "DecisionWithdrawn";
     }
+
+    @Override
+    public Optional<Doer> doer() {
+      return Optional.of(by);
+    }
   }
 
   /**

@@ -103,7 +103,7 @@ final class EventJudge implements Judging {
     }
     if (event instanceof Event.DecisionWithdrawn done) {
       List<Objection> objections = objections(done);
-      permitted(done, done.by(), Task.ADVANCED_INSPECTION, objections);
+      permitted(done, objections);
       return Optional.of(Judgment.of(done, objections));
     }
     return event instanceof Event.Returned || event instanceof Event.BackInService

@@ -67,6 +67,9 @@ public record EvidenceTables(
     if (event instanceof Event.Repaired done) {
       return Optional.of(Task.of(done.repairClass()));
     }
+    if (event instanceof Event.DecisionWithdrawn) {
+      return Optional.of(Task.ADVANCED_INSPECTION);
+    }
     return event instanceof Event.ExposureIdentified
         ? Optional.of(checks.row(Check.EXPERT_EVALUATION).task())
         : Optional.empty();
