@@ -89,7 +89,10 @@ record WholeGround(Set<String> names, Set<ReasonKind> kinds, Optional<Set<String
   private static Set<ReasonKind> kinds(String event, JsonNode what) {
     return switch (event) {
       case "FINDING", "FOUND" ->
-          EnumSet.of(ReasonKind.WORKED_ON_SINCE_INSPECTION, ReasonKind.TASK_DUE);
+          EnumSet.of(
+              ReasonKind.WORKED_ON_SINCE_INSPECTION,
+              ReasonKind.FOLLOW_UP_MISSING,
+              ReasonKind.TASK_DUE);
       case "ISSUED", "USED" -> EnumSet.of(ReasonKind.USED_SINCE_INSPECTION, ReasonKind.TASK_DUE);
       case "EXPOSED", "EXPOSURE_IDENTIFIED" ->
           EnumSet.of(

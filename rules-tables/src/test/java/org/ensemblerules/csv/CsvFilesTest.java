@@ -219,6 +219,7 @@ class CsvFilesTest {
   }
 
   // No cell of a wrong row passes for that of another.
+  @Tag("slow")
   @Test
   void aRowThatWasChangedOrLeftOutIsTold() throws IOException {
     EditionId edition = ShippedRules.DEFAULT_EDITION;

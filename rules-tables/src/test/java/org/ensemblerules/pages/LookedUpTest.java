@@ -19,6 +19,7 @@ import org.ensemblerules.source.Row;
 import org.ensemblerules.source.SourceId;
 import org.ensemblerules.tables.LoadedTables;
 import org.ensemblerules.testkit.ShippedLoad;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The list of what was looked up leaves no family out, and says of each what the tables say. */
@@ -114,6 +115,7 @@ class LookedUpTest {
     assertThat(without).isEmpty();
   }
 
+  @Tag("slow")
   @Test
   void whereARowHasTheNumberItIsTheOneThatStands() {
     List<String> wrong = new ArrayList<>();

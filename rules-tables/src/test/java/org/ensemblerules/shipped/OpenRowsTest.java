@@ -40,6 +40,7 @@ import org.ensemblerules.testkit.ShippedGear;
 import org.ensemblerules.testkit.ShippedGear.Kind;
 import org.ensemblerules.verdict.Reason;
 import org.ensemblerules.verdict.Verdict;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -64,6 +65,7 @@ class OpenRowsTest {
         .toList();
   }
 
+  @Tag("slow")
   @ParameterizedTest
   @MethodSource("editions")
   void noOpenRowAdmitsLessThanItMay(EditionId edition) {

@@ -36,6 +36,7 @@ import org.ensemblerules.verdict.Caution;
 import org.ensemblerules.verdict.LayerAge;
 import org.ensemblerules.verdict.Service;
 import org.ensemblerules.verdict.Verdict;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Which rule sets come with the library, and how others are composed of its tables. */
@@ -86,6 +87,7 @@ class ShippedRulesTest {
   }
 
   // Upper case of "i", digits and years differ between these; the meaning of a row does not.
+  @Tag("slow")
   @Test
   void theFingerprintIsTheSameInAnyLocaleAndZone() {
     Locale locale = Locale.getDefault();

@@ -11,12 +11,14 @@ import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.testkit.ShippedLoad;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Only what is asked for is loaded, and it is the same as if all had been. */
 class LazyEditionsTest {
   private static final EditionId EDITION_2008 = new EditionId("NFPA_1851_2008");
 
+  @Tag("slow")
   @Test
   void theRulesOfAnEditionAreTheSameWhetherAllWasLoadedOrNot() {
     LoadedTables all = ShippedLoad.tables();
@@ -80,6 +82,7 @@ class LazyEditionsTest {
                 : shipped.read(path));
   }
 
+  @Tag("slow")
   @Test
   void whatIsCarriedOverWholeMustBeThereAndMustEnd() {
     String file = "nfpa-1850-2026/edition.json";
