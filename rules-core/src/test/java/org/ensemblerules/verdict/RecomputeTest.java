@@ -35,6 +35,7 @@ class RecomputeTest {
         .openFindings(said.openFindings())
         .wayBack(said.wayBack())
         .ages(said.ages())
+        .inspections(said.inspections())
         .due(said.due())
         .cautions(said.cautions())
         .build();
