@@ -8,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.PriorityQueue;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.ensemblerules.gear.MarkedDate;
 
@@ -33,6 +34,17 @@ public final class Contradictions {
     backWithoutTakenOut(history, faults);
     StatedOrder.contradictions(history, faults);
     return faults.build();
+  }
+
+  /**
+   * Lists the days on which an event states what it came after and has an order in its day as well:
+   * whether the two agree hangs on all that happened on that day.
+   *
+   * @param history what happened to an element; not null
+   * @return the days; never null
+   */
+  public static Set<MarkedDate> daysOfStatedOrder(History history) {
+    return StatedOrder.days(history);
   }
 
   private static void beforeMade(

@@ -2,9 +2,11 @@ package org.ensemblerules.history;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
+import com.google.common.collect.ImmutableSet;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.ensemblerules.defect.FindingId;
@@ -27,6 +29,14 @@ final class StatedOrder {
     for (Event event : byDay.values()) {
       stated(event).forEach(after -> contradiction(event, after, history, faults, byDay));
     }
+  }
+
+  /** The days on which anything states what it came after and has an order as well. */
+  static Set<MarkedDate> days(History history) {
+    return history.events().stream()
+        .filter(event -> event.when().orderInDay() > 0 && stated(event).findAny().isPresent())
+        .map(event -> event.when().date())
+        .collect(ImmutableSet.toImmutableSet());
   }
 
   private static void contradiction(

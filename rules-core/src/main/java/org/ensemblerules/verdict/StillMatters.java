@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.stream.Stream;
+import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Credential;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.gear.Element;
@@ -43,6 +44,8 @@ public final class StillMatters {
   private final Element element;
   private final LocalDate day;
   private final Set<Event> contradictory;
+  private final Set<MarkedDate> inOrder;
+  private final List<Event.Checked> releases;
   private final List<TaskRow> afterUse;
   private final List<TaskRow> inRounds;
   private final RuleSet rules;
@@ -57,6 +60,11 @@ public final class StillMatters {
         Contradictions.in(file.history(), file.labeled().manufactured()).stream()
             .map(Contradiction::event)
             .collect(ImmutableSet.toImmutableSet());
+    this.inOrder = Contradictions.daysOfStatedOrder(file.history());
+    this.releases =
+        file.history().events(Event.Checked.class).stream()
+            .filter(done -> done.check() == Check.INCIDENT_RELEASE)
+            .toList();
     List<TaskRow> tasks = rules.tables().tasks().rows(element);
     this.afterUse =
         tasks.stream()
@@ -91,7 +99,10 @@ public final class StillMatters {
   }
 
   private boolean isDoneAgain(Event event) {
-    if (!evidence.counts(event) || contradictory.contains(event) || isVouchedForLater(event)) {
+    if (!evidence.counts(event)
+        || contradictory.contains(event)
+        || inOrder.contains(event.when().date())
+        || isVouchedForLater(event)) {
       return false;
     }
     if (event instanceof Event.Inspected done) {
@@ -105,6 +116,7 @@ public final class StillMatters {
               .toList();
       return done.answers().isEmpty()
           && showsNothing(done)
+          && !mayFollowARelease(done)
           && isDoneAgain(done, alike, (one, other) -> true)
           && alike.stream().anyMatch(this::isSeen);
     }
@@ -118,6 +130,11 @@ public final class StillMatters {
             done,
             evidence.counting(Event.Checked.class),
             (one, other) -> one.check() == other.check());
+  }
+
+  /** What must follow a release counts from the first cleaning after it. */
+  private boolean mayFollowARelease(Event.Cleaned done) {
+    return releases.stream().anyMatch(release -> !isAfter(release, done));
   }
 
   /** On as many later days as any rule counts together. */
@@ -190,6 +207,7 @@ public final class StillMatters {
         && used.when().date() instanceof MarkedDate.Day
         && used.when().date().certainlyBy(day)
         && !contradictory.contains(used)
+        && !inOrder.contains(used.when().date())
         && kept.stream().anyMatch(look -> look instanceof Event.Inspected && answers(look, used))
         && afterUse.stream()
             .allMatch(

@@ -7,11 +7,13 @@ import java.util.List;
 import java.util.Set;
 import org.ensemblerules.care.Exposure;
 import org.ensemblerules.defect.FindingId;
+import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.Inspection;
@@ -63,6 +65,45 @@ class StillMattersTest {
   void aWashThatAnswersSomethingStays() {
     Event old = washed(DAY.minusYears(2), "F1");
     assertThat(kept(COAT.with(old), DAY)).contains(old);
+  }
+
+  /** What follows a release counts from the first wash after it, so that none of them goes. */
+  @Test
+  void washesAfterAReleaseStay() {
+    Event old = washed(DAY.minusYears(2));
+    Event release =
+        new Event.Checked(
+            on(DAY.minusYears(3)),
+            Check.INCIDENT_RELEASE,
+            CheckResult.PASSED,
+            People.DEPARTMENT,
+            Set.of(new FindingId("F1")));
+    assertThat(kept(COAT.with(old).with(release), DAY)).contains(old, release);
+    assertThat(kept(COAT.with(old), DAY)).doesNotContain(old);
+  }
+
+  /** Whether what an inspection states agrees with its order hangs on all of its day. */
+  @Test
+  void whatHappenedOnADayOfAStatedOrderStays() {
+    LocalDate day = DAY.minusDays(10);
+    Event first = new Event.Used(on(day.minusDays(5)));
+    Event used = new Event.Used(new When(MarkedDate.of(day), 3));
+    Inspection.Builder look =
+        Inspection.builder(
+                InspectionKind.ROUTINE,
+                Occasion.AFTER_USE,
+                MarkedDate.of(day),
+                People.permitted(Task.ROUTINE_INSPECTION))
+            .gearClean(Known.YES)
+            .allAtHand();
+    FitGear.inspection(InspectionKind.ROUTINE, ElementKind.COAT, day)
+        .build()
+        .outcomes()
+        .forEach(each -> look.outcome(each.criterion(), each.outcome()));
+    Event stated = new Event.Inspected(look.build(), 2);
+    Event unstated = new Event.Inspected(look.build(), 0);
+    assertThat(kept(COAT.with(first).with(used).with(stated), DAY)).contains(used, stated);
+    assertThat(kept(COAT.with(first).with(used).with(unstated), DAY)).doesNotContain(used);
   }
 
   /** Later washes that nobody looked at don't show that what it met is gone; the older one does. */
