@@ -3,6 +3,7 @@ package org.ensemblerules.words;
 import com.google.common.collect.ImmutableList;
 import java.util.List;
 import java.util.Optional;
+import org.ensemblerules.audit.ChangeKind;
 import org.ensemblerules.care.CareAction;
 import org.ensemblerules.care.CareEntry;
 import org.ensemblerules.care.CareManner;
@@ -184,6 +185,8 @@ public enum CodeSet {
   SUBJECT("subject", Subject.values()),
   /** Codes of {@link OverlayKind}. */
   OVERLAY_KIND("overlayKind", OverlayKind.values()),
+  /** Codes of {@link ChangeKind}. */
+  CHANGE_KIND("changeKind", ChangeKind.values()),
   /** Codes of {@link FleetEffect}. */
   FLEET_EFFECT("fleetEffect", FleetEffect.values()),
   /** Codes of {@link NoResultReason}. */

@@ -30,7 +30,8 @@ class CasesAreHardProperties {
           ReasonKind.AWAY,
           ReasonKind.BACK_UNSEEN,
           ReasonKind.FOLLOW_UP_MISSING,
-          ReasonKind.INSPECTOR_DECIDED);
+          ReasonKind.INSPECTOR_DECIDED,
+          ReasonKind.INSPECTION_NOT_ITEMIZED);
 
   // So many that the rarest reason is certain to be seen often enough, whatever the seed.
   @Property(tries = 10_000, edgeCases = EdgeCasesMode.NONE)

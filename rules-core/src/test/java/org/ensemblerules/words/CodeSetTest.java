@@ -16,7 +16,6 @@ class CodeSetTest {
   private static final Set<String> NOT_FOR_PEOPLE =
       Set.of(
           "Bound",
-          "ChangeKind",
           "CodeSet",
           "Comparison",
           "ConditionForm",

@@ -96,7 +96,7 @@ class DifferenceCommandTest {
     assertThat(run.code()).isEqualTo(ExitCodes.ALL_READ);
     assertThat(run.out())
         .contains("668 elements: ", "; something changes for 57\n")
-        .contains("now   exempt in reserve\n", "WATER_TEMPERATURE MAXIMUM and 17 more like it\n")
+        .contains("now   exempt in reserve\n", "water temperature MAXIMUM and 17 more like it\n")
         .contains("overheated-in-washing/COAT/STRUCTURAL");
   }
 }
