@@ -103,6 +103,8 @@ record WholeGround(Set<String> names, Set<ReasonKind> kinds, Optional<Set<String
       case "INSPECTED" ->
           EnumSet.of(
               ReasonKind.INSPECTION_DOES_NOT_COUNT,
+              ReasonKind.INSPECTION_DATE_ONLY,
+              ReasonKind.INSPECTION_NOT_ITEMIZED,
               ReasonKind.INSPECTED_DIRTY,
               ReasonKind.TASK_DUE,
               ReasonKind.CHECK_NOT_DONE);
@@ -146,7 +148,8 @@ record WholeGround(Set<String> names, Set<ReasonKind> kinds, Optional<Set<String
   private static Optional<Set<String>> tasks(String event, JsonNode what) {
     return switch (event) {
       case "ISSUED", "USED", "EXPOSED", "EXPOSURE_IDENTIFIED" -> Optional.empty();
-      case "FINDING", "FOUND" -> Optional.of(Set.of(LINER));
+      // A look that is signed off but for it found something by it alone.
+      case "FINDING", "FOUND" -> Optional.of(Set.of(LINER, ADVANCED));
       case "CHECKED" ->
           Optional.of(showsNothing(what) ? Set.of(LINER, ADVANCED, ROUTINE) : Set.of(LINER));
       case "INSPECTED" -> Optional.of(Set.of(LINER, ADVANCED));
