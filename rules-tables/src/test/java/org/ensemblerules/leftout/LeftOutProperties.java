@@ -43,7 +43,7 @@ class LeftOutProperties {
 
   /** Each event and each finding of a record, as most things drawn at random are fields. */
   @FewestTries(50)
-  @Property(tries = 500)
+  @Property(tries = 200)
   void aWholeGroundTakesOnlyWhatRestsOnIt(@ForAll("records") Assessment given) {
     Statistics.label("grounds")
         .collect(LAW.holdsOfWholes(given, LAW.verdict(given)) > 0)
