@@ -19,6 +19,7 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.schedule.Due;
 import org.ensemblerules.schedule.TaskKey;
+import org.ensemblerules.verdict.Headline;
 import org.ensemblerules.verdict.Reason;
 import org.ensemblerules.verdict.Service;
 import org.ensemblerules.verdict.Step;
@@ -60,7 +61,9 @@ public final class Sentences {
     if (verdict.wayBack() instanceof WayBack.Steps way) {
       return out + ": " + told(way.steps()) + ".";
     }
-    return out + " for good: " + words.label(verdict.headline()) + " it.";
+    return verdict.wayBack() instanceof WayBack.None none && verdict.headline() != Headline.RETIRE
+        ? out + ": " + words.spelledOut(none.why()) + "."
+        : out + " for good: retire it.";
   }
 
   /** What comes first, of what is due by some day. */
