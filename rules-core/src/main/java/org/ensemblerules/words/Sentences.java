@@ -157,7 +157,7 @@ public final class Sentences {
     String seen = capital(words.spelledOut(reason.seen()));
     return reason.effect().keepsOut()
         ? seen + "; " + toDo(reason.effect(), reason.site()) + "."
-        : seen + "; it may stay in service.";
+        : seen + "; by itself this keeps nothing out.";
   }
 
   /**
