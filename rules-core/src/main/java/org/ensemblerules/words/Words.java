@@ -3,7 +3,6 @@ package org.ensemblerules.words;
 import com.google.common.collect.ImmutableMap;
 import java.util.Collection;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
@@ -145,13 +144,16 @@ public final class Words {
   }
 
   private String word(MatchResult found) {
-    List<String> names = List.of(found.group().split("@", -1));
-    if (!names.stream().allMatch(named::containsKey)) {
-      return found.group();
+    String text = found.group();
+    int at = text.indexOf('@');
+    if (at < 0) {
+      return named.getOrDefault(text, text);
     }
-    return names.size() == 2
-        ? site(Site.parse(found.group()))
-        : named.getOrDefault(names.get(0), found.group());
+    // What somebody wrote may look like a site and be none.
+    boolean isSite =
+        CodeSet.PART.code(text.substring(0, at)).isPresent()
+            && CodeSet.LAYER_KIND.code(text.substring(at + 1)).isPresent();
+    return isSite ? site(Site.parse(text)) : text;
   }
 
   /**

@@ -106,6 +106,8 @@ class ShippedWordsTest {
         .isEqualTo("liner system");
     assertThat(ENGLISH.spelledOut("EDGES_LIFTING at LABEL@LINER_SYSTEM, asked by NFPA 1851"))
         .isEqualTo("lifting label edges at label of the liner system, asked by NFPA 1851");
+    assertThat(ENGLISH.spelledOut("COAT@HOOD, as its wearer wrote"))
+        .isEqualTo("COAT@HOOD, as its wearer wrote");
     // A key is no text, and one name may stand for two things.
     assertThat(ENGLISH.spelledOut("row a/COAT/STRUCTURAL/TEAR/short, ADVANCED inspection"))
         .isEqualTo("row a/COAT/STRUCTURAL/TEAR/short, advanced inspection");
