@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
@@ -137,10 +138,11 @@ class ManufacturersInstructionsProperties {
   }
 
   private static boolean noMilder(Verdict after, Verdict before) {
-    Set<Effect> otherwise = askedOtherwise(before);
+    Set<Effect> otherwise = askedOtherwise(before, reason -> false);
+    Set<Effect> stillAsked = askedOtherwise(before, reason -> waitsForWork(reason, after));
     Set<VerdictContent.Demanded> kept =
         VerdictContent.demanded(before).stream()
-            .filter(each -> otherwise.contains(each.effect()))
+            .filter(each -> stillAsked.contains(each.effect()))
             .collect(Collectors.toSet());
     return VerdictContent.demanded(after).containsAll(kept)
         && after.handling().containsAll(before.handling())
@@ -148,11 +150,21 @@ class ManufacturersInstructionsProperties {
   }
 
   /** What is asked for, but for the look after work, which waits for work that counts. */
-  private static Set<Effect> askedOtherwise(Verdict verdict) {
+  private static Set<Effect> askedOtherwise(Verdict verdict, Predicate<Reason> waits) {
     return verdict.reasons().stream()
         .filter(reason -> reason.kind() != ReasonKind.WORKED_ON_SINCE_INSPECTION)
+        .filter(reason -> !waits.test(reason))
         .map(Reason::effect)
         .collect(Collectors.toSet());
+  }
+
+  /** Whether the work is asked for again whose check was missing, with that check after it. */
+  private static boolean waitsForWork(Reason check, Verdict after) {
+    return check.kind() == ReasonKind.FOLLOW_UP_MISSING
+        && check.effect() instanceof Effect.Evaluate missing
+        && after.reasons().stream()
+            .filter(reason -> reason.finding().equals(check.finding()))
+            .anyMatch(reason -> reason.afterward().contains(missing.check()));
   }
 
   @Property
