@@ -49,6 +49,9 @@ public final class Evidence {
   private final Supplier<OpenFindings> open;
   private final Supplier<ImmutableListMultimap<LocalDate, Event>> byDay =
       Suppliers.memoize(this::eventsByDay);
+  private final Supplier<OneADay> uses = Suppliers.memoize(() -> ofItsDay(Occasion.AFTER_USE));
+  private final Supplier<OneADay> returns =
+      Suppliers.memoize(() -> ofItsDay(Occasion.AFTER_RETURN));
 
   private Evidence(
       Judging judging, EvidenceTables tables, Element element, History history, LocalDate asOf) {
@@ -487,7 +490,7 @@ public final class Evidence {
    * Lists with what the element came back from others' hands and was not looked at since. After a
    * loan, a loss, a theft or from another department only an advanced inspection that counts is
    * such a look; from a provider any inspection is. It came certainly later, or on the same day and
-   * says that the return was its occasion.
+   * says that the return was its occasion, if that day had no other.
    *
    * @return the transfers by which it came, or may have by the day, in the order of the history
    */
@@ -499,10 +502,34 @@ public final class Evidence {
         .collect(ImmutableList.toImmutableList());
   }
 
-  private static boolean isLook(Event.Inspected done, Event.Moved back) {
+  private boolean isLook(Event.Inspected done, Event.Moved back) {
     Inspection made = done.inspection();
+    boolean namesIt =
+        made.occasion() == Occasion.AFTER_RETURN && namesOne(Occasion.AFTER_RETURN, back.when());
     return (made.kind() == InspectionKind.ADVANCED || !back.transfer().cameUnseen())
-        && done.when().follows(back.when(), made.occasion() == Occasion.AFTER_RETURN);
+        && done.when().follows(back.when(), namesIt);
+  }
+
+  /**
+   * Tells whether an inspection that names its occasion says by it that it came after what was at a
+   * moment. A use and what the element met are one sort; where two of a sort may have been on one
+   * day, only their order tells which of them the inspection came after.
+   *
+   * @param occasion the occasion; not null
+   * @param moment when that was of which it may be the occasion; not null
+   * @return true if nothing else of its sort may have been on its day; of an occasion that names no
+   *     such thing, or all work of its day, always
+   */
+  public boolean namesOne(Occasion occasion, When moment) {
+    return switch (occasion) {
+      case AFTER_USE -> uses.get().alone(moment);
+      case AFTER_RETURN -> returns.get().alone(moment);
+      default -> true;
+    };
+  }
+
+  private OneADay ofItsDay(Occasion occasion) {
+    return new OneADay(history, StatedOrder.stated(occasion).orElseThrow());
   }
 
   /**

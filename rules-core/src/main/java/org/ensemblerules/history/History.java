@@ -4,14 +4,16 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.inspection.Inspection;
 
 /**
  * What happened to an element, in order. Events given in any order make the same history; the same
- * event given twice stands once.
+ * event given twice stands once, but for a use or an exposure: two runs of one day read alike.
  */
 public final class History {
   private static final Comparator<Event> ORDER =
@@ -29,13 +31,23 @@ public final class History {
   private final ImmutableListMultimap<FindingId, Event> byFinding;
 
   private History(List<Event> events) {
-    this.events = events.stream().distinct().sorted(ORDER).collect(ImmutableList.toImmutableList());
+    Set<Event> said = new HashSet<>();
+    this.events =
+        events.stream()
+            .filter(event -> said.add(event) || mayHappenTwiceADay(event))
+            .sorted(ORDER)
+            .collect(ImmutableList.toImmutableList());
     this.byKind =
         this.events.stream()
             .collect(ImmutableListMultimap.toImmutableListMultimap(Event::getClass, e -> e));
     ImmutableListMultimap.Builder<FindingId, Event> answering = ImmutableListMultimap.builder();
     this.events.forEach(event -> event.answers().forEach(id -> answering.put(id, event)));
     this.byFinding = answering.build();
+  }
+
+  /** Two runs of one day read alike in a record that tells no order; one would hide the other. */
+  private static boolean mayHappenTwiceADay(Event event) {
+    return event instanceof Event.Used || event instanceof Event.Exposed;
   }
 
   /** Inspections of one day seldom need more than this to be told apart. */

@@ -95,7 +95,8 @@ final class StatedOrder {
         || (event instanceof Event.Tested tested && tested.failure().equals(id));
   }
 
-  private static Optional<Predicate<Event>> stated(Occasion occasion) {
+  /** After which events an inspection of an occasion says that it came. */
+  static Optional<Predicate<Event>> stated(Occasion occasion) {
     return switch (occasion) {
       case AFTER_USE ->
           Optional.of(other -> other instanceof Event.Used || other instanceof Event.Exposed);

@@ -6,7 +6,10 @@ public enum Occasion {
   ON_ISSUE,
   /** A duty period began. */
   START_OF_DUTY,
-  /** The element had been used; the inspection came after that use. */
+  /**
+   * The element had been used; the inspection came after that use. On a day of more than one use or
+   * exposure only their order tells which it came after.
+   */
   AFTER_USE,
   /** It was due by the calendar. */
   PERIODIC,
@@ -14,8 +17,14 @@ public enum Occasion {
   SUSPICION,
   /** Gear held after an incident was released. */
   AFTER_RELEASE,
-  /** The element had come back from others' hands; the inspection came after that. */
+  /**
+   * The element had come back from others' hands; the inspection came after that. On a day of more
+   * than one return only their order tells which it came after.
+   */
   AFTER_RETURN,
-  /** It had been cleaned, repaired or tried for a finding; the inspection came after that. */
+  /**
+   * It had been cleaned, repaired or tried for a finding; the inspection came after all such work
+   * of its day, but for work that has an order after it.
+   */
   AFTER_WORK
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.When;
 
 /**
@@ -16,14 +17,18 @@ import org.ensemblerules.history.When;
 final class Done {
   private final ImmutableList<When> all;
   private final ImmutableList<When> onThatOccasion;
+  private final Optional<Predicate<When>> afterIt;
 
   /**
    * {@code onThatOccasion}: those made for the very occasion, so that the same day is late enough.
+   * {@code afterIt}: of an occasion that says that they came after what called for them, whether
+   * they say so of what called at a moment; others are on its day, before or after it.
    */
-  Done(Stream<When> all, Stream<When> onThatOccasion) {
+  Done(Stream<When> all, Stream<When> onThatOccasion, Optional<Predicate<When>> afterIt) {
     this.all = all.sorted(When.LAST_CERTAIN).collect(ImmutableList.toImmutableList());
     this.onThatOccasion =
         onThatOccasion.sorted(When.LAST_CERTAIN).collect(ImmutableList.toImmutableList());
+    this.afterIt = afterIt;
   }
 
   /** One for each day that counts as done on, the earliest of each date: the last of that day. */
@@ -44,10 +49,24 @@ final class Done {
   Optional<LocalDate> answering(When occurrence) {
     return Stream.of(
             first(all, done -> done.certainlyAfter(occurrence)),
-            first(onThatOccasion, done -> done.date().certainlyNotBefore(occurrence.date())))
+            afterIt.isPresent() ? saysAfter(occurrence) : from(occurrence.date()))
         .flatMap(Optional::stream)
         .flatMap(when -> when.date().earliest().stream())
         .min(LocalDate::compareTo);
+  }
+
+  private Optional<When> from(MarkedDate day) {
+    return first(onThatOccasion, done -> done.date().certainlyNotBefore(day));
+  }
+
+  /** Never against an order that the record tells; what has none comes first on its day. */
+  private Optional<When> saysAfter(When occurrence) {
+    if (!afterIt.orElseThrow().test(occurrence)) {
+      return Optional.empty();
+    }
+    return from(occurrence.date())
+        .filter(done -> done.orderInDay() == 0)
+        .or(() -> first(onThatOccasion, done -> done.follows(occurrence, true)));
   }
 
   private static Optional<When> first(List<When> ordered, Predicate<When> fulfills) {

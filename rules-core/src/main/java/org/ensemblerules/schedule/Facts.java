@@ -117,14 +117,18 @@ final class Facts {
                   done ->
                       Optional.of(done.inspection().occasion()).equals(occasion)
                           || opensWhatWasSuspected(done, trigger))
-              .map(Event::when));
+              .map(Event::when),
+          occasion
+              .filter(Occasion.AFTER_USE::equals)
+              .map(after -> use -> evidence.namesOne(after, use)));
     }
     return new Done(
         history().events().stream()
             .filter(doneBy::asksFor)
             .filter(evidence::counts)
             .map(Event::when),
-        Stream.empty());
+        Stream.empty(),
+        Optional.empty());
   }
 
   /** How much the record has of the inspection by which a task was done; the most of several. */
@@ -218,6 +222,7 @@ final class Facts {
                       .map(event -> new Occurrence(event.when(), "failed " + event.check())));
         };
     return all.filter(occurrence -> mayHaveHappened(occurrence.when()))
+        .distinct()
         .sorted(
             Comparator.comparing(Occurrence::when, When.FIRST_CERTAIN)
                 .thenComparing(Occurrence::what))

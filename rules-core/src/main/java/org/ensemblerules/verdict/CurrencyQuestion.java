@@ -2,6 +2,7 @@ package org.ensemblerules.verdict;
 
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -108,10 +109,11 @@ final class CurrencyQuestion {
         last(
             file.evidence().counting(Event.Inspected.class).stream()
                 .filter(done -> done.inspection().occasion() == Occasion.AFTER_USE));
-    for (Event event : file.history().events()) {
+    for (Event event : new LinkedHashSet<>(file.history().events())) {
       boolean inspected =
           last.map(done -> done.follows(event.when(), false)).orElse(false)
-              || lastAfterUse.map(done -> done.follows(event.when(), true)).orElse(false);
+              || (file.evidence().namesOne(Occasion.AFTER_USE, event.when())
+                  && lastAfterUse.map(done -> done.follows(event.when(), true)).orElse(false));
       what(event)
           .filter(what -> !inspected)
           .ifPresent(

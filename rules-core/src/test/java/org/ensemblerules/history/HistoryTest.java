@@ -52,8 +52,10 @@ class HistoryTest {
   }
 
   @Test
-  void theSameEventTwiceStandsOnce() {
-    assertThat(History.of(List.of(used("2020", 0), used("2020", 0))).events()).hasSize(1);
+  void theSameEventTwiceStandsOnceButTwoUsesAreTwo() {
+    Event returned = new Event.Returned(When.on(MarkedDate.parse("2020")));
+    assertThat(History.of(List.of(returned, returned)).events()).hasSize(1);
+    assertThat(History.of(List.of(used("2020", 0), used("2020", 0))).events()).hasSize(2);
     assertThat(History.empty().events()).isEmpty();
   }
 

@@ -6,6 +6,7 @@ import org.ensemblerules.effect.Check;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.LabeledLayers;
+import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.schedule.TaskKey;
 import org.ensemblerules.tables.ShippedRules;
@@ -43,6 +44,20 @@ enum LeftOutExceptions {
     }
   },
 
+  /**
+   * What says that work came after a look or a check of its day that says it came after the work.
+   */
+  SAID_TO_BE_AFTER_THE_WORK {
+    @Override
+    boolean holds(Assessment given, Taken taken, String fault) {
+      String[] steps = taken.way().at().toString().split("/", -1);
+      return steps[steps.length - 1].equals("orderInDay")
+          && given.history().events().stream()
+              .filter(event -> event.when().date().equals(at(given, steps).when().date()))
+              .anyMatch(LeftOutExceptions::saysAfterWork);
+    }
+  },
+
   /** What alone says that a layer is there that only some elements have. */
   LAYER_SAID_NOWHERE_ELSE {
     @Override
@@ -50,6 +65,16 @@ enum LeftOutExceptions {
       return !layers(taken.assessment()).containsAll(layers(given));
     }
   };
+
+  private static Event at(Assessment given, String[] steps) {
+    return given.history().events().get(Integer.parseInt(steps[2]));
+  }
+
+  private static boolean saysAfterWork(Event event) {
+    return event instanceof Event.Inspected look
+        ? look.inspection().occasion() == Occasion.AFTER_WORK
+        : event instanceof Event.Checked check && check.afterWork();
+  }
 
   private static List<Optional<LayerKind>> layers(Assessment given) {
     Tables tables = ShippedRules.standard().tables();

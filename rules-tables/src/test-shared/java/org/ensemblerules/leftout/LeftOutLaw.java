@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ensemblerules.effect.Check;
@@ -216,43 +217,65 @@ final class LeftOutLaw {
         || due.by().map(day -> !other.by().get().isAfter(day)).orElse(false);
   }
 
-  /** The smallest record found by leaving out more in which the same is still milder. */
+  /**
+   * The smallest record found by leaving out more in which the same is still milder: whole events
+   * first, then whatever is left, until nothing more can go.
+   */
   String shrunk(Assessment given, LeavingOut.Way way) {
-    Assessment smallest = given;
-    JsonPointer at = way.at();
-    for (boolean smaller = true; smaller; ) {
-      smaller = false;
-      JsonNode record = LeavingOut.json(smallest);
-      for (List<LeavingOut.Way> part : LeavingOut.ways(record)) {
-        for (LeavingOut.Way less : part) {
-          Optional<JsonPointer> there = without(at, less);
-          Optional<Taken> taken =
-              there.flatMap(same -> LeavingOut.take(rules, asOf, given, record, less));
-          if (taken.isPresent()
-              && milder(
-                      taken.get().assessment(),
-                      verdict(taken.get().assessment()),
-                      LeavingOut.json(taken.get().assessment()),
-                      new LeavingOut.Way(there.orElseThrow(), way.instead()))
-                  .isPresent()) {
-            smallest = taken.get().assessment();
-            at = there.orElseThrow();
-            smaller = true;
-            break;
-          }
-        }
-        if (smaller) {
-          break;
-        }
-      }
+    Shrinking at = new Shrinking(given, way);
+    at = smaller(at, LeavingOut::wholes);
+    for (Shrinking before = null; before != at; ) {
+      before = at;
+      at = smaller(at, record -> LeavingOut.ways(record).stream().flatMap(List::stream).toList());
     }
-    JsonNode record = LeavingOut.json(smallest);
-    LeavingOut.Way last = new LeavingOut.Way(at, way.instead());
-    return LeavingOut.take(rules, asOf, smallest, record, last).map(Taken::toString).orElse("")
+    JsonNode record = LeavingOut.json(at.record());
+    return LeavingOut.take(rules, asOf, at.record(), record, at.way())
+            .map(Taken::toString)
+            .orElse("")
         + ": "
-        + milder(smallest, verdict(smallest), record, last).orElse("")
+        + milder(at.record(), verdict(at.record()), record, at.way()).orElse("")
         + "\n"
         + record;
+  }
+
+  /** A record, and what of it is milder if it is left out. */
+  private record Shrinking(Assessment record, LeavingOut.Way way) {}
+
+  /** Goes once through the ways, and on from where one led to something smaller. */
+  private Shrinking smaller(Shrinking from, Function<JsonNode, List<LeavingOut.Way>> ways) {
+    Shrinking at = from;
+    JsonNode record = LeavingOut.json(at.record());
+    List<LeavingOut.Way> left = ways.apply(record);
+    for (int i = 0; i < left.size(); ) {
+      Optional<Shrinking> less = without(at, record, left.get(i));
+      if (less.isPresent()) {
+        at = less.get();
+        record = LeavingOut.json(at.record());
+        left = ways.apply(record);
+      } else {
+        i++;
+      }
+    }
+    return at;
+  }
+
+  private Optional<Shrinking> without(Shrinking at, JsonNode record, LeavingOut.Way less) {
+    Optional<JsonPointer> there = without(at.way().at(), less);
+    return there
+        .flatMap(same -> LeavingOut.take(rules, asOf, at.record(), record, less))
+        .map(
+            taken ->
+                new Shrinking(
+                    taken.assessment(),
+                    new LeavingOut.Way(there.orElseThrow(), at.way().instead())))
+        .filter(
+            next ->
+                milder(
+                        next.record(),
+                        verdict(next.record()),
+                        LeavingOut.json(next.record()),
+                        next.way())
+                    .isPresent());
   }
 
   /** Where a thing stands once something else is gone; empty if it would go with it. */

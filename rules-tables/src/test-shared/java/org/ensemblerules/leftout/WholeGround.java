@@ -67,6 +67,7 @@ record WholeGround(Set<String> names, Set<ReasonKind> kinds, Optional<Set<String
       case "FINDING" -> Set.of(what.path("id").asText());
       case "FOUND" -> Set.of(what.at("/finding/id").asText());
       case "CLEANED" -> Set.of("wash:" + day);
+      case "INSPECTOR_DECIDED" -> Set.of(what.path("id").asText());
       case "CHECKED" -> namesOfCheck(day, what);
       default -> Set.of();
     };

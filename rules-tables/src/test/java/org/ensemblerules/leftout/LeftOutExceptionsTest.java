@@ -47,6 +47,20 @@ class LeftOutExceptionsTest {
               + "\"result\":\"PASSED\",\"by\":{\"name\":\"V\",\"kind\":\"ORGANIZATION\"},"
               + "\"answers\":[\"F1\"]}],\"findings\":[{\"id\":\"F1\",\"site\":\"WHOLE_ELEMENT\","
               + "\"defect\":\"INJURY_TO_WEARER\",\"seen\":\"2024-05-24\"}]}";
+      case SAID_TO_BE_AFTER_THE_WORK ->
+          HELMET.formatted(
+              "{\"event\":\"FOUND\",\"finding\":{\"id\":\"F1\",\"site\":\"SUSPENSION\","
+                  + "\"defect\":\"CRACKING\",\"seen\":\"2024-01-13\"}},"
+                  + cleaned("2024-01-14", ",\"layers\":\"WHOLE\",\"orderInDay\":1")
+                  + ",{\"event\":\"INSPECTED\",\"inspection\":{\"kind\":\"ADVANCED\",\"occasion\":"
+                  + "\"AFTER_WORK\",\"on\":\"2024-01-14\",\"by\":{\"name\":\"V\",\"kind\":"
+                  + "\"ORGANIZATION\",\"credentials\":[{\"scope\":\"INSPECT\",\"from\":"
+                  + "\"2000-01-01\",\"through\":\"2199-12-31\"}]},\"gearClean\":\"YES\",\"atHand\":"
+                  + "\"ALL\",\"signedOff\":{\"edition\":\"NFPA_1851_2020\",\"clearBut\":[]}},\"orderInDay\":2},"
+                  + "{\"event\":\"REPAIRED\",\"on\":\"2024-01-14\",\"orderInDay\":3,\"class\":"
+                  + "\"ADVANCED\",\"replaced\":true,\"answers\":[\"F1\"],\"by\":{\"name\":\"P\",\"kind\":"
+                  + "\"VERIFIED_INDEPENDENT_SERVICE_PROVIDER\",\"credentials\":[{\"scope\":"
+                  + "\"ADVANCED_REPAIR\",\"from\":\"2000-01-01\",\"through\":\"2199-12-31\"}]}}");
       case LAYER_SAID_NOWHERE_ELSE ->
           "{\"element\":{\"id\":\"1\",\"kind\":\"COAT\",\"use\":\"STRUCTURAL\",\"layers\":{"
               + "\"LINER_SYSTEM\":{\"manufactured\":\"2022\"},"
@@ -55,9 +69,15 @@ class LeftOutExceptionsTest {
   }
 
   private static String cleaned(String on) {
+    return cleaned(on, "");
+  }
+
+  private static String cleaned(String on, String more) {
     return "{\"event\":\"CLEANED\",\"on\":\""
         + on
-        + "\",\"cleaning\":\"ADVANCED\",\"limitsKept\":true,\"by\":{\"name\":\"V\",\"kind\":"
+        + "\""
+        + more
+        + ",\"cleaning\":\"ADVANCED\",\"limitsKept\":true,\"by\":{\"name\":\"V\",\"kind\":"
         + "\"ORGANIZATION\",\"credentials\":[{\"scope\":\"CLEAN\",\"from\":\"2000-01-01\","
         + "\"through\":\"2199-12-31\"}]}}";
   }
@@ -67,6 +87,7 @@ class LeftOutExceptionsTest {
       case STOCK_LEFT_THE_SHELF -> "/element/inService";
       case CHECK_AFTER_A_REPAIR -> "/history/1";
       case RELEASE_LEFT_OUT -> "/history/2/answers";
+      case SAID_TO_BE_AFTER_THE_WORK -> "/history/3/orderInDay";
       case LAYER_SAID_NOWHERE_ELSE -> "/element/layers/MOISTURE_BARRIER";
     };
   }

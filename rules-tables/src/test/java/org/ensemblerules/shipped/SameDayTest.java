@@ -3,6 +3,7 @@ package org.ensemblerules.shipped;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.YearMonth;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -29,6 +30,7 @@ import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.Transfer;
 import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
@@ -128,6 +130,65 @@ class SameDayTest {
         .contains("; Inspected of " + before(20) + " as well, and in order once both have");
     assertThat(worn.with(looked(before(20), Occasion.AFTER_USE, 0)).verdict().service())
         .isEqualTo(Service.IN);
+  }
+
+  private static ShippedCase usedTwice(int first, int look, int second) {
+    return ShippedCase.fit(RULES, COAT)
+        .inspectedBy(List.of())
+        .with(new Event.Used(when(20, first)))
+        .with(looked(before(20), Occasion.AFTER_USE, look))
+        .with(new Event.Used(when(20, second)));
+  }
+
+  /** "After use" says of two uses nothing of the one or the other; left out, no order helps. */
+  @Test
+  void ofTwoUsesOfADayOnlyTheirOrderTellsWhichALookCameAfter() {
+    assertThat(usedTwice(1, 3, 2).verdict().service()).isEqualTo(Service.IN);
+    for (int[] told :
+        new int[][] {{1, 2, 3}, {1, 2, 0}, {0, 2, 3}, {1, 0, 3}, {0, 0, 0}, {1, 3, 0}}) {
+      ShippedCase given = usedTwice(told[0], told[1], told[2]);
+      assertThat(given.verdict().service()).as(Arrays.toString(told)).isEqualTo(Service.OUT);
+      assertThat(seen(given, ReasonKind.TASK_DUE)).as(Arrays.toString(told)).isNotEmpty();
+    }
+    assertThat(seen(usedTwice(1, 3, 0), ReasonKind.USED_SINCE_INSPECTION))
+        .singleElement()
+        .asString()
+        .endsWith(
+            "; Inspected of "
+                + before(20)
+                + " as well, and in order once both have"
+                + " their orderInDay");
+  }
+
+  @Test
+  void aSecondUseThatMayHaveBeenThatDayIsOneMore() {
+    ShippedCase given =
+        ShippedCase.fit(RULES, COAT)
+            .inspectedBy(List.of())
+            .with(new Event.Used(when(20, 0)))
+            .with(looked(before(20), Occasion.AFTER_USE, 0));
+    MarkedDate month = new MarkedDate.Month(YearMonth.from(ShippedGear.AS_OF.minusDays(20)));
+    assertThat(given.verdict().service()).isEqualTo(Service.IN);
+    assertThat(seen(given.with(new Event.Used(When.on(month))), ReasonKind.USED_SINCE_INSPECTION))
+        .hasSize(2);
+  }
+
+  @Test
+  void ofTwoReturnsOfADayOnlyTheirOrderTellsWhichALookCameAfter() {
+    for (int[] told : new int[][] {{2, 3, 5}, {2, 3, 0}, {0, 0, 0}}) {
+      ShippedCase given =
+          coat(
+              new Event.Moved(when(20, 1), Transfer.LENT, "Station 2"),
+              new Event.Moved(when(20, told[0]), Transfer.BACK_FROM_LOAN, "Station 1"),
+              returned(Occasion.AFTER_RETURN, told[1]),
+              new Event.Moved(when(20, 4), Transfer.LENT, "Station 2"),
+              new Event.Moved(when(20, told[2]), Transfer.BACK_FROM_LOAN, "Station 1"));
+      assertThat(given.verdict().service()).as(Arrays.toString(told)).isEqualTo(Service.OUT);
+    }
+  }
+
+  private static Event.Inspected returned(Occasion occasion, int orderInDay) {
+    return new Event.Inspected(inFull(occasion).inspection(), orderInDay);
   }
 
   @Test

@@ -24,6 +24,8 @@ import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.EntityKind;
+import org.ensemblerules.effect.RepairClass;
+import org.ensemblerules.effect.Scope;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.fieldcheck.Applicability;
 import org.ensemblerules.gear.AnatomyRow;
@@ -34,7 +36,9 @@ import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Presence;
+import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
@@ -322,7 +326,8 @@ public final class ArbitrariesOfRecords {
 
   private void happened(Element element, int number) {
     LocalDate day = before(200);
-    switch (random.nextInt(9)) {
+    switch (random.nextInt(10)) {
+      case 9 -> busy(element, day);
       case 0 -> {
         events.add(new Event.Used(when(day)));
         looked(element, day.plusDays(random.nextInt(2)));
@@ -342,8 +347,75 @@ public final class ArbitrariesOfRecords {
     }
   }
 
+  /** Several things of one day, some of them with their order. */
+  private void busy(Element element, LocalDate day) {
+    for (int things = 2 + random.nextInt(4); things > 0; things--) {
+      When when = new When(date(day), random.nextInt(3) == 0 ? 0 : 1 + random.nextInt(6));
+      FindingId id = new FindingId("F" + (1 + random.nextInt(3)));
+      switch (random.nextInt(7)) {
+        case 0 -> events.add(new Event.Used(when));
+        case 1 -> events.add(new Event.Exposed(when, Exposure.PRODUCTS_OF_COMBUSTION));
+        case 2 ->
+            events.add(
+                ShippedWork.done(
+                    rules,
+                    when,
+                    new Effect.Clean(CleaningKind.ADVANCED, Scope.ELEMENT),
+                    doer(Task.of(CleaningKind.ADVANCED)),
+                    random.nextBoolean() ? Set.of(id) : Set.of()));
+        case 3 ->
+            events.add(
+                ShippedWork.done(
+                    rules,
+                    when,
+                    new Effect.Repair(RepairClass.ADVANCED, Scope.PART),
+                    doer(Task.ADVANCED_REPAIR),
+                    Set.of(id)));
+        case 4 -> events.add(new Event.Moved(when, one(Transfer.values()), "Station 2"));
+        default ->
+            events.add(
+                new Event.Inspected(
+                    on(
+                        one(
+                            List.of(
+                                Occasion.AFTER_USE, Occasion.AFTER_WORK, Occasion.AFTER_RETURN)),
+                        inspection(element, InspectionKind.ADVANCED, when.date())),
+                    when.orderInDay()));
+      }
+    }
+  }
+
+  private static Inspection on(Occasion occasion, Inspection made) {
+    Inspection.Builder other =
+        Inspection.builder(made.kind(), occasion, made.on(), made.by())
+            .gearClean(made.gearClean())
+            .atHand(made.atHand());
+    made.outcomes().forEach(each -> other.outcome(each.criterion(), each.outcome()));
+    made.signOff().ifPresent(other::signOff);
+    return other.build();
+  }
+
+  private void decided(LocalDate day) {
+    FindingId id = new FindingId("D" + (1 + random.nextInt(2)));
+    Effect asked =
+        one(
+            List.of(
+                new Effect.Evaluate(Check.EXPERT_EVALUATION, Scope.ELEMENT),
+                new Effect.Clean(CleaningKind.ADVANCED, Scope.ELEMENT)));
+    Doer inspector = doer(InspectionKind.ADVANCED.task());
+    events.add(
+        new Event.InspectorDecided(
+            when(day), id, Site.of(Part.WHOLE_ELEMENT), asked, inspector, "looks worn"));
+    if (random.nextBoolean()) {
+      events.add(
+          new Event.DecisionWithdrawn(
+              when(day.plusDays(random.nextInt(3))), id, inspector, "looked again"));
+    }
+  }
+
   private void seldomer(LocalDate day) {
-    switch (random.nextInt(5)) {
+    switch (random.nextInt(6)) {
+      case 5 -> decided(day);
       case 0 -> events.add(new Event.Modified(when(day), "a strap", one(Known.values())));
       case 1 -> events.add(new Event.Returned(when(day)));
       case 2 -> {
@@ -436,13 +508,9 @@ public final class ArbitrariesOfRecords {
   }
 
   private void lookedAtWork(Element element, LocalDate day) {
-    Inspection made = inspection(element, InspectionKind.ADVANCED, date(day));
-    Inspection.Builder after =
-        Inspection.builder(made.kind(), Occasion.AFTER_WORK, made.on(), made.by())
-            .gearClean(made.gearClean())
-            .atHand(made.atHand());
-    made.outcomes().forEach(each -> after.outcome(each.criterion(), each.outcome()));
-    events.add(new Event.Inspected(after.build(), seldom() ? 1 + random.nextInt(3) : 0));
+    Inspection after =
+        on(Occasion.AFTER_WORK, inspection(element, InspectionKind.ADVANCED, date(day)));
+    events.add(new Event.Inspected(after, seldom() ? 1 + random.nextInt(3) : 0));
   }
 
   private void checked(LocalDate day) {
