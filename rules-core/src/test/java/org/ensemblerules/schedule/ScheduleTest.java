@@ -149,7 +149,9 @@ class ScheduleTest {
     "2023-08-31, 2024-02-29, 2024-08-31",
     "2024-02-29, 2024-03-05, 2025-02-28",
     "2024-02-29#1, 2024-02-29#2, 2021-06-01",
-    "2024-02, 2024-02-01, 2021-06-01"
+    "2024-02, 2024-02-01, 2021-06-01",
+    "2024-02, 2024-02-27, 2021-06-01",
+    "2023-12, 2024-02-27, 2024-12-01"
   })
   void cleanedTwiceInAnyTwelveMonths(String one, String other, String by) {
     Schedule schedule = Kept.schedule(Kept.cleaning(ElementKind.HELMET, TWICE));

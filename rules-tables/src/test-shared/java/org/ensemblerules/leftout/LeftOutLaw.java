@@ -6,9 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import java.util.Set;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
@@ -149,16 +147,18 @@ final class LeftOutLaw {
   }
 
   private static Optional<String> actionGone(Verdict before, List<Reason> standing, Verdict after) {
-    Set<Effect> asked =
-        standing.stream()
-            .filter(reason -> !startsAnew(reason, after))
-            .map(Reason::effect)
-            .collect(Collectors.toSet());
+    List<Reason> asking = standing.stream().filter(reason -> !startsAnew(reason, after)).toList();
     return before.actions().stream()
-        .filter(action -> asked.contains(action.effect()))
+        .filter(action -> asking.stream().anyMatch(reason -> asksFor(reason, action)))
         .filter(action -> after.actions().stream().noneMatch(other -> covers(other, action)))
         .map(action -> action.effect().text() + " at " + action.target())
         .findFirst();
+  }
+
+  /** Two reasons may ask the same of two parts. */
+  private static boolean asksFor(Reason reason, Action action) {
+    return reason.effect().equals(action.effect())
+        && (reason.effect().scope() != Scope.PART || reason.site().equals(action.target()));
   }
 
   /** What only waited for its last steps asks for the first again: that covers the last. */
