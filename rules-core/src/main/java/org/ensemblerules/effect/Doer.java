@@ -64,4 +64,13 @@ public record Doer(String name, EntityKind kind, List<Credential> credentials, b
   public static Doer unregistered(String name) {
     return new Doer(name, EntityKind.MEMBER, List.of(), false);
   }
+
+  /**
+   * Tells whether any credential rests on the word of the organization.
+   *
+   * @return true if one does
+   */
+  public boolean isVouchedFor() {
+    return credentials.stream().anyMatch(each -> each.vouched().isPresent());
+  }
 }

@@ -28,6 +28,7 @@ final class EventJudge implements Judging {
   private final Element element;
   private final LocalDate asOf;
   private final SignOffReading reading;
+  private final List<Optional<LayerKind>> labeledLayers;
   private final boolean labelLeftOut;
   private final ImmutableListMultimap<Check, MarkedDate> passed;
   private final ImmutableListMultimap<Check, MarkedDate> passedForNothing;
@@ -41,9 +42,8 @@ final class EventJudge implements Judging {
             tables.editions(),
             history.events(Event.Found.class).stream().map(Event.Found::finding).toList(),
             tables.grades());
-    this.labelLeftOut =
-        LabeledLayers.of(tables.anatomy(), tables.criteria(), element, history).stream()
-            .anyMatch(layer -> !isLabeled(layer));
+    this.labeledLayers = LabeledLayers.of(tables.anatomy(), tables.criteria(), element, history);
+    this.labelLeftOut = labeledLayers.stream().anyMatch(layer -> !isLabeled(layer));
     ImmutableListMultimap.Builder<Check, MarkedDate> good = ImmutableListMultimap.builder();
     ImmutableListMultimap.Builder<Check, MarkedDate> forNothing = ImmutableListMultimap.builder();
     for (Event.Checked done : history.events(Event.Checked.class)) {
@@ -78,6 +78,11 @@ final class EventJudge implements Judging {
 
   private boolean isLabeled(Optional<LayerKind> layer) {
     return layer.map(element.layerLabels()::containsKey).orElse(element.label().isPresent());
+  }
+
+  @Override
+  public List<Optional<LayerKind>> labeledLayers() {
+    return labeledLayers;
   }
 
   @Override
@@ -124,6 +129,7 @@ final class EventJudge implements Judging {
             task ->
                 event
                     .doer()
+                    .filter(Doer::isVouchedFor)
                     .map(
                         by ->
                             tables

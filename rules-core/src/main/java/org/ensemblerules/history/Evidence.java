@@ -121,6 +121,16 @@ public final class Evidence {
     return asOf;
   }
 
+  /**
+   * Lists where the element must carry labels, as {@link LabeledLayers} has it.
+   *
+   * @return the labeled layers in order; empty in place of a layer stands for the element's own
+   *     label; never null
+   */
+  public List<Optional<LayerKind>> labeledLayers() {
+    return judging.labeledLayers();
+  }
+
   Latest latest() {
     return latest;
   }

@@ -1,10 +1,15 @@
 package org.ensemblerules.history;
 
+import java.util.List;
 import java.util.Optional;
 import org.ensemblerules.effect.Permission;
+import org.ensemblerules.gear.LayerKind;
 
-/** Decides of one event at a time: whether it counts by itself, and what it does for a finding. */
+/** Decides of one event at a time whether it counts by itself, and what it does for a finding. */
 interface Judging {
+  /** Where the element must carry labels, as {@link LabeledLayers} has it. */
+  List<Optional<LayerKind>> labeledLayers();
+
   /**
    * Judges an event.
    *

@@ -1,8 +1,8 @@
 package org.ensemblerules.history;
 
 import com.google.common.collect.ImmutableList;
+import java.util.EnumMap;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,6 +16,7 @@ import org.ensemblerules.gear.Site;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.CriterionRow;
+import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.source.RowKey;
 
@@ -56,20 +57,29 @@ public final class LabeledLayers {
   /** Layers that only some elements have, of which none is labeled though one was looked at. */
   private static Set<LayerKind> seen(CriteriaTable criteria, Element element, History history) {
     Set<LayerKind> seen = EnumSet.noneOf(LayerKind.class);
-    Map<RowKey, Set<LayerKind>> asked = new HashMap<>();
+    Map<InspectionKind, List<Looked>> asked = new EnumMap<>(InspectionKind.class);
     for (Event.Inspected event : history.events(Event.Inspected.class)) {
-      for (CriterionRow row :
-          criteria.required(event.inspection().kind(), element.kind(), element.use())) {
-        Set<LayerKind> layers =
-            asked.computeIfAbsent(row.key(), key -> unlabeled(criteria, row, element));
-        if (!layers.isEmpty()
-            && saysThere(event, row.key())
-            && !saidNotThere(row.key(), event.when(), layers, history)) {
-          seen.addAll(layers);
+      for (Looked looked :
+          asked.computeIfAbsent(
+              event.inspection().kind(), kind -> unlabeled(criteria, kind, element))) {
+        if (saysThere(event, looked.criterion())
+            && !saidNotThere(looked.criterion(), event.when(), looked.layers(), history)) {
+          seen.addAll(looked.layers());
         }
       }
     }
     return seen;
+  }
+
+  /** A criterion, and the layers that it looks at. */
+  private record Looked(RowKey criterion, Set<LayerKind> layers) {}
+
+  private static List<Looked> unlabeled(
+      CriteriaTable criteria, InspectionKind kind, Element element) {
+    return criteria.required(kind, element.kind(), element.use()).stream()
+        .map(row -> new Looked(row.key(), unlabeled(criteria, row, element)))
+        .filter(looked -> !looked.layers().isEmpty())
+        .toList();
   }
 
   /** The layers of a criterion that only some elements have; none if one of them is labeled. */

@@ -28,6 +28,9 @@ public final class Inspection {
   private final List<CriterionOutcome> outcomes;
   private final Optional<SignOff> signOff;
 
+  /** Worked out when first asked for, as inspections are looked up again and again. */
+  private int hash;
+
   private Inspection(Builder builder) {
     this.kind = builder.kind;
     this.occasion = builder.occasion;
@@ -194,7 +197,10 @@ public final class Inspection {
 
   @Override
   public int hashCode() {
-    return Objects.hash(kind, occasion, on, by, gearClean, atHand, outcomes, signOff);
+    if (hash == 0) {
+      hash = Objects.hash(kind, occasion, on, by, gearClean, atHand, outcomes, signOff);
+    }
+    return hash;
   }
 
   /** Says all of it on one line, so that two that differ differ here as well. */

@@ -1,5 +1,6 @@
 package org.ensemblerules.schedule;
 
+import com.google.common.base.Suppliers;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -12,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.ensemblerules.care.Exposure;
 import org.ensemblerules.effect.Check;
@@ -24,7 +26,6 @@ import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Evidence;
 import org.ensemblerules.history.History;
 import org.ensemblerules.history.Judgment;
-import org.ensemblerules.history.LabeledLayers;
 import org.ensemblerules.history.Told;
 import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.CriterionRow;
@@ -45,6 +46,8 @@ final class Facts {
   private final LinerSuspicion findings;
   private final Reserve reserve;
   private final List<Event.Inspected> inspections;
+  private final Supplier<Optional<LocalDate>> made = Suppliers.memoize(this::made);
+  private final Supplier<Since> sinceIssue = Suppliers.memoize(this::sinceIssue);
 
   Facts(ScheduleTables tables, Evidence evidence, ServiceRecord record) {
     this.tables = tables;
@@ -279,8 +282,8 @@ final class Facts {
   Since since(Start start) {
     return switch (start) {
       case IN_SERVICE -> new Since(true, element().inService().earliest(), false);
-      case MANUFACTURE -> new Since(true, made(), false);
-      case ISSUE -> sinceIssue();
+      case MANUFACTURE -> new Since(true, made.get(), false);
+      case ISSUE -> sinceIssue.get();
     };
   }
 
@@ -310,7 +313,7 @@ final class Facts {
   /** The earliest day that a date can mean; of a month or a year, none before it was made. */
   private Optional<LocalDate> firstDay(MarkedDate date) {
     Optional<LocalDate> first = date.earliest();
-    return made()
+    return made.get()
         .filter(day -> first.map(day::isAfter).orElse(false))
         .filter(day -> !date.certainlyBy(day.minusDays(1)))
         .or(() -> first);
@@ -330,7 +333,7 @@ final class Facts {
         .filter(date -> uses.stream().allMatch(use -> use.certainlyNotBefore(date)))
         .flatMap(date -> date.earliest().stream())
         .max(Comparator.naturalOrder())
-        .or(this::made);
+        .or(made);
   }
 
   /** The earliest manufacture that the labels show; empty if one of them may show another. */
@@ -338,7 +341,7 @@ final class Facts {
     Map<Optional<LayerKind>, Label> labels = labels();
     Set<Optional<LayerKind>> known = new HashSet<>(labels.keySet());
     boolean all =
-        known.containsAll(expectedLabels())
+        known.containsAll(evidence.labeledLayers())
             && labels.values().stream()
                 .allMatch(label -> label.manufactured().earliest().isPresent());
     return Optional.of(labels.values())
@@ -348,12 +351,6 @@ final class Facts {
                 each.stream()
                     .flatMap(label -> label.manufactured().earliest().stream())
                     .min(Comparator.naturalOrder()));
-  }
-
-  /** Where it must be labeled, whether or not it is. */
-  List<Optional<LayerKind>> expectedLabels() {
-    return LabeledLayers.of(
-        tables.evidence().anatomy(), tables.evidence().criteria(), element(), history());
   }
 
   /** The labels by layer; an empty layer stands for the element's own. */

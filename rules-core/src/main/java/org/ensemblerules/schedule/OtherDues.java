@@ -40,7 +40,7 @@ final class OtherDues {
   List<Due> ages() {
     List<Due> due = new ArrayList<>();
     Map<Optional<LayerKind>, Label> labels = facts.labels();
-    facts.expectedLabels().stream()
+    facts.evidence().labeledLayers().stream()
         .filter(layer -> !labels.containsKey(layer))
         .forEach(layer -> due.add(age(layer, Optional.empty(), Optional.empty(), NO_LABEL)));
     if (labels.isEmpty() && due.isEmpty()) {

@@ -33,7 +33,7 @@ final class CaseFile {
     this.rules = rules;
     this.assessment = assessment;
     this.evidence = evidence;
-    this.labeled = new Labeled(evidence, rules.tables());
+    this.labeled = new Labeled(evidence);
     this.notFitted = NotFitted.findings(assessment.element(), evidence.history(), rules.tables());
     this.findings =
         Stream.of(

@@ -26,8 +26,6 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Evidence;
 import org.ensemblerules.history.History;
-import org.ensemblerules.history.LabeledLayers;
-import org.ensemblerules.ruleset.Tables;
 
 /** The labels an element must carry, those it carries, and what is wrong with them. */
 final class Labeled {
@@ -39,11 +37,11 @@ final class Labeled {
   private final LocalDate asOf;
   private final List<Optional<LayerKind>> layers;
 
-  Labeled(Evidence evidence, Tables tables) {
+  Labeled(Evidence evidence) {
     this.element = evidence.element();
     this.history = evidence.history();
     this.asOf = evidence.asOf();
-    this.layers = LabeledLayers.of(tables.anatomy(), tables.criteria(), element, history);
+    this.layers = evidence.labeledLayers();
   }
 
   /** Where labels are expected or given; a layer empty stands for the element's own label. */

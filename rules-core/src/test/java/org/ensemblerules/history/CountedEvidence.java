@@ -1,10 +1,12 @@
 package org.ensemblerules.history;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.ensemblerules.effect.Permission;
 import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.LayerKind;
 
 /** Evidence whose decisions are told as they are made. */
 public final class CountedEvidence {
@@ -31,6 +33,11 @@ public final class CountedEvidence {
     EventJudge judge = new EventJudge(tables, element, history, asOf);
     Judging counted =
         new Judging() {
+          @Override
+          public List<Optional<LayerKind>> labeledLayers() {
+            return judge.labeledLayers();
+          }
+
           @Override
           public Optional<Judgment> judge(Event event) {
             judged.accept(event);
