@@ -10,6 +10,7 @@ import org.ensemblerules.care.WashAnswer;
 import org.ensemblerules.care.WashDeviation;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.Judgment;
 import org.ensemblerules.history.Validity;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.verdict.Assess;
@@ -82,6 +83,8 @@ final class Grounds {
       case "CLEANED" -> outOfLimit(rules, from, Integer.parseInt(steps[2]));
       case "INSPECTED" ->
           inspection(event.path("inspection"), way)
+              || (way.at().toString().contains("/outcomes")
+                  && excludesItself(rules, asOf, from, Integer.parseInt(steps[2])))
               || (steps.length == WHOLE_EVENT
                   && !counts(rules, asOf, from, Integer.parseInt(steps[2])));
       default -> false;
@@ -120,6 +123,16 @@ final class Grounds {
     return rules
         .evidence(from.element(), from.history(), asOf)
         .counts(from.history().events().get(index));
+  }
+
+  /** Whether an inspection says of something both that it is there and that it is not. */
+  private static boolean excludesItself(RuleSet rules, LocalDate asOf, Assessment from, int index) {
+    return rules
+        .evidence(from.element(), from.history(), asOf)
+        .judgment(from.history().events().get(index))
+        .flatMap(Judgment::standing)
+        .filter(standing -> !standing.coverage().contradictory().isEmpty())
+        .isPresent();
   }
 
   /**

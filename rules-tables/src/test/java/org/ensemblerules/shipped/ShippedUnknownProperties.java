@@ -41,7 +41,7 @@ import org.ensemblerules.testkit.ShippedGear;
 import org.ensemblerules.verdict.Service;
 
 /** What is not known never leaves an element in service, whichever edition judges it. */
-@PropertyDefaults(tries = 500, edgeCases = EdgeCasesMode.NONE)
+@PropertyDefaults(tries = 250, edgeCases = EdgeCasesMode.NONE)
 class ShippedUnknownProperties {
   @Provide
   Arbitrary<ShippedCase> cases() {

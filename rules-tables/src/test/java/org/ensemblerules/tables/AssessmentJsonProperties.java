@@ -51,14 +51,14 @@ class AssessmentJsonProperties {
     assertThat(AssessmentJson.write(AssessmentJson.read(json).orElseThrow())).isEqualTo(json);
   }
 
-  @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 150, edgeCases = EdgeCasesMode.NONE)
   void whatIsWrittenIsOneLine(
       @ForAll("assessments") Assessment assessment, @ForAll("days") LocalDate asOf) {
     assertThat(AssessmentJson.write(assessment)).doesNotContainPattern("\\R");
     assertThat(VerdictJson.write(verdict(assessment, asOf))).doesNotContainPattern("\\R");
   }
 
-  @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 150, edgeCases = EdgeCasesMode.NONE)
   void theOrderOfFieldsDoesNotMatter(@ForAll("assessments") Assessment assessment)
       throws Exception {
     JsonNode turned = turned(MAPPER.readTree(AssessmentJson.write(assessment)));
@@ -66,7 +66,7 @@ class AssessmentJsonProperties {
     assertThat(AssessmentJson.read(turned.toString())).isEqualTo(new Checked.Sound<>(assessment));
   }
 
-  @Property(tries = 500, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 250, edgeCases = EdgeCasesMode.NONE)
   void whatIsWrittenIsValidAgainstTheSchemas(
       @ForAll("assessments") Assessment assessment, @ForAll("days") LocalDate asOf) {
     assertThat(TableSchemas.objections("assessment", AssessmentJson.write(assessment))).isEmpty();
@@ -74,7 +74,7 @@ class AssessmentJsonProperties {
         .isEmpty();
   }
 
-  @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 150, edgeCases = EdgeCasesMode.NONE)
   void theSameInputsGiveTheSameBytes(
       @ForAll("assessments") Assessment assessment, @ForAll("days") LocalDate asOf) {
     Assessment again = AssessmentJson.read(AssessmentJson.write(assessment)).orElseThrow();
@@ -84,7 +84,7 @@ class AssessmentJsonProperties {
   }
 
   /** Nothing in place of a value is refused where it stands, by the reader and by the schema. */
-  @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 150, edgeCases = EdgeCasesMode.NONE)
   void nullIsRefusedEverywhere(@ForAll("assessments") Assessment assessment, @ForAll int which)
       throws Exception {
     JsonNode tree = MAPPER.readTree(AssessmentJson.write(assessment));
@@ -105,7 +105,7 @@ class AssessmentJsonProperties {
   }
 
   /** A field more than there are is refused where it stands, by the reader and by the schema. */
-  @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 150, edgeCases = EdgeCasesMode.NONE)
   void unknownFieldsAreRefusedEverywhere(
       @ForAll("assessments") Assessment assessment, @ForAll int which) throws Exception {
     JsonNode tree = MAPPER.readTree(AssessmentJson.write(assessment));

@@ -61,7 +61,7 @@ class MutatedSetProperties {
                                 .map(value -> mutate(path, place, value))));
   }
 
-  @Property(tries = 500)
+  @Property(tries = 200)
   void loadingEndsInAResultWhoseFaultsPointAtSomething(@ForAll("mutants") Mutant mutant)
       throws IOException {
     TableFiles files = with(mutant);
@@ -76,7 +76,7 @@ class MutatedSetProperties {
     }
   }
 
-  @Property(tries = 500)
+  @Property(tries = 200)
   void whatTheSchemasRefuseTheLoaderRefuses(@ForAll("mutants") Mutant mutant) {
     List<String> objections = TableSchemas.objections(mutant.schema(), mutant.text());
     if (!objections.isEmpty()) {
@@ -86,7 +86,7 @@ class MutatedSetProperties {
     }
   }
 
-  @Property(tries = 200)
+  @Property(tries = 100)
   void aFileCutOffAnywhereIsRefused(
       @ForAll("mutants") Mutant mutant, @ForAll @IntRange(min = 2, max = 2_000) int cut) {
     String text = mutant.text().strip();

@@ -28,7 +28,7 @@ class RecordFileJsonProperties {
     assertThat(RecordFileJson.write(RecordFileJson.read(json).orElseThrow())).isEqualTo(json);
   }
 
-  @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
   void whatIsWrittenIsAsTheSchemaSays(@ForAll("files") RecordFile file) {
     assertThat(TableSchemas.objections("file", RecordFileJson.write(file))).isEmpty();
   }
