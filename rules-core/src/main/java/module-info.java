@@ -22,6 +22,7 @@ module org.ensemblerules.core {
   exports org.ensemblerules.ruleset;
   exports org.ensemblerules.verdict;
   exports org.ensemblerules.audit;
+  exports org.ensemblerules.issue;
   exports org.ensemblerules.fleet;
   exports org.ensemblerules.catalog;
   exports org.ensemblerules.words;

@@ -28,6 +28,7 @@ class ArchitectureTest {
               "ruleset",
               "verdict",
               "audit",
+              "issue",
               "fleet",
               "catalog",
               "words"));
@@ -43,7 +44,7 @@ class ArchitectureTest {
   void onlyTheCombiningPackagesReadARuleSet() {
     ORDER
         .onlyTheseRead(
-            "ruleset", Set.of("ruleset", "verdict", "audit", "fleet", "catalog", "words"))
+            "ruleset", Set.of("ruleset", "verdict", "audit", "issue", "fleet", "catalog", "words"))
         .check(CLASSES);
   }
 

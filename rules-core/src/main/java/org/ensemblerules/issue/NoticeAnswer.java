@@ -1,0 +1,39 @@
+package org.ensemblerules.issue;
+
+import java.util.Objects;
+import org.ensemblerules.gear.Known;
+import org.ensemblerules.source.InvalidValueException;
+
+/**
+ * A notice that touches an element, or may.
+ *
+ * @param notice the notice; not null
+ * @param touched yes, or unknown if it possibly does; never no
+ */
+public record NoticeAnswer(SafetyNotice notice, Known touched) {
+  /**
+   * Checks the answer.
+   *
+   * @throws InvalidValueException if the notice does not touch it
+   */
+  public NoticeAnswer {
+    Objects.requireNonNull(notice, "notice");
+    Objects.requireNonNull(touched, "touched");
+    InvalidValueException.require(
+        touched != Known.NO, "NoticeAnswer.touched", touched, "YES or UNKNOWN");
+  }
+
+  /**
+   * Returns it in words.
+   *
+   * @return a few words; never null
+   */
+  public String text() {
+    return touched == Known.YES
+        ? "notice " + notice.id() + " touches it: " + notice.asks().text()
+        : "notice "
+            + notice.id()
+            + " may touch it, since its labels do not tell; until they do: "
+            + notice.asks().text();
+  }
+}
