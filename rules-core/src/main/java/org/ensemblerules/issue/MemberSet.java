@@ -2,10 +2,12 @@ package org.ensemblerules.issue;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.Maps;
+import com.google.common.collect.Sets;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.source.InvalidValueException;
@@ -60,5 +62,14 @@ public record MemberSet(
    */
   public boolean isUsable() {
     return gaps.isEmpty();
+  }
+
+  /**
+   * Returns which kinds another element would have to take the place of.
+   *
+   * @return the kinds that are missing or that something speaks against; never null
+   */
+  public Set<ElementKind> lacking() {
+    return gaps.stream().flatMap(gap -> gap.lacks().stream()).collect(Sets.toImmutableEnumSet());
   }
 }

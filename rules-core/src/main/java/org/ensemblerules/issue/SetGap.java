@@ -1,6 +1,7 @@
 package org.ensemblerules.issue;
 
 import java.util.Objects;
+import java.util.Optional;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Known;
 
@@ -15,6 +16,11 @@ public sealed interface SetGap {
     /** Checks for null. */
     public NoRow {
       Objects.requireNonNull(why, "why");
+    }
+
+    @Override
+    public Optional<ElementKind> lacks() {
+      return Optional.empty();
     }
 
     @Override
@@ -35,6 +41,11 @@ public sealed interface SetGap {
     }
 
     @Override
+    public Optional<ElementKind> lacks() {
+      return Optional.of(kind);
+    }
+
+    @Override
     public String text() {
       return kind + ": none issued";
     }
@@ -49,6 +60,11 @@ public sealed interface SetGap {
     /** Checks for null. */
     public Out {
       Objects.requireNonNull(piece, "piece");
+    }
+
+    @Override
+    public Optional<ElementKind> lacks() {
+      return Optional.of(piece.element().kind());
     }
 
     @Override
@@ -70,6 +86,11 @@ public sealed interface SetGap {
     /** Checks for null. */
     public OtherUse {
       Objects.requireNonNull(piece, "piece");
+    }
+
+    @Override
+    public Optional<ElementKind> lacks() {
+      return Optional.of(piece.element().kind());
     }
 
     @Override
@@ -96,6 +117,11 @@ public sealed interface SetGap {
     }
 
     @Override
+    public Optional<ElementKind> lacks() {
+      return Optional.of(piece.element().kind());
+    }
+
+    @Override
     public String text() {
       return piece.element().kind()
           + " "
@@ -115,6 +141,11 @@ public sealed interface SetGap {
     /** Checks for null. */
     public SameId {
       Objects.requireNonNull(piece, "piece");
+    }
+
+    @Override
+    public Optional<ElementKind> lacks() {
+      return Optional.of(piece.element().kind());
     }
 
     @Override
@@ -140,12 +171,24 @@ public sealed interface SetGap {
     }
 
     @Override
+    public Optional<ElementKind> lacks() {
+      return Optional.empty();
+    }
+
+    @Override
     public String text() {
       return join.place().text()
           + (shown == Known.NO ? ": they do not meet as they must" : ": not shown for these two")
           + join.leastOverlap().map(least -> ", overlap of at least " + least).orElse("");
     }
   }
+
+  /**
+   * Returns the kind of element that another one would have to take the place of.
+   *
+   * @return the kind; empty where no element is missing or spoken against
+   */
+  Optional<ElementKind> lacks();
 
   /**
    * Returns it in words.
