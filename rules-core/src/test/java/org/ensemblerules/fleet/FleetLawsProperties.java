@@ -2,6 +2,10 @@ package org.ensemblerules.fleet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -12,6 +16,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collector;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -19,19 +24,26 @@ import net.jqwik.api.PropertyDefaults;
 import net.jqwik.api.constraints.Size;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
+import org.ensemblerules.defect.Finding;
 import org.ensemblerules.effect.GoesTo;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.history.Event;
 import org.ensemblerules.issue.JudgedElement;
 import org.ensemblerules.issue.Member;
 import org.ensemblerules.issue.SetCheck;
 import org.ensemblerules.issue.SetRow;
 import org.ensemblerules.issue.SetTable;
 import org.ensemblerules.issue.SizeTable;
+import org.ensemblerules.issue.Whereabouts;
+import org.ensemblerules.retirement.AgeAnswer;
+import org.ensemblerules.schedule.TaskKey;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.testkit.Cases;
 import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
+import org.ensemblerules.verdict.Headline;
+import org.ensemblerules.verdict.LayerAge;
 import org.ensemblerules.verdict.Service;
 
 /** What holds of a department's answers whatever gear it has, counted a second time by grouping. */
@@ -40,6 +52,13 @@ import org.ensemblerules.verdict.Service;
 @PropertyDefaults(tries = 60, edgeCases = EdgeCasesMode.NONE)
 class FleetLawsProperties {
   static final SizeTable SIZES = SizeTable.of(List.of());
+
+  private static final Prices PRICES =
+      Prices.of(
+          List.of(
+              new UnitCost(
+                  ElementKind.COAT, Use.STRUCTURAL, Optional.empty(), new BigDecimal("900"))),
+          BigDecimal.ZERO);
 
   private static Collector<JudgedElement, ?, Readiness> readiness() {
     Basis ours = new Basis.CommonPractice();
@@ -75,6 +94,9 @@ class FleetLawsProperties {
     List<JudgedElement> judged = Fleets.all(cases);
     orderNeverMatters(judged, Today.collector(FrozenRules.rules()), random);
     orderNeverMatters(judged, readiness(), random);
+    orderNeverMatters(judged, Forecast.collector(Fleets.DAY, 10), random);
+    orderNeverMatters(judged, Figures.collector(FrozenRules.rules()), random);
+    orderNeverMatters(judged, ReplacementPlan.needs(PRICES, Fleets.DAY.plusYears(10)), random);
   }
 
   @Property
@@ -148,5 +170,155 @@ class FleetLawsProperties {
                       }));
     }
     assertThat(spares).doesNotHaveDuplicates();
+  }
+
+  /**
+   * What is not told to be retired now leaves for its age: the first day of each label's limits.
+   */
+  @Property
+  void theForecastCountsEachLabelOnce(@ForAll @Size(max = 9) List<GearCase> cases) {
+    List<JudgedElement> judged =
+        Fleets.all(cases).stream()
+            .filter(each -> each.verdict().headline() != Headline.RETIRE && !each.isGone())
+            .toList();
+    Forecast forecast = judged.stream().collect(Forecast.collector(Fleets.DAY, 10));
+    Map<Object, Long> counted =
+        judged.stream()
+            .flatMap(
+                each ->
+                    each.verdict().ages().stream()
+                        .collect(
+                            Collectors.groupingBy(
+                                LayerAge::layer,
+                                Collectors.mapping(LayerAge::answer, Collectors.toList())))
+                        .values()
+                        .stream())
+            .collect(Collectors.groupingBy(FleetLawsProperties::leaves, Collectors.counting()));
+    forecast
+        .months()
+        .forEach(
+            (month, groups) -> assertThat(sum(groups)).isEqualTo(counted.getOrDefault(month, 0L)));
+    assertThat(sum(forecast.later())).isEqualTo(counted.getOrDefault("later", 0L));
+    assertThat(sum(forecast.never())).isEqualTo(counted.getOrDefault("never", 0L));
+    assertThat(sum(forecast.now())).isEqualTo(counted.getOrDefault("now", 0L));
+    assertThat(sum(forecast.unknown())).isEqualTo(counted.getOrDefault("unknown", 0L));
+  }
+
+  private static long sum(Map<LeavingGroup, Long> groups) {
+    return groups.values().stream().mapToLong(Long::longValue).sum();
+  }
+
+  private static Object leaves(List<AgeAnswer> limits) {
+    List<LocalDate> days =
+        limits.stream()
+            .filter(AgeAnswer.LeavesOn.class::isInstance)
+            .map(limit -> ((AgeAnswer.LeavesOn) limit).firstDayOut())
+            .sorted()
+            .toList();
+    if (limits.stream()
+        .anyMatch(
+            limit ->
+                !(limit instanceof AgeAnswer.LeavesOn)
+                    && !(limit instanceof AgeAnswer.NoLimitSet))) {
+      return "unknown";
+    }
+    if (days.isEmpty()) {
+      return "never";
+    }
+    LocalDate day = days.get(0);
+    if (!day.isAfter(Fleets.DAY)) {
+      return "now";
+    }
+    return day.isBefore(Fleets.DAY.plusYears(10)) ? YearMonth.from(day) : "later";
+  }
+
+  @Property
+  void figuresAreThoseOfTheVerdicts(@ForAll @Size(max = 9) List<GearCase> cases) {
+    List<JudgedElement> all = Fleets.all(cases);
+    List<JudgedElement> judged = all.stream().filter(each -> !each.isGone()).toList();
+    Figures figures = all.stream().collect(Figures.collector(FrozenRules.rules()));
+    assertThat(figures.elements()).isEqualTo(judged.size());
+    assertThat(figures.gone()).isEqualTo(all.size() - judged.size());
+    assertThat(figures.in())
+        .isEqualTo(judged.stream().filter(each -> each.service() == Service.IN).count());
+    assertThat(figures.ages().values().stream().mapToLong(Long::longValue).sum())
+        .isEqualTo(judged.size() - figures.ageUnknown());
+    assertThat(figures.because())
+        .isEqualTo(
+            judged.stream()
+                .flatMap(each -> each.verdict().outBecause().stream())
+                .collect(Collectors.groupingBy(cause -> cause, Collectors.counting())));
+    assertThat(figures.overdueDays())
+        .isEqualTo(
+            judged.stream()
+                .mapToLong(
+                    each ->
+                        each.verdict().due().stream()
+                            .flatMap(due -> due.by().stream())
+                            .mapToLong(by -> by.until(Fleets.DAY, ChronoUnit.DAYS))
+                            .filter(days -> days > 0)
+                            .max()
+                            .orElse(0))
+                .sum());
+    assertThat(figures.inspectedInTime()).isLessThanOrEqualTo(figures.inspectionsDue());
+    assertThat(figures.findings().values().stream().mapToLong(Long::longValue).sum())
+        .isEqualTo(
+            all.stream()
+                .mapToLong(
+                    each ->
+                        Stream.concat(
+                                each.kept().assessment().findings().stream(),
+                                each
+                                    .kept()
+                                    .assessment()
+                                    .history()
+                                    .events(Event.Found.class)
+                                    .stream()
+                                    .map(Event.Found::finding))
+                            .map(Finding::id)
+                            .distinct()
+                            .count())
+                .sum());
+  }
+
+  @Property
+  void workIsWhatVerdictsSayIsDue(@ForAll GearCase given) {
+    JudgedElement judged = Fleets.judged(given, Whereabouts.unknown());
+    List<Work> work = Work.of(judged, Fleets.DAY.plusYears(1));
+    assertThat(work)
+        .allMatch(
+            each ->
+                judged.verdict().due().stream()
+                    .anyMatch(due -> due.task().equals(each.task()) && due.by().equals(each.by())));
+    assertThat(work).noneMatch(each -> each.task().equals(TaskKey.LEAVE_SERVICE));
+  }
+
+  /**
+   * Nothing that is told to be retired now, or leaves within the span, is missing from the needs.
+   */
+  @Property
+  void whatLeavesMustBeReplaced(@ForAll @Size(max = 9) List<GearCase> cases) {
+    LocalDate through = Fleets.DAY.plusYears(10);
+    List<JudgedElement> judged = Fleets.all(cases);
+    List<Need> needs = judged.stream().collect(ReplacementPlan.needs(PRICES, through));
+    for (JudgedElement each : judged) {
+      Optional<LocalDate> first =
+          Leaving.of(each).stream()
+              .filter(leaving -> leaving.when() instanceof Leaving.When.On)
+              .map(leaving -> leaving.when().firstDayOut())
+              .filter(day -> !day.isAfter(through))
+              .sorted()
+              .findFirst();
+      first.ifPresent(
+          day ->
+              assertThat(needs)
+                  .anyMatch(
+                      need ->
+                          need.element().equals(each.element().id()) && need.by().equals(first)));
+      if (!each.isGone()
+          && each.verdict().actions().stream().anyMatch(action -> action.effect().isFinal())) {
+        assertThat(first.orElseThrow()).isBeforeOrEqualTo(Fleets.DAY);
+      }
+    }
   }
 }

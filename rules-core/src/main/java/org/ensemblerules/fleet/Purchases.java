@@ -1,0 +1,125 @@
+package org.ensemblerules.fleet;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Decides in which year what is bought, in the smallest coin. Each need has its turn by its day; in
+ * its turn it takes the last year, not after its own, that has money for it. Where all costs are
+ * the same, no other choice covers more in time, nor anything earlier in their place.
+ */
+final class Purchases {
+  private static final int NOT_BOUGHT = -1;
+
+  private final List<Need> needs;
+  private final Budget budget;
+  private final long[][] price;
+  private final int[] neededIn;
+
+  Purchases(List<Need> needs, Prices prices, Budget budget) {
+    this.needs = needs;
+    this.budget = budget;
+    this.price = new long[needs.size()][];
+    this.neededIn = new int[needs.size()];
+    Map<BigDecimal, long[]> known = new HashMap<>();
+    for (int i = 0; i < needs.size(); i++) {
+      Need need = needs.get(i);
+      price[i] = known.computeIfAbsent(need.today().orElseThrow(), today -> grown(prices, today));
+      neededIn[i] = Math.max(0, need.by().orElseThrow().getYear() - budget.firstYear());
+    }
+  }
+
+  private long[] grown(Prices prices, BigDecimal today) {
+    long[] years = new long[budget.years()];
+    for (int year = 0; year < years.length; year++) {
+      years[year] = Money.coins(prices.in(today, year));
+    }
+    return years;
+  }
+
+  List<PlanYear> years(ReplacementPlan.Pace pace) {
+    long most = Money.coins(budget.perYear());
+    long[] left = new long[budget.years()];
+    Arrays.fill(left, most);
+    int[] in = new int[needs.size()];
+    Arrays.fill(in, NOT_BOUGHT);
+    if (pace == ReplacementPlan.Pace.SMOOTHED) {
+      long level = leastLevel(most);
+      in = inTime(level);
+      for (int i = 0; i < in.length; i++) {
+        if (in[i] != NOT_BOUGHT) {
+          left[in[i]] -= price[i][in[i]];
+        }
+      }
+    }
+    for (int year = 0; year < left.length; year++) {
+      for (int i = 0; i < in.length; i++) {
+        if (in[i] == NOT_BOUGHT && neededIn[i] <= year && price[i][year] <= left[year]) {
+          in[i] = year;
+          left[year] -= price[i][year];
+        }
+      }
+    }
+    return years(in);
+  }
+
+  /** The least that each year may cost so that as much is bought in time as under the budget. */
+  private long leastLevel(long most) {
+    long missed = missed(inTime(most));
+    long low = 0;
+    long high = most;
+    while (low < high) {
+      long middle = (low + high) >>> 1;
+      if (missed(inTime(middle)) <= missed) {
+        high = middle;
+      } else {
+        low = middle + 1;
+      }
+    }
+    return high;
+  }
+
+  private static long missed(int[] in) {
+    return Arrays.stream(in).filter(year -> year == NOT_BOUGHT).count();
+  }
+
+  private int[] inTime(long level) {
+    long[] left = new long[budget.years()];
+    Arrays.fill(left, level);
+    int[] in = new int[needs.size()];
+    for (int i = 0; i < in.length; i++) {
+      int year = neededIn[i];
+      while (year >= 0 && price[i][year] > left[year]) {
+        year--;
+      }
+      in[i] = year;
+      if (year != NOT_BOUGHT) {
+        left[year] -= price[i][year];
+      }
+    }
+    return in;
+  }
+
+  private List<PlanYear> years(int[] in) {
+    List<PlanYear> years = new ArrayList<>();
+    for (int year = 0; year < budget.years(); year++) {
+      List<PlanYear.Bought> bought = new ArrayList<>();
+      List<Need> uncovered = new ArrayList<>();
+      long spent = 0;
+      for (int i = 0; i < in.length; i++) {
+        if (in[i] == year) {
+          bought.add(new PlanYear.Bought(needs.get(i), Money.amount(price[i][year])));
+          spent += price[i][year];
+        } else if (neededIn[i] <= year && (in[i] == NOT_BOUGHT || in[i] > year)) {
+          uncovered.add(needs.get(i));
+        }
+      }
+      years.add(new PlanYear(budget.firstYear() + year, bought, Money.amount(spent), uncovered));
+    }
+    return years;
+  }
+}
