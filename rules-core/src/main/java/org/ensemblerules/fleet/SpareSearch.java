@@ -1,11 +1,9 @@
 package org.ensemblerules.fleet;
 
-import com.google.common.collect.ImmutableSet;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.Deque;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -25,12 +23,27 @@ import org.ensemblerules.issue.SizeTable;
 final class SpareSearch {
   private final ElementKind kind;
   private final SizeTable sizes;
-  private final Map<String, Deque<SetPiece>> bySize = new TreeMap<>();
-  private final Map<String, Set<String>> alike = new HashMap<>();
-  private final Map<String, Long> taken = new HashMap<>();
+  private final Map<String, Shelf> shelves = new TreeMap<>();
 
-  /** How many who need the first size are served from the second. */
-  private final Map<String, Map<String, Long>> served = new HashMap<>();
+  /** The spares of one size, and how many of them go to those who need which size. */
+  private static final class Shelf {
+    private final Set<String> sizes;
+    private final Deque<SetPiece> spares = new ArrayDeque<>();
+    private final Map<String, Integer> goTo = new TreeMap<>();
+    private int taken;
+
+    Shelf(Set<String> sizes) {
+      this.sizes = sizes;
+    }
+
+    int goingTo(String needed) {
+      return goTo.getOrDefault(needed, 0);
+    }
+
+    void goesTo(String needed, int change) {
+      goTo.merge(needed, change, Integer::sum);
+    }
+  }
 
   SpareSearch(ElementKind kind, SizeTable sizes, List<SetPiece> spares) {
     this.kind = kind;
@@ -38,41 +51,36 @@ final class SpareSearch {
     spares.stream()
         .sorted()
         .forEach(
-            spare -> {
-              String size = String.join("\n", spare.sizes());
-              alike.putIfAbsent(size, ImmutableSet.copyOf(spare.sizes()));
-              bySize.computeIfAbsent(size, none -> new ArrayDeque<>()).add(spare);
-            });
+            spare ->
+                shelves
+                    .computeIfAbsent(
+                        String.join("\n", spare.sizes()), size -> new Shelf(spare.sizes()))
+                    .spares
+                    .add(spare));
   }
 
   /** Answers for each of those who lack one, by the size needed, in the order of their turn. */
   List<Optional<SetPiece>> handOut(List<Optional<String>> needed) {
-    List<Boolean> gets = new ArrayList<>();
-    for (Optional<String> size : needed) {
-      gets.add(size.isPresent() && serve(size.get(), new HashSet<>()));
-    }
-    List<Optional<SetPiece>> handed = new ArrayList<>();
-    for (int i = 0; i < needed.size(); i++) {
-      handed.add(gets.get(i) ? Optional.of(take(needed.get(i).orElseThrow())) : Optional.empty());
-    }
-    return handed;
+    List<Optional<String>> served =
+        needed.stream().map(size -> size.filter(each -> serve(each, new HashSet<>()))).toList();
+    return served.stream().map(size -> size.map(this::take)).toList();
   }
 
-  /** Finds one more spare for a size, if need be by serving others from another size. */
-  private boolean serve(String needed, Set<String> tried) {
-    for (String size : fitting(needed)) {
-      if (!tried.add(size)) {
+  /** Finds one more spare for a size, if need be by serving others from another shelf. */
+  private boolean serve(String needed, Set<Shelf> tried) {
+    for (Shelf shelf : fitting(needed)) {
+      if (!tried.add(shelf)) {
         continue;
       }
-      if (taken.getOrDefault(size, 0L) < bySize.get(size).size()) {
-        taken.merge(size, 1L, Long::sum);
-        count(needed, size, 1);
+      if (shelf.taken < shelf.spares.size()) {
+        shelf.taken++;
+        shelf.goesTo(needed, 1);
         return true;
       }
-      for (String other : new ArrayList<>(served.keySet())) {
-        if (served.get(other).getOrDefault(size, 0L) > 0 && serve(other, tried)) {
-          count(other, size, -1);
-          count(needed, size, 1);
+      for (String other : new ArrayList<>(shelf.goTo.keySet())) {
+        if (shelf.goingTo(other) > 0 && serve(other, tried)) {
+          shelf.goesTo(other, -1);
+          shelf.goesTo(needed, 1);
           return true;
         }
       }
@@ -80,25 +88,18 @@ final class SpareSearch {
     return false;
   }
 
-  private void count(String needed, String size, long change) {
-    served.computeIfAbsent(needed, none -> new TreeMap<>()).merge(size, change, Long::sum);
-  }
-
   /** The very size first. */
-  private List<String> fitting(String needed) {
-    return bySize.keySet().stream()
-        .filter(size -> sizes.fits(kind, Optional.of(needed), alike.get(size)) == Known.YES)
-        .sorted(Comparator.comparing(size -> !size.equals(needed)))
+  private List<Shelf> fitting(String needed) {
+    return shelves.values().stream()
+        .filter(shelf -> sizes.fits(kind, Optional.of(needed), shelf.sizes) == Known.YES)
+        .sorted(Comparator.comparing(shelf -> !shelf.sizes.equals(Set.of(needed))))
         .toList();
   }
 
   private SetPiece take(String needed) {
-    for (String size : fitting(needed)) {
-      if (served.get(needed).getOrDefault(size, 0L) > 0) {
-        count(needed, size, -1);
-        return bySize.get(size).remove();
-      }
-    }
-    throw new AssertionError("none is left for " + needed);
+    Shelf shelf =
+        fitting(needed).stream().filter(each -> each.goingTo(needed) > 0).findFirst().orElseThrow();
+    shelf.goesTo(needed, -1);
+    return shelf.spares.remove();
   }
 }

@@ -1,5 +1,6 @@
 package org.ensemblerules.issue;
 
+import com.google.common.collect.ImmutableSet;
 import com.google.common.collect.Sets;
 import java.util.Objects;
 import java.util.Optional;
@@ -21,9 +22,9 @@ import org.ensemblerules.source.InvalidValueException;
  * @param basis on whose word; not null
  */
 public record Join(Place place, Use use, Optional<Quantity> leastOverlap, Basis basis) {
-  private static final Set<ElementKind> UPPER =
+  private static final ImmutableSet<ElementKind> UPPER =
       Sets.immutableEnumSet(ElementKind.COAT, ElementKind.COVERALL);
-  private static final Set<ElementKind> LOWER =
+  private static final ImmutableSet<ElementKind> LOWER =
       Sets.immutableEnumSet(ElementKind.TROUSERS, ElementKind.COVERALL);
 
   /** Where two elements meet. */
@@ -50,11 +51,11 @@ public record Join(Place place, Use use, Optional<Quantity> leastOverlap, Basis 
         Sets.immutableEnumSet(ElementKind.HELMET),
         "shroud at the helmet");
 
-    private final Set<ElementKind> one;
-    private final Set<ElementKind> other;
+    private final ImmutableSet<ElementKind> one;
+    private final ImmutableSet<ElementKind> other;
     private final String text;
 
-    Place(Set<ElementKind> one, Set<ElementKind> other, String text) {
+    Place(ImmutableSet<ElementKind> one, ImmutableSet<ElementKind> other, String text) {
       this.one = one;
       this.other = other;
       this.text = text;
