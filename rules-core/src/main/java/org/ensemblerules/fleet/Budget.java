@@ -9,7 +9,7 @@ import org.ensemblerules.source.InvalidValueException;
  *
  * @param perYear the amount for each calendar year, 0 to 1000000000000, in at most two decimals;
  *     not null
- * @param firstYear the first year, 1900 to 2200
+ * @param firstYear the first year, in which prices are those of today, 1900 to 2200
  * @param years how many years, 1 to 50
  */
 public record Budget(BigDecimal perYear, int firstYear, int years) {

@@ -20,7 +20,7 @@ import org.ensemblerules.source.InvalidValueException;
  * ShippedWords.english()} of the tables' module has ours; another language is another value.
  */
 public final class Words {
-  private static final Pattern NAME = Pattern.compile("(?<![/A-Z_])[A-Z][A-Z_]*[A-Z](@[A-Z_]+)?");
+  private static final Pattern NAME = Pattern.compile("(?<![-/A-Z_])[A-Z][A-Z_]*[A-Z](@[A-Z_]+)?");
 
   private final String language;
   private final ImmutableMap<Enum<?>, Term> terms;
@@ -134,7 +134,8 @@ public final class Words {
 
   /**
    * Puts words in place of the codes in a text of the library's, such as what a reason has seen.
-   * What is no code of any set stays as it stands.
+   * What is no code of any set stays as it stands, and so does what ends a longer name, as in
+   * {@code 1-03-COAT}.
    *
    * @param text the text; not null
    * @return the text without codes; never null

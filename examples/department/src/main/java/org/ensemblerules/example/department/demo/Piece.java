@@ -48,8 +48,6 @@ import org.ensemblerules.verdict.Assessment;
  * the last inspection saw. Untold, it is in order and was cared for year by year.
  */
 final class Piece {
-  private static final List<String> SIZES = List.of("S", "M", "L", "XL", "2XL");
-
   private final ElementKind kind;
   private final Member holder;
   private final InspectionForm form;
@@ -87,16 +85,10 @@ final class Piece {
         .manufacturer(holder.number() % 4 == 0 ? "Maker Two" : "Maker One")
         .model("Pattern " + kind.name().charAt(0) + holder.use().name().charAt(0))
         .identification("LOT-" + holder.tag(kind.name()))
-        .size(size())
+        .size(holder.size())
         .claimedEdition(holder.number() % 3 == 0 ? "NFPA 1971, 2013" : "NFPA 1971, 2018")
         .certificationMark(Known.YES)
         .legibility(Legibility.READABLE);
-  }
-
-  private String size() {
-    return holder.usesAreOnRecord()
-        ? holder.number() % 2 == 0 ? "M" : "L"
-        : SIZES.get((holder.number() + holder.station()) % SIZES.size());
   }
 
   /** Spread over some years; proximity gear is younger, since its reflective shell ages faster. */

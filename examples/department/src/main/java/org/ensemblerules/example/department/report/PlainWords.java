@@ -35,6 +35,11 @@ final class PlainWords {
     return SENTENCES.of(effect);
   }
 
+  /** What an effect asks somebody to do. */
+  static String toDo(Effect effect, Site target) {
+    return SENTENCES.toDo(effect, target);
+  }
+
   /** Where an element goes, and for a service provider what they must be verified for. */
   static String of(GoesTo goesTo) {
     return SENTENCES.of(goesTo);

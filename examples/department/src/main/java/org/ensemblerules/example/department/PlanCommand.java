@@ -1,0 +1,95 @@
+package org.ensemblerules.example.department;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.math.BigDecimal;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.ensemblerules.example.department.demo.DemoPolicies;
+import org.ensemblerules.example.department.report.PlanText;
+import org.ensemblerules.fleet.Budget;
+import org.ensemblerules.fleet.Forecast;
+import org.ensemblerules.fleet.Need;
+import org.ensemblerules.fleet.Prices;
+import org.ensemblerules.fleet.ReplacementPlan;
+import org.ensemblerules.source.InvalidValueException;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** What leaves service over the years, and what replacing it costs. */
+@Command(
+    name = "plan",
+    description = {
+      "Forecasts what leaves service and plans its replacement under a yearly budget, the earliest",
+      "needed first. The prices are those of the invented department.",
+      "A bad line is named on the standard error; the others are answered."
+    })
+final class PlanCommand implements Callable<Integer> {
+  private final InputStream in;
+  private final Clock clock;
+
+  @Mixin private final GearOptions gear = new GearOptions();
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  @Option(
+      names = "--budget",
+      paramLabel = "AMOUNT",
+      defaultValue = "30000",
+      description = "What may be spent in each year. Default: ${DEFAULT-VALUE}.")
+  private BigDecimal perYear = BigDecimal.ZERO;
+
+  @Option(
+      names = "--growth",
+      paramLabel = "PERCENT",
+      defaultValue = "3",
+      description = "By how much prices grow each year. Default: ${DEFAULT-VALUE}.")
+  private BigDecimal growth = BigDecimal.ZERO;
+
+  @Option(
+      names = "--years",
+      paramLabel = "N",
+      defaultValue = "10",
+      description = "How many years to plan. Default: ${DEFAULT-VALUE}.")
+  private int years;
+
+  @Option(names = "--smooth", description = "Buys ahead where that makes the dearest year cheaper.")
+  private boolean smooth;
+
+  PlanCommand(InputStream in, Clock clock) {
+    this.in = in;
+    this.clock = clock;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    LocalDate day = gear.day(clock);
+    Budget budget;
+    Prices prices;
+    try {
+      budget = new Budget(perYear, day.getYear() + 1, years);
+      prices = DemoPolicies.prices(growth);
+    } catch (InvalidValueException e) {
+      throw new ParameterException(spec.commandLine(), e.getMessage(), e);
+    }
+    Answer<Forecast> forecast = Answer.of(Forecast.collector(day, years));
+    LocalDate last = LocalDate.of(budget.firstYear() + years - 1, 12, 31);
+    Answer<List<Need>> needs = Answer.of(ReplacementPlan.needs(prices, last));
+    int code = gear.each(in, spec, day, List.of(), forecast.andThen(needs));
+    ReplacementPlan plan =
+        ReplacementPlan.of(
+            needs.get(),
+            prices,
+            budget,
+            smooth ? ReplacementPlan.Pace.SMOOTHED : ReplacementPlan.Pace.WHEN_NEEDED);
+    spec.commandLine()
+        .getOut()
+        .print(PlanText.of(gear.name() + ", " + day, forecast.get(), budget, plan));
+    return code;
+  }
+}

@@ -1,0 +1,224 @@
+package org.ensemblerules.example.department.demo;
+
+import java.math.BigDecimal;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.effect.RepairClass;
+import org.ensemblerules.fleet.CareCosts;
+import org.ensemblerules.fleet.Prices;
+import org.ensemblerules.fleet.UnitCost;
+import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementId;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.GearModel;
+import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.Legibility;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.Use;
+import org.ensemblerules.issue.Join;
+import org.ensemblerules.issue.Order;
+import org.ensemblerules.issue.SafetyNotice;
+import org.ensemblerules.issue.SetRow;
+import org.ensemblerules.issue.SetTable;
+import org.ensemblerules.issue.SizeFit;
+import org.ensemblerules.issue.SizeTable;
+import org.ensemblerules.measure.Quantity;
+import org.ensemblerules.measure.Unit;
+import org.ensemblerules.repair.CostPolicy;
+import org.ensemblerules.source.Basis;
+import org.ensemblerules.source.Confidence;
+
+/** What the invented department decided for itself, and what came in its mail. */
+public final class DemoPolicies {
+  private static final Basis PRACTICE = new Basis.CommonPractice();
+
+  /** The overlap that the trade asks for is remembered; no page was found. */
+  private static final Basis REMEMBERED = new Basis.Memory(Confidence.MEDIUM, Optional.empty());
+
+  private static final Quantity OVERLAP = Quantity.of("2", Unit.INCH);
+
+  private DemoPolicies() {}
+
+  /**
+   * Tells what a set must have.
+   *
+   * @return the table; never null
+   */
+  public static SetTable sets() {
+    List<SetRow> rows = new ArrayList<>();
+    List<Join> joins = new ArrayList<>();
+    for (Use use : Use.values()) {
+      rows.add(
+          new SetRow(
+              use,
+              List.of(Set.of(ElementKind.COAT, ElementKind.TROUSERS), Set.of(ElementKind.COVERALL)),
+              PRACTICE));
+      List<ElementKind> more =
+          new ArrayList<>(
+              List.of(
+                  ElementKind.HOOD,
+                  ElementKind.GLOVES,
+                  ElementKind.FOOTWEAR,
+                  ElementKind.HELMET,
+                  ElementKind.DRAG_RESCUE_DEVICE));
+      if (use == Use.PROXIMITY) {
+        more.addAll(List.of(ElementKind.SHROUD, ElementKind.HELMET_COVER));
+      }
+      more.forEach(kind -> rows.add(new SetRow(use, List.of(Set.of(kind)), PRACTICE)));
+      for (Join.Place place : Join.Place.values()) {
+        boolean measured = place == Join.Place.COAT_OVER_TROUSERS;
+        joins.add(
+            new Join(
+                place,
+                use,
+                measured ? Optional.of(OVERLAP) : Optional.empty(),
+                measured ? REMEMBERED : PRACTICE));
+      }
+    }
+    return SetTable.of(rows, joins);
+  }
+
+  /**
+   * Tells which sizes may stand in for which: one larger for what is worn loose.
+   *
+   * @return the table; never null
+   */
+  public static SizeTable sizes() {
+    List<String> sizes = List.of("S", "M", "L", "XL", "2XL");
+    List<SizeFit> rows = new ArrayList<>();
+    for (ElementKind kind : List.of(ElementKind.COAT, ElementKind.TROUSERS, ElementKind.HOOD)) {
+      for (int i = 0; i + 1 < sizes.size(); i++) {
+        rows.add(new SizeFit(kind, sizes.get(i), Set.of(sizes.get(i + 1)), PRACTICE));
+      }
+    }
+    return SizeTable.of(rows);
+  }
+
+  /**
+   * Tells what new gear costs. The prices are invented; no shroud was ever bought by itself.
+   *
+   * @param growthPercent by how many percent prices grow each year, 0 to 100; not null
+   * @return the prices; never null
+   */
+  public static Prices prices(BigDecimal growthPercent) {
+    List<UnitCost> costs = new ArrayList<>();
+    for (Use use : Use.values()) {
+      long times = use == Use.PROXIMITY ? 2 : 1;
+      Map.of(
+              ElementKind.COAT, 1500L,
+              ElementKind.TROUSERS, 1100L,
+              ElementKind.COVERALL, 2400L,
+              ElementKind.HOOD, 120L,
+              ElementKind.GLOVES, 110L,
+              ElementKind.FOOTWEAR, 450L,
+              ElementKind.HELMET, 400L,
+              ElementKind.DRAG_RESCUE_DEVICE, 60L,
+              ElementKind.HELMET_COVER, 180L)
+          .forEach(
+              (kind, amount) ->
+                  costs.add(
+                      new UnitCost(
+                          kind, use, Optional.empty(), BigDecimal.valueOf(amount * times))));
+    }
+    return Prices.of(costs, growthPercent);
+  }
+
+  /**
+   * Tells what cleanings and repairs cost; specialized cleaning is billed case by case.
+   *
+   * @return the costs, invented; never null
+   */
+  public static CareCosts careCosts() {
+    return new CareCosts(
+        Map.of(
+            CleaningKind.EXPOSURE_REDUCTION, BigDecimal.ZERO,
+            CleaningKind.ADVANCED, BigDecimal.valueOf(25),
+            CleaningKind.SANITIZING, BigDecimal.valueOf(40)),
+        Map.of(
+            RepairClass.BASIC,
+            BigDecimal.valueOf(35),
+            RepairClass.ADVANCED,
+            BigDecimal.valueOf(180)));
+  }
+
+  /**
+   * Tells up to what share the owner thinks care worth its cost.
+   *
+   * @return three times a new one, in all the years; never null
+   */
+  public static CostPolicy costPolicy() {
+    return new CostPolicy(CostPolicy.Against.REPLACEMENT_VALUE, BigDecimal.valueOf(300));
+  }
+
+  /**
+   * Returns a notice that came in, of one model, made in one year.
+   *
+   * @return the notice; never null
+   */
+  public static SafetyNotice notice() {
+    return new SafetyNotice(
+        "Maker Two 2026-4",
+        SafetyNotice.Asks.STOP_USE,
+        Set.of(ElementKind.GLOVES, ElementKind.HOOD),
+        "Maker Two",
+        Set.of("Pattern GS", "Pattern HS"),
+        Set.of(),
+        MarkedDate.parse("2021"),
+        MarkedDate.parse("2023-06"));
+  }
+
+  /**
+   * Returns an order of gloves.
+   *
+   * @return the order; never null
+   */
+  public static Order order() {
+    return new Order(
+        "2026-31",
+        ElementKind.GLOVES,
+        Use.STRUCTURAL,
+        Optional.of(new GearModel("Maker One", "Pattern GS")),
+        Map.of("M", 3, "L", 3),
+        Optional.of("NFPA 1971, 2018"),
+        96);
+  }
+
+  /**
+   * Returns what came for the order.
+   *
+   * @return six pairs, of which some are not as ordered; never null
+   */
+  public static List<Element> delivered() {
+    return List.of(
+        gloves("N-1", "M", label -> {}),
+        gloves("N-2", "M", label -> {}),
+        gloves("N-3", "XL", label -> {}),
+        gloves("N-4", "L", label -> label.manufactured(MarkedDate.parse("2023"))),
+        gloves("N-5", "L", label -> label.certificationMark(Known.UNKNOWN)),
+        gloves("1-03-GLOVES", "L", label -> {}));
+  }
+
+  private static Element gloves(String id, String size, Consumer<Label.Builder> change) {
+    Label.Builder label =
+        Label.builder()
+            .manufacturer("Maker One")
+            .model("Pattern GS")
+            .identification("LOT-" + id)
+            .size(size)
+            .manufactured(new MarkedDate.Month(YearMonth.of(2026, 9)))
+            .claimedEdition("NFPA 1971, 2018")
+            .certificationMark(Known.YES)
+            .legibility(Legibility.READABLE);
+    change.accept(label);
+    return Element.builder(new ElementId(id), ElementKind.GLOVES, Use.STRUCTURAL)
+        .label(label.build())
+        .build();
+  }
+}
