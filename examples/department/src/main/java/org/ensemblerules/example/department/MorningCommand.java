@@ -7,6 +7,7 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -110,7 +111,7 @@ final class MorningCommand implements Callable<Integer> {
     List<AwayEntry> away = new ArrayList<>();
     List<Work> work = new ArrayList<>();
     List<JudgedElement> out = new ArrayList<>();
-    TreeMap<String, Doer> doers = new TreeMap<>();
+    Map<String, Doer> doers = new TreeMap<>();
     int code =
         gear.each(
             in,
@@ -151,7 +152,7 @@ final class MorningCommand implements Callable<Integer> {
     return code;
   }
 
-  private String clearing(RuleSet rules, TreeMap<String, Doer> doers, List<JudgedElement> out) {
+  private String clearing(RuleSet rules, Map<String, Doer> doers, List<JudgedElement> out) {
     Doer doer =
         Optional.ofNullable(doers.get(by.orElseThrow()))
             .orElseThrow(
