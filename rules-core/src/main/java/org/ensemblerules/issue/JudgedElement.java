@@ -13,6 +13,7 @@ import org.ensemblerules.gear.Known;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.verdict.Assess;
+import org.ensemblerules.verdict.ReasonKind;
 import org.ensemblerules.verdict.Service;
 import org.ensemblerules.verdict.Verdict;
 
@@ -46,7 +47,7 @@ public record JudgedElement(KeptElement kept, Verdict verdict, List<NoticeAnswer
     Element element = kept.assessment().element();
     ImmutableList.Builder<NoticeAnswer> touching = ImmutableList.builder();
     notices.stream()
-        .sorted(Comparator.comparing(SafetyNotice::id))
+        .sorted(Comparator.comparing(SafetyNotice::id).thenComparing(SafetyNotice::toString))
         .forEach(
             notice -> {
               Known touched = notice.touches(element, rules.tables().anatomy());
@@ -107,12 +108,15 @@ public record JudgedElement(KeptElement kept, Verdict verdict, List<NoticeAnswer
   }
 
   /**
-   * Tells whether it was certainly disposed of, so that nothing is to be done with it any more.
+   * Tells whether it was certainly disposed of, so that nothing is to be done with it any more. A
+   * record that contradicts itself shows no such thing.
    *
-   * @return true if the record says so
+   * @return true if the record says so, and nothing on it speaks against it
    */
   public boolean isGone() {
     return kept.assessment().history().events(Event.Disposed.class).stream()
-        .anyMatch(disposed -> disposed.when().date().certainlyBy(verdict.asOf()));
+            .anyMatch(disposed -> disposed.when().date().certainlyBy(verdict.asOf()))
+        && verdict.reasons().stream()
+            .noneMatch(reason -> reason.kind() == ReasonKind.CONTRADICTION);
   }
 }

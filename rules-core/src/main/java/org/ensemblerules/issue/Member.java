@@ -18,7 +18,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param station their station, 1 to 200 characters; empty if not known
  * @param uses for what they need a set each; empty for somebody who needs none; not null
  * @param sizes the size they need of each kind, as labels print it; a kind without one was not
- *     measured; not null
+ *     measured, and what comes in one size has that; not null
  */
 public record Member(
     String name, Optional<String> station, Set<Use> uses, Map<ElementKind, String> sizes)

@@ -46,9 +46,21 @@ class TodayTest {
   void whatIsInServiceOrDisposedOfIsOnNoList() {
     GearCase gone =
         HELMET
+            .inspectedBy(List.of())
             .with(new Event.Retired(on("2024-02-01"), "worn"))
             .with(new Event.Disposed(on("2024-02-02"), "cut up"));
     assertThat(today(Fleets.judged(HELMET, MEMBER), Fleets.judged(gone, MEMBER)).size()).isZero();
+  }
+
+  @Test
+  void whatWasUsedAfterItWasDisposedOfIsOnAList() {
+    GearCase gone =
+        HELMET
+            .with(new Event.Disposed(on("2024-02-02"), "cut up"))
+            .with(new Event.Used(on("2024-03-02")));
+    JudgedElement judged = Fleets.judged(gone, MEMBER);
+    assertThat(judged.isGone()).isFalse();
+    assertThat(today(judged).size()).isEqualTo(1);
   }
 
   @Test
