@@ -56,13 +56,7 @@ public final class AssessmentJson {
    * @return the reader, for a single text or for {@link JsonLines}; never null
    */
   public static JsonLines.Reading<Assessment> naming(DoerRegister register, UnknownDoer unknown) {
-    NamedDoers names = NamedDoers.of(register, unknown);
-    return (sourceName, json) ->
-        READER.read(
-            Objects.requireNonNull(sourceName, "sourceName"),
-            Objects.requireNonNull(json, "json"),
-            names,
-            AssessmentTree::read);
+    return beside(List.of(NamedDoers.of(register, unknown)));
   }
 
   /**
@@ -75,13 +69,7 @@ public final class AssessmentJson {
    * @return the reader, for a single text or for {@link JsonLines}; never null
    */
   public static JsonLines.Reading<Assessment> under(RuleSet rules) {
-    CriterionNames criteria = new CriterionNames(rules.tables().criteria());
-    return (sourceName, json) ->
-        READER.read(
-            Objects.requireNonNull(sourceName, "sourceName"),
-            Objects.requireNonNull(json, "json"),
-            criteria,
-            AssessmentTree::read);
+    return beside(List.of(new CriterionNames(rules.tables().criteria())));
   }
 
   /**
@@ -95,12 +83,11 @@ public final class AssessmentJson {
    */
   public static JsonLines.Reading<Assessment> naming(
       DoerRegister register, UnknownDoer unknown, RuleSet rules) {
-    List<Object> beside =
-        List.of(
-            new NamedDoers(
-                Objects.requireNonNull(register, "register"),
-                Objects.requireNonNull(unknown, "unknown") == UnknownDoer.REFUSED),
-            new CriterionNames(rules.tables().criteria()));
+    return beside(
+        List.of(NamedDoers.of(register, unknown), new CriterionNames(rules.tables().criteria())));
+  }
+
+  private static JsonLines.Reading<Assessment> beside(List<Object> beside) {
     return (sourceName, json) ->
         READER.read(
             Objects.requireNonNull(sourceName, "sourceName"),

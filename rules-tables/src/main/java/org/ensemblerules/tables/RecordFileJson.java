@@ -1,10 +1,13 @@
 package org.ensemblerules.tables;
 
+import java.util.List;
 import java.util.Objects;
 import org.ensemblerules.effect.DoerRegister;
 import org.ensemblerules.record.RecordFile;
+import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.tables.codec.AssessmentTree;
+import org.ensemblerules.tables.codec.CriterionNames;
 import org.ensemblerules.tables.codec.NamedDoers;
 import org.ensemblerules.tables.codec.RecordFileTree;
 import org.ensemblerules.tables.json.JsonLine;
@@ -52,12 +55,41 @@ public final class RecordFileJson {
    * @return the reader, for a single text or for {@link JsonLines}; never null
    */
   public static JsonLines.Reading<RecordFile> naming(DoerRegister register, UnknownDoer unknown) {
-    NamedDoers names = NamedDoers.of(register, unknown);
+    return beside(List.of(NamedDoers.of(register, unknown)));
+  }
+
+  /**
+   * Makes a reader of files that name criteria short within their inspection, as {@link
+   * AssessmentJson#under} does.
+   *
+   * @param rules the rules whose criteria are named; not null
+   * @return the reader, for a single text or for {@link JsonLines}; never null
+   */
+  public static JsonLines.Reading<RecordFile> under(RuleSet rules) {
+    return beside(List.of(new CriterionNames(rules.tables().criteria())));
+  }
+
+  /**
+   * Makes a reader of files that name doers of a register and criteria short, as {@link
+   * AssessmentJson#naming(DoerRegister, UnknownDoer, RuleSet)} does.
+   *
+   * @param register those whom the texts name; not null
+   * @param unknown what becomes of a name that the register does not have; not null
+   * @param rules the rules whose criteria are named; not null
+   * @return the reader, for a single text or for {@link JsonLines}; never null
+   */
+  public static JsonLines.Reading<RecordFile> naming(
+      DoerRegister register, UnknownDoer unknown, RuleSet rules) {
+    return beside(
+        List.of(NamedDoers.of(register, unknown), new CriterionNames(rules.tables().criteria())));
+  }
+
+  private static JsonLines.Reading<RecordFile> beside(List<Object> beside) {
     return (sourceName, json) ->
         READER.read(
             Objects.requireNonNull(sourceName, "sourceName"),
             Objects.requireNonNull(json, "json"),
-            names,
+            beside,
             RecordFileTree::read);
   }
 

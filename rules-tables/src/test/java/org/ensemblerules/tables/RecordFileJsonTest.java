@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.ensemblerules.effect.DoerRegister;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.history.Event;
 import org.ensemblerules.history.When;
 import org.ensemblerules.record.DisposalNote;
 import org.ensemblerules.record.PfasContent;
@@ -17,6 +19,7 @@ import org.ensemblerules.record.RecordFile;
 import org.ensemblerules.record.RecordItem;
 import org.ensemblerules.record.RecordNote;
 import org.ensemblerules.retirement.DisposalRoute;
+import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Checked;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -147,5 +150,32 @@ class RecordFileJsonTest {
     for (int i = 0; i < faults.size(); i++) {
       assertThat(faults.get(i)).startsWith(beginnings.get(i));
     }
+  }
+
+  /** A criterion is called by the end of its family's key, as in an assessment. */
+  @Test
+  void criteriaAreNamedShort() {
+    RuleSet rules = ShippedRules.standard();
+    String text =
+        """
+        {"element": {"id": "HOOD 1", "kind": "HOOD", "use": "STRUCTURAL"},
+         "history": [{"event": "INSPECTED", "inspection": {"kind": "ROUTINE",
+           "occasion": "PERIODIC", "on": "2026-11-10", "by": "A. Sample",
+           "outcomes": {"CLEAR": ["heat"]}}}]}
+        """;
+    RecordFile file =
+        RecordFileJson.naming(DoerRegister.empty(), UnknownDoer.COUNTS_FOR_NOTHING, rules)
+            .read("file", text)
+            .orElseThrow();
+    assertThat(file.history().events(Event.Inspected.class))
+        .singleElement()
+        .satisfies(
+            made ->
+                assertThat(made.inspection().outcomes())
+                    .singleElement()
+                    .matches(each -> each.criterion().value().contains("heat/HOOD/")));
+    assertThat(RecordFileJson.under(rules).read("file", text.replace("heat", "warmth")))
+        .isInstanceOfSatisfying(
+            Checked.Refused.class, bad -> assertThat(bad.faults().toString()).contains("heat"));
   }
 }

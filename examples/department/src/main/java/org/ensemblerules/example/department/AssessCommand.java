@@ -68,7 +68,7 @@ final class AssessCommand implements Callable<Integer> {
       err.println("Judged for today, " + day + ".");
     }
     try (JsonLines<Answer> lines =
-        Input.open(file, in, doersOption.assessments(spec))
+        Input.open(file, in, doersOption.assessments(rules, spec))
             .map(given -> Answer.of(rules, given, day))) {
       GoodLines<Answer> answers = new GoodLines<>(file, lines, Answer::id, spec);
       if (output.isPresent()) {

@@ -57,7 +57,7 @@ final class DemoCommand implements Callable<Integer> {
         judged.stream()
             .map(one -> VerdictJson.write(one.verdict(), ShippedWords.english()))
             .toList());
-    writeDepartment(options, elements.stream().map(DemoElement::assessment).toList());
+    writeDepartment(options, rules, elements.stream().map(DemoElement::assessment).toList());
     spec.commandLine()
         .getOut()
         .print(DepartmentReport.of(DemoDepartment.NAME, options.asOf(), rules.identity(), judged));
@@ -65,7 +65,7 @@ final class DemoCommand implements Callable<Integer> {
     return ExitCodes.ALL_READ;
   }
 
-  private static void writeDepartment(DemoOptions options, List<Assessment> gear)
+  private static void writeDepartment(DemoOptions options, RuleSet rules, List<Assessment> gear)
       throws IOException {
     DoerRegister register =
         options.doers().isPresent()
@@ -78,7 +78,13 @@ final class DemoCommand implements Callable<Integer> {
     if (options.department().isPresent()) {
       write(
           options.department().get(),
-          gear.stream().map(one -> AssessmentJson.write(one, register)).toList());
+          gear.stream()
+              .map(
+                  one ->
+                      options.inShort()
+                          ? AssessmentJson.write(one, register, rules)
+                          : AssessmentJson.write(one, register))
+              .toList());
     }
   }
 

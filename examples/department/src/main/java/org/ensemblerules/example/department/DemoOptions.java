@@ -38,6 +38,11 @@ final class DemoOptions {
       })
   private Optional<Path> doers = Optional.empty();
 
+  @Option(
+      names = "--short",
+      description = "What --write writes names the criteria of an inspection short.")
+  private boolean inShort;
+
   RulesOption rules() {
     return rules;
   }
@@ -60,5 +65,9 @@ final class DemoOptions {
 
   Optional<Path> doers() {
     return doers;
+  }
+
+  boolean inShort() {
+    return inShort;
   }
 }

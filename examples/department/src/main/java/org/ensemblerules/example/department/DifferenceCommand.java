@@ -81,7 +81,7 @@ final class DifferenceCommand implements Callable<Integer> {
     int bad = 0;
     if (file.isPresent()) {
       try (JsonLines<Assessment> lines =
-          Input.open(file.get(), in, doersOption.assessments(spec))) {
+          Input.open(file.get(), in, doersOption.assessments(now, spec))) {
         GoodLines<Assessment> good =
             new GoodLines<>(file.get(), lines, given -> given.element().id().value(), spec);
         text = text(now, then, () -> good, day);

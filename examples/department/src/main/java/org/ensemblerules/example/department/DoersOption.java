@@ -11,6 +11,7 @@ import org.ensemblerules.effect.DoerRegister;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.history.History;
 import org.ensemblerules.record.RecordFile;
+import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.DoerRegisterJson;
@@ -48,24 +49,28 @@ final class DoersOption {
   private boolean knownOnly;
 
   /**
-   * Returns how assessments are read.
+   * Returns how assessments are read; they may name the criteria of the rules short.
    *
    * @throws RefusedException if a register is refused, or two disagree; it lists every fault
    */
-  JsonLines.Reading<Assessment> assessments(CommandSpec spec) throws IOException {
+  JsonLines.Reading<Assessment> assessments(RuleSet rules, CommandSpec spec) throws IOException {
     JsonLines.Reading<Assessment> reading =
-        areNamed(spec) ? AssessmentJson.naming(register(), unknown()) : AssessmentJson::read;
+        areNamed(spec)
+            ? AssessmentJson.naming(register(), unknown(), rules)
+            : AssessmentJson.under(rules);
     return noting(reading, Assessment::element, Assessment::history);
   }
 
   /**
-   * Returns how files of elements are read.
+   * Returns how files of elements are read; they may name the criteria of the rules short.
    *
    * @throws RefusedException if a register is refused, or two disagree; it lists every fault
    */
-  JsonLines.Reading<RecordFile> recordFiles(CommandSpec spec) throws IOException {
+  JsonLines.Reading<RecordFile> recordFiles(RuleSet rules, CommandSpec spec) throws IOException {
     JsonLines.Reading<RecordFile> reading =
-        areNamed(spec) ? RecordFileJson.naming(register(), unknown()) : RecordFileJson::read;
+        areNamed(spec)
+            ? RecordFileJson.naming(register(), unknown(), rules)
+            : RecordFileJson.under(rules);
     return noting(reading, RecordFile::element, RecordFile::history);
   }
 

@@ -96,7 +96,7 @@ final class DueCommand implements Callable<Integer> {
         asOf.orElseGet(() -> file.isPresent() ? LocalDate.now(clock) : DemoDepartment.AS_OF);
     RuleSet rules = overlayOption.over(edition, day);
     List<ServiceRecord> records = new ArrayList<>();
-    int bad = read(edition, records);
+    int bad = file.isEmpty() ? readDemo(edition, records) : read(rules, file.get(), records);
     PrintWriter out = spec.commandLine().getOut();
     if (element.isPresent()) {
       for (ServiceRecord record : chosen(records, element.get())) {
@@ -136,18 +136,20 @@ final class DueCommand implements Callable<Integer> {
     return chosen;
   }
 
-  private int read(RuleSet rules, List<ServiceRecord> records) throws IOException {
-    if (file.isEmpty()) {
-      DemoDepartment.elements(rules).stream()
-          .map(DemoElement::assessment)
-          .map(Assessment::serviceRecord)
-          .forEach(records::add);
-      return 0;
-    }
+  private static int readDemo(RuleSet edition, List<ServiceRecord> records) {
+    DemoDepartment.elements(edition).stream()
+        .map(DemoElement::assessment)
+        .map(Assessment::serviceRecord)
+        .forEach(records::add);
+    return 0;
+  }
+
+  private int read(RuleSet rules, String given, List<ServiceRecord> records) throws IOException {
     try (JsonLines<ServiceRecord> lines =
-        Input.open(file.get(), in, doersOption.assessments(spec)).map(Assessment::serviceRecord)) {
+        Input.open(given, in, doersOption.assessments(rules, spec))
+            .map(Assessment::serviceRecord)) {
       GoodLines<ServiceRecord> good =
-          new GoodLines<>(file.get(), lines, record -> record.element().id().value(), spec);
+          new GoodLines<>(given, lines, record -> record.element().id().value(), spec);
       good.forEachRemaining(records::add);
       doersOption.tellUnknown(spec);
       return good.bad();

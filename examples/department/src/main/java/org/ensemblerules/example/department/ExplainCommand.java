@@ -94,7 +94,7 @@ final class ExplainCommand implements Callable<Integer> {
     int badOfIt = 0;
     int badOthers = 0;
     try (JsonLines<Optional<Verdict>> lines =
-        Input.open(given, in, doersOption.assessments(spec))
+        Input.open(given, in, doersOption.assessments(rules, spec))
             .map(
                 read ->
                     Optional.of(read)

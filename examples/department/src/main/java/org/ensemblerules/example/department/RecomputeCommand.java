@@ -94,7 +94,8 @@ final class RecomputeCommand implements Callable<Integer> {
 
   private Map<NamedElement, Assessment> judged() throws IOException {
     Map<NamedElement, Assessment> judged = new HashMap<>();
-    try (JsonLines<Assessment> lines = Input.open(assessments, in, doersOption.assessments(spec))) {
+    try (JsonLines<Assessment> lines =
+        Input.open(assessments, in, doersOption.assessments(rulesOption.rules(spec), spec))) {
       new GoodLines<>(assessments, lines, given -> given.element().id().value(), spec)
           .forEachRemaining(given -> judged.putIfAbsent(given.element().named(), given));
       doersOption.tellUnknown(spec);

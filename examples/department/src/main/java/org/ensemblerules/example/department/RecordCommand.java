@@ -65,7 +65,7 @@ final class RecordCommand implements Callable<Integer> {
             in,
             spec,
             rules,
-            doersOption.recordFiles(spec),
+            doersOption.recordFiles(rules, spec),
             true,
             RecordFile::element,
             one ->

@@ -78,6 +78,19 @@ class DoersOptionTest {
   }
 
   @Test
+  void criteriaAreNamedShortAsWell() throws IOException {
+    ProgramRun demo =
+        ProgramRun.of("demo", "--out", path("v.jsonl"), "--write", path("short.jsonl"), "--short");
+    assertThat(demo.code()).isZero();
+    assertThat(Files.readString(folder.resolve("short.jsonl")))
+        .doesNotContain("\"criterion\"")
+        .contains("\"CLEAR\":[");
+    ProgramRun run = ProgramRun.of("assess", path("short.jsonl"), "--as-of", DAY);
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out()).isEqualTo(Files.readString(folder.resolve("verdicts.jsonl")));
+  }
+
+  @Test
   void aNameThatNoRegisterHasIsToldOnceWithItsLines() throws IOException {
     Path nobody = folder.resolve("nobody.json");
     Files.writeString(nobody, "{\"doers\":[]}");
