@@ -200,6 +200,23 @@ public sealed interface Event {
     }
 
     /**
+     * Makes a cleaning, for no finding, of which the record has no particulars.
+     *
+     * @param when when; not null
+     * @param kind how; not null
+     * @param by by whom; not null
+     * @param wholeWithinLimits whether its doer states that the whole was cleaned and the limits of
+     *     washing were kept; without that it counts for no layer
+     * @return the cleaning; never null
+     */
+    public static Cleaned of(When when, CleaningKind kind, Doer by, boolean wholeWithinLimits) {
+      return wholeWithinLimits
+          ? whole(when, kind, by, Set.of())
+          : new Cleaned(
+              when, kind, by, Set.of(), new WashedLayers.NotStated(), false, Optional.empty());
+    }
+
+    /**
      * Makes a cleaning of the whole whose doer states that the limits of washing were kept, and of
      * which the record has no particulars.
      *

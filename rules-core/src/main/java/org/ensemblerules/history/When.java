@@ -60,6 +60,17 @@ public record When(MarkedDate date, int orderInDay) {
   }
 
   /**
+   * Makes a moment without an order in its day, of a date as a record writes it.
+   *
+   * @param date a day, a month or a year, as in 2026-11-25, 2026-11 or 2026; not null
+   * @return the moment; never null
+   * @throws InvalidValueException if it is no such date
+   */
+  public static When on(String date) {
+    return on(MarkedDate.parse(date));
+  }
+
+  /**
    * Tells whether this was certainly after another moment.
    *
    * @param other the other moment; not null

@@ -12,6 +12,7 @@ import java.util.Set;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.RowKey;
 
 /**
@@ -283,6 +284,17 @@ public final class Inspection {
     public Builder signOff(SignOff statement) {
       signOff = Optional.of(statement);
       return this;
+    }
+
+    /**
+     * States that every criterion of an edition was looked at and was clear, in place of any such
+     * statement before.
+     *
+     * @param edition the edition whose criteria were looked at; not null
+     * @return this builder
+     */
+    public Builder allClear(EditionId edition) {
+      return signOff(new SignOff(edition, Set.of()));
     }
 
     /**

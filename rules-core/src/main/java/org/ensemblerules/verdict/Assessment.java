@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.gear.Element;
+import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
 import org.ensemblerules.schedule.ServiceRecord;
 import org.ensemblerules.source.InvalidValueException;
@@ -22,7 +24,7 @@ public final class Assessment {
 
   private Assessment(Builder builder) {
     this.element = builder.element;
-    this.history = builder.history;
+    this.history = builder.happened();
     this.findings = ImmutableList.copyOf(builder.findings);
   }
 
@@ -95,6 +97,7 @@ public final class Assessment {
   public static final class Builder {
     private final Element element;
     private History history = History.empty();
+    private final List<Event> more = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
 
     private Builder(Element element) {
@@ -102,14 +105,32 @@ public final class Assessment {
     }
 
     /**
-     * Sets what happened to it, inspections included.
+     * Sets what happened to it, inspections included, in place of all that was given before.
      *
      * @param happened the history; not null
      * @return this builder
      */
     public Builder history(History happened) {
       history = Objects.requireNonNull(happened, "history");
+      more.clear();
       return this;
+    }
+
+    /**
+     * Adds something that happened to it.
+     *
+     * @param event the event; not null
+     * @return this builder
+     */
+    public Builder event(Event event) {
+      more.add(Objects.requireNonNull(event, "event"));
+      return this;
+    }
+
+    private History happened() {
+      return more.isEmpty()
+          ? history
+          : History.of(Stream.concat(history.events().stream(), more.stream()).toList());
     }
 
     /**

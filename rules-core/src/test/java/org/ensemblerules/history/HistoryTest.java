@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Set;
+import org.ensemblerules.care.WashedLayers;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Doer;
@@ -49,6 +50,16 @@ class HistoryTest {
         .isNotEqualTo(History.empty());
     assertThat(History.of(inOrder).events(Event.Returned.class)).hasSize(1);
     assertThat(History.of(inOrder).toString()).startsWith("History of 9 events[Used[");
+  }
+
+  @Test
+  void aWashWithoutParticularsCountsByWhatItsDoerStates() {
+    When when = When.on("2020-02-01");
+    assertThat(when).isEqualTo(When.on(MarkedDate.parse("2020-02-01")));
+    assertThat(Event.Cleaned.of(when, CleaningKind.ADVANCED, People.UNTRAINED, true))
+        .isEqualTo(Event.Cleaned.whole(when, CleaningKind.ADVANCED, People.UNTRAINED, Set.of()));
+    assertThat(Event.Cleaned.of(when, CleaningKind.ADVANCED, People.UNTRAINED, false))
+        .matches(wash -> !wash.limitsKept() && wash.layers() instanceof WashedLayers.NotStated);
   }
 
   @Test

@@ -213,4 +213,10 @@ class SignOffTest {
     assertThat(first.has(new EditionId("X"), FrozenProvenance.of("row"))).isTrue();
     assertThat(first.has(new EditionId("EARLIER_1"), FrozenProvenance.of("row"))).isFalse();
   }
+
+  @Test
+  void allClearIsASignOffThatNamesNoFinding() {
+    EditionId edition = new EditionId("NFPA_1851_2020");
+    assertThat(signed(edition).allClear(edition).build()).isEqualTo(signed(edition).build());
+  }
 }

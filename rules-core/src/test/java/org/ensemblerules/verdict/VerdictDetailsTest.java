@@ -143,4 +143,14 @@ class VerdictDetailsTest {
         .hasToString("Assessment[" + element + ", History of 0 events[], findings=[]]");
     assertThat(others.get(3).toString()).endsWith(", findings=[" + CHARRED + "]]");
   }
+
+  /** One by one or as a history: what was handed over is the same. */
+  @Test
+  void eventsMayBeAddedOneByOne() {
+    Assessment given = COAT.assessment();
+    Assessment.Builder builder = Assessment.builder(given.element());
+    given.history().events().forEach(builder::event);
+    assertThat(builder.build()).isEqualTo(given);
+    assertThat(builder.history(History.empty()).build().history().events()).isEmpty();
+  }
 }

@@ -3,7 +3,10 @@ package org.ensemblerules.pages;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.Legibility;
+import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.RowKey;
@@ -16,14 +19,17 @@ record CoatRow(
     String id,
     String made,
     String issued,
-    Map<String, String> label,
+    Optional<String> maker,
+    Optional<String> model,
+    Optional<String> size,
     Known mark,
+    Legibility legibility,
     List<String> washes,
     String washedBy,
     boolean washedWholeWithinLimits,
     String inspected,
     String inspectedBy,
     Known cleanWhenInspected,
-    boolean allAtHand,
+    Set<Equipment> atHand,
     Optional<EditionId> signedOffFor,
     Map<RowKey, Outcome> items) {}

@@ -9,14 +9,17 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.source.Checked;
+import org.ensemblerules.tables.AssessmentJson;
+import org.ensemblerules.tables.JsonFault;
+import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Reason;
 import org.ensemblerules.verdict.TaskDue;
 import org.ensemblerules.verdict.Verdict;
 
 /** Where the columns of a records system go, and what each of them buys. */
 final class MappingPage {
-  private static final Path LINES =
-      Path.of("src", "test", "java", "org", "ensemblerules", "pages", "RowToVerdict.java");
+  private static final Path CODE = Path.of("src", "test", "java", "org", "ensemblerules", "pages");
 
   private MappingPage() {}
 
@@ -45,7 +48,7 @@ final class MappingPage {
         .paragraph(
             "`CoatRow` is a row as a query returns it, `people` the register of people, read once:"
                 + " `DoerRegisterJson.read(name, text)`.")
-        .paragraph("```java\n" + lines() + "\n```")
+        .paragraph("```java\n" + lines("RowToVerdict") + "\n```")
         .heading("What need not be handed over")
         .paragraph(
             "`StillMatters.of(rules, assessment, day)` returns the part of a history that can still"
@@ -63,7 +66,23 @@ final class MappingPage {
                 "What was missed in years past is told from the whole only.",
                 "It is no leave to delete anything: the file of an element is kept whole, and other"
                     + " rules may ask for other things."))
+        .heading("Lines of the first format")
+        .paragraph(
+            "Inspections stood beside the history once, in a field of their own. Such a line is"
+                + " refused, so that no inspection is passed over, and its answer says how to"
+                + " convert it:")
+        .paragraph("```json\n" + OldLines.OLD + "\n```")
+        .paragraph("```\n" + refused(OldLines.OLD) + "\n```")
+        .paragraph(
+            "These lines convert one, with Jackson; everything else stands where it stood, and no"
+                + " value changes. The verdict is that of a record written today.")
+        .paragraph("```java\n" + lines("OldLines") + "\n```")
         .page("mapping.md");
+  }
+
+  private static String refused(String line) {
+    return ((Checked.Refused<Assessment, JsonFault>) AssessmentJson.read("turnouts.jsonl:1", line))
+        .faults().stream().map(JsonFault::toString).collect(Collectors.joining("\n"));
   }
 
   private static List<List<String>> columns() {
@@ -190,8 +209,9 @@ final class MappingPage {
             .collect(Collectors.joining(", "));
   }
 
-  private static String lines() throws IOException {
-    return Files.readAllLines(LINES).stream()
+  /** The lines that the page shows of a file of code. */
+  static String lines(String name) throws IOException {
+    return Files.readAllLines(CODE.resolve(name + ".java")).stream()
         .dropWhile(line -> !line.strip().equals("// page begins"))
         .skip(1)
         .takeWhile(line -> !line.strip().equals("// page ends"))

@@ -1,10 +1,12 @@
 package org.ensemblerules.pages;
 
 import java.time.LocalDate;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.ensemblerules.effect.Credential;
 import org.ensemblerules.effect.CredentialScope;
 import org.ensemblerules.effect.Doer;
@@ -12,8 +14,10 @@ import org.ensemblerules.effect.DoerRegister;
 import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.inspection.CriterionRow;
+import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.ruleset.RuleSet;
@@ -35,9 +39,6 @@ final class MappingRecords {
    */
   record Sample(String adds, DoerRegister people, CoatRow row) {}
 
-  private static final Map<String, String> LABEL =
-      Map.of("maker", "Maker One", "model", "Pattern CS", "size", "L");
-
   private MappingRecords() {}
 
   static List<Sample> all(RuleSet rules) {
@@ -50,32 +51,31 @@ final class MappingRecords {
         new Sample(
             "Number, kind, made, issued, days of washes and of the last inspection",
             nobody,
-            row(Map.of(), Known.UNKNOWN, false, false, unsigned, none)),
+            row(false, false, false, unsigned, none)),
         new Sample(
             "What the labels say: maker, model, size, mark",
             nobody,
-            row(LABEL, Known.YES, false, false, unsigned, none)),
+            row(true, false, false, unsigned, none)),
         new Sample(
             "Who washed and who inspected, from a register of people",
             people,
-            row(LABEL, Known.YES, false, false, unsigned, none)),
+            row(true, false, false, unsigned, none)),
         new Sample(
             "That it was washed whole and within the limits",
             people,
-            row(LABEL, Known.YES, true, false, unsigned, none)),
+            row(true, true, false, unsigned, none)),
         new Sample(
             "Signed off: every criterion looked at, all at hand, it was clean, and nothing found",
             people,
-            row(LABEL, Known.YES, true, true, signed, none)),
+            row(true, true, true, signed, none)),
         new Sample(
             "What came of each criterion by itself, in place of the sign-off",
             people,
-            row(LABEL, Known.YES, true, true, unsigned, items(rules))));
+            row(true, true, true, unsigned, items(rules))));
   }
 
   private static CoatRow row(
-      Map<String, String> label,
-      Known mark,
+      boolean labelRead,
       boolean washed,
       boolean cleanAndAllAtHand,
       Optional<EditionId> signedOffFor,
@@ -84,15 +84,18 @@ final class MappingRecords {
         "C-1042",
         "2024-10",
         "2025-01-15",
-        label,
-        mark,
+        Optional.of("Maker One").filter(maker -> labelRead),
+        Optional.of("Pattern CS").filter(model -> labelRead),
+        Optional.of("L").filter(size -> labelRead),
+        labelRead ? Known.YES : Known.UNKNOWN,
+        labelRead ? Legibility.READABLE : Legibility.UNKNOWN,
         List.of("2025-07-02", "2026-05-06", "2026-11-09"),
         "Gear room",
         washed,
         "2026-11-10",
         "A. Sample",
         cleanAndAllAtHand ? Known.YES : Known.UNKNOWN,
-        cleanAndAllAtHand,
+        cleanAndAllAtHand ? EnumSet.allOf(Equipment.class) : Set.of(),
         signedOffFor,
         items);
   }

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.verdict.Assessment;
@@ -50,6 +51,24 @@ class MappingTest {
           .as(records.get(i).adds())
           .isLessThan(keepOut(verdicts.get(i - 1)));
     }
+  }
+
+  /** A line of the first format is never read for less than it says. */
+  @Test
+  void linesOfTheFirstFormatAreRefusedAndConverted() throws IOException {
+    assertThat(AssessmentJson.read(OldLines.converted(OldLines.OLD)).orElseThrow().history())
+        .matches(history -> history.events().size() == 2);
+    for (MappingRecords.Sample each : MappingRecords.all(RULES)) {
+      Assessment given = RowToVerdict.assessment(each.people(), each.row());
+      String old = OldLines.old(AssessmentJson.write(given));
+      assertThat(AssessmentJson.read(old)).isInstanceOf(Checked.Refused.class);
+      assertThat(AssessmentJson.read(OldLines.converted(old)).orElseThrow()).isEqualTo(given);
+    }
+  }
+
+  @Test
+  void aRowTakesAtMostThirtyLines() throws IOException {
+    assertThat(MappingPage.lines("RowToVerdict").lines()).hasSizeLessThanOrEqualTo(30);
   }
 
   private static long keepOut(Verdict verdict) {

@@ -1,13 +1,8 @@
 package org.ensemblerules.pages;
 
+import static org.ensemblerules.effect.CleaningKind.ADVANCED;
+
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.EnumSet;
-import java.util.List;
-import java.util.Optional;
-import java.util.Set;
-import org.ensemblerules.care.WashedLayers;
-import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.DoerRegister;
 import org.ensemblerules.gear.Element;
@@ -15,17 +10,14 @@ import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
-import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.History;
+import org.ensemblerules.history.Event.Cleaned;
 import org.ensemblerules.history.When;
-import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
-import org.ensemblerules.inspection.SignOff;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
@@ -42,35 +34,29 @@ final class RowToVerdict {
 
   static Assessment assessment(DoerRegister people, CoatRow row) {
     Label.Builder label = Label.builder().manufactured(MarkedDate.parse(row.made()));
-    Optional.ofNullable(row.label().get("maker")).ifPresent(label::manufacturer);
-    Optional.ofNullable(row.label().get("model")).ifPresent(label::model);
-    Optional.ofNullable(row.label().get("size")).ifPresent(label::size);
-    label.certificationMark(row.mark());
-    label.legibility(row.label().isEmpty() ? Legibility.UNKNOWN : Legibility.READABLE);
+    row.maker().ifPresent(label::manufacturer);
+    row.model().ifPresent(label::model);
+    row.size().ifPresent(label::size);
+    label.certificationMark(row.mark()).legibility(row.legibility());
     Element.Builder coat =
-        Element.builder(new ElementId(row.id()), ElementKind.COAT, Use.STRUCTURAL);
-    coat.inService(MarkedDate.parse(row.issued()));
-    coat.layer(LayerKind.OUTER_SHELL, label.build()).layer(LayerKind.LINER_SYSTEM, label.build());
-    List<Event> history = new ArrayList<>();
-    history.add(new Event.Issued(When.on(MarkedDate.parse(row.issued())), "its wearer"));
+        Element.builder(new ElementId(row.id()), ElementKind.COAT, Use.STRUCTURAL)
+            .inService(MarkedDate.parse(row.issued()))
+            .layer(LayerKind.OUTER_SHELL, label.build())
+            .layer(LayerKind.LINER_SYSTEM, label.build());
+    Assessment.Builder record = Assessment.builder(coat.build());
+    record.event(new Event.Issued(When.on(row.issued()), "its wearer"));
     Doer washer = people.doer(row.washedBy());
-    boolean kept = row.washedWholeWithinLimits();
-    WashedLayers layers = kept ? new WashedLayers.Whole() : new WashedLayers.NotStated();
     for (String day : row.washes()) {
-      When when = When.on(MarkedDate.parse(day));
-      CleaningKind kind = CleaningKind.ADVANCED;
-      history.add(new Event.Cleaned(when, kind, washer, Set.of(), layers, kept, Optional.empty()));
+      record.event(Cleaned.of(When.on(day), ADVANCED, washer, row.washedWholeWithinLimits()));
     }
-    MarkedDate inspected = MarkedDate.parse(row.inspected());
+    MarkedDate on = MarkedDate.parse(row.inspected());
     Doer inspector = people.doer(row.inspectedBy());
     Inspection.Builder made =
-        Inspection.builder(InspectionKind.ADVANCED, Occasion.PERIODIC, inspected, inspector)
-            .gearClean(row.cleanWhenInspected());
-    made.atHand(row.allAtHand() ? EnumSet.allOf(Equipment.class) : Set.of());
-    row.signedOffFor().ifPresent(edition -> made.signOff(new SignOff(edition, Set.of())));
+        Inspection.builder(InspectionKind.ADVANCED, Occasion.PERIODIC, on, inspector);
+    made.gearClean(row.cleanWhenInspected()).atHand(row.atHand());
+    row.signedOffFor().ifPresent(made::allClear);
     row.items().forEach(made::outcome);
-    history.add(new Event.Inspected(made.build(), 0));
-    return Assessment.builder(coat.build()).history(History.of(history)).build();
+    return record.event(new Event.Inspected(made.build(), 0)).build();
   }
   // page ends
 }
