@@ -2,8 +2,10 @@ package org.ensemblerules.tables;
 
 import java.util.Objects;
 import org.ensemblerules.source.Checked;
+import org.ensemblerules.strength.StrengthResult;
 import org.ensemblerules.strength.TestCase;
 import org.ensemblerules.tables.codec.AssessmentTree;
+import org.ensemblerules.tables.codec.TestAnswerTree;
 import org.ensemblerules.tables.codec.TestCaseTree;
 import org.ensemblerules.tables.json.JsonLine;
 import org.ensemblerules.tables.json.JsonReader;
@@ -40,6 +42,20 @@ public final class TestCaseJson {
     Objects.requireNonNull(sourceName, "sourceName");
     Objects.requireNonNull(json, "json");
     return READER.read(sourceName, json, TestCaseTree::read);
+  }
+
+  /**
+   * Writes what a report comes to, in the form of {@code test-answer.schema.json}, with every
+   * number used and all its text, so that it can be read when the tables have moved on.
+   *
+   * @param given the report with what it was judged by; not null
+   * @param result what it comes to; not null
+   * @return one line of JSON without a line end, its fields in a fixed order; never null
+   */
+  public static String write(TestCase given, StrengthResult result) {
+    return JsonLine.of(
+        TestAnswerTree.write(
+            Objects.requireNonNull(given, "given"), Objects.requireNonNull(result, "result")));
   }
 
   /**

@@ -14,14 +14,18 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
+import org.ensemblerules.audit.ChangeKind;
+import org.ensemblerules.audit.FlawKind;
 import org.ensemblerules.care.MachineType;
 import org.ensemblerules.defect.Demand;
 import org.ensemblerules.defect.ExtentKind;
 import org.ensemblerules.effect.EffectKind;
+import org.ensemblerules.fleet.FleetEffect;
 import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.history.CheckResult;
+import org.ensemblerules.history.Contradiction;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.inspection.EvidenceGrade;
 import org.ensemblerules.inspection.Occasion;
@@ -35,7 +39,11 @@ import org.ensemblerules.retirement.AgeAnswer;
 import org.ensemblerules.retirement.CustodyAnswer;
 import org.ensemblerules.retirement.RetirementReason;
 import org.ensemblerules.retirement.RouteAnswer;
+import org.ensemblerules.source.Comparison;
+import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.strength.FailureMode;
+import org.ensemblerules.strength.NoResultReason;
+import org.ensemblerules.strength.Remark;
 import org.ensemblerules.strength.SpecimenOrigin;
 import org.ensemblerules.verdict.Headline;
 import org.ensemblerules.verdict.OutBecause;
@@ -65,6 +73,15 @@ class RecordSchemasTest {
           Map.entry("repair-answer#/$defs/extentKind", names(ExtentKind.class)),
           Map.entry("repair-answer#/$defs/may", formsOf(MayDo.class)),
           Map.entry("repair-answer#/$defs/view", formsOf(CostView.class)),
+          Map.entry("file-answer#/$defs/contradictionKind", names(Contradiction.Kind.class)),
+          Map.entry("test-answer#/$defs/outcome", names(org.ensemblerules.strength.Outcome.class)),
+          Map.entry("test-answer#/$defs/reason", names(NoResultReason.class)),
+          Map.entry("test-answer#/$defs/remark", names(Remark.class)),
+          Map.entry("difference-answer#/$defs/changeKind", names(ChangeKind.class)),
+          Map.entry("difference-answer#/$defs/strictness", names(Comparison.class)),
+          Map.entry("difference-answer#/$defs/effect", names(FleetEffect.class)),
+          Map.entry("audit-answer#/$defs/flawKind", names(FlawKind.class)),
+          Map.entry("line#/$defs/code", names(FaultCode.class)),
           Map.entry("verdict#/properties/outBecause/items", names(OutBecause.class)),
           Map.entry("verdict#/$defs/service", names(Service.class)),
           Map.entry("verdict#/$defs/evidenceGrade", names(EvidenceGrade.class)),
@@ -86,7 +103,15 @@ class RecordSchemasTest {
         "custody-request",
         "custody-answer",
         "disposal-request",
-        "disposal-answer");
+        "disposal-answer",
+        "due-answer",
+        "file-answer",
+        "test-answer",
+        "criteria-answer",
+        "rules-answer",
+        "difference-answer",
+        "audit-answer",
+        "line");
   }
 
   @ParameterizedTest

@@ -89,14 +89,18 @@ public final class CatalogTree {
   }
 
   private static JsonNode write(CriterionRow criterion) {
+    return fields(criterion).node();
+  }
+
+  /** What a criterion looks at, and how. */
+  static Fields fields(CriterionRow criterion) {
     return new Fields()
         .put("criterion", criterion.key())
         .list("sites", criterion.sites())
         .list("lookFor", criterion.lookFor())
         .some("atHand", criterion.atHand())
         .some("check", criterion.check())
-        .put("way", criterion.way())
-        .node();
+        .put("way", criterion.way());
   }
 
   private static JsonNode write(CheckForm check) {

@@ -35,6 +35,11 @@ final class Fields {
     return this;
   }
 
+  Fields put(String name, long value) {
+    node.put(name, value);
+    return this;
+  }
+
   /** Puts a value as its text, if there is one. */
   Fields known(String name, Optional<?> value) {
     value.ifPresent(text -> put(name, text));

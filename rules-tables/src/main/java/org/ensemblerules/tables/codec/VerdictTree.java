@@ -57,7 +57,7 @@ public final class VerdictTree {
         .put("rules", IdentityJson.write(verdict.identity()));
   }
 
-  private static JsonNode write(Action action) {
+  static JsonNode write(Action action) {
     Fields fields =
         new Fields()
             .put("effect", EffectJson.write(action.effect()))
@@ -114,7 +114,7 @@ public final class VerdictTree {
         .node();
   }
 
-  private static JsonNode write(TaskDue due) {
+  static JsonNode write(TaskDue due) {
     Optional<JsonNode> row = due.row().map(RowJson::write);
     return new Fields()
         .put("task", due.task())
@@ -127,7 +127,7 @@ public final class VerdictTree {
         .node();
   }
 
-  private static JsonNode write(InspectionOnRecord made) {
+  static JsonNode write(InspectionOnRecord made) {
     return new Fields()
         .put("kind", made.kind())
         .put("on", made.on())

@@ -1,0 +1,202 @@
+package org.ensemblerules.tables;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.ensemblerules.audit.AuditReport;
+import org.ensemblerules.audit.RuleSetDifference;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.Use;
+import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.record.PlaceCode;
+import org.ensemblerules.record.RecordFile;
+import org.ensemblerules.record.RetentionPolicy;
+import org.ensemblerules.record.RetentionStart;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.FaultCode;
+import org.ensemblerules.strength.Judge;
+import org.ensemblerules.strength.TestCase;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Every answer as it is written in JSON, against the schemas, by a validator of another project.
+ */
+class AnswersJsonTest {
+  private static final RuleSet RULES = ShippedRules.standard();
+  private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
+  private static final ObjectMapper MAPPER = new ObjectMapper();
+
+  private static List<String> sample(String name) throws IOException {
+    return Files.readAllLines(
+        Path.of("..", "examples", "department", "src", "main", "resources")
+            .resolve("org/ensemblerules/example/department/" + name));
+  }
+
+  static JsonNode valid(String schema, String text) throws IOException {
+    assertThat(TableSchemas.objections(schema, text)).as(text).isEmpty();
+    assertThat(text).doesNotContain("\n");
+    return MAPPER.readTree(text);
+  }
+
+  @Test
+  void filesWithNoticesAndAPolicy() throws IOException {
+    Optional<RetentionPolicy> policy = Optional.of(new RetentionPolicy(5, RetentionStart.DISPOSAL));
+    boolean kept = false;
+    boolean told = false;
+    for (String line : sample("element-files.jsonl")) {
+      valid("file", line);
+      RecordFile file = RecordFileJson.read(line).orElseThrow();
+      JsonNode tree =
+          valid(
+              "file-answer",
+              FileAnswerJson.write(FileAnswerJson.Answer.of(RULES, file, DAY, policy)));
+      assertThat(tree.get("complete").booleanValue()).isEqualTo(RULES.check(file, DAY).complete());
+      kept |= tree.has("keptThrough");
+      told |= tree.get("pfasNotices").size() > 0;
+    }
+    assertThat(kept && told).isTrue();
+  }
+
+  @Test
+  void whatLaboratoryReportsComeTo() throws IOException {
+    List<String> answers = new ArrayList<>();
+    for (String line : sample("test-reports.jsonl")) {
+      valid("test-case", line);
+      TestCase given = TestCaseJson.read(line).orElseThrow();
+      JsonNode tree =
+          valid(
+              "test-answer",
+              TestCaseJson.write(
+                  given,
+                  Judge.judge(
+                      RULES.tables().strength(),
+                      given.product(),
+                      given.report(),
+                      given.purpose(),
+                      given.rule())));
+      assertThat(tree.get("id").textValue()).isEqualTo(given.id());
+      answers.add(tree.get("answer").textValue());
+    }
+    assertThat(answers).contains("JUDGED", "NO_RESULT");
+  }
+
+  @Test
+  void whatEachInspectionLooksAt() throws IOException {
+    for (InspectionKind inspection : InspectionKind.values()) {
+      for (ElementKind kind : ElementKind.values()) {
+        for (Use use : Use.values()) {
+          JsonNode tree =
+              valid("criteria-answer", CriteriaJson.write(RULES, inspection, kind, use));
+          assertThat(tree.get("criteria"))
+              .hasSize(RULES.tables().criteria().required(inspection, kind, use).size());
+        }
+      }
+    }
+  }
+
+  @Test
+  void whatTheLawOfAPlaceAsks() throws IOException {
+    LoadedTables tables = ShippedTables.load().orElseThrow();
+    for (String place : List.of("US-WA", "US-CA", "US-OR", "CA-ON", "GB-ENG")) {
+      JsonNode tree =
+          valid(
+              "rules-answer",
+              AdoptionJson.write(
+                  tables,
+                  tables.adoptions().orElseThrow(),
+                  new PlaceCode(place),
+                  DAY,
+                  Optional.of(LocalDate.of(2019, 5, 1))));
+      assertThat(tree.get("subjects")).hasSize(Subject.values().length);
+    }
+  }
+
+  @Test
+  void whatAnotherEditionChanges() throws IOException {
+    RuleSet then = ShippedRules.of(new EditionId("NFPA_1851_2014")).orElseThrow();
+    RuleSetDifference difference = RuleSetDifference.between(then, RULES);
+    valid("difference-answer", DifferenceJson.write(difference));
+    assertThat(difference.changes()).isNotEmpty();
+    for (int i = 0; i < difference.changes().size(); i += 50) {
+      valid("difference-answer", DifferenceJson.write(difference.changes().get(i)));
+    }
+  }
+
+  @Test
+  void whetherRulesAreSound() throws IOException {
+    SetAudit.Outcome outcome = SetAudit.of(ShippedTables.files(), DAY);
+    for (EditionId edition : outcome.editions().keySet()) {
+      AuditReport report = outcome.editions().get(edition);
+      JsonNode tree =
+          valid("audit-answer", AuditJson.write(Optional.of(edition), List.of(), report));
+      assertThat(tree.get("sound").booleanValue()).isEqualTo(report.isSound());
+    }
+    SetAudit.Outcome broken =
+        SetAudit.of(TableFiles.in(Path.of("..", "examples", "department", "broken-tables")), DAY);
+    for (AuditReport report : broken.editions().values()) {
+      valid("audit-answer", AuditJson.write(Optional.empty(), List.of("EXAMPLETON"), report));
+    }
+    broken
+        .refused()
+        .ifPresent(
+            report ->
+                assertThat(
+                        TableSchemas.objections(
+                            "audit-answer", AuditJson.write(Optional.empty(), List.of(), report)))
+                    .isEmpty());
+  }
+
+  @Test
+  void aLineIsAnsweredOrItsFaultsAreTold() throws IOException {
+    String asked = sample("care-requests.jsonl").get(0);
+    CareJson.Request request = CareJson.read(asked).orElseThrow();
+    String answer =
+        CareJson.write(request, RULES.careRoutes().route(request.element(), request.exposures()));
+    String id = request.element().id().value();
+    JsonNode line =
+        valid(
+            "line",
+            LineJson.write(new LineJson.Answered("gear.jsonl", 7, Optional.of(id), answer)));
+    assertThat(line.get("line").intValue()).isEqualTo(7);
+    assertThat(line.get("id").textValue()).isEqualTo(id);
+    assertThat(line.get("answer")).isEqualTo(MAPPER.readTree(answer));
+
+    String bad = asked.replace("\"COAT\"", "\"COTA\"");
+    JsonLines.BadLine<?> refused = bad("gear.jsonl", bad);
+    String text = LineJson.write(LineJson.Refused.of("gear.jsonl", refused));
+    JsonNode told = valid("line", text);
+    assertThat(told.get("id").textValue()).isEqualTo(id);
+    assertThat(told.at("/faults/0/pointer").textValue()).isEqualTo("/element/kind");
+    assertThat(told.at("/faults/0/code").textValue()).isEqualTo(FaultCode.NOT_ALLOWED.name());
+    LineJson.Refused read = LineJson.readRefused("line", text).orElseThrow();
+    assertThat(read.faults()).isEqualTo(refused.faults());
+    assertThat(LineJson.write(read)).isEqualTo(text);
+  }
+
+  @Test
+  void whatALineIsAboutIsToldAsFarAsItCanBeRead() throws IOException {
+    for (String text : List.of("{", "[]", "7", "{\"element\": 7}", "{\"id\": []}")) {
+      String told = LineJson.write(LineJson.Refused.of("f", bad("f", text)));
+      assertThat(valid("line", told).has("id")).as(told).isFalse();
+    }
+    assertThat(LineJson.Refused.of("f", bad("f", "{\"id\": \"T-1\"}")).id()).contains("T-1");
+  }
+
+  private static JsonLines.BadLine<?> bad(String source, String text) {
+    try (JsonLines<CareJson.Request> lines =
+        JsonLines.of(source, new StringReader(text), CareJson::read)) {
+      return (JsonLines.BadLine<?>) lines.next();
+    }
+  }
+}
