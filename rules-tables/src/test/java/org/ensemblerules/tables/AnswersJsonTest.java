@@ -167,9 +167,11 @@ class AnswersJsonTest {
     JsonNode line =
         valid(
             "line",
-            LineJson.write(new LineJson.Answered("gear.jsonl", 7, Optional.of(id), answer)));
+            LineJson.write(
+                new LineJson.Answered("gear.jsonl", 7, Optional.of(id), List.of("Ask."), answer)));
     assertThat(line.get("line").intValue()).isEqualTo(7);
     assertThat(line.get("id").textValue()).isEqualTo(id);
+    assertThat(line.at("/cautions/0").textValue()).isEqualTo("Ask.");
     assertThat(line.get("answer")).isEqualTo(MAPPER.readTree(answer));
 
     String bad = asked.replace("\"COAT\"", "\"COTA\"");

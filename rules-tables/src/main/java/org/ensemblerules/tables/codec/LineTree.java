@@ -22,9 +22,9 @@ public final class LineTree {
             .put("source", outcome.source())
             .put("line", outcome.line())
             .known("id", outcome.id());
-    return outcome instanceof LineJson.Refused refused
-        ? fields.list("faults", refused.faults(), LineTree::write).node()
-        : fields.node();
+    return outcome instanceof LineJson.Answered answered
+        ? fields.some("cautions", answered.cautions()).node()
+        : fields.list("faults", ((LineJson.Refused) outcome).faults(), LineTree::write).node();
   }
 
   private static JsonNode write(JsonFault fault) {

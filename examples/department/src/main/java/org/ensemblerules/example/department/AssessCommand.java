@@ -6,10 +6,11 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.ensemblerules.example.department.Answers.Answer;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.tables.JsonLines;
 import org.ensemblerules.tables.ShippedWords;
 import org.ensemblerules.tables.VerdictJson;
 import org.ensemblerules.verdict.Assess;
@@ -26,8 +27,9 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "assess",
     description = {
-      "Judges the assessments of a JSON Lines file and writes a verdict for each.",
-      "A bad line is reported with its number and place, and the next one is read."
+      "Judges the assessments of JSON Lines files and writes a verdict for each.",
+      "A bad line is reported with its number and place, and the next one is read.",
+      "With --json each line is answered before the next is read: a program may keep this open."
     })
 final class AssessCommand implements Callable<Integer> {
   private final InputStream in;
@@ -36,10 +38,14 @@ final class AssessCommand implements Callable<Integer> {
   @Mixin private final RulesOption rulesOption = new RulesOption();
   @Mixin private final OverlayOption overlayOption = new OverlayOption();
   @Mixin private final DoersOption doersOption = new DoersOption();
+  @Mixin private final JsonOption json = new JsonOption();
   @Spec private CommandSpec spec = CommandSpec.create();
 
-  @Parameters(paramLabel = "FILE", description = "File to read; - for the standard input.")
-  private String file = "";
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "FILE",
+      description = "Files to read; - for the standard input.")
+  private List<String> files = List.of();
 
   @Option(
       names = "--as-of",
@@ -67,46 +73,44 @@ final class AssessCommand implements Callable<Integer> {
     if (asOf.isEmpty()) {
       err.println("Judged for today, " + day + ".");
     }
-    try (JsonLines<Answer> lines =
-        Input.open(file, in, doersOption.assessments(rules, spec))
-            .map(given -> Answer.of(rules, given, day))) {
-      GoodLines<Answer> answers = new GoodLines<>(file, lines, Answer::id, spec);
-      if (output.isPresent()) {
-        write(answers, output.get());
-      } else {
-        PrintWriter out = spec.commandLine().getOut();
-        answers.forEachRemaining(answer -> out.print(answer.verdict() + "\n"));
+    Answers answers = new Answers(json, spec);
+    if (output.isPresent()) {
+      try (OutFile written = OutFile.create(output.get())) {
+        answer(answers, rules, day, written::line);
+        written.finish();
       }
-      doersOption.tellUnknown(spec);
-      if (answers.bad() > 0) {
-        err.println(answers.bad() + (answers.bad() == 1 ? " line was bad." : " lines were bad."));
-      }
-      return answers.bad() == 0 ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES;
+    } else {
+      PrintWriter out = spec.commandLine().getOut();
+      answer(answers, rules, day, text -> out.print(text + "\n"));
     }
+    doersOption.tellUnknown(spec);
+    if (answers.bad() > 0) {
+      err.println(answers.bad() + (answers.bad() == 1 ? " line was bad." : " lines were bad."));
+    }
+    return answers.exitCode();
   }
 
-  private record Answer(String id, String verdict) {
-    static Answer of(RuleSet rules, Assessment given, LocalDate day) {
-      return new Answer(
-          given.element().id().value(),
-          VerdictJson.write(Assess.assess(rules, given, day), ShippedWords.english()));
-    }
+  private void answer(Answers answers, RuleSet rules, LocalDate day, Answers.Writing writing)
+      throws IOException {
+    answers.each(
+        files,
+        in,
+        doersOption.assessments(rules, spec),
+        given -> Answer.of(given.element().id().value(), verdict(rules, given, day)),
+        writing);
   }
 
-  private static void write(GoodLines<Answer> answers, Path path) throws IOException {
-    try (OutFile written = OutFile.create(path)) {
-      while (answers.hasNext()) {
-        written.line(answers.next().verdict());
-      }
-      written.finish();
-    }
+  private static String verdict(RuleSet rules, Assessment given, LocalDate day) {
+    return VerdictJson.write(Assess.assess(rules, given, day), ShippedWords.english());
   }
 
   private void refuseToOverwriteInput() throws IOException {
     if (output.isPresent()) {
-      if (Input.isAlso(file, output.get())) {
-        throw new ParameterException(
-            spec.commandLine(), "--out: found the file that is read, allowed: another file");
+      for (String file : files) {
+        if (Input.isAlso(file, output.get())) {
+          throw new ParameterException(
+              spec.commandLine(), "--out: found the file that is read, allowed: another file");
+        }
       }
       overlayOption.refuseToOverwrite(spec, "--out", output.get());
       doersOption.refuseToOverwrite(spec, "--out", output.get());

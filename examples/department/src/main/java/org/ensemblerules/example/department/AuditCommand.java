@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.ensemblerules.example.department.report.AuditText;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.tables.AuditJson;
 import org.ensemblerules.tables.OverlayFile;
 import org.ensemblerules.tables.SetAudit;
 import org.ensemblerules.tables.ShippedTables;
@@ -54,6 +55,7 @@ final class AuditCommand implements Callable<Integer> {
       description = "Day for which reviews must hold. Default: today.")
   private Optional<LocalDate> asOf = Optional.empty();
 
+  @Mixin private final JsonOption json = new JsonOption();
   @Mixin private final OverlayOption overlays = new OverlayOption();
 
   AuditCommand(Clock clock) {
@@ -72,8 +74,25 @@ final class AuditCommand implements Callable<Integer> {
             laid,
             asOf.orElseGet(() -> LocalDate.now(clock)));
     SetAudit.Outcome shown = edition.map(each -> only(outcome, each)).orElse(outcome);
-    spec.commandLine().getOut().print(AuditText.of(shown, names(laid)));
+    spec.commandLine()
+        .getOut()
+        .print(json.isAsked() ? json(shown, names(laid)) : AuditText.of(shown, names(laid)));
     return shown.isSound() ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES;
+  }
+
+  private static String json(SetAudit.Outcome outcome, List<String> overlays) {
+    StringBuilder lines = new StringBuilder();
+    outcome
+        .refused()
+        .ifPresent(
+            report ->
+                lines.append(AuditJson.write(Optional.empty(), overlays, report)).append('\n'));
+    outcome
+        .editions()
+        .forEach(
+            (each, report) ->
+                lines.append(AuditJson.write(Optional.of(each), overlays, report)).append('\n'));
+    return lines.toString();
   }
 
   private static List<String> names(List<OverlayFile> overlays) {

@@ -3,6 +3,7 @@ package org.ensemblerules.example.department;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.concurrent.Callable;
+import org.ensemblerules.care.CareRoute;
 import org.ensemblerules.example.department.report.CareText;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.CareJson;
@@ -19,7 +20,7 @@ import picocli.CommandLine.Spec;
       "A bad line is named on the standard error; the others are answered."
     })
 final class CareCommand implements Callable<Integer> {
-  private static final String SAMPLE = "care-requests.jsonl";
+  static final String SAMPLE = "care-requests.jsonl";
 
   private final InputStream in;
 
@@ -35,14 +36,19 @@ final class CareCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     RuleSet rules = rulesOption.rules(spec);
     return file.answer(
-        SAMPLE,
+        new RequestFile.Question<>(
+            SAMPLE,
+            CareJson::read,
+            CareJson.Request::element,
+            false,
+            request -> CareText.of(request, route(rules, request)),
+            request -> CareJson.write(request, route(rules, request))),
         in,
         spec,
-        rules,
-        CareJson::read,
-        false,
-        CareJson.Request::element,
-        request ->
-            CareText.of(request, rules.careRoutes().route(request.element(), request.exposures())));
+        rules);
+  }
+
+  private static CareRoute route(RuleSet rules, CareJson.Request request) {
+    return rules.careRoutes().route(request.element(), request.exposures());
   }
 }

@@ -8,6 +8,7 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.tables.CriteriaJson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -23,6 +24,7 @@ import picocli.CommandLine.Spec;
         "Prints what an inspection looks at, in order, with what must be at hand and how.")
 final class CriteriaCommand implements Callable<Integer> {
   @Mixin private final RulesOption rulesOption = new RulesOption();
+  @Mixin private final JsonOption json = new JsonOption();
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(index = "0", paramLabel = "KIND", description = "One of ${COMPLETION-CANDIDATES}.")
@@ -54,7 +56,9 @@ final class CriteriaCommand implements Callable<Integer> {
               + ", allowed with that inspection: "
               + inspected(rules));
     }
-    spec.commandLine().getOut().print(text);
+    spec.commandLine()
+        .getOut()
+        .print(json.isAsked() ? CriteriaJson.write(rules, inspection, kind, use) + "\n" : text);
     return ExitCodes.ALL_READ;
   }
 

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.ensemblerules.example.department.report.CustodyText;
+import org.ensemblerules.retirement.CustodyTable;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.CustodyJson;
 import picocli.CommandLine.Command;
@@ -23,7 +24,7 @@ import picocli.CommandLine.Spec;
       "A bad line is named on the standard error; the others are answered."
     })
 final class CustodyCommand implements Callable<Integer> {
-  private static final String SAMPLE = "custody-records.jsonl";
+  static final String SAMPLE = "custody-records.jsonl";
 
   private final InputStream in;
   private final Clock clock;
@@ -47,17 +48,17 @@ final class CustodyCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     RuleSet rules = rulesOption.rules(spec);
     LocalDate day = asOf.orElseGet(() -> LocalDate.now(clock));
+    CustodyTable steps = rules.tables().records().custodySteps();
     return file.answer(
-        SAMPLE,
+        new RequestFile.Question<>(
+            SAMPLE,
+            CustodyJson::read,
+            CustodyJson.Request::element,
+            false,
+            request -> CustodyText.of(request.element(), steps.check(request.custody(), day)),
+            request -> CustodyJson.write(request, steps.check(request.custody(), day), day)),
         in,
         spec,
-        rules,
-        CustodyJson::read,
-        false,
-        CustodyJson.Request::element,
-        request ->
-            CustodyText.of(
-                request.element(),
-                rules.tables().records().custodySteps().check(request.custody(), day)));
+        rules);
   }
 }

@@ -73,6 +73,7 @@ final class DepartmentProgram {
             .addSubcommand(new AssessCommand(in, clock))
             .addSubcommand(new RecomputeCommand(in))
             .addSubcommand(new CatalogCommand())
+            .addSubcommand(new SampleCommand())
             .addSubcommand(new CriteriaCommand())
             .addSubcommand(new ExplainCommand(in, clock))
             .addSubcommand(new JudgeCommand(in))

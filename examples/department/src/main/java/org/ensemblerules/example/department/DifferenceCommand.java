@@ -2,6 +2,7 @@ package org.ensemblerules.example.department;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.PrintWriter;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
@@ -10,8 +11,10 @@ import java.util.concurrent.Callable;
 import org.ensemblerules.audit.RuleSetDifference;
 import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.example.department.report.DifferenceText;
+import org.ensemblerules.fleet.FleetDifference;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.EditionId;
+import org.ensemblerules.tables.DifferenceJson;
 import org.ensemblerules.tables.JsonLines;
 import org.ensemblerules.verdict.Assessment;
 import picocli.CommandLine.Command;
@@ -34,6 +37,7 @@ final class DifferenceCommand implements Callable<Integer> {
   private final Clock clock;
 
   @Mixin private final DoersOption doersOption = new DoersOption();
+  @Mixin private final JsonOption json = new JsonOption();
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(
@@ -77,27 +81,36 @@ final class DifferenceCommand implements Callable<Integer> {
     RuleSet then = rules("--to", to, 1);
     LocalDate day =
         asOf.orElseGet(() -> file.isPresent() ? LocalDate.now(clock) : DemoDepartment.AS_OF);
-    String text;
     int bad = 0;
     if (file.isPresent()) {
       try (JsonLines<Assessment> lines =
           Input.open(file.get(), in, doersOption.assessments(now, spec))) {
         GoodLines<Assessment> good =
-            new GoodLines<>(file.get(), lines, given -> given.element().id().value(), spec);
-        text = text(now, then, () -> good, day);
+            new GoodLines<>(file.get(), lines, given -> given.element().id().value(), spec, json);
+        tell(now, then, () -> good, day);
         bad = good.bad();
         doersOption.tellUnknown(spec);
       }
     } else {
-      text = text(now, then, DemoDepartment.assessments(now), day);
+      tell(now, then, DemoDepartment.assessments(now), day);
     }
-    spec.commandLine().getOut().print(text);
     return bad == 0 ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES;
   }
 
-  private String text(RuleSet now, RuleSet then, Iterable<Assessment> fleet, LocalDate day) {
-    return DifferenceText.of(RuleSetDifference.between(now, then), rows)
-        + DifferenceText.onFleet(now, then, fleet, day);
+  private void tell(RuleSet now, RuleSet then, Iterable<Assessment> fleet, LocalDate day) {
+    PrintWriter out = spec.commandLine().getOut();
+    RuleSetDifference difference = RuleSetDifference.between(now, then);
+    if (json.isAsked()) {
+      out.println(DifferenceJson.write(difference));
+      difference.changes().forEach(change -> out.println(DifferenceJson.write(change)));
+      FleetDifference all =
+          FleetDifference.between(
+              now, then, fleet, day, each -> out.println(DifferenceJson.write(each)));
+      out.println(DifferenceJson.write(all));
+    } else {
+      out.print(
+          DifferenceText.of(difference, rows) + DifferenceText.onFleet(now, then, fleet, day));
+    }
   }
 
   /** Without a name the edition is counted from the last one published. */

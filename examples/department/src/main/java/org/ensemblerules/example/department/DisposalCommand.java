@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.concurrent.Callable;
 import org.ensemblerules.example.department.report.DisposalText;
+import org.ensemblerules.retirement.DisposalTable;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.DisposalJson;
 import picocli.CommandLine.Command;
@@ -19,7 +20,7 @@ import picocli.CommandLine.Spec;
       "A bad line is named on the standard error; the others are answered."
     })
 final class DisposalCommand implements Callable<Integer> {
-  private static final String SAMPLE = "disposal-requests.jsonl";
+  static final String SAMPLE = "disposal-requests.jsonl";
 
   private final InputStream in;
 
@@ -34,16 +35,17 @@ final class DisposalCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     RuleSet rules = rulesOption.rules(spec);
+    DisposalTable routes = rules.tables().records().disposalRoutes();
     return file.answer(
-        SAMPLE,
+        new RequestFile.Question<>(
+            SAMPLE,
+            DisposalJson::read,
+            DisposalJson.Request::element,
+            false,
+            request -> DisposalText.of(request, routes.routes(request.gear())),
+            request -> DisposalJson.write(request, routes.routes(request.gear()))),
         in,
         spec,
-        rules,
-        DisposalJson::read,
-        false,
-        DisposalJson.Request::element,
-        request ->
-            DisposalText.of(
-                request, rules.tables().records().disposalRoutes().routes(request.gear())));
+        rules);
   }
 }

@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
+import org.ensemblerules.example.department.Answers.Answer;
 import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.example.department.demo.DemoElement;
 import org.ensemblerules.example.department.report.CalendarText;
@@ -16,6 +18,7 @@ import org.ensemblerules.example.department.report.MorningList;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.schedule.ServiceRecord;
 import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.tables.DueJson;
 import org.ensemblerules.tables.JsonLines;
 import org.ensemblerules.verdict.Assessment;
 import picocli.CommandLine.Command;
@@ -43,6 +46,7 @@ final class DueCommand implements Callable<Integer> {
   @Mixin private final RulesOption rulesOption = new RulesOption();
   @Mixin private final OverlayOption overlayOption = new OverlayOption();
   @Mixin private final DoersOption doersOption = new DoersOption();
+  @Mixin private final JsonOption json = new JsonOption();
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Parameters(
@@ -95,6 +99,9 @@ final class DueCommand implements Callable<Integer> {
     LocalDate day =
         asOf.orElseGet(() -> file.isPresent() ? LocalDate.now(clock) : DemoDepartment.AS_OF);
     RuleSet rules = overlayOption.over(edition, day);
+    if (json.isAsked()) {
+      return json(edition, rules, day);
+    }
     List<ServiceRecord> records = new ArrayList<>();
     int bad = file.isEmpty() ? readDemo(edition, records) : read(rules, file.get(), records);
     PrintWriter out = spec.commandLine().getOut();
@@ -112,6 +119,48 @@ final class DueCommand implements Callable<Integer> {
     return bad == 0 ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES;
   }
 
+  /** Each element is answered as it is read. */
+  private int json(RuleSet edition, RuleSet rules, LocalDate day) throws IOException {
+    LocalDate first = from.orElse(day);
+    LocalDate last = to.orElse(first.plusYears(USUAL_YEARS));
+    if (last.isBefore(first)) {
+      throw new ParameterException(
+          spec.commandLine(), "--to: found " + last + ", allowed: a day from " + first + " on");
+    }
+    List<String> told = new ArrayList<>();
+    Function<Assessment, Answer> answer =
+        given -> {
+          String id = given.element().id().value();
+          if (element.map(wanted -> !wanted.equals(id)).orElse(false)) {
+            return Answer.of("", "");
+          }
+          told.add(id);
+          return Answer.of(
+              id,
+              DueJson.write(
+                  DueJson.Answer.of(rules.schedule(), given.serviceRecord(), day, first, last)));
+        };
+    PrintWriter out = spec.commandLine().getOut();
+    Answers answers = new Answers(json, spec);
+    Answers.Writing writing = text -> out.print(text + "\n");
+    if (file.isPresent()) {
+      answers.each(List.of(file.get()), in, doersOption.assessments(rules, spec), answer, writing);
+      doersOption.tellUnknown(spec);
+    } else {
+      List<Assessment> gear = DemoDepartment.assessments(edition);
+      for (int i = 0; i < gear.size(); i++) {
+        Answer each = answer.apply(gear.get(i));
+        if (!each.text().isEmpty()) {
+          writing.write(answers.written(DemoDepartment.NAME, i + 1L, each));
+        }
+      }
+    }
+    if (element.isPresent() && told.isEmpty()) {
+      throw noSuchElement(element.get());
+    }
+    return answers.exitCode();
+  }
+
   private String calendar(RuleSet rules, ServiceRecord record, LocalDate day) {
     LocalDate first = from.orElse(day);
     try {
@@ -126,14 +175,18 @@ final class DueCommand implements Callable<Integer> {
     List<ServiceRecord> chosen =
         records.stream().filter(record -> record.element().id().value().equals(id)).toList();
     if (chosen.isEmpty()) {
-      throw new ParameterException(
-          spec.commandLine(),
-          "--element: found "
-              + id
-              + ", allowed: the name of an element in "
-              + file.orElse("the invented department, as in 1-03-COAT"));
+      throw noSuchElement(id);
     }
     return chosen;
+  }
+
+  private ParameterException noSuchElement(String id) {
+    return new ParameterException(
+        spec.commandLine(),
+        "--element: found "
+            + id
+            + ", allowed: the name of an element in "
+            + file.orElse("the invented department, as in 1-03-COAT"));
   }
 
   private static int readDemo(RuleSet edition, List<ServiceRecord> records) {
@@ -149,7 +202,7 @@ final class DueCommand implements Callable<Integer> {
         Input.open(given, in, doersOption.assessments(rules, spec))
             .map(Assessment::serviceRecord)) {
       GoodLines<ServiceRecord> good =
-          new GoodLines<>(given, lines, record -> record.element().id().value(), spec);
+          new GoodLines<>(given, lines, record -> record.element().id().value(), spec, json);
       good.forEachRemaining(records::add);
       doersOption.tellUnknown(spec);
       return good.bad();

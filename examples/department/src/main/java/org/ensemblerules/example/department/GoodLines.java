@@ -6,6 +6,7 @@ import java.util.NoSuchElementException;
 import java.util.Optional;
 import java.util.function.Function;
 import org.ensemblerules.tables.JsonLines;
+import org.ensemblerules.tables.LineJson;
 import picocli.CommandLine.Model.CommandSpec;
 
 /**
@@ -18,6 +19,7 @@ final class GoodLines<T> implements Iterator<T> {
   private final Function<T, String> id;
   private final PrintWriter out;
   private final PrintWriter err;
+  private final boolean json;
   private final SeenIds seen = new SeenIds();
   private Optional<T> ahead = Optional.empty();
   private int bad;
@@ -29,12 +31,15 @@ final class GoodLines<T> implements Iterator<T> {
    * @param lines its lines
    * @param id the id that should come once in the file; empty if it may come again
    * @param spec the command, for where it prints to
+   * @param json whether bad lines are printed as JSON, among the answers
    */
-  GoodLines(String name, JsonLines<T> lines, Function<T, String> id, CommandSpec spec) {
+  GoodLines(
+      String name, JsonLines<T> lines, Function<T, String> id, CommandSpec spec, JsonOption json) {
     this.name = Input.name(name);
     this.lines = lines;
     this.id = id;
     this.out = spec.commandLine().getOut();
+    this.json = json.isAsked();
     this.err = spec.commandLine().getErr();
   }
 
@@ -58,19 +63,14 @@ final class GoodLines<T> implements Iterator<T> {
       JsonLines.Outcome<T> outcome = lines.next();
       if (outcome instanceof JsonLines.Line<T> line) {
         ahead = Optional.of(line.value());
-        String element = id.apply(line.value());
-        if (!element.isEmpty() && !seen.add(element)) {
-          err.println(
-              name
-                  + ":"
-                  + line.number()
-                  + ": id "
-                  + element
-                  + " again; an earlier line has that id too, and each is answered by itself");
-        }
+        seen.note(name, line.number(), id.apply(line.value())).ifPresent(err::println);
       } else if (outcome instanceof JsonLines.BadLine<T> refused) {
         bad++;
-        refused.faults().forEach(err::println);
+        if (json) {
+          out.println(LineJson.write(LineJson.Refused.of(name, refused)));
+        } else {
+          refused.faults().forEach(err::println);
+        }
       }
     }
     return ahead.isPresent();

@@ -6,6 +6,7 @@ import java.io.PrintWriter;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import org.ensemblerules.example.department.Answers.Answer;
 import org.ensemblerules.example.department.report.StrengthText;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.strength.Judge;
@@ -25,7 +26,7 @@ import picocli.CommandLine.Spec;
       "A bad line is named on the standard error; the others are judged."
     })
 final class JudgeCommand implements Callable<Integer> {
-  private static final String SAMPLE = "test-reports.jsonl";
+  static final String SAMPLE = "test-reports.jsonl";
 
   private final InputStream in;
 
@@ -43,22 +44,26 @@ final class JudgeCommand implements Callable<Integer> {
     RuleSet rules = rulesOption.rules(spec);
     PrintWriter out = spec.commandLine().getOut();
     Map<String, Integer> outcomes = new TreeMap<>();
-    int bad =
+    Answers answers =
         file.each(
             SAMPLE,
             in,
             spec,
             TestCaseJson::read,
-            TestCase::id,
             given -> {
               StrengthResult result = judge(rules, given);
-              String text = StrengthText.of(given, result);
               outcomes.merge(name(result), 1, Integer::sum);
-              return text;
+              return Answer.of(
+                  given.id(),
+                  file.isJson()
+                      ? TestCaseJson.write(given, result)
+                      : StrengthText.of(given, result));
             });
-    out.println(outcomes + (bad == 0 ? "" : ", bad lines: " + bad));
-    out.println("Requirements are for new material. Manufacturer, authority and law prevail.");
-    return bad == 0 ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES;
+    if (!file.isJson()) {
+      out.println(outcomes + (answers.bad() == 0 ? "" : ", bad lines: " + answers.bad()));
+      out.println("Requirements are for new material. Manufacturer, authority and law prevail.");
+    }
+    return answers.exitCode();
   }
 
   private static StrengthResult judge(RuleSet rules, TestCase given) {

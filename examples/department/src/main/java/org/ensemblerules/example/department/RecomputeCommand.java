@@ -71,7 +71,8 @@ final class RecomputeCommand implements Callable<Integer> {
                             rules.computeIfAbsent(then.asOf(), this::rules),
                             Optional.ofNullable(judged.get(then.element())),
                             then))) {
-      GoodLines<String> answers = new GoodLines<>(file, lines, answer -> "", spec);
+      GoodLines<String> answers =
+          new GoodLines<>(file, lines, answer -> "", spec, new JsonOption());
       answers.forEachRemaining(out::println);
       return answers.bad() == 0 ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES;
     }
@@ -96,7 +97,8 @@ final class RecomputeCommand implements Callable<Integer> {
     Map<NamedElement, Assessment> judged = new HashMap<>();
     try (JsonLines<Assessment> lines =
         Input.open(assessments, in, doersOption.assessments(rulesOption.rules(spec), spec))) {
-      new GoodLines<>(assessments, lines, given -> given.element().id().value(), spec)
+      new GoodLines<>(
+              assessments, lines, given -> given.element().id().value(), spec, new JsonOption())
           .forEachRemaining(given -> judged.putIfAbsent(given.element().named(), given));
       doersOption.tellUnknown(spec);
     }

@@ -12,6 +12,7 @@ import org.ensemblerules.record.RetentionPolicy;
 import org.ensemblerules.record.RetentionStart;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.tables.FileAnswerJson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -23,11 +24,12 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "record",
     description = {
-      "Tells what is missing from the files of elements, who held them, and how long is kept what.",
+      "Tells what is missing from the files of elements, who held them, and how long each record"
+          + " must be kept.",
       "A bad line is named on the standard error; the others are answered."
     })
 final class RecordCommand implements Callable<Integer> {
-  private static final String SAMPLE = "element-files.jsonl";
+  static final String SAMPLE = "element-files.jsonl";
 
   private final InputStream in;
   private final Clock clock;
@@ -61,16 +63,18 @@ final class RecordCommand implements Callable<Integer> {
     Optional<RetentionPolicy> policy = policy();
     int code =
         file.answer(
-            SAMPLE,
+            new RequestFile.Question<>(
+                SAMPLE,
+                doersOption.recordFiles(rules, spec),
+                RecordFile::element,
+                true,
+                one ->
+                    RecordText.of(
+                        one, rules.check(one, day), rules.tables().records().pfasLaws(), policy),
+                one -> FileAnswerJson.write(FileAnswerJson.Answer.of(rules, one, day, policy))),
             in,
             spec,
-            rules,
-            doersOption.recordFiles(rules, spec),
-            true,
-            RecordFile::element,
-            one ->
-                RecordText.of(
-                    one, rules.check(one, day), rules.tables().records().pfasLaws(), policy));
+            rules);
     doersOption.tellUnknown(spec);
     return code;
   }

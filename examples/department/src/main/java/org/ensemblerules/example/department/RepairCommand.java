@@ -19,7 +19,7 @@ import picocli.CommandLine.Spec;
       "A bad line is named on the standard error; the others are answered."
     })
 final class RepairCommand implements Callable<Integer> {
-  private static final String SAMPLE = "repair-requests.jsonl";
+  static final String SAMPLE = "repair-requests.jsonl";
 
   private final InputStream in;
 
@@ -35,13 +35,15 @@ final class RepairCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     RuleSet rules = rulesOption.rules(spec);
     return file.answer(
-        SAMPLE,
+        new RequestFile.Question<>(
+            SAMPLE,
+            RepairJson::read,
+            RepairJson.Request::element,
+            false,
+            request -> RepairText.of(request, request.plan(rules.repairOrders())),
+            request -> RepairJson.write(request, request.plan(rules.repairOrders()))),
         in,
         spec,
-        rules,
-        RepairJson::read,
-        false,
-        RepairJson.Request::element,
-        request -> RepairText.of(request, request.plan(rules.repairOrders())));
+        rules);
   }
 }

@@ -2,88 +2,111 @@ package org.ensemblerules.example.department;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.PrintWriter;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import org.ensemblerules.example.department.Answers.Answer;
 import org.ensemblerules.example.department.report.CautionLines;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.ruleset.CautionRow;
 import org.ensemblerules.ruleset.CautionTable;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.JsonLines;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 
-/** What a command reads line by line: a file, the standard input, or the sample it comes with. */
+/** What a command reads line by line: files, the standard input, or the sample it comes with. */
 final class RequestFile {
   @Parameters(
-      arity = "0..1",
+      arity = "0..*",
       paramLabel = "FILE",
-      description = "JSON Lines file, or - for the standard input. Default: a sample.")
-  private Optional<String> file = Optional.empty();
+      description = "JSON Lines files, or - for the standard input. Default: a sample.")
+  private List<String> files = List.of();
 
-  /** Answers each good line, names each bad one, and returns how many were bad. */
-  <T> int each(
+  @Mixin private final JsonOption json = new JsonOption();
+
+  /**
+   * What is asked and how it is answered.
+   *
+   * @param sample the file of the sample
+   * @param reading how a line is read
+   * @param element the element that a line is about
+   * @param once whether an element should come once, since a line is all there is of it; there may
+   *     be many questions about one
+   * @param text the answer in words
+   * @param json the answer in JSON
+   */
+  record Question<T>(
+      String sample,
+      JsonLines.Reading<T> reading,
+      Function<T, Element> element,
+      boolean once,
+      Function<T, String> text,
+      Function<T, String> json) {}
+
+  /** Tells whether the answers are for programs. */
+  boolean isJson() {
+    return json.isAsked();
+  }
+
+  /** Answers each good line, tells each bad one, and returns what became of them. */
+  <T> Answers each(
       String sample,
       InputStream in,
       CommandSpec spec,
       JsonLines.Reading<T> reading,
-      Function<T, String> id,
-      Function<T, String> text)
+      Function<T, Answer> answer)
       throws IOException {
-    try (JsonLines<Answer> lines =
-        open(sample, in, reading).map(asked -> new Answer(id.apply(asked), text.apply(asked)))) {
-      GoodLines<Answer> answers = new GoodLines<>(file.orElse(sample), lines, Answer::id, spec);
-      answers.forEachRemaining(answer -> spec.commandLine().getOut().print(answer.text()));
-      return answers.bad();
+    PrintWriter out = spec.commandLine().getOut();
+    Answers answers = new Answers(json, spec);
+    Answers.Writing writing = text -> out.print(json.isAsked() ? text + "\n" : text);
+    if (files.isEmpty()) {
+      try (JsonLines<Answer> lines = JsonLines.of(sample, stream(sample), reading).map(answer)) {
+        answers.each(sample, lines, writing);
+      }
+    } else {
+      answers.each(files, in, reading, answer, writing);
     }
+    return answers;
   }
 
-  private record Answer(String id, String text) {}
+  /** Opens a sample. */
+  static InputStream stream(String sample) {
+    return Objects.requireNonNull(RequestFile.class.getResourceAsStream(sample), sample);
+  }
 
   /**
    * Answers each good line, ends with the cautions for all elements asked about, and returns the
-   * exit code.
-   *
-   * @param once whether an element should come once, since a line is all there is of it; there may
-   *     be many questions about one
+   * exit code. For programs each answer has those of its own element.
    */
-  <T> int answer(
-      String sample,
-      InputStream in,
-      CommandSpec spec,
-      RuleSet rules,
-      JsonLines.Reading<T> reading,
-      boolean once,
-      Function<T, Element> element,
-      Function<T, String> text)
+  <T> int answer(Question<T> question, InputStream in, CommandSpec spec, RuleSet rules)
       throws IOException {
     CautionTable cautions = rules.tables().cautions();
     Set<CautionRow> rows = new LinkedHashSet<>();
-    int bad =
+    Answers answers =
         each(
-            sample,
+            question.sample(),
             in,
             spec,
-            reading,
-            asked -> once ? element.apply(asked).id().value() : "",
+            question.reading(),
             asked -> {
-              rows.addAll(cautions.with(element.apply(asked), Set.of()));
-              return text.apply(asked);
+              Element element = question.element().apply(asked);
+              List<CautionRow> its = cautions.with(element, Set.of());
+              rows.addAll(its);
+              String id = element.id().value();
+              return new Answer(
+                  question.once() ? id : "",
+                  id,
+                  its.stream().map(CautionRow::text).distinct().toList(),
+                  (json.isAsked() ? question.json() : question.text()).apply(asked));
             });
-    spec.commandLine().getOut().print(CautionLines.of(rows));
-    return bad == 0 ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES;
-  }
-
-  private <T> JsonLines<T> open(String sample, InputStream in, JsonLines.Reading<T> reading)
-      throws IOException {
-    return file.isPresent()
-        ? Input.open(file.get(), in, reading)
-        : JsonLines.of(
-            sample,
-            Objects.requireNonNull(RequestFile.class.getResourceAsStream(sample), sample),
-            reading);
+    if (!json.isAsked()) {
+      spec.commandLine().getOut().print(CautionLines.of(rows));
+    }
+    return answers.exitCode();
   }
 }

@@ -8,9 +8,11 @@ import org.ensemblerules.example.department.report.AdoptionText;
 import org.ensemblerules.record.PlaceCode;
 import org.ensemblerules.ruleset.AdoptionTable;
 import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.tables.AdoptionJson;
 import org.ensemblerules.tables.LoadedTables;
 import org.ensemblerules.tables.ShippedTables;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -23,6 +25,7 @@ import picocli.CommandLine.Spec;
 final class RulesCommand implements Callable<Integer> {
   private final Clock clock;
 
+  @Mixin private final JsonOption json = new JsonOption();
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Option(
@@ -53,7 +56,12 @@ final class RulesCommand implements Callable<Integer> {
     LoadedTables tables = ShippedTables.load().orElseThrow();
     AdoptionTable adoptions = tables.adoptions().orElseThrow();
     LocalDate day = asOf.orElseGet(() -> LocalDate.now(clock));
-    spec.commandLine().getOut().print(AdoptionText.of(tables, adoptions, code(), day, bought));
+    spec.commandLine()
+        .getOut()
+        .print(
+            json.isAsked()
+                ? AdoptionJson.write(tables, adoptions, code(), day, bought) + "\n"
+                : AdoptionText.of(tables, adoptions, code(), day, bought));
     return ExitCodes.ALL_READ;
   }
 

@@ -1,6 +1,7 @@
 package org.ensemblerules.example.department;
 
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * Which ids a run has seen, eight bytes for each, so that a file of a million elements needs little
@@ -10,6 +11,19 @@ import java.util.Arrays;
 final class SeenIds {
   private long[] places = new long[1024];
   private int size;
+
+  /** Adds the id of a line, and says so if an earlier line had it; an empty one may come again. */
+  Optional<String> note(String source, long line, String id) {
+    return id.isEmpty() || add(id)
+        ? Optional.empty()
+        : Optional.of(
+            source
+                + ":"
+                + line
+                + ": id "
+                + id
+                + " again; an earlier line has that id too, and each is answered by itself");
+  }
 
   /** Adds an id, and tells whether it is new. */
   boolean add(String id) {
