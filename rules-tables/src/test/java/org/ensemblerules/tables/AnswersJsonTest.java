@@ -28,6 +28,8 @@ import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.strength.Judge;
 import org.ensemblerules.strength.TestCase;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Every answer as it is written in JSON, against the schemas, by a validator of another project.
@@ -89,6 +91,22 @@ class AnswersJsonTest {
       answers.add(tree.get("answer").textValue());
     }
     assertThat(answers).contains("JUDGED", "NO_RESULT");
+  }
+
+  /** The samples of the example, which its commands read. */
+  @ParameterizedTest
+  @CsvSource({
+    "care-request, care-requests",
+    "repair-request, repair-requests",
+    "custody-request, custody-records",
+    "disposal-request, disposal-requests",
+    "test-case, test-reports",
+    "file, element-files"
+  })
+  void whatIsAskedIsAsTheSchemaHasIt(String schema, String file) throws IOException {
+    for (String line : sample(file + ".jsonl")) {
+      valid(schema, line);
+    }
   }
 
   @Test

@@ -14,9 +14,15 @@ import java.util.Objects;
 
 /** The shipped schemas, and what a validator of another project makes of them. */
 final class TableSchemas {
+  /** What the id of each schema begins with. */
+  private static final String IDS = "https://ensemblerules.example/schema/";
+
   private static final String FOLDER = "classpath:org/ensemblerules/tables/schema/";
+  // The ids are names; nothing is fetched.
   private static final SchemaRegistry REGISTRY =
-      SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
+      SchemaRegistry.withDefaultDialect(
+          SpecificationVersion.DRAFT_2020_12,
+          builder -> builder.schemaIdResolvers(ids -> ids.mapPrefix(IDS, FOLDER)));
 
   private TableSchemas() {}
 
