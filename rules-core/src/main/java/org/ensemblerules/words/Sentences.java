@@ -2,14 +2,18 @@ package org.ensemblerules.words;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.ensemblerules.effect.CredentialScope;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.GoesTo;
 import org.ensemblerules.effect.PermittedDoer;
@@ -221,11 +225,17 @@ public final class Sentences {
    * @return a few words without a full stop, empty for nobody; never null
    */
   public String of(Collection<PermittedDoer> doers) {
-    return doers.stream()
+    Map<Optional<CredentialScope>, List<String>> byNeed = new LinkedHashMap<>();
+    doers.forEach(
+        who ->
+            byNeed
+                .computeIfAbsent(who.needs(), needed -> new ArrayList<>())
+                .add(words.label(who.entity())));
+    return byNeed.entrySet().stream()
         .map(
-            who ->
-                words.label(who.entity())
-                    + who.needs().map(needed -> " trained for " + words.label(needed)).orElse(""))
+            entry ->
+                String.join(", ", entry.getValue())
+                    + entry.getKey().map(need -> " trained for " + words.label(need)).orElse(""))
         .collect(Collectors.joining("; "));
   }
 

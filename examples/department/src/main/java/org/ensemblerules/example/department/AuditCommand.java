@@ -55,6 +55,9 @@ final class AuditCommand implements Callable<Integer> {
       description = "Day for which reviews must hold. Default: today.")
   private Optional<LocalDate> asOf = Optional.empty();
 
+  @Option(names = "--notes", description = "Also what is proved and noted of sound rules.")
+  private boolean notes;
+
   @Mixin private final JsonOption json = new JsonOption();
   @Mixin private final OverlayOption overlays = new OverlayOption();
 
@@ -76,7 +79,7 @@ final class AuditCommand implements Callable<Integer> {
     SetAudit.Outcome shown = edition.map(each -> only(outcome, each)).orElse(outcome);
     spec.commandLine()
         .getOut()
-        .print(json.isAsked() ? json(shown, names(laid)) : AuditText.of(shown, names(laid)));
+        .print(json.isAsked() ? json(shown, names(laid)) : AuditText.of(shown, names(laid), notes));
     return shown.isSound() ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES;
   }
 

@@ -60,8 +60,15 @@ final class DemoCommand implements Callable<Integer> {
     writeDepartment(options, rules, elements.stream().map(DemoElement::assessment).toList());
     spec.commandLine()
         .getOut()
-        .print(DepartmentReport.of(DemoDepartment.NAME, options.asOf(), rules.identity(), judged));
-    spec.commandLine().getOut().println(judged.size() + " verdicts are in " + options.out() + ".");
+        .print(
+            DepartmentReport.of(
+                DemoDepartment.NAME, options.asOf(), rules.identity(), judged, options.everyOut()));
+    spec.commandLine()
+        .getOut()
+        .printf(
+            "%nThe rest: demo --out-of-service lists all that are out, explain ID tells one in"
+                + " full,%ndue what is due, and all %d verdicts are in %s.%n",
+            judged.size(), options.out());
     return ExitCodes.ALL_READ;
   }
 

@@ -43,6 +43,11 @@ final class DemoOptions {
       description = "What --write writes names the criteria of an inspection short.")
   private boolean inShort;
 
+  @Option(
+      names = "--out-of-service",
+      description = "Lists every element that is out, not only the most urgent.")
+  private boolean everyOut;
+
   RulesOption rules() {
     return rules;
   }
@@ -65,6 +70,10 @@ final class DemoOptions {
 
   Optional<Path> doers() {
     return doers;
+  }
+
+  boolean everyOut() {
+    return everyOut;
   }
 
   boolean inShort() {

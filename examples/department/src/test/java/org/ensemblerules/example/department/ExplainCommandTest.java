@@ -24,7 +24,7 @@ class ExplainCommandTest {
         .contains("1-02-TROUSERS   structural trousers   REPAIR (OUT)")
         .contains("broken stitching at Major A seam of the outer shell (seat), 20 mm")
         .contains("credential basic")
-        .contains("basis")
+        .contains("BASIS")
         .contains("Way back")
         .contains("basic repair: Major A seam of the outer shell")
         .contains("last day of service")

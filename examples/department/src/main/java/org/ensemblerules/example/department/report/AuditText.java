@@ -19,9 +19,10 @@ public final class AuditText {
    *
    * @param outcome what the audit came to; not null
    * @param overlays the names of the overlays laid over each edition; not null
-   * @return the text; never null
+   * @param whole whether what is proved and noted of sound sets is written as well
+   * @return the text, a line for each sound set unless more is asked for; never null
    */
-  public static String of(SetAudit.Outcome outcome, List<String> overlays) {
+  public static String of(SetAudit.Outcome outcome, List<String> overlays, boolean whole) {
     String laid = overlays.isEmpty() ? "" : " with " + String.join(", ", overlays);
     TextPage page = new TextPage();
     outcome.refused().ifPresent(report -> one(page, "The set cannot be loaded", report));
@@ -29,10 +30,24 @@ public final class AuditText {
         .editions()
         .forEach(
             (edition, report) -> {
-              one(page, edition.value() + laid, report);
-              page.blank();
+              if (report.isSound() && !whole) {
+                page.line(inShort(edition.value() + laid, report));
+              } else {
+                one(page, edition.value() + laid, report);
+                page.blank();
+              }
             });
     return page.toString();
+  }
+
+  private static String inShort(String title, AuditReport report) {
+    return title
+        + ": sound; "
+        + number(report.rows())
+        + " rows, "
+        + number(report.combinations())
+        + " combinations answered as they say"
+        + (report.notes().isEmpty() ? "" : ", " + report.notes().size() + " noted (--notes)");
   }
 
   private static void one(TextPage page, String title, AuditReport report) {

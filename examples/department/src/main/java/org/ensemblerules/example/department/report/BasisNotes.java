@@ -1,6 +1,5 @@
 package org.ensemblerules.example.department.report;
 
-import java.util.Collection;
 import java.util.Map;
 import java.util.TreeMap;
 import org.ensemblerules.source.Basis;
@@ -10,16 +9,14 @@ import org.ensemblerules.verdict.Reason;
 final class BasisNotes {
   private BasisNotes() {}
 
-  static void write(TextPage page, Collection<Judged> all) {
+  static void write(TextPage page, Judged judged) {
     Map<String, String> notes = new TreeMap<>();
-    for (Judged judged : all) {
-      for (Reason reason : judged.verdict().reasons()) {
-        reason
-            .row()
-            .map(row -> row.provenance().basis())
-            .ifPresent(
-                basis -> reason.caution().ifPresent(caution -> notes.put(kind(basis), caution)));
-      }
+    for (Reason reason : judged.verdict().reasons()) {
+      reason
+          .row()
+          .map(row -> row.provenance().basis())
+          .ifPresent(
+              basis -> reason.caution().ifPresent(caution -> notes.put(kind(basis), caution)));
     }
     if (!notes.isEmpty()) {
       page.blank();

@@ -1,77 +1,69 @@
 package org.ensemblerules.example.department.report;
 
 import java.time.LocalDate;
-import java.util.Comparator;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.stream.Collectors;
-import org.ensemblerules.effect.GoesTo;
 import org.ensemblerules.ruleset.Identity;
+import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.Source;
 import org.ensemblerules.source.SourceId;
-import org.ensemblerules.verdict.Caution;
-import org.ensemblerules.verdict.Reason;
 import org.ensemblerules.verdict.Service;
 
-/** The report on all gear of a department. */
+/** The report on all gear of a department, on one page, and that on one element. */
 public final class DepartmentReport {
+  private static final int URGENT = 10;
+
   private DepartmentReport() {}
 
   /**
-   * Writes the report: counts by headline, destination and cause, what was noted on gear in
-   * service, every element that is out by where it goes next, and the cautions.
+   * Writes the report: counts by headline, by destination and by cause, and the most urgent.
    *
    * @param department its name; not null
    * @param asOf the day judged for; not null
    * @param rules which rules it was judged by; not null
    * @param all the verdicts; not null
-   * @return the text, its lines at most a hundred characters long where words allow it; never null
+   * @param everyOut whether every element that is out is listed, not only the most urgent
+   * @return the text, its lines at most 120 characters long; never null
    */
-  public static String of(String department, LocalDate asOf, Identity rules, List<Judged> all) {
+  public static String of(
+      String department, LocalDate asOf, Identity rules, List<Judged> all, boolean everyOut) {
     TextPage page = new TextPage();
-    List<Judged> out =
-        all.stream()
-            .filter(one -> one.verdict().service() == Service.OUT)
-            .sorted(Comparator.comparing(DepartmentReport::goesTo))
-            .toList();
-    page.line(Objects.requireNonNull(department, "department") + ", gear as of " + asOf);
-    rules(page, rules);
-    page.blank();
+    List<Judged> out = all.stream().filter(one -> one.verdict().service() == Service.OUT).toList();
     page.line(
-        all.size() + " elements: " + (all.size() - out.size()) + " in, " + out.size() + " out");
+        Objects.requireNonNull(department, "department")
+            + ", gear as of "
+            + asOf
+            + ": "
+            + all.size()
+            + " elements, "
+            + (all.size() - out.size())
+            + " in, "
+            + out.size()
+            + " out");
+    page.wrapped("Rules: ", names(rules));
     page.blank();
     HeadlineTable.write(page, all);
     page.blank();
     DestinationTable.write(page, out);
-    noted(page, all);
-    CautionNotes notes = CautionNotes.of(all);
     page.blank();
-    Optional<GoesTo> last = Optional.empty();
-    for (Judged judged : out) {
-      if (!judged.verdict().goesTo().equals(last)) {
-        last = judged.verdict().goesTo();
-        page.rule('=');
-        page.line(
-            "OUT OF SERVICE, GOES TO: " + PlainWords.of(goesTo(judged)).toUpperCase(Locale.ROOT));
-      }
-      page.rule('-');
-      VerdictText.write(page, judged);
-      String own = notes.of(judged.verdict());
-      if (!own.isEmpty()) {
-        page.wrapped("  Notes     ", own);
-      }
-    }
-    page.rule('=');
-    notes.write(page);
-    BasisNotes.write(page, all);
+    UrgentList.write(page, out, everyOut ? out.size() : URGENT);
+    page.blank();
+    cautions(page, all);
     return page.toString();
   }
 
-  private static GoesTo goesTo(Judged judged) {
-    return judged.verdict().goesTo().orElseThrow();
+  /** Those of all verdicts; explain has those of each. */
+  private static void cautions(TextPage page, List<Judged> all) {
+    page.line("CAUTIONS FOR ALL OF THE ABOVE");
+    all.stream()
+        .flatMap(one -> one.verdict().cautions().stream())
+        .distinct()
+        .filter(caution -> all.stream().allMatch(one -> one.verdict().cautions().contains(caution)))
+        .forEach(caution -> page.wrapped("  - ", PlainWords.sentence(caution.text())));
   }
 
   /**
@@ -86,46 +78,39 @@ public final class DepartmentReport {
     VerdictText.write(page, judged);
     page.blank();
     page.line("CAUTIONS");
-    for (Caution caution : judged.verdict().cautions()) {
-      page.wrapped("  - ", PlainWords.sentence(caution.text()));
-    }
-    BasisNotes.write(page, List.of(judged));
+    page.wrapped(
+        "  ",
+        judged.verdict().cautions().stream()
+            .map(caution -> PlainWords.sentence(caution.text()))
+            .collect(Collectors.joining(" ")));
+    BasisNotes.write(page, judged);
     PagesSeen.write(page, judged.verdict().reasons(), listed);
     page.blank();
-    page.line("Judged for " + judged.verdict().asOf() + ".");
-    rules(page, judged.verdict().identity());
+    Identity rules = judged.verdict().identity();
+    page.wrapped(
+        "Judged for " + judged.verdict().asOf() + ". Rules: ",
+        names(rules) + "; fingerprint " + rules.fingerprint());
     return page.toString();
   }
 
-  private static void rules(TextPage page, Identity rules) {
+  private static String names(Identity rules) {
+    Map<EditionId, List<String>> subjects = new LinkedHashMap<>();
+    rules
+        .editions()
+        .forEach(
+            (subject, edition) ->
+                subjects
+                    .computeIfAbsent(edition, each -> new ArrayList<>())
+                    .add(PlainWords.of(subject)));
     String editions =
-        rules.editions().entrySet().stream()
-            .map(entry -> PlainWords.of(entry.getKey()) + " by " + entry.getValue())
+        subjects.entrySet().stream()
+            .map(entry -> entry.getKey() + " (" + String.join(", ", entry.getValue()) + ")")
             .collect(Collectors.joining(", "));
     String overlays =
         rules.overlays().isEmpty()
             ? ""
             : "; overlays "
                 + rules.overlays().stream().map(Object::toString).collect(Collectors.joining(", "));
-    page.wrapped("Rules: ", editions + overlays + "; fingerprint " + rules.fingerprint());
-  }
-
-  private static void noted(TextPage page, List<Judged> all) {
-    List<Judged> noted =
-        all.stream()
-            .filter(one -> one.verdict().service() == Service.IN)
-            .filter(one -> !one.verdict().reasons().isEmpty())
-            .toList();
-    if (noted.isEmpty()) {
-      return;
-    }
-    page.blank();
-    page.line("IN SERVICE, NOTED FOR NEXT TIME");
-    for (Judged judged : noted) {
-      for (Reason reason : judged.verdict().reasons()) {
-        page.wrapped(
-            "  " + judged.verdict().element().id() + "  ", PlainWords.sentence(reason.seen()));
-      }
-    }
+    return editions + overlays;
   }
 }

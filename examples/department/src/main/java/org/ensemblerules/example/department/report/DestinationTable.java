@@ -31,14 +31,22 @@ final class DestinationTable {
     }
     page.line(head + cell("all"));
     all.forEach(
-        (goesTo, count) -> {
-          StringBuilder row = new StringBuilder(name(PlainWords.of(goesTo)));
-          for (OutBecause cause : OutBecause.values()) {
-            Integer some = counts.getOrDefault(goesTo, Map.of()).get(cause);
-            row.append(cell(some == null ? "-" : some.toString()));
-          }
-          page.line(row + cell(count.toString()));
-        });
+        (goesTo, count) ->
+            page.line(row(PlainWords.of(goesTo), counts.getOrDefault(goesTo, Map.of()), count)));
+    Map<OutBecause, Integer> sums = new EnumMap<>(OutBecause.class);
+    counts
+        .values()
+        .forEach(row -> row.forEach((cause, some) -> sums.merge(cause, some, Integer::sum)));
+    page.line(row("all", sums, out.size()));
+  }
+
+  private static String row(String name, Map<OutBecause, Integer> counts, int all) {
+    StringBuilder row = new StringBuilder(name(name));
+    for (OutBecause cause : OutBecause.values()) {
+      Integer some = counts.get(cause);
+      row.append(cell(some == null ? "-" : some.toString()));
+    }
+    return row.append(cell(Integer.toString(all))).toString();
   }
 
   private static String name(String name) {

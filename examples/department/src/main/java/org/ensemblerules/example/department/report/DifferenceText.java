@@ -2,10 +2,12 @@ package org.ensemblerules.example.department.report;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.ensemblerules.audit.ChangeKind;
 import org.ensemblerules.audit.RowChange;
@@ -23,6 +25,10 @@ import org.ensemblerules.verdict.Assessment;
 public final class DifferenceText {
   /** How many lines of each list are printed before the rest is only counted. */
   private static final int FIRST = 12;
+
+  /** What changes an answer. */
+  private static final Set<ChangeKind> COUNTED =
+      EnumSet.complementOf(EnumSet.of(ChangeKind.REWORDED));
 
   private DifferenceText() {}
 
@@ -47,11 +53,22 @@ public final class DifferenceText {
       return page.toString();
     }
     StringBuilder head = new StringBuilder(name("rows"));
-    for (ChangeKind kind : ChangeKind.values()) {
-      head.append(cell(PlainWords.of(kind)));
-    }
+    COUNTED.forEach(kind -> head.append(cell(PlainWords.of(kind))));
     page.line(head.toString());
-    difference.counts().forEach((table, counts) -> page.line(row(table, counts)));
+    difference
+        .counts()
+        .forEach(
+            (table, counts) -> {
+              if (COUNTED.stream().anyMatch(counts::containsKey)) {
+                page.line(row(table, counts));
+              }
+            });
+    int reworded = difference.changes(ChangeKind.REWORDED).size();
+    if (reworded > 0) {
+      page.line(
+          number(reworded)
+              + " more are only reworded or stand on another basis; --rows lists them");
+    }
     for (ChangeKind kind : ChangeKind.values()) {
       boolean listed =
           kind == ChangeKind.TIGHTENED || kind == ChangeKind.LOOSENED || kind == ChangeKind.CHANGED;
@@ -64,9 +81,7 @@ public final class DifferenceText {
 
   private static String row(String table, Map<ChangeKind, Integer> counts) {
     StringBuilder row = new StringBuilder(name(table));
-    for (ChangeKind kind : ChangeKind.values()) {
-      row.append(cell(number(counts.getOrDefault(kind, 0))));
-    }
+    COUNTED.forEach(kind -> row.append(cell(number(counts.getOrDefault(kind, 0)))));
     return row.toString();
   }
 

@@ -30,8 +30,8 @@ final class PagesSeen {
     if (!citations.isEmpty()) {
       page.blank();
       page.line("PAGES");
-      // Not wrapped: an address that is cut can't be followed.
-      citations.forEach((id, citation) -> page.line("  " + id + ": " + citation));
+      // An address is one word, and so it is not cut.
+      citations.forEach((id, citation) -> page.wrapped("  ", id + ": " + citation));
     }
   }
 }

@@ -6,7 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.verdict.Reason;
 import org.ensemblerules.verdict.ReasonKind;
@@ -17,30 +19,26 @@ final class ReasonText {
   private static final Set<ReasonKind> OF_A_LAYER =
       EnumSet.of(ReasonKind.AGE_REACHED, ReasonKind.AGE_UNKNOWN, ReasonKind.LABEL_UNKNOWN);
 
+  private static final int SHOWN = 3;
+
   private ReasonText() {}
 
-  /** What reasons without a finding share. */
-  private record Group(ReasonKind kind, Effect effect) {}
-
-  static void write(TextPage page, List<Reason> reasons) {
-    Map<Group, List<Reason>> groups = new LinkedHashMap<>();
+  static void write(TextPage page, List<Reason> reasons, RowNotes rows) {
+    Map<Effect, List<Reason>> groups = new LinkedHashMap<>();
     for (Reason reason : reasons) {
       if (reason.finding().isPresent()) {
-        ofFinding(page, reason);
+        ofFinding(page, reason, rows);
       } else {
-        groups
-            .computeIfAbsent(new Group(reason.kind(), reason.effect()), group -> new ArrayList<>())
-            .add(reason);
+        groups.computeIfAbsent(reason.effect(), effect -> new ArrayList<>()).add(reason);
       }
     }
-    groups.values().forEach(alike -> group(page, alike));
+    groups.values().forEach(alike -> group(page, alike, rows));
   }
 
-  private static void ofFinding(TextPage page, Reason reason) {
+  private static void ofFinding(TextPage page, Reason reason, RowNotes rows) {
     page.wrapped("    - ", seen(reason));
-    label(page, "calls for", PlainWords.withScope(reason.effect()));
+    label(page, "calls for", PlainWords.withScope(reason.effect()) + basis(reason, rows));
     reason.wording().ifPresent(words -> label(page, "because", PlainWords.sentence(words)));
-    label(page, "basis", basis(reason));
     if (reason.open()) {
       label(
           page,
@@ -52,20 +50,43 @@ final class ReasonText {
     }
   }
 
-  /** Reasons of one kind are many at times, and call for one and the same thing. */
-  private static void group(TextPage page, List<Reason> alike) {
-    Set<String> bases = new LinkedHashSet<>();
-    alike.forEach(reason -> bases.add(basis(reason)));
-    for (Reason reason : alike) {
-      page.wrapped("    - ", seen(reason));
-      if (bases.size() > 1) {
-        label(page, "basis", basis(reason));
-      }
+  /** What calls for one and the same thing; of each kind there are many at times. */
+  private static void group(TextPage page, List<Reason> alike, RowNotes rows) {
+    Map<ReasonKind, Map<String, String>> kinds = new LinkedHashMap<>();
+    alike.forEach(
+        reason ->
+            kinds
+                .computeIfAbsent(reason.kind(), kind -> new LinkedHashMap<>())
+                .merge(
+                    seen(reason),
+                    reason.row().map(row -> " " + rows.cite(row)).orElse(""),
+                    ReasonText::together));
+    kinds.values().forEach(shown -> kind(page, shown));
+    Set<String> withoutRow = new LinkedHashSet<>();
+    alike.forEach(
+        reason -> withoutRow.add(reason.row().isPresent() ? "" : withoutRow(reason.kind())));
+    label(
+        page,
+        "calls for",
+        PlainWords.withScope(alike.get(0).effect())
+            + withoutRow.stream()
+                .filter(why -> !why.isEmpty())
+                .map(why -> "; " + why)
+                .collect(Collectors.joining()));
+  }
+
+  private static void kind(TextPage page, Map<String, String> shown) {
+    shown.entrySet().stream()
+        .limit(SHOWN)
+        .forEach(entry -> page.wrapped("    - ", entry.getKey() + entry.getValue()));
+    if (shown.size() > SHOWN) {
+      page.line("    - and " + (shown.size() - SHOWN) + " more like these; assess tells each");
     }
-    label(page, "calls for", PlainWords.withScope(alike.get(0).effect()));
-    if (bases.size() == 1) {
-      label(page, "basis", bases.iterator().next());
-    }
+  }
+
+  /** The bases of reasons that say the same. */
+  private static String together(String one, String other) {
+    return one.contains(other) ? one : one + other;
   }
 
   private static String seen(Reason reason) {
@@ -73,17 +94,16 @@ final class ReasonText {
     return OF_A_LAYER.contains(reason.kind()) ? PlainWords.of(reason.site()) + ": " + seen : seen;
   }
 
-  private static String basis(Reason reason) {
+  private static String basis(Reason reason, RowNotes rows) {
     return reason
         .row()
-        .map(
-            row ->
-                row.provenance().basis().text()
-                    + "; row "
-                    + row.key()
-                    + " of "
-                    + row.provenance().origin())
-        .orElseGet(() -> withoutRow(reason.kind()));
+        .map(row -> " " + rows.cite(row))
+        .or(
+            () ->
+                Optional.of(withoutRow(reason.kind()))
+                    .filter(why -> !why.isEmpty())
+                    .map(why -> "; " + why))
+        .orElse("");
   }
 
   private static String withoutRow(ReasonKind kind) {
@@ -95,7 +115,8 @@ final class ReasonText {
       case TEST_WITHOUT_RESULT -> "no row: a report that cannot be judged shows nothing";
       case USED_SINCE_INSPECTION ->
           "no row: what was used or met something is looked at before it is used again";
-      default -> "no row: what is unknown, missing or contradictory keeps an element out";
+      // What is unknown, missing or contradictory keeps an element out, as what was seen says.
+      default -> "";
     };
   }
 

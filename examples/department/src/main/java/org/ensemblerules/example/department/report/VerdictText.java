@@ -15,6 +15,8 @@ final class VerdictText {
   private VerdictText() {}
 
   static void write(TextPage page, Judged judged) {
+    WhoNotes who = new WhoNotes();
+    RowNotes rows = new RowNotes(false);
     Verdict verdict = judged.verdict();
     NamedElement element = verdict.element();
     page.line(
@@ -29,14 +31,17 @@ final class VerdictText {
             + verdict.service()
             + ")");
     page.wrapped("  ", PlainWords.of(verdict));
-    verdict.goesTo().ifPresent(goesTo -> page.wrapped("  Goes to   ", PlainWords.of(goesTo)));
-    if (!verdict.outBecause().isEmpty()) {
-      page.wrapped("  Out for   ", PlainWords.list(verdict.outBecause()));
-    }
+    verdict
+        .goesTo()
+        .ifPresent(
+            goesTo ->
+                page.wrapped(
+                    "  Goes to   ",
+                    PlainWords.of(goesTo) + "; out for " + PlainWords.list(verdict.outBecause())));
     judged.story().ifPresent(story -> page.wrapped("  ", story + "."));
     if (!verdict.reasons().isEmpty()) {
       page.line("  Why");
-      ReasonText.write(page, verdict.reasons());
+      ReasonText.write(page, verdict.reasons(), rows);
     }
     if (!verdict.handling().isEmpty()) {
       page.wrapped("  Handling  ", PlainWords.list(verdict.handling()));
@@ -47,11 +52,19 @@ final class VerdictText {
     verdict.inspections().stream()
         .filter(made -> made.grade() != EvidenceGrade.ITEMIZED)
         .forEach(made -> page.wrapped("  Inspected ", made.text()));
-    wayBack(page, verdict.wayBack());
+    wayBack(page, verdict.wayBack(), who);
     ages(page, verdict);
+    if (!who.isEmpty()) {
+      page.blank();
+      who.write(page);
+    }
+    if (!rows.isEmpty()) {
+      page.blank();
+      rows.write(page);
+    }
   }
 
-  private static void wayBack(TextPage page, WayBack wayBack) {
+  private static void wayBack(TextPage page, WayBack wayBack, WhoNotes who) {
     if (wayBack instanceof WayBack.None none) {
       page.wrapped("  Way back  ", "none: " + none.why());
     } else if (wayBack instanceof WayBack.Steps way) {
@@ -61,9 +74,13 @@ final class VerdictText {
         number++;
         page.wrapped(
             (number < 10 ? "    " : "   ") + number + ". ",
-            PlainWords.of(step.effect()) + ": " + PlainWords.of(step.target()));
-        page.wrapped("         at     ", PlainWords.of(step.goesTo()));
-        page.wrapped("         by     ", PlainWords.who(step.by()));
+            PlainWords.of(step.effect())
+                + ": "
+                + PlainWords.of(step.target())
+                + "; "
+                + PlainWords.of(step.goesTo())
+                + ", by "
+                + who.cite(step.by()));
         step.shown().forEach(shown -> page.wrapped("         shown  ", PlainWords.sentence(shown)));
       }
     }

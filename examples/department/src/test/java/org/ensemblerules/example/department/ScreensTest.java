@@ -1,0 +1,44 @@
+package org.ensemblerules.example.department;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import org.ensemblerules.example.department.demo.DemoDepartment;
+import org.ensemblerules.example.department.demo.DemoElement;
+import org.ensemblerules.example.department.report.DepartmentReport;
+import org.ensemblerules.example.department.report.Judged;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.tables.ShippedRules;
+import org.ensemblerules.verdict.Assess;
+import org.junit.jupiter.api.Test;
+
+/** What a person reads is short: no screen is longer or wider than it must be. */
+class ScreensTest {
+  private static final RuleSet RULES = ShippedRules.standard();
+
+  /** An address is not cut, or nobody could follow it. */
+  private static boolean fits(String line) {
+    return line.length() <= 120 || !line.strip().contains(" ");
+  }
+
+  /** Most on half a screen; nothing is longer than a tall one. */
+  @Test
+  void aPieceIsToldOnAScreen() {
+    int some = 0;
+    List<DemoElement> all = DemoDepartment.elements(RULES);
+    for (DemoElement one : all) {
+      String text =
+          DepartmentReport.of(
+              new Judged(
+                  Optional.of(one.story()),
+                  Assess.assess(RULES, one.assessment(), DemoDepartment.AS_OF)),
+              ShippedRules.sources());
+      String id = one.assessment().element().id().value();
+      assertThat(text.lines()).as(id).hasSizeLessThanOrEqualTo(75).allMatch(ScreensTest::fits);
+      assertThat(text.split(" trained for ", -1)).as(id).hasSizeLessThanOrEqualTo(12);
+      some += text.lines().count() <= 35 ? 1 : 0;
+    }
+    assertThat(some).isGreaterThan(all.size() * 3 / 4);
+  }
+}
