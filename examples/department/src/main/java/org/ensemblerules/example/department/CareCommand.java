@@ -35,14 +35,16 @@ final class CareCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     RuleSet rules = rulesOption.rules(spec);
+    CareText text = new CareText();
     return file.answer(
         new RequestFile.Question<>(
             SAMPLE,
             CareJson::read,
             CareJson.Request::element,
             false,
-            request -> CareText.of(request, route(rules, request)),
-            request -> CareJson.write(request, route(rules, request))),
+            request -> text.of(request, route(rules, request)),
+            request -> CareJson.write(request, route(rules, request)),
+            text::notes),
         in,
         spec,
         rules);

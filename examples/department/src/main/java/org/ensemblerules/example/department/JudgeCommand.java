@@ -44,6 +44,7 @@ final class JudgeCommand implements Callable<Integer> {
     RuleSet rules = rulesOption.rules(spec);
     PrintWriter out = spec.commandLine().getOut();
     Map<String, Integer> outcomes = new TreeMap<>();
+    StrengthText text = new StrengthText();
     Answers answers =
         file.each(
             SAMPLE,
@@ -55,11 +56,10 @@ final class JudgeCommand implements Callable<Integer> {
               outcomes.merge(name(result), 1, Integer::sum);
               return Answer.of(
                   given.id(),
-                  file.isJson()
-                      ? TestCaseJson.write(given, result)
-                      : StrengthText.of(given, result));
+                  file.isJson() ? TestCaseJson.write(given, result) : text.of(given, result));
             });
     if (!file.isJson()) {
+      out.print(text.notes());
       out.println(outcomes + (answers.bad() == 0 ? "" : ", bad lines: " + answers.bad()));
       out.println("Requirements are for new material. Manufacturer, authority and law prevail.");
     }

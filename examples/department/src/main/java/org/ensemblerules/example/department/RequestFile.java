@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.ensemblerules.example.department.Answers.Answer;
 import org.ensemblerules.example.department.report.CautionLines;
 import org.ensemblerules.gear.Element;
@@ -39,6 +40,7 @@ final class RequestFile {
    *     be many questions about one
    * @param text the answer in words
    * @param json the answer in JSON
+   * @param notes what is written below all answers in words
    */
   record Question<T>(
       String sample,
@@ -46,7 +48,19 @@ final class RequestFile {
       Function<T, Element> element,
       boolean once,
       Function<T, String> text,
-      Function<T, String> json) {}
+      Function<T, String> json,
+      Supplier<String> notes) {
+    /** A question whose answers need nothing below them. */
+    Question(
+        String sample,
+        JsonLines.Reading<T> reading,
+        Function<T, Element> element,
+        boolean once,
+        Function<T, String> text,
+        Function<T, String> json) {
+      this(sample, reading, element, once, text, json, () -> "");
+    }
+  }
 
   /** Tells whether the answers are for programs. */
   boolean isJson() {
@@ -105,7 +119,7 @@ final class RequestFile {
                   (json.isAsked() ? question.json() : question.text()).apply(asked));
             });
     if (!json.isAsked()) {
-      spec.commandLine().getOut().print(CautionLines.of(rows));
+      spec.commandLine().getOut().print(question.notes().get() + CautionLines.of(rows));
     }
     return answers.exitCode();
   }

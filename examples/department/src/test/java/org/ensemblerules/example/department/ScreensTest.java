@@ -2,6 +2,7 @@ package org.ensemblerules.example.department;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.ensemblerules.example.department.demo.DemoDepartment;
@@ -12,6 +13,8 @@ import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.verdict.Assess;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a person reads is short: no screen is longer or wider than it must be. */
 class ScreensTest {
@@ -40,5 +43,28 @@ class ScreensTest {
       some += text.lines().count() <= 35 ? 1 : 0;
     }
     assertThat(some).isGreaterThan(all.size() * 3 / 4);
+  }
+
+  /** What several answers share is said once, below all of them. */
+  @ParameterizedTest
+  @ValueSource(strings = {"judge", "care"})
+  void noSentenceIsSaidTwice(String command) {
+    String text = ProgramRun.of(command).out();
+    assertThat(text.lines()).allMatch(ScreensTest::fits);
+    // What is numbered or has a label is part of an answer, and not a sentence.
+    List<String> sentences =
+        Arrays.stream(text.replaceAll("\\n {4,}", " ").split("\\n|(?<=\\.) ", -1))
+            .map(String::strip)
+            .filter(sentence -> sentence.matches("[A-Z(].*\\."))
+            .toList();
+    assertThat(sentences).hasSizeGreaterThan(5).doesNotHaveDuplicates();
+    assertThat(text.split("verified independent service provider trained for cleaning", -1))
+        .hasSizeLessThanOrEqualTo(3);
+  }
+
+  @Test
+  void whatIsDueTakesALineAnElement() {
+    String text = ProgramRun.of("due").out();
+    assertThat(text.lines()).hasSizeLessThanOrEqualTo(110).allMatch(ScreensTest::fits);
   }
 }

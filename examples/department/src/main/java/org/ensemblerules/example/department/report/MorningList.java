@@ -5,19 +5,32 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.History;
+import org.ensemblerules.record.HolderSpan;
+import org.ensemblerules.record.Holders;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.schedule.Due;
 import org.ensemblerules.schedule.ServiceRecord;
 
-/** What is overdue, due and out of service across all gear, the longest overdue first. */
+/** What is overdue, due and out of service across all gear: a line each, the longest first. */
 public final class MorningList {
-  private record Entry(Element element, Due due) {}
+  private static final String COLUMNS = "  %-25s%-12s%-11s%-39s%-22s%s";
+  private static final int WHAT = 37;
+
+  /** An element with all that is due for it in that time, the earliest first. */
+  private record Entry(ServiceRecord record, List<Due> due) {
+    Due first() {
+      return due.get(0);
+    }
+  }
 
   private MorningList() {}
 
@@ -28,32 +41,33 @@ public final class MorningList {
    * @param records the elements with what happened to them; not null
    * @param asOf the day asked about; not null
    * @param within how many days to look ahead, 0 or more
-   * @return the text; never null
+   * @return the text, each element once, its lines at most 120 characters long; never null
    */
   public static String of(RuleSet rules, List<ServiceRecord> records, LocalDate asOf, int within) {
+    LocalDate last = asOf.plusDays(within);
     List<Entry> entries = new ArrayList<>();
     for (ServiceRecord record : records) {
-      rules
-          .schedule()
-          .due(record, asOf)
-          .forEach(due -> entries.add(new Entry(record.element(), due)));
+      List<Due> due =
+          rules.schedule().due(record, asOf).stream()
+              .filter(each -> each.by().map(day -> !day.isAfter(last)).orElse(true))
+              .toList();
+      if (!due.isEmpty()) {
+        entries.add(new Entry(record, due));
+      }
     }
-    // Each element's own list is in order of days; the sort keeps that order among equal days.
     entries.sort(
-        Comparator.comparing((Entry entry) -> entry.due().by().orElse(LocalDate.MIN))
-            .thenComparing(entry -> entry.element().id()));
-    LocalDate last = asOf.plusDays(within);
+        Comparator.comparing((Entry entry) -> entry.first().by().orElse(LocalDate.MIN))
+            .thenComparing(entry -> entry.record().element().id()));
     TextPage page = new TextPage();
     page.line("Due as of " + asOf + ", " + records.size() + " elements");
-    RowNotes rows = new RowNotes();
-    section(page, "OVERDUE", entries, due -> due.isOverdue(asOf), asOf, rows);
-    section(page, "DUE TODAY", entries, on(asOf, asOf), asOf, rows);
-    section(page, "DUE BY " + last, entries, on(asOf.plusDays(1), last), asOf, rows);
+    section(page, "OVERDUE", entries, due -> due.isOverdue(asOf), asOf);
+    section(page, "DUE TODAY", entries, on(asOf, asOf), asOf);
+    section(page, "DUE BY " + last, entries, on(asOf.plusDays(1), last), asOf);
     out(page, rules, records, asOf);
     missed(page, rules, records, asOf);
     LoosenedWashes.write(page, rules, records);
     page.blank();
-    rows.write(page);
+    page.line("Why, and on whose word: due --element ID.");
     page.blank();
     Set<Element> elements = new LinkedHashSet<>();
     records.forEach(record -> elements.add(record.element()));
@@ -65,35 +79,66 @@ public final class MorningList {
   }
 
   private static void section(
-      TextPage page,
-      String title,
-      List<Entry> entries,
-      Predicate<Due> which,
-      LocalDate asOf,
-      RowNotes rows) {
-    List<Entry> chosen = entries.stream().filter(entry -> which.test(entry.due())).toList();
+      TextPage page, String title, List<Entry> entries, Predicate<Due> which, LocalDate asOf) {
+    List<Entry> chosen = entries.stream().filter(entry -> which.test(entry.first())).toList();
     page.blank();
     page.line(title + " (" + chosen.size() + ")");
+    if (!chosen.isEmpty()) {
+      page.line(columns("element", "last day", "over", "what", "held by", "size"));
+    }
     for (Entry entry : chosen) {
-      page.wrapped("  " + padded(entry.element().id().value()), line(entry.due(), asOf, rows));
+      page.cut(line(entry, asOf));
     }
   }
 
-  private static String line(Due due, LocalDate asOf, RowNotes rows) {
-    return due.by()
-            .map(day -> day + (day.isBefore(asOf) ? ", " + days(due, asOf) + " over" : ""))
-            .orElse("not known since when")
-        + ": "
-        + due.task()
-        + due.layer().map(layer -> " of the " + PlainWords.of(layer)).orElse("")
-        + "; "
-        + PlainWords.sentence(due.reason())
-        + due.row().map(row -> " " + rows.cite(List.of(row))).orElse("");
+  private static String columns(String... cells) {
+    return String.format(Locale.ROOT, COLUMNS, (Object[]) cells);
+  }
+
+  private static String line(Entry entry, LocalDate asOf) {
+    Due first = entry.first();
+    Element element = entry.record().element();
+    return columns(
+        element.id().value(),
+        first.by().map(LocalDate::toString).orElse("unknown"),
+        first.by().filter(day -> day.isBefore(asOf)).map(day -> days(first, asOf)).orElse(""),
+        what(entry.due()),
+        holder(entry.record().history()),
+        size(element));
   }
 
   private static String days(Due due, LocalDate asOf) {
     long days = due.daysOverdue(asOf).orElseThrow();
     return days + (days == 1 ? " day" : " days");
+  }
+
+  /** The first in full, and how many more. */
+  private static String what(List<Due> due) {
+    Set<String> tasks = new LinkedHashSet<>();
+    due.forEach(
+        each ->
+            tasks.add(
+                each.task().value().replace('-', ' ')
+                    + each.layer().map(layer -> ", " + PlainWords.of(layer)).orElse("")));
+    String first = tasks.iterator().next();
+    String more = tasks.size() == 1 ? "" : " and " + (tasks.size() - 1) + " more";
+    int room = WHAT - more.length();
+    return (first.length() <= room ? first : first.substring(0, room - 3) + "...") + more;
+  }
+
+  /** Who or which place has it now, as far as its record says. */
+  private static String holder(History history) {
+    List<HolderSpan> spans =
+        Holders.of(history).stream().filter(span -> span.until().isEmpty()).toList();
+    String holder = spans.isEmpty() ? "-" : spans.get(spans.size() - 1).holder();
+    return holder.length() <= 20 ? holder : holder.substring(0, 17) + "...";
+  }
+
+  private static String size(Element element) {
+    return Stream.concat(element.label().stream(), element.layerLabels().values().stream())
+        .flatMap(label -> label.size().stream())
+        .findFirst()
+        .orElse("-");
   }
 
   private static void out(
@@ -103,8 +148,9 @@ public final class MorningList {
     for (ServiceRecord record : records) {
       for (Event.TakenOut taken :
           rules.evidence(record.element(), record.history(), asOf).outOfService()) {
-        page.wrapped(
-            "  " + padded(record.element().id().value()), taken.when() + ": " + taken.why());
+        page.cut(
+            columns(record.element().id().value(), taken.when().toString(), "", taken.why(), "", "")
+                .stripTrailing());
       }
     }
   }
@@ -121,9 +167,5 @@ public final class MorningList {
     page.blank();
     page.line("NOT DONE IN TIME, SO FAR");
     counts.forEach((task, count) -> page.line("  " + task + ": " + count));
-  }
-
-  private static String padded(String id) {
-    return id + " ".repeat(Math.max(2, 26 - id.length()));
   }
 }

@@ -1,15 +1,22 @@
 package org.ensemblerules.example.department.report;
 
-import org.ensemblerules.source.Row;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import org.ensemblerules.strength.DirectionResult;
 import org.ensemblerules.strength.Discarded;
 import org.ensemblerules.strength.StrengthResult;
 import org.ensemblerules.strength.TestCase;
 import org.ensemblerules.strength.TestReport;
 
-/** What a laboratory's report comes to, for people: outcome, rule, numbers, row. */
+/**
+ * What laboratory reports come to, for people: outcome, rule, numbers. The rows that several rest
+ * on, and what is remarked of several, are written once below all of them.
+ */
 public final class StrengthText {
-  private StrengthText() {}
+  private final RowNotes rows = new RowNotes();
+  private final Map<String, Integer> remarks = new LinkedHashMap<>();
 
   /**
    * Writes a result.
@@ -18,32 +25,82 @@ public final class StrengthText {
    * @param result what it comes to; not null
    * @return some lines, each with a line end; never null
    */
-  public static String of(TestCase given, StrengthResult result) {
+  public String of(TestCase given, StrengthResult result) {
     TestReport report = given.report();
     TextPage page = new TextPage();
     page.wrapped(given.id() + "  ", outcome(result));
     label(
         page,
         "tested",
-        report.property()
-            + " of "
-            + report.site()
-            + " on "
-            + report.element()
-            + " "
-            + report.use()
-            + " by "
-            + report.method()
-            + report.origin().map(origin -> ", specimens from " + origin).orElse(""));
-    label(page, "rule", result.rule().text());
-    label(page, "purpose", result.purpose().text());
+        PlainWords.sentence(
+            report.property()
+                + " of "
+                + report.site()
+                + ", "
+                + report.use()
+                + " "
+                + report.element()
+                + ", by "
+                + report.method()
+                + report.origin().map(origin -> ", specimens from " + origin).orElse("")));
+    label(page, "judged by", result.rule().text() + ", for " + result.purpose().text());
     if (result instanceof StrengthResult.Judged judged) {
-      judged.directions().forEach(direction -> direction(page, judged, direction));
-      judged.remarks().forEach(remark -> label(page, "remark", judged.text(remark)));
-      row(page, judged.requirement());
+      directions(judged).forEach((numbers, which) -> numbers(page, which, numbers));
+      for (DirectionResult direction : judged.directions()) {
+        for (Discarded discarded : direction.discarded()) {
+          label(page, "discarded", discarded.toString());
+        }
+      }
+      List<String> noted = new ArrayList<>();
+      judged.remarks().forEach(remark -> noted.add(note(judged.text(remark))));
+      label(
+          page,
+          "row",
+          judged.requirement().key()
+              + " "
+              + rows.cite(List.of(judged.requirement()))
+              + (noted.isEmpty() ? "" : "; remarks " + String.join(", ", noted)));
     } else if (result instanceof StrengthResult.NoResult none) {
       label(page, "because", none.detail());
-      none.requirement().ifPresent(row -> row(page, row));
+      none.requirement()
+          .ifPresent(row -> label(page, "row", row.key() + " " + rows.cite(List.of(row))));
+    }
+    page.blank();
+    return page.toString();
+  }
+
+  /** Directions of which the same numbers are told stand together. */
+  private static Map<String, List<String>> directions(StrengthResult.Judged judged) {
+    Map<String, List<String>> together = new LinkedHashMap<>();
+    for (DirectionResult direction : judged.directions()) {
+      String name = direction.direction().toString();
+      together
+          .computeIfAbsent(
+              judged.text(direction).substring(name.length()).strip(), text -> new ArrayList<>())
+          .add(PlainWords.of(direction.direction()));
+    }
+    return together;
+  }
+
+  private static void numbers(TextPage page, List<String> directions, String numbers) {
+    label(page, "numbers", String.join(" and ", directions) + ": " + numbers);
+  }
+
+  private String note(String remark) {
+    return "(" + remarks.computeIfAbsent(remark, each -> remarks.size() + 1) + ")";
+  }
+
+  /**
+   * Writes the rows and remarks of all results written so far.
+   *
+   * @return some lines, each with a line end; never null
+   */
+  public String notes() {
+    TextPage page = new TextPage();
+    rows.write(page);
+    if (!remarks.isEmpty()) {
+      page.line("REMARKS");
+      remarks.forEach((remark, number) -> page.wrapped("   (" + number + ") ", remark + "."));
     }
     page.blank();
     return page.toString();
@@ -54,19 +111,6 @@ public final class StrengthText {
       return judged.outcome().name();
     }
     return "NO RESULT: " + ((StrengthResult.NoResult) result).reason();
-  }
-
-  private static void direction(
-      TextPage page, StrengthResult.Judged judged, DirectionResult direction) {
-    label(page, "numbers", judged.text(direction));
-    for (Discarded discarded : direction.discarded()) {
-      label(page, "discarded", discarded.toString());
-    }
-  }
-
-  private static void row(TextPage page, Row row) {
-    label(page, "row", row.key() + " of " + row.provenance().origin());
-    label(page, "basis", row.provenance().basis().text());
   }
 
   private static void label(TextPage page, String label, String text) {

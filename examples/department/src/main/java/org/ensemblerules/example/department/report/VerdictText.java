@@ -16,7 +16,7 @@ final class VerdictText {
 
   static void write(TextPage page, Judged judged) {
     WhoNotes who = new WhoNotes();
-    RowNotes rows = new RowNotes(false);
+    RowNotes rows = RowNotes.inShort();
     Verdict verdict = judged.verdict();
     NamedElement element = verdict.element();
     page.line(
