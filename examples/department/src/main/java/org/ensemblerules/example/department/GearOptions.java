@@ -81,9 +81,11 @@ final class GearOptions {
       }
       return ExitCodes.ALL_READ;
     }
-    try (JsonLines<Assessment> lines = Input.open(file.get(), in, doersOption.assessments(spec))) {
+    try (JsonLines<Assessment> lines =
+        Input.open(file.get(), in, doersOption.assessments(rules, spec))) {
       GoodLines<Assessment> good =
-          new GoodLines<>(file.get(), lines, record -> record.element().id().value(), spec);
+          new GoodLines<>(
+              file.get(), lines, record -> record.element().id().value(), spec, new JsonOption());
       good.forEachRemaining(
           record ->
               answer.accept(

@@ -24,7 +24,7 @@ class FleetCommandsTest {
     ProgramRun run = ProgramRun.of(command);
     assertThat(words(run)).isNotEmpty();
     assertThat(run.out().lines()).hasSizeLessThanOrEqualTo(50);
-    assertThat(run.out().lines()).allMatch(line -> line.length() <= 100);
+    assertThat(run.out().lines()).allMatch(line -> line.length() <= 120);
   }
 
   @Test

@@ -46,8 +46,7 @@ class JudgeCommandTest {
     String text = ProgramRun.of("judge").out();
     String one = text.substring(text.indexOf("tear-between-the-columns"));
     one = one.substring(0, one.indexOf("\n\n")).replaceAll("\\s+", " ");
-    assertThat(one)
-        .contains("FAIL", "mean of specimens ~ 98.8 N", "; remarks (1)");
+    assertThat(one).contains("FAIL", "mean of specimens ~ 98.8 N", "; remarks (1)");
     assertThat(text.replaceAll("\\s+", " "))
         .contains("(1) the limit is printed as 100 N and as 22 lbf")
         .contains("second unit would answer otherwise");

@@ -48,6 +48,11 @@ import org.ensemblerules.verdict.Assessment;
  * the last inspection saw. Untold, it is in order and was cared for year by year.
  */
 final class Piece {
+  // The order of one day: the member notes what the run met, the run, and the look after it.
+  private static final int MET = 1;
+  private static final int USED = 2;
+  private static final int LOOKED_OVER = 3;
+
   private final ElementKind kind;
   private final Member holder;
   private final InspectionForm form;
@@ -135,11 +140,11 @@ final class Piece {
   }
 
   void usedOn(String day) {
-    events.add(new Event.Used(at(day)));
+    events.add(new Event.Used(on(day, USED)));
   }
 
   void met(String day, Exposure exposure) {
-    happened(new Event.Exposed(When.on(MarkedDate.parse(day)), exposure));
+    happened(new Event.Exposed(on(day, MET), exposure));
   }
 
   void moved(String day, Transfer transfer, String to) {
@@ -183,6 +188,10 @@ final class Piece {
       String day, String id, String site, String place, DefectKind defect, Extent extent) {
     events.add(new Event.Found(finding(day, id, site, place, defect, extent)));
     return new Mending(events, new FindingId(id));
+  }
+
+  private static When on(String day, int orderInDay) {
+    return new When(MarkedDate.parse(day), orderInDay);
   }
 
   private static When at(String day) {
@@ -284,7 +293,7 @@ final class Piece {
       yearly(lastRound, since, remarks())
           .forEach(done -> history.add(new Event.Inspected(done, 0)));
     }
-    lookedOver.ifPresent(day -> history.add(new Event.Inspected(lookOver(day), 0)));
+    lookedOver.ifPresent(day -> history.add(new Event.Inspected(lookOver(day), LOOKED_OVER)));
     Assessment.Builder assessment = Assessment.builder(element(since)).history(History.of(history));
     findings.forEach(assessment::finding);
     return assessment.build();
