@@ -1,7 +1,10 @@
 package org.ensemblerules.history;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.ensemblerules.gear.MarkedDate;
@@ -34,6 +37,8 @@ public record When(MarkedDate date, int orderInDay) {
           .thenComparing(when -> !when.precise())
           .thenComparingInt(when -> when.orderInDay == 0 ? Integer.MAX_VALUE : when.orderInDay);
 
+  private static final Comparator<When> BY_LATEST = Comparator.comparing(When::latest);
+
   /**
    * Checks the order.
    *
@@ -42,6 +47,35 @@ public record When(MarkedDate date, int orderInDay) {
   public When {
     Objects.requireNonNull(date, "date");
     requireOrder(orderInDay);
+  }
+
+  /**
+   * Finds the fewest days on which all of several moments may have been: what is dated by its month
+   * may be of the very day that another has.
+   *
+   * @param moments the moments, in any order; not null
+   * @return for each of those days the last of the moments that may share it, by {@link
+   *     #LAST_CERTAIN} and in its order; never null
+   */
+  public static List<When> onDistinctDays(Collection<When> moments) {
+    List<When> distinct = new ArrayList<>();
+    LocalDate shared = LocalDate.MIN;
+    for (When when : moments.stream().sorted(BY_LATEST).toList()) {
+      boolean sharesIt =
+          !distinct.isEmpty() && !when.date.earliest().orElse(LocalDate.MIN).isAfter(shared);
+      if (sharesIt) {
+        When other = distinct.remove(distinct.size() - 1);
+        distinct.add(LAST_CERTAIN.compare(other, when) < 0 ? when : other);
+      } else {
+        distinct.add(when);
+        shared = latest(when);
+      }
+    }
+    return List.copyOf(distinct);
+  }
+
+  private static LocalDate latest(When when) {
+    return when.date.latest().orElse(LocalDate.MAX);
   }
 
   static void requireOrder(int orderInDay) {

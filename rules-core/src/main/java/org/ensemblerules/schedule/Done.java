@@ -2,8 +2,6 @@ package org.ensemblerules.schedule;
 
 import com.google.common.collect.ImmutableList;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -16,9 +14,6 @@ import org.ensemblerules.history.When;
  * more than another.
  */
 final class Done {
-  private static final Comparator<When> BY_LATEST =
-      Comparator.comparing(when -> when.date().latest().orElse(LocalDate.MAX));
-
   private final ImmutableList<When> all;
   private final ImmutableList<When> onThatOccasion;
   private final Optional<Predicate<When>> afterIt;
@@ -35,27 +30,9 @@ final class Done {
     this.afterIt = afterIt;
   }
 
-  /**
-   * The fewest days on which all of it may have been done, one for each: what is dated by its month
-   * may be of the very day that another has. For each the last of those that may share it, which
-   * counts at its earliest.
-   */
+  /** One for each day that counts as done on. */
   List<When> onDistinctDays() {
-    List<When> distinct = new ArrayList<>();
-    Optional<LocalDate> shared = Optional.empty();
-    for (When when : all.stream().sorted(BY_LATEST).toList()) {
-      if (shared.isPresent() && !when.date().certainlyAfter(MarkedDate.of(shared.get()))) {
-        distinct.add(later(distinct.remove(distinct.size() - 1), when));
-      } else {
-        distinct.add(when);
-        shared = when.date().latest();
-      }
-    }
-    return distinct;
-  }
-
-  private static When later(When one, When other) {
-    return When.LAST_CERTAIN.compare(one, other) < 0 ? other : one;
+    return When.onDistinctDays(all);
   }
 
   /** The day on which the first of those was done that answer an occurrence. */

@@ -19,6 +19,7 @@ import org.ensemblerules.history.Contradictions;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Evidence;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.ruleset.RuleSet;
@@ -145,13 +146,13 @@ public final class StillMatters {
             .mapToInt(row -> ((Timing.Every) row.timing()).times())
             .max()
             .orElse(1);
-    return counting.stream()
-            .filter(other -> isAfter(other, done) && alike.test(done, other))
-            .map(other -> other.when().date().earliest())
-            .distinct()
-            .limit(times)
-            .count()
-        == times;
+    return When.onDistinctDays(
+                counting.stream()
+                    .filter(other -> isAfter(other, done) && alike.test(done, other))
+                    .map(Event::when)
+                    .toList())
+            .size()
+        >= times;
   }
 
   private static boolean foundNothing(Inspection made) {
