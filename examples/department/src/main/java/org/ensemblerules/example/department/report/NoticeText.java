@@ -78,7 +78,7 @@ public final class NoticeText {
     return ready.counts().values().stream().mapToLong(count -> count.in()).sum();
   }
 
-  private static long usable(Readiness ready) {
+  private static int usable(Readiness ready) {
     return ready.members().size() - ready.notReady().size();
   }
 

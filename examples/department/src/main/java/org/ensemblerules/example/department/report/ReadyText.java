@@ -12,6 +12,7 @@ import org.ensemblerules.fleet.ReadyCount;
 import org.ensemblerules.fleet.ReadyMember;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.issue.SetGap;
+import org.ensemblerules.verdict.OutBecause;
 
 /** Who is ready, by station and kind, and member by member. */
 public final class ReadyText {
@@ -32,6 +33,14 @@ public final class ReadyText {
     page.line(title);
     page.blank();
     table(page, ready);
+    Map<OutBecause, Long> because = new EnumMap<>(OutBecause.class);
+    ready
+        .counts()
+        .values()
+        .forEach(
+            count ->
+                count.because().forEach((cause, some) -> because.merge(cause, some, Long::sum)));
+    page.line("out because of: " + PlainCounts.of(because));
     List<ReadyMember> not = ready.notReady();
     page.blank();
     page.line(
