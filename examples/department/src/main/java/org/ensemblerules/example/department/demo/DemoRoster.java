@@ -50,7 +50,8 @@ public final class DemoRoster {
     Optional<Member> holder = Optional.ofNullable(BY_TAG.get(tag));
     if (holder.isEmpty()) {
       return tag.matches("[45]-[0-9]+-")
-          ? Whereabouts.spare("Gear room", "Reserve rack, place " + tag.split("-", -1)[1])
+          ? Whereabouts.spare(
+              "Gear room", "Reserve rack, place " + tag.substring(2, tag.length() - 1))
           : Whereabouts.unknown();
     }
     Member member = holder.get();
