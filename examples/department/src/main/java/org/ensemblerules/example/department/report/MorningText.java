@@ -48,7 +48,7 @@ public final class MorningText {
               entries.stream().limit(top).forEach(entry -> entry(page, "    ", entry));
             });
     away(page, away, top);
-    ahead(page, ahead);
+    ahead(page, ahead, top);
     return page.toString();
   }
 
@@ -117,7 +117,7 @@ public final class MorningText {
                             : "")));
   }
 
-  private static void ahead(TextPage page, Levelled ahead) {
+  private static void ahead(TextPage page, Levelled ahead, int top) {
     long overdue = ahead.late().stream().filter(late -> late.why() == Levelled.Why.OVERDUE).count();
     page.blank();
     page.line(
@@ -137,6 +137,17 @@ public final class MorningText {
             + " overdue already, "
             + (ahead.late().size() - overdue)
             + " without room before their last day");
+    ahead.late().stream()
+        .limit(top)
+        .forEach(
+            late ->
+                page.wrapped(
+                    "    " + padded(late.work().element().value()),
+                    late.work().task().value().replace('-', ' ')
+                        + late.work().by().map(by -> " by " + by).orElse(", not known by when")
+                        + late.soonest()
+                            .map(day -> "; the soonest day with room is " + day)
+                            .orElse("; no day has room")));
   }
 
   private static String padded(String id) {
