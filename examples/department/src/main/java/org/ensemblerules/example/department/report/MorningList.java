@@ -22,7 +22,6 @@ import org.ensemblerules.schedule.ServiceRecord;
 
 /** What is overdue, due and out of service across all gear: a line each, the longest first. */
 public final class MorningList {
-  private static final String COLUMNS = "  %-25s%-12s%-11s%-39s%-22s%s";
   private static final int WHAT = 37;
 
   /** An element with all that is due for it in that time, the earliest first. */
@@ -92,7 +91,7 @@ public final class MorningList {
   }
 
   private static String columns(String... cells) {
-    return String.format(Locale.ROOT, COLUMNS, (Object[]) cells);
+    return String.format(Locale.ROOT, "  %-25s%-12s%-11s%-39s%-22s%s", (Object[]) cells);
   }
 
   private static String line(Entry entry, LocalDate asOf) {
