@@ -59,6 +59,9 @@ class RecordSchemasTest {
   private static final Map<String, List<String>> ENUMERATIONS =
       Map.ofEntries(
           Map.entry("assessment#/$defs/legibility", names(Legibility.class)),
+          Map.entry(
+              "record#/$defs/event/properties/event",
+              texts(TableSchemas.text("record").at("/$defs/event/properties/event/enum"))),
           Map.entry("record#/$defs/known", names(Known.class)),
           Map.entry("record#/$defs/occasion", names(Occasion.class)),
           Map.entry("record#/$defs/outcome", names(Outcome.class)),
@@ -149,8 +152,31 @@ class RecordSchemasTest {
 
   @Test
   void eachEventHasItsForm() {
-    assertThat(constants(TableSchemas.text("record").at("/$defs/event/oneOf"), "event"))
-        .containsExactlyInAnyOrderElementsOf(formsOf(Event.class));
+    JsonNode event = TableSchemas.text("record").at("/$defs/event");
+    List<String> names = texts(event.at("/properties/event/enum"));
+    assertThat(names).containsExactlyInAnyOrderElementsOf(formsOf(Event.class));
+    assertThat(event.findValues("if")).hasSameSizeAs(names);
+    for (int i = 0; i < names.size(); i++) {
+      JsonNode form = event.at("/allOf/" + i);
+      assertThat(form.at("/if/properties/event/const").textValue()).isEqualTo(names.get(i));
+      assertThat(form.at("/then/properties/event/const").textValue()).isEqualTo(names.get(i));
+    }
+  }
+
+  /** The form is that of its own event, and no other event's form objects to it. */
+  @Test
+  void aWrongFieldOfAnEventIsTheOnlyObjection() {
+    String line =
+        "{\"element\":{\"id\":\"X\",\"kind\":\"COAT\",\"use\":\"STRUCTURAL\"},"
+            + "\"history\":[{\"event\":\"USED\",\"on\":\"2026-01-01\",\"holder\":\"me\"}]}";
+    assertThat(TableSchemas.objections("assessment", line))
+        .singleElement()
+        .asString()
+        .contains("/history/0", "'holder'");
+    assertThat(TableSchemas.objections("assessment", line.replace("USED", "WORN")))
+        .singleElement()
+        .asString()
+        .contains("/history/0/event");
   }
 
   @Test
