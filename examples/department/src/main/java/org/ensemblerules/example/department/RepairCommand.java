@@ -34,14 +34,16 @@ final class RepairCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     RuleSet rules = rulesOption.rules(spec);
+    RepairText text = new RepairText();
     return file.answer(
         new RequestFile.Question<>(
             SAMPLE,
             RepairJson::read,
             RepairJson.Request::element,
             false,
-            request -> RepairText.of(request, request.plan(rules.repairOrders())),
-            request -> RepairJson.write(request, request.plan(rules.repairOrders()))),
+            request -> text.of(request, request.plan(rules.repairOrders())),
+            request -> RepairJson.write(request, request.plan(rules.repairOrders())),
+            text::notes),
         in,
         spec,
         rules);

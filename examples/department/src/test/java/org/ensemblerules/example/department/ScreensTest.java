@@ -47,7 +47,7 @@ class ScreensTest {
 
   /** What several answers share is said once, below all of them. */
   @ParameterizedTest
-  @ValueSource(strings = {"judge", "care"})
+  @ValueSource(strings = {"judge", "care", "repair"})
   void noSentenceIsSaidTwice(String command) {
     String text = ProgramRun.of(command).out();
     assertThat(text.lines()).allMatch(ScreensTest::fits);

@@ -1,7 +1,9 @@
 package org.ensemblerules.example.department.report;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.ensemblerules.repair.CostView;
 import org.ensemblerules.repair.FollowUp;
 import org.ensemblerules.repair.RepairOrder;
@@ -9,9 +11,14 @@ import org.ensemblerules.repair.RepairPlan;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.RepairJson;
 
-/** Repair orders, for people: what becomes of the damage, who may mend it, what is checked. */
+/**
+ * Repair orders, for people: what becomes of the damage, who may mend it, what is checked. Who may
+ * do what, what checks show and the rows are written once below all of them.
+ */
 public final class RepairText {
-  private RepairText() {}
+  private final WhoNotes who = new WhoNotes();
+  private final RowNotes rows = new RowNotes();
+  private final Map<String, Integer> checks = new LinkedHashMap<>();
 
   /**
    * Writes orders.
@@ -20,7 +27,7 @@ public final class RepairText {
    * @param plan the answer; not null
    * @return some lines, each with a line end; never null
    */
-  public static String of(RepairJson.Request request, RepairPlan plan) {
+  public String of(RepairJson.Request request, RepairPlan plan) {
     TextPage page = new TextPage();
     page.wrapped(
         plan.element().id() + "  ",
@@ -43,42 +50,59 @@ public final class RepairText {
                         + work.on()
                         + ": "
                         + (plan.granted() ? "may do all of the repairs" : "not all of it")));
-    RowNotes rows = new RowNotes();
     int number = 0;
     for (RepairOrder order : plan.orders()) {
       number++;
-      order(page, number, order, rows);
+      order(page, number, order);
     }
     request
         .cost()
         .ifPresent(cost -> label(page, "cost", CostView.of(cost.policy(), cost.cost()).text()));
-    rows.write(page);
     page.blank();
     return page.toString();
   }
 
-  private static void order(TextPage page, int number, RepairOrder order, RowNotes rows) {
+  /**
+   * Writes who may do what, and the rows, for all orders written so far.
+   *
+   * @return some lines, each with a line end; empty if there was no order; never null
+   */
+  public String notes() {
+    TextPage page = new TextPage();
+    who.write(page);
+    if (!checks.isEmpty()) {
+      page.line("WHAT CHECKS SHOW");
+      checks.forEach((shown, number) -> page.wrapped("   (" + number + ") ", shown));
+    }
+    rows.write(page);
+    return page.toString();
+  }
+
+  private void order(TextPage page, int number, RepairOrder order) {
     List<Row> cited = new ArrayList<>();
     order.demand().flatMap(demand -> demand.row()).ifPresent(cited::add);
     cited.addAll(order.limits());
     page.wrapped(
         "  " + number + ". ",
         PlainWords.sentence(order.text()) + (cited.isEmpty() ? "" : " " + rows.cite(cited)));
-    if (!order.by().isEmpty()) {
-      page.wrapped("       who        ", PlainWords.permitted(order.by()));
-    }
-    page.wrapped("       asked      ", PlainWords.sentence(order.may().text()));
+    String by = order.by().isEmpty() ? "" : "by " + who.permitted(order.by()) + "; asked: ";
+    page.wrapped("       who        ", by + PlainWords.sentence(order.may().text()));
     order.before().forEach(check -> check(page, "       before     ", check));
-    order.afterward().forEach(check -> check(page, "       afterward ", check));
+    order.afterward().forEach(check -> check(page, "       afterward  ", check));
   }
 
-  private static void check(TextPage page, String lead, FollowUp check) {
+  private void check(TextPage page, String lead, FollowUp check) {
+    String name = PlainWords.of(check.check());
+    int number =
+        checks.computeIfAbsent(
+            name + ": " + PlainWords.sentence(check.shown()), each -> checks.size() + 1);
     page.wrapped(
         lead,
-        PlainWords.of(check.check())
-            + ": "
-            + PlainWords.sentence(check.shown())
-            + (check.by().isEmpty() ? "" : " By: " + PlainWords.permitted(check.by())));
+        name
+            + " ("
+            + number
+            + ")"
+            + (check.by().isEmpty() ? "" : ", by " + who.permitted(check.by())));
   }
 
   private static void label(TextPage page, String label, String text) {
