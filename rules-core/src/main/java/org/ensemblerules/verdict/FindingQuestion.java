@@ -59,12 +59,16 @@ final class FindingQuestion {
         open.attempts());
   }
 
-  /** What was kept as it was found is as dirty as it was: it is cleaned before it is inspected. */
+  /**
+   * What was kept as it was found is as dirty as it was: it is cleaned before it is inspected, by
+   * an ordinary wash unless what it met is cleaned off in its own way.
+   */
   private static Optional<Reason> cleanedFirst(CaseFile file, OpenFinding open) {
     Optional<DefectRow> kept =
         open.demand().row().filter(row -> row.handling().contains(HandlingDuty.PRESERVE_AS_FOUND));
     return kept.flatMap(row -> open.done())
         .filter(done -> file.evidence().firstCleanedAfter(done).isEmpty())
+        .filter(done -> RouteOrder.of(file).hasWash())
         .map(
             done ->
                 new Reason(

@@ -33,7 +33,7 @@ final class WorkQuestion {
     for (Finding finding : file.findings()) {
       if (Demand.of(finding, file.element(), file.tables().anatomy(), file.tables().defects())
           .stream()
-          .anyMatch(demand -> isWork(demand.effect()))) {
+          .anyMatch(WorkQuestion::isWork)) {
         file.evidence()
             .settledUnseen(finding)
             .forEach(done -> reasons.accept(reason(finding, done)));
@@ -66,6 +66,11 @@ final class WorkQuestion {
                     && (reason.finding().isPresent()
                         || !(reason.effect() instanceof Effect.Clean
                             || reason.effect() instanceof Effect.Evaluate)));
+  }
+
+  /** Damage that nobody measured was judged like the gravest that it may be. */
+  private static boolean isWork(Demand demand) {
+    return isWork(demand.effect()) || demand.kind() == Demand.Kind.MUST_MEASURE;
   }
 
   private static boolean isWork(Effect effect) {

@@ -140,7 +140,8 @@ record WholeGround(Set<String> names, Set<ReasonKind> kinds, Optional<Set<String
               ReasonKind.INSPECTION_NOT_CURRENT,
               ReasonKind.USED_SINCE_INSPECTION,
               ReasonKind.WORKED_ON_SINCE_INSPECTION,
-              ReasonKind.BACK_UNSEEN));
+              ReasonKind.BACK_UNSEEN,
+              ReasonKind.LABEL_UNKNOWN));
     }
     return kinds;
   }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.ensemblerules.care.Exposure;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.defect.Extent;
@@ -39,6 +40,7 @@ import org.ensemblerules.testkit.ShippedExtents;
 import org.ensemblerules.testkit.ShippedGear;
 import org.ensemblerules.testkit.ShippedGear.Kind;
 import org.ensemblerules.testkit.ShippedWork;
+import org.ensemblerules.verdict.Headline;
 import org.ensemblerules.verdict.Reason;
 import org.ensemblerules.verdict.ReasonKind;
 import org.ensemblerules.verdict.Service;
@@ -142,6 +144,63 @@ class FollowUpTest {
     WayBack released =
         passed(hurt(), Check.INCIDENT_RELEASE, 10).on(old.asOf()).verdict().wayBack();
     assertThat(((WayBack.None) released).why()).doesNotContain("INCIDENT_RELEASE");
+  }
+
+  /** That nobody measured it spares no look that the measured damage would have. */
+  @Test
+  void whatWasEvaluatedUnmeasuredIsLookedAtAfterwardAsWell() {
+    for (Extent extent : List.of(new Extent.NotMeasured(), new Extent.Graded(Grade.MODERATE))) {
+      ShippedCase evaluated =
+          passed(
+              found(
+                      new Kind(ElementKind.FOOTWEAR, Use.PROXIMITY),
+                      Site.of(Part.REFLECTIVE_SURFACE),
+                      DefectKind.ABRASION,
+                      extent)
+                  .inspectedBy(List.of()),
+              Check.EXPERT_EVALUATION,
+              10);
+      assertThat(evaluated.verdict().reasons())
+          .as(extent.toString())
+          .extracting(Reason::kind)
+          .containsExactly(ReasonKind.WORKED_ON_SINCE_INSPECTION);
+    }
+  }
+
+  @Test
+  void whatIsReleasedAndDamagedBeyondUseIsRetired() {
+    Finding beyond =
+        new Finding(
+            new FindingId("F2"),
+            Site.of(Part.WHOLE_ELEMENT),
+            "",
+            DefectKind.BEYOND_REPAIR,
+            new Extent.NotMeasured(),
+            before(5));
+    Verdict kept = hurt().with(new Event.Found(beyond)).verdict();
+    assertThat(kept.handling()).contains(HandlingDuty.PRESERVE_AS_FOUND);
+    assertThat(((WayBack.None) kept.wayBack()).why()).endsWith(", after INCIDENT_RELEASE");
+    Verdict released =
+        passed(hurt(), Check.INCIDENT_RELEASE, 10).with(new Event.Found(beyond)).verdict();
+    assertThat(released.handling()).doesNotContain(HandlingDuty.PRESERVE_AS_FOUND);
+    assertThat(released.headline()).isEqualTo(Headline.RETIRE);
+    assertThat(((WayBack.None) released.wayBack()).why()).doesNotContain("INCIDENT_RELEASE");
+  }
+
+  /** What has a cleaning of its own is not put through an ordinary wash as well. */
+  @Test
+  void whatIsReleasedAndMetChemicalsIsCleanedOfThemAlone() {
+    ShippedCase released =
+        passed(
+            hurt().with(new Event.Exposed(When.on(before(20)), Exposure.HAZARDOUS_CHEMICALS)),
+            Check.INCIDENT_RELEASE,
+            10);
+    assertThat(steps(released))
+        .containsExactly(
+            "CLEAN SPECIALIZED on ELEMENT",
+            "EVALUATE by CONTAMINATION_CLEARANCE on ELEMENT",
+            "EVALUATE by ADVANCED_INSPECTION on ELEMENT",
+            "EVALUATE by ROUTINE_INSPECTION on ELEMENT");
   }
 
   /** Of every row whose remedy a hand check follows: after the remedy only that is asked for. */
