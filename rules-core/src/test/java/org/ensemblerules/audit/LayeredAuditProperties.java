@@ -35,7 +35,7 @@ import org.ensemblerules.verdict.Verdict;
 /** Whatever is laid over rules can be audited, and what the audit says of it holds. */
 @Domain(Cases.class)
 @Domain(DomainContext.Global.class)
-@PropertyDefaults(tries = 150, edgeCases = EdgeCasesMode.NONE)
+@PropertyDefaults(tries = 100, edgeCases = EdgeCasesMode.NONE)
 @Tag("slow")
 class LayeredAuditProperties {
   private static final RuleSet BASE = FrozenRules.rules();
@@ -96,7 +96,7 @@ class LayeredAuditProperties {
   }
 
   /** A row said to add nothing can go, and no verdict changes in what it asks for. */
-  @Property(tries = 300)
+  @Property(tries = 150)
   void whatAddsNothingCanGo(
       @ForAll GearCase given, @ForAll("first") Overlay one, @ForAll("second") Overlay two) {
     List<Overlay> all = laid(one, two);

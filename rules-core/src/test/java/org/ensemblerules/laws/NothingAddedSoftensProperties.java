@@ -35,7 +35,7 @@ import org.ensemblerules.verdict.Service;
 
 /** What is found, fails or is unknown besides takes no action away and brings nothing back. */
 @Domain(DomainContext.Global.class)
-@PropertyDefaults(tries = 400, edgeCases = EdgeCasesMode.NONE)
+@PropertyDefaults(tries = 200, edgeCases = EdgeCasesMode.NONE)
 class NothingAddedSoftensProperties {
   record Added(GearCase before, GearCase after) {}
 

@@ -25,7 +25,7 @@ import org.ensemblerules.history.When;
  * A number of cleanings in any span of months, held day by day against a count of those in the span
  * that ends on that day. Nothing of the schedule's own reasoning is used: only counting.
  */
-@PropertyDefaults(tries = 300, edgeCases = EdgeCasesMode.NONE)
+@PropertyDefaults(tries = 150, edgeCases = EdgeCasesMode.NONE)
 class RollingWindowProperties {
   private static final LocalDate ISSUED = LocalDate.of(2019, 8, 31);
   private static final int DAYS = 1300;
