@@ -104,7 +104,7 @@ public final class Audit {
     Objects.requireNonNull(asOf, "asOf");
     GapAudit.run(rows, flaws);
     CellAudit.run(rows, flaws);
-    SameAudit.run(rows, flaws);
+    RepeatedRowsAudit.run(rows, flaws);
     SameLayerAudit.run(rows, flaws);
     OverlayRowsAudit.run(rows, flaws);
     PlaceAudit.run(rows, flaws);

@@ -20,7 +20,7 @@ import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.retirement.AgeLimitRow;
-import org.ensemblerules.schedule.DoneBy;
+import org.ensemblerules.schedule.Discharge;
 import org.ensemblerules.schedule.TaskRow;
 
 /** What there is, and no row speaks of. Each table is asked only if it has rows. */
@@ -126,7 +126,7 @@ final class GapAudit {
       rows.of(TaskRow.class).stream()
           .filter(
               row ->
-                  row.doneBy() instanceof DoneBy.InspectedBy inspected
+                  row.doneBy() instanceof Discharge.InspectedBy inspected
                       && permissions.stream().noneMatch(may -> discharges(may, inspected)))
           .forEach(
               row ->
@@ -150,7 +150,7 @@ final class GapAudit {
     }
   }
 
-  private static boolean discharges(PermissionRow may, DoneBy.InspectedBy asked) {
+  private static boolean discharges(PermissionRow may, Discharge.InspectedBy asked) {
     return asked.by().contains(may.entity())
         && asked.kinds().stream().anyMatch(kind -> kind.task() == may.task());
   }
@@ -179,7 +179,7 @@ final class GapAudit {
                 || tasks.stream()
                     .anyMatch(
                         row ->
-                            row.doneBy().equals(new DoneBy.Inspected(kind))
+                            row.doneBy().equals(new Discharge.Inspected(kind))
                                 && row.element() == gear.element()
                                 && row.use() == gear.use());
         if (!timed) {

@@ -19,7 +19,7 @@ import org.ensemblerules.record.RecordItemRow;
 import org.ensemblerules.repair.RepairLimitRow;
 import org.ensemblerules.retirement.AgeLimitRow;
 import org.ensemblerules.ruleset.CautionRow;
-import org.ensemblerules.schedule.DoneBy;
+import org.ensemblerules.schedule.Discharge;
 import org.ensemblerules.schedule.TaskRow;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.strength.HydrostaticRow;
@@ -137,9 +137,9 @@ final class PlaceAudit {
       inspection(row, Set.of(row.inspection()), new AuditedRows.Gear(row.element(), row.use()));
     }
     for (TaskRow row : rows.of(TaskRow.class)) {
-      if (row.doneBy() instanceof DoneBy.Inspected inspected) {
+      if (row.doneBy() instanceof Discharge.Inspected inspected) {
         inspection(row, Set.of(inspected.kind()), new AuditedRows.Gear(row.element(), row.use()));
-      } else if (row.doneBy() instanceof DoneBy.InspectedBy inspected) {
+      } else if (row.doneBy() instanceof Discharge.InspectedBy inspected) {
         inspection(row, inspected.kinds(), new AuditedRows.Gear(row.element(), row.use()));
       }
     }

@@ -11,10 +11,10 @@ import java.util.stream.Stream;
 import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.measure.Bound;
 import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.Limit;
@@ -202,7 +202,7 @@ public final class CareLimitTable {
                 new WashDeviation(
                     row,
                     true,
-                    Known.YES.name(),
+                    YesNoUnknown.YES.name(),
                     row.demand().allowed(),
                     forbidden.practice().finding()));
       };

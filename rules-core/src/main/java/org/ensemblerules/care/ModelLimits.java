@@ -7,9 +7,9 @@ import java.util.Set;
 import java.util.function.Consumer;
 import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.gear.Element;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.source.TableFault;
 
 /**
@@ -87,13 +87,13 @@ final class ModelLimits {
   }
 
   private boolean holds(Held each, Element element, Set<LayerKind> layers, MarkedDate washed) {
-    Known itsModel =
+    YesNoUnknown itsModel =
         each.row()
             .model()
             .isOf(element, each.row().limit().layer().map(Set::of).orElse(layers), anatomy);
     return each.inPlaceOf().isEmpty()
-        ? itsModel != Known.NO
-        : itsModel == Known.YES
+        ? itsModel != YesNoUnknown.NO
+        : itsModel == YesNoUnknown.YES
             && each.row()
                 .from()
                 .map(from -> washed.certainlyNotBefore(MarkedDate.of(from)))

@@ -6,7 +6,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.NumberSize;
 import org.ensemblerules.measure.Quantity;
@@ -20,7 +20,7 @@ public final class WashRecord {
   private final Map<WashMeasure, Quantity> measures;
   private final Extraction extraction;
   private final MachineType machine;
-  private final Map<WashPractice, Known> practices;
+  private final Map<WashPractice, YesNoUnknown> practices;
 
   private WashRecord(Builder builder) {
     this.measures = Collections.unmodifiableMap(new EnumMap<>(builder.measures));
@@ -72,19 +72,19 @@ public final class WashRecord {
    * @param practice what; not null
    * @return yes, no or unknown; never null
    */
-  public Known practiced(WashPractice practice) {
+  public YesNoUnknown practiced(WashPractice practice) {
     return switch (practice) {
       case TOP_LOADER -> known(machine == MachineType.TOP_LOADING);
       case MACHINE_WASHING -> known(machine != MachineType.BY_HAND);
-      default -> practices.getOrDefault(practice, Known.UNKNOWN);
+      default -> practices.getOrDefault(practice, YesNoUnknown.UNKNOWN);
     };
   }
 
-  private Known known(boolean ifMachineKnown) {
+  private YesNoUnknown known(boolean ifMachineKnown) {
     if (machine == MachineType.UNKNOWN) {
-      return Known.UNKNOWN;
+      return YesNoUnknown.UNKNOWN;
     }
-    return ifMachineKnown ? Known.YES : Known.NO;
+    return ifMachineKnown ? YesNoUnknown.YES : YesNoUnknown.NO;
   }
 
   @Override
@@ -111,7 +111,7 @@ public final class WashRecord {
     private final EnumMap<WashMeasure, Quantity> measures = new EnumMap<>(WashMeasure.class);
     private Extraction extraction = new Extraction.NotStated();
     private MachineType machine = MachineType.UNKNOWN;
-    private final EnumMap<WashPractice, Known> practices = new EnumMap<>(WashPractice.class);
+    private final EnumMap<WashPractice, YesNoUnknown> practices = new EnumMap<>(WashPractice.class);
 
     private Builder() {}
 
@@ -196,13 +196,13 @@ public final class WashRecord {
      * @return this builder
      * @throws InvalidValueException if the type of machine tells it
      */
-    public Builder practice(WashPractice practice, Known known) {
+    public Builder practice(WashPractice practice, YesNoUnknown known) {
       InvalidValueException.require(
           practice != WashPractice.TOP_LOADER && practice != WashPractice.MACHINE_WASHING,
           "WashRecord.practice",
           practice,
           "a practice that the type of machine does not tell");
-      if (Objects.requireNonNull(known, "known") == Known.UNKNOWN) {
+      if (Objects.requireNonNull(known, "known") == YesNoUnknown.UNKNOWN) {
         practices.remove(practice);
       } else {
         practices.put(practice, known);

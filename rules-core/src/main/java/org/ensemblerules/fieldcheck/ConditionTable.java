@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ensemblerules.effect.Check;
-import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.measure.Bound;
 import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.ExactQuantity;
@@ -131,7 +131,7 @@ public final class ConditionTable {
     }
     ConditionValue value = stated.get();
     if (row.expected() instanceof Expected.Yes && value instanceof ConditionValue.Answered answer) {
-      return answer.known() == Known.YES ? Optional.empty() : found(row, answer.toString());
+      return answer.known() == YesNoUnknown.YES ? Optional.empty() : found(row, answer.toString());
     }
     if (row.expected() instanceof Expected.CountAtLeast least
         && value instanceof ConditionValue.Counted counted) {

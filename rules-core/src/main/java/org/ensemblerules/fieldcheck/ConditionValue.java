@@ -1,7 +1,7 @@
 package org.ensemblerules.fieldcheck;
 
 import java.util.Objects;
-import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.ExactQuantity;
 import org.ensemblerules.measure.Quantity;
@@ -89,7 +89,7 @@ public sealed interface ConditionValue {
    *
    * @param known the answer; not null
    */
-  record Answered(Known known) implements ConditionValue {
+  record Answered(YesNoUnknown known) implements ConditionValue {
     /** Checks for null. */
     public Answered {
       Objects.requireNonNull(known, "known");

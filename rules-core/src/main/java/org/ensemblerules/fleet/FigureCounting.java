@@ -18,7 +18,7 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.issue.JudgedElement;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.schedule.DoneBy;
+import org.ensemblerules.schedule.Discharge;
 import org.ensemblerules.schedule.TaskKey;
 import org.ensemblerules.schedule.TaskRow;
 import org.ensemblerules.verdict.LayerAge;
@@ -79,8 +79,8 @@ final class FigureCounting {
         rules.tables().tasks().rows(judged.element()).stream()
             .filter(
                 row ->
-                    row.doneBy() instanceof DoneBy.Inspected
-                        || row.doneBy() instanceof DoneBy.InspectedBy)
+                    row.doneBy() instanceof Discharge.Inspected
+                        || row.doneBy() instanceof Discharge.InspectedBy)
             .map(TaskRow::task)
             .collect(Collectors.toSet());
     List<TaskDue> inspected =

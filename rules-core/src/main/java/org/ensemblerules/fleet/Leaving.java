@@ -28,7 +28,7 @@ import org.ensemblerules.verdict.Verdict;
  * @param whereabouts who is left without it; not null
  * @param when when; not null
  */
-public record Leaving(ElementId element, LeavingGroup group, Whereabouts whereabouts, When when)
+public record Leaving(ElementId element, LeavingGroup group, Whereabouts whereabouts, Moment when)
     implements Comparable<Leaving> {
   private static final Comparator<Leaving> ORDER =
       Comparator.<Leaving, LocalDate>comparing(leaving -> leaving.when.firstDayOut())
@@ -37,13 +37,13 @@ public record Leaving(ElementId element, LeavingGroup group, Whereabouts whereab
           .thenComparing(Leaving::toString);
 
   /** When something leaves service. */
-  public sealed interface When {
+  public sealed interface Moment {
     /**
      * On a day.
      *
      * @param firstDayOut the first day on which it may not be in service; not null
      */
-    record On(LocalDate firstDayOut) implements When {
+    record On(LocalDate firstDayOut) implements Moment {
       /** Checks for null. */
       public On {
         Objects.requireNonNull(firstDayOut, "firstDayOut");
@@ -51,7 +51,7 @@ public record Leaving(ElementId element, LeavingGroup group, Whereabouts whereab
     }
 
     /** It cannot be told: the date of manufacture or the limit is not known. */
-    record Unknown() implements When {
+    record Unknown() implements Moment {
       @Override
       public LocalDate firstDayOut() {
         return LocalDate.MIN;
@@ -59,7 +59,7 @@ public record Leaving(ElementId element, LeavingGroup group, Whereabouts whereab
     }
 
     /** Never, for age alone. */
-    record Never() implements When {
+    record Never() implements Moment {
       @Override
       public LocalDate firstDayOut() {
         return LocalDate.MAX;
@@ -95,7 +95,7 @@ public record Leaving(ElementId element, LeavingGroup group, Whereabouts whereab
       return List.of();
     }
     Verdict verdict = judged.verdict();
-    Map<Optional<LayerKind>, When> layers = new LinkedHashMap<>();
+    Map<Optional<LayerKind>, Moment> layers = new LinkedHashMap<>();
     for (LayerAge age : verdict.ages()) {
       layers.merge(age.layer(), when(age.answer()), Leaving::sooner);
     }
@@ -121,20 +121,22 @@ public record Leaving(ElementId element, LeavingGroup group, Whereabouts whereab
         .flatMap(label -> label.size());
   }
 
-  private static When when(AgeAnswer answer) {
+  private static Moment when(AgeAnswer answer) {
     if (answer instanceof AgeAnswer.LeavesOn leaves) {
-      return new When.On(leaves.firstDayOut());
+      return new Moment.On(leaves.firstDayOut());
     }
-    return answer instanceof AgeAnswer.NoLimitSet ? new When.Never() : new When.Unknown();
+    return answer instanceof AgeAnswer.NoLimitSet ? new Moment.Never() : new Moment.Unknown();
   }
 
   /** Of several limits one that cannot be told leaves the day open. */
-  private static When sooner(When one, When other) {
+  private static Moment sooner(Moment one, Moment other) {
     return one.firstDayOut().isAfter(other.firstDayOut()) ? other : one;
   }
 
-  private static When atOnce(When when, LocalDate asOf) {
-    return when instanceof When.On on && on.firstDayOut().isBefore(asOf) ? on : new When.On(asOf);
+  private static Moment atOnce(Moment when, LocalDate asOf) {
+    return when instanceof Moment.On on && on.firstDayOut().isBefore(asOf)
+        ? on
+        : new Moment.On(asOf);
   }
 
   private static boolean retires(Verdict verdict, Optional<LayerKind> layer) {

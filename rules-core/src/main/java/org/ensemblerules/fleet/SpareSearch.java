@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.issue.SetPiece;
 import org.ensemblerules.issue.SizeTable;
 
@@ -91,7 +91,7 @@ final class SpareSearch {
   /** The very size first. */
   private List<Shelf> fitting(String needed) {
     return shelves.values().stream()
-        .filter(shelf -> sizes.fits(kind, Optional.of(needed), shelf.sizes) == Known.YES)
+        .filter(shelf -> sizes.fits(kind, Optional.of(needed), shelf.sizes) == YesNoUnknown.YES)
         .sorted(Comparator.comparing(shelf -> !shelf.sizes.equals(Set.of(needed))))
         .toList();
   }

@@ -19,7 +19,7 @@ public final class Element {
   private final Optional<Label> label;
   private final Map<LayerKind, Label> layerLabels;
   private final MarkedDate inService;
-  private final Known cbrnOption;
+  private final YesNoUnknown cbrnOption;
   private final Set<Site> notFitted;
 
   private Element(Builder builder) {
@@ -114,7 +114,7 @@ public final class Element {
    *
    * @return yes, no or unknown; never null
    */
-  public Known cbrnOption() {
+  public YesNoUnknown cbrnOption() {
     return cbrnOption;
   }
 
@@ -193,7 +193,7 @@ public final class Element {
     if (!(inService instanceof MarkedDate.Unknown)) {
       text.append(", in service ").append(inService);
     }
-    if (cbrnOption != Known.UNKNOWN) {
+    if (cbrnOption != YesNoUnknown.UNKNOWN) {
       text.append(", CBRN option ").append(cbrnOption);
     }
     if (!notFitted.isEmpty()) {
@@ -210,7 +210,7 @@ public final class Element {
     private Optional<Label> label = Optional.empty();
     private final EnumMap<LayerKind, Label> layerLabels = new EnumMap<>(LayerKind.class);
     private MarkedDate inService = MarkedDate.unknown();
-    private Known cbrnOption = Known.UNKNOWN;
+    private YesNoUnknown cbrnOption = YesNoUnknown.UNKNOWN;
     private final Set<Site> notFitted = new TreeSet<>();
 
     private Builder(ElementId id, ElementKind kind, Use use) {
@@ -259,7 +259,7 @@ public final class Element {
      * @param known yes, no or unknown; not null
      * @return this builder
      */
-    public Builder cbrnOption(Known known) {
+    public Builder cbrnOption(YesNoUnknown known) {
       cbrnOption = Objects.requireNonNull(known, "cbrnOption");
       return this;
     }

@@ -33,17 +33,17 @@ public record GearModel(String manufacturer, String model) {
    * @param label the label; not null
    * @return yes or no if the label settles it, else unknown; never null
    */
-  public Known isOn(Label label) {
+  public YesNoUnknown isOn(Label label) {
     if (label.legibility() != Legibility.READABLE) {
-      return Known.UNKNOWN;
+      return YesNoUnknown.UNKNOWN;
     }
     if (label.manufacturer().equals(Optional.of(manufacturer))
         && label.model().equals(Optional.of(model))) {
-      return Known.YES;
+      return YesNoUnknown.YES;
     }
     return isAnother(label.manufacturer(), manufacturer) || isAnother(label.model(), model)
-        ? Known.NO
-        : Known.UNKNOWN;
+        ? YesNoUnknown.NO
+        : YesNoUnknown.UNKNOWN;
   }
 
   private static boolean isAnother(Optional<String> printed, String name) {
@@ -62,13 +62,14 @@ public record GearModel(String manufacturer, String model) {
    * @param anatomy which labels it must carry; not null
    * @return yes or no if all of the labels say so, else unknown; never null
    */
-  public Known isOf(Element element, Set<LayerKind> layers, AnatomyTable anatomy) {
+  public YesNoUnknown isOf(Element element, Set<LayerKind> layers, AnatomyTable anatomy) {
     Stream<Optional<Label>> labels =
         layers.isEmpty()
             ? anatomy.labels(element).stream().map(layer -> label(element, layer))
             : layers.stream().flatMap(layer -> labels(element, layer));
-    List<Known> told = labels.map(label -> label.map(this::isOn).orElse(Known.UNKNOWN)).toList();
-    return told.stream().distinct().count() == 1 ? told.get(0) : Known.UNKNOWN;
+    List<YesNoUnknown> told =
+        labels.map(label -> label.map(this::isOn).orElse(YesNoUnknown.UNKNOWN)).toList();
+    return told.stream().distinct().count() == 1 ? told.get(0) : YesNoUnknown.UNKNOWN;
   }
 
   private static Optional<Label> label(Element element, Optional<LayerKind> layer) {

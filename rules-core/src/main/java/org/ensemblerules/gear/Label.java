@@ -15,7 +15,7 @@ public final class Label {
   private final Optional<String> size;
   private final MarkedDate manufactured;
   private final Optional<String> claimedEdition;
-  private final Known certificationMark;
+  private final YesNoUnknown certificationMark;
   private final Legibility legibility;
 
   private Label(Builder builder) {
@@ -97,7 +97,7 @@ public final class Label {
    *
    * @return yes, no or unknown; never null
    */
-  public Known certificationMark() {
+  public YesNoUnknown certificationMark() {
     return certificationMark;
   }
 
@@ -141,7 +141,9 @@ public final class Label {
         + manufacturer.map(name -> " by " + name).orElse("")
         + identification.map(number -> ", identification " + number).orElse("")
         + claimedEdition.map(edition -> ", claims " + edition).orElse("")
-        + (certificationMark == Known.UNKNOWN ? "" : ", certification mark " + certificationMark)
+        + (certificationMark == YesNoUnknown.UNKNOWN
+            ? ""
+            : ", certification mark " + certificationMark)
         + (legibility == Legibility.UNKNOWN ? "" : ", " + legibility)
         + "]";
   }
@@ -154,7 +156,7 @@ public final class Label {
     private Optional<String> size = Optional.empty();
     private MarkedDate manufactured = MarkedDate.unknown();
     private Optional<String> claimedEdition = Optional.empty();
-    private Known certificationMark = Known.UNKNOWN;
+    private YesNoUnknown certificationMark = YesNoUnknown.UNKNOWN;
     private Legibility legibility = Legibility.UNKNOWN;
 
     private Builder() {}
@@ -239,7 +241,7 @@ public final class Label {
      * @param known yes, no or unknown; not null
      * @return this builder
      */
-    public Builder certificationMark(Known known) {
+    public Builder certificationMark(YesNoUnknown known) {
       certificationMark = Objects.requireNonNull(known, "certificationMark");
       return this;
     }

@@ -17,7 +17,7 @@ import org.ensemblerules.gear.MarkedDate;
  *     or anything else speaks against it
  */
 record Attempt(
-    When when,
+    Moment when,
     String what,
     Optional<String> never,
     Optional<String> otherwise,

@@ -70,8 +70,8 @@ public final class Contradictions {
 
   /** Whatever is certainly after any end of service is certainly after the first of them. */
   private static void afterTheEnd(History history, ImmutableList.Builder<Contradiction> faults) {
-    Optional<When> disposed = first(history.events(Event.Disposed.class));
-    Optional<When> retired = first(history.events(Event.Retired.class));
+    Optional<Moment> disposed = first(history.events(Event.Disposed.class));
+    Optional<Moment> retired = first(history.events(Event.Retired.class));
     for (Event event : history.events()) {
       if (disposed.isPresent() && event.when().certainlyAfter(disposed.get())) {
         faults.add(
@@ -93,8 +93,8 @@ public final class Contradictions {
     }
   }
 
-  private static Optional<When> first(List<? extends Event> events) {
-    return events.stream().map(Event::when).min(When.FIRST_CERTAIN);
+  private static Optional<Moment> first(List<? extends Event> events) {
+    return events.stream().map(Event::when).min(Moment.FIRST_CERTAIN);
   }
 
   /** What may still happen to an element that is retired: who keeps it changes, or it goes. */
@@ -132,7 +132,7 @@ public final class Contradictions {
       History history, ImmutableList.Builder<Contradiction> faults) {
     Between taken =
         new Between(history.events(Event.TakenOut.class).stream().map(Event::when).toList());
-    Optional<When> before = Optional.empty();
+    Optional<Moment> before = Optional.empty();
     for (Event.BackInService back : dated(history.events(Event.BackInService.class))) {
       if (!taken.take(before, back.when())) {
         faults.add(
@@ -153,19 +153,19 @@ public final class Contradictions {
 
   /** Moments, each of which explains one later event; asked about from early to late. */
   private static final class Between {
-    private final List<When> byEarliest = new ArrayList<>();
-    private final PriorityQueue<When> reached = new PriorityQueue<>(When.FIRST_CERTAIN);
+    private final List<Moment> byEarliest = new ArrayList<>();
+    private final PriorityQueue<Moment> reached = new PriorityQueue<>(Moment.FIRST_CERTAIN);
     private int next;
 
-    Between(List<When> moments) {
+    Between(List<Moment> moments) {
       moments.stream()
           .filter(when -> when.date().earliest().isPresent())
-          .sorted(When.LAST_CERTAIN)
+          .sorted(Moment.LAST_CERTAIN)
           .forEach(byEarliest::add);
     }
 
     /** Takes a moment that may lie after one event and before another; false if there is none. */
-    boolean take(Optional<When> after, When before) {
+    boolean take(Optional<Moment> after, Moment before) {
       while (next < byEarliest.size() && !byEarliest.get(next).certainlyAfter(before)) {
         reached.add(byEarliest.get(next++));
       }

@@ -18,13 +18,13 @@ import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.fieldcheck.Condition;
 import org.ensemblerules.fieldcheck.ConditionValue;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Site;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.measure.Quantity;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.strength.DecisionRule;
 import org.ensemblerules.strength.Purpose;
 import org.ensemblerules.strength.TestReport;
@@ -37,7 +37,7 @@ public sealed interface Event {
    *
    * @param when when it was received; not null
    */
-  record Stocked(When when) implements Event {
+  record Stocked(Moment when) implements Event {
     /** Checks for null. */
     public Stocked {
       Objects.requireNonNull(when, "when");
@@ -55,7 +55,7 @@ public sealed interface Event {
    * @param when when; not null
    * @param holder to whom, 1 to 200 characters; not null
    */
-  record Issued(When when, String holder) implements Event {
+  record Issued(Moment when, String holder) implements Event {
     /**
      * Checks the text.
      *
@@ -77,7 +77,7 @@ public sealed interface Event {
    *
    * @param when when; not null
    */
-  record Returned(When when) implements Event {
+  record Returned(Moment when) implements Event {
     /** Checks for null. */
     public Returned {
       Objects.requireNonNull(when, "when");
@@ -94,7 +94,7 @@ public sealed interface Event {
    *
    * @param when when; not null
    */
-  record Used(When when) implements Event {
+  record Used(Moment when) implements Event {
     /** Checks for null. */
     public Used {
       Objects.requireNonNull(when, "when");
@@ -110,7 +110,7 @@ public sealed interface Event {
    * It was inspected.
    *
    * @param inspection the inspection; not null
-   * @param orderInDay the place among the events of that day, as in {@link When}
+   * @param orderInDay the place among the events of that day, as in {@link Moment}
    */
   record Inspected(Inspection inspection, int orderInDay) implements Event {
     /**
@@ -120,12 +120,12 @@ public sealed interface Event {
      */
     public Inspected {
       Objects.requireNonNull(inspection, "inspection");
-      When.requireOrder(orderInDay);
+      Moment.requireOrder(orderInDay);
     }
 
     @Override
-    public When when() {
-      return new When(inspection.on(), orderInDay);
+    public Moment when() {
+      return new Moment(inspection.on(), orderInDay);
     }
 
     @Override
@@ -155,8 +155,8 @@ public sealed interface Event {
     }
 
     @Override
-    public When when() {
-      return When.on(finding.seen());
+    public Moment when() {
+      return Moment.on(finding.seen());
     }
 
     @Override
@@ -181,7 +181,7 @@ public sealed interface Event {
    *     has nothing of it
    */
   record Cleaned(
-      When when,
+      Moment when,
       CleaningKind kind,
       Doer by,
       Set<FindingId> answers,
@@ -209,7 +209,7 @@ public sealed interface Event {
      *     washing were kept; without that it counts for no layer
      * @return the cleaning; never null
      */
-    public static Cleaned of(When when, CleaningKind kind, Doer by, boolean wholeWithinLimits) {
+    public static Cleaned of(Moment when, CleaningKind kind, Doer by, boolean wholeWithinLimits) {
       return wholeWithinLimits
           ? whole(when, kind, by, Set.of())
           : new Cleaned(
@@ -226,7 +226,7 @@ public sealed interface Event {
      * @param answers the findings that it was cleaned for; not null
      * @return the cleaning; never null
      */
-    public static Cleaned whole(When when, CleaningKind kind, Doer by, Set<FindingId> answers) {
+    public static Cleaned whole(Moment when, CleaningKind kind, Doer by, Set<FindingId> answers) {
       return new Cleaned(when, kind, by, answers, new WashedLayers.Whole(), true, Optional.empty());
     }
 
@@ -256,7 +256,7 @@ public sealed interface Event {
    * @param measured what was measured in it, where it measures; empty if nothing was
    */
   record Checked(
-      When when,
+      Moment when,
       Check check,
       CheckResult result,
       Doer by,
@@ -302,7 +302,7 @@ public sealed interface Event {
      * @param by by whom; not null
      * @param answers the findings that it was made for; not null
      */
-    public Checked(When when, Check check, CheckResult result, Doer by, Set<FindingId> answers) {
+    public Checked(Moment when, Check check, CheckResult result, Doer by, Set<FindingId> answers) {
       this(when, check, result, by, answers, false, Map.of(), Optional.empty());
     }
 
@@ -338,8 +338,8 @@ public sealed interface Event {
    * @param answers the findings that it was made for; not null
    */
   record Tested(
-      When when,
-      EditionId product,
+      Moment when,
+      OriginId product,
       TestReport report,
       Purpose purpose,
       DecisionRule rule,
@@ -383,7 +383,7 @@ public sealed interface Event {
    * @param answers the findings that were repaired; not null
    */
   record Repaired(
-      When when, RepairClass repairClass, boolean replaced, Doer by, Set<FindingId> answers)
+      Moment when, RepairClass repairClass, boolean replaced, Doer by, Set<FindingId> answers)
       implements Event {
     /** Copies the set. */
     public Repaired {
@@ -410,7 +410,7 @@ public sealed interface Event {
    * @param when when; not null
    * @param to what it met; not null
    */
-  record Exposed(When when, Exposure to) implements Event {
+  record Exposed(Moment when, Exposure to) implements Event {
     /** Checks for nulls. */
     public Exposed {
       Objects.requireNonNull(when, "when");
@@ -433,7 +433,7 @@ public sealed interface Event {
    * @param by who says so; not null
    * @param ground on what ground, 1 to 300 characters; not null
    */
-  record ExposureIdentified(When when, When met, Exposure as, Doer by, String ground)
+  record ExposureIdentified(Moment when, Moment met, Exposure as, Doer by, String ground)
       implements Event {
     /**
      * Checks the values.
@@ -483,7 +483,7 @@ public sealed interface Event {
    * @param to to whom or where it went; of what was lost, stolen or found again, where; 1 to 200
    *     characters; not null
    */
-  record Moved(When when, Transfer transfer, String to) implements Event {
+  record Moved(Moment when, Transfer transfer, String to) implements Event {
     /**
      * Checks the text.
      *
@@ -508,7 +508,7 @@ public sealed interface Event {
    * @param what what was done, 1 to 300 characters; not null
    * @param approved whether this element's manufacturer approved it; not null
    */
-  record Modified(When when, String what, Known approved) implements Event {
+  record Modified(Moment when, String what, YesNoUnknown approved) implements Event {
     /**
      * Checks the text.
      *
@@ -532,7 +532,7 @@ public sealed interface Event {
    * @param when when; not null
    * @param why why, 1 to 300 characters; not null
    */
-  record TakenOut(When when, String why) implements Event {
+  record TakenOut(Moment when, String why) implements Event {
     /**
      * Checks the text.
      *
@@ -554,7 +554,7 @@ public sealed interface Event {
    *
    * @param when when; not null
    */
-  record BackInService(When when) implements Event {
+  record BackInService(Moment when) implements Event {
     /** Checks for null. */
     public BackInService {
       Objects.requireNonNull(when, "when");
@@ -578,7 +578,7 @@ public sealed interface Event {
    * @param by who decided; the name stands in every verdict; not null
    * @param why why, 1 to 300 characters; not null
    */
-  record InspectorDecided(When when, FindingId id, Site site, Effect effect, Doer by, String why)
+  record InspectorDecided(Moment when, FindingId id, Site site, Effect effect, Doer by, String why)
       implements Event {
     /**
      * Checks the values.
@@ -632,7 +632,7 @@ public sealed interface Event {
    * @param by who withdraws it; not null
    * @param why on what ground, 1 to 300 characters; not null
    */
-  record DecisionWithdrawn(When when, FindingId decision, Doer by, String why) implements Event {
+  record DecisionWithdrawn(Moment when, FindingId decision, Doer by, String why) implements Event {
     /**
      * Checks the values.
      *
@@ -666,7 +666,7 @@ public sealed interface Event {
    * @param decision what, 1 to 300 characters; not null
    * @param why why, 1 to 300 characters; not null
    */
-  record AuthorityDecided(When when, String authority, String decision, String why)
+  record AuthorityDecided(Moment when, String authority, String decision, String why)
       implements Event {
     /**
      * Checks the texts.
@@ -692,7 +692,7 @@ public sealed interface Event {
    * @param when when; not null
    * @param why why, 1 to 300 characters; not null
    */
-  record Retired(When when, String why) implements Event {
+  record Retired(Moment when, String why) implements Event {
     /**
      * Checks the text.
      *
@@ -718,7 +718,7 @@ public sealed interface Event {
    * @param identification the identification on its label, 1 to 200 characters; empty if not known
    * @param why why, 1 to 300 characters; not null
    */
-  record LayerRetired(When when, LayerKind layer, Optional<String> identification, String why)
+  record LayerRetired(Moment when, LayerKind layer, Optional<String> identification, String why)
       implements Event {
     /**
      * Checks the texts.
@@ -745,7 +745,7 @@ public sealed interface Event {
    * @param when when; not null
    * @param method how, 1 to 300 characters; not null
    */
-  record Disposed(When when, String method) implements Event {
+  record Disposed(Moment when, String method) implements Event {
     /**
      * Checks the text.
      *
@@ -775,7 +775,7 @@ public sealed interface Event {
    *
    * @return the moment; never null
    */
-  When when();
+  Moment when();
 
   /**
    * Returns who did it, where the record has to say so.

@@ -13,14 +13,14 @@ import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.effect.Permission;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.Element;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.inspection.Coverage;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.EvidenceGrade;
+import org.ensemblerules.inspection.InspectionStanding;
 import org.ensemblerules.inspection.SignOffReading;
-import org.ensemblerules.inspection.Standing;
 
 /** Judges each event by itself: was it done by the day, by somebody who may, as it must be done? */
 final class EventJudge implements Judging {
@@ -184,8 +184,9 @@ final class EventJudge implements Judging {
   }
 
   private Judgment inspection(Event.Inspected done) {
-    Standing standing =
-        Standing.of(done.inspection(), element, tables.criteria(), reading, tables.permissions())
+    InspectionStanding standing =
+        InspectionStanding.of(
+                done.inspection(), element, tables.criteria(), reading, tables.permissions())
             .notLookedAt(row -> restsOnNothing(row, done.inspection().on()));
     List<Objection> objections = objections(done);
     if (standing.grade() == EvidenceGrade.DATE_ONLY) {
@@ -200,10 +201,10 @@ final class EventJudge implements Judging {
     if (done.inspection().hasResult() || standing.coverage().required() == 0) {
       covered(standing.coverage(), objections);
     }
-    if (standing.clean() == Known.NO) {
+    if (standing.clean() == YesNoUnknown.NO) {
       objections.add(new Objection(Objection.Code.NOT_CLEAN, "the element was not clean"));
     }
-    if (standing.clean() == Known.UNKNOWN) {
+    if (standing.clean() == YesNoUnknown.UNKNOWN) {
       objections.add(
           new Objection(
               Objection.Code.CLEANLINESS_UNKNOWN, "it is not known that the element was clean"));

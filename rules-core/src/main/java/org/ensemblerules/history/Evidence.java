@@ -277,7 +277,7 @@ public final class Evidence {
    * @param moment the moment; not null
    * @return true if it was
    */
-  public boolean passedAfter(Check check, When moment) {
+  public boolean passedAfter(Check check, Moment moment) {
     return latest.passedAfter(check, moment);
   }
 
@@ -289,7 +289,7 @@ public final class Evidence {
    * @param moment the moment; not null
    * @return true if it was
    */
-  public boolean passedAfter(Check check, FindingId finding, When moment) {
+  public boolean passedAfter(Check check, FindingId finding, Moment moment) {
     return latest.passedAfterWork(check, finding, moment, false);
   }
 
@@ -303,7 +303,7 @@ public final class Evidence {
    * @param moment the moment; not null
    * @return true if all of them were
    */
-  public boolean cleanedAfter(CleaningKind kind, Set<LayerKind> layers, When moment) {
+  public boolean cleanedAfter(CleaningKind kind, Set<LayerKind> layers, Moment moment) {
     return latest.cleanedAfter(kind, layers, moment);
   }
 
@@ -316,7 +316,7 @@ public final class Evidence {
    * @param work when the work was done; not null
    * @return true if it was
    */
-  public boolean passedAfterWork(Check check, FindingId finding, When work) {
+  public boolean passedAfterWork(Check check, FindingId finding, Moment work) {
     return latest.passedAfterWork(check, finding, work, true);
   }
 
@@ -327,12 +327,12 @@ public final class Evidence {
    * @return when it was: what is certainly after any of them is certainly after it; empty if there
    *     was none
    */
-  public Optional<When> firstCleanedAfter(When moment) {
+  public Optional<Moment> firstCleanedAfter(Moment moment) {
     return counting(Event.Cleaned.class).stream()
         .filter(done -> CLEANED_THROUGH.contains(done.kind()))
         .filter(done -> done.when().certainlyAfter(moment))
         .map(Event.Cleaned::when)
-        .min(When.FIRST_CERTAIN);
+        .min(Moment.FIRST_CERTAIN);
   }
 
   /**
@@ -352,14 +352,14 @@ public final class Evidence {
   }
 
   /** Whether a check was passed for what it names; on its day only if the name is of one thing. */
-  boolean followsNamed(Check check, FindingId named, When moment, boolean nameOfOne) {
+  boolean followsNamed(Check check, FindingId named, Moment moment, boolean nameOfOne) {
     return latest
         .passedFor(check, named)
         .filter(when -> when.follows(moment, nameOfOne))
         .isPresent();
   }
 
-  boolean failedSince(When moment, FindingId finding) {
+  boolean failedSince(Moment moment, FindingId finding) {
     return open.get().failedSince(moment, finding);
   }
 
@@ -370,7 +370,7 @@ public final class Evidence {
    * @param finding the finding; not null
    * @return the moment; empty if nothing was done
    */
-  public Optional<When> workedOn(FindingId finding) {
+  public Optional<Moment> workedOn(FindingId finding) {
     return latest.workedOn(finding);
   }
 
@@ -468,8 +468,8 @@ public final class Evidence {
    * @return the events that took it out, or may have by the day, in the order of the history
    */
   public List<Event.TakenOut> outOfService() {
-    Optional<When> back =
-        counting(Event.BackInService.class).stream().map(Event::when).max(When.LAST_CERTAIN);
+    Optional<Moment> back =
+        counting(Event.BackInService.class).stream().map(Event::when).max(Moment.LAST_CERTAIN);
     return history.events(Event.TakenOut.class).stream()
         .filter(out -> out.when().date().possiblyBy(asOf))
         .filter(out -> !back.map(when -> when.certainlyAfter(out.when())).orElse(false))
@@ -530,7 +530,7 @@ public final class Evidence {
    * @return true if nothing else of its sort may have been on its day; of an occasion that names no
    *     such thing, or all work of its day, always
    */
-  public boolean namesOne(Occasion occasion, When moment) {
+  public boolean namesOne(Occasion occasion, Moment moment) {
     return switch (occasion) {
       case AFTER_USE -> uses.get().alone(moment);
       case AFTER_RETURN -> returns.get().alone(moment);
@@ -565,7 +565,7 @@ public final class Evidence {
    * @param moment the moment; not null
    * @return true if all of them were
    */
-  public boolean cleanedAndSeenAfter(CleaningKind kind, Set<LayerKind> layers, When moment) {
+  public boolean cleanedAndSeenAfter(CleaningKind kind, Set<LayerKind> layers, Moment moment) {
     return latest.cleanedAndSeenAfter(kind, layers, moment);
   }
 
@@ -577,7 +577,7 @@ public final class Evidence {
    * @return a text that begins with a semicolon; empty if nothing of the sort counts and is of that
    *     very day without an order told
    */
-  public String howToOrder(When moment, Predicate<Event> sort) {
+  public String howToOrder(Moment moment, Predicate<Event> sort) {
     return howToOrder(moment, sort, event -> "");
   }
 
@@ -591,7 +591,8 @@ public final class Evidence {
    * @return a text that begins with a semicolon; empty if nothing of the sort counts and is of that
    *     very day without an order told
    */
-  public String howToOrder(When moment, Predicate<Event> sort, Function<Event, String> statement) {
+  public String howToOrder(
+      Moment moment, Predicate<Event> sort, Function<Event, String> statement) {
     return moment
         .date()
         .earliest()

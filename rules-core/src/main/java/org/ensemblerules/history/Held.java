@@ -204,13 +204,13 @@ final class Held {
    * From when what must follow counts. What was kept as it was found is as dirty as it was, so that
    * it counts only from the cleaning after that.
    */
-  private Optional<When> since(Event event) {
+  private Optional<Moment> since(Event event) {
     return asked.keptAsFound()
         ? evidence.firstCleanedAfter(event.when())
         : Optional.of(event.when());
   }
 
-  private boolean followed(Event event, When since, Check check) {
+  private boolean followed(Event event, Moment since, Check check) {
     Latest latest = evidence.latest();
     return latest.passedAfterWork(check, asked.finding(), since, StatedOrder.isWork(event))
         || latest.inspectedAfter(check, since, true)

@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.ensemblerules.care.WashAnswer;
-import org.ensemblerules.inspection.Standing;
+import org.ensemblerules.inspection.InspectionStanding;
 
 /**
  * Whether something on record counts.
@@ -23,7 +23,7 @@ import org.ensemblerules.inspection.Standing;
 public record Judgment(
     Event event,
     List<Objection> objections,
-    Optional<Standing> standing,
+    Optional<InspectionStanding> standing,
     Optional<WashAnswer> wash) {
   /** Copies the list. */
   public Judgment {

@@ -107,7 +107,7 @@ public final class LabeledLayers {
 
   /** Whether it certainly left since, or an inspection that is certainly later did not find it. */
   private static boolean saidNotThere(
-      RowKey criterion, When when, Set<LayerKind> layers, History history) {
+      RowKey criterion, Moment when, Set<LayerKind> layers, History history) {
     return history.events(Event.Inspected.class).stream()
             .filter(event -> event.when().certainlyAfter(when))
             .anyMatch(event -> says(event, criterion, Outcome.NOT_FITTED))

@@ -46,13 +46,13 @@ final class Latest {
   private final Element element;
   private final Map<InspectionKind, List<CriterionRow>> looks = new EnumMap<>(InspectionKind.class);
   private final Moments<Seen> clear = new Moments<>();
-  private final Map<Check, When> passed = new EnumMap<>(Check.class);
+  private final Map<Check, Moment> passed = new EnumMap<>(Check.class);
   private final Moments<Answer> passedFor = new Moments<>();
   private final Moments<Check> inspected = new Moments<>();
-  private final Map<Washed, When> cleaned = new HashMap<>();
+  private final Map<Washed, Moment> cleaned = new HashMap<>();
   private final List<Event.Cleaned> washes = new ArrayList<>();
-  private final Supplier<Map<Washed, When>> cleanedAndSeen = Suppliers.memoize(this::seen);
-  private final Map<FindingId, When> workedOn = new HashMap<>();
+  private final Supplier<Map<Washed, Moment>> cleanedAndSeen = Suppliers.memoize(this::seen);
+  private final Map<FindingId, Moment> workedOn = new HashMap<>();
 
   Latest(EvidenceTables tables, Element element) {
     this.criteria = tables.criteria();
@@ -64,7 +64,7 @@ final class Latest {
   void add(Judgment judgment, boolean happened) {
     Event event = judgment.event();
     boolean counts = judgment.counts();
-    When when = event.when();
+    Moment when = event.when();
     if (event instanceof Event.Inspected done && counts) {
       inspected(
           done.inspection(),
@@ -72,16 +72,16 @@ final class Latest {
           when,
           done.inspection().occasion() == Occasion.AFTER_WORK);
     } else if (event instanceof Event.Checked done && counts) {
-      last(passed, done.check(), when, When.LAST_CERTAIN);
+      last(passed, done.check(), when, Moment.LAST_CERTAIN);
       done.answers()
           .forEach(id -> passedFor.add(new Answer(id, done.check()), when, done.afterWork()));
     }
     if (event instanceof Event.Cleaned done && counts) {
       washes.add(done);
-      washed(done).forEach(wash -> last(cleaned, wash, when, When.LAST_CERTAIN));
+      washed(done).forEach(wash -> last(cleaned, wash, when, Moment.LAST_CERTAIN));
     }
     if ((event instanceof Event.Repaired || event instanceof Event.Cleaned) && happened) {
-      event.answers().forEach(id -> last(workedOn, id, when, When.LAST_CERTAIN));
+      event.answers().forEach(id -> last(workedOn, id, when, Moment.LAST_CERTAIN));
     }
   }
 
@@ -92,18 +92,18 @@ final class Latest {
   }
 
   /** Once all is added: the cleanings that an inspection followed. */
-  private Map<Washed, When> seen() {
-    Map<Washed, When> found = new HashMap<>();
+  private Map<Washed, Moment> seen() {
+    Map<Washed, Moment> found = new HashMap<>();
     for (Event.Cleaned done : washes) {
       if (seenAfter(done.when())) {
-        washed(done).forEach(wash -> last(found, wash, done.when(), When.LAST_CERTAIN));
+        washed(done).forEach(wash -> last(found, wash, done.when(), Moment.LAST_CERTAIN));
       }
     }
     return found;
   }
 
   /** It stands for each kind that it covers, and for each look of its own that found nothing. */
-  private void inspected(Inspection done, Coverage coverage, When when, boolean afterWork) {
+  private void inspected(Inspection done, Coverage coverage, Moment when, boolean afterWork) {
     for (InspectionKind kind : InspectionKind.values()) {
       if (criteria.covers(done.kind(), kind, element.kind(), element.use())) {
         inspected.add(kind.check(), when, afterWork);
@@ -128,38 +128,39 @@ final class Latest {
         .toList();
   }
 
-  private static <K> void last(Map<K, When> moments, K key, When when, Comparator<When> order) {
+  private static <K> void last(
+      Map<K, Moment> moments, K key, Moment when, Comparator<Moment> order) {
     moments.merge(key, when, (one, other) -> order.compare(one, other) < 0 ? other : one);
   }
 
-  boolean passedAfter(Check check, When moment) {
+  boolean passedAfter(Check check, Moment moment) {
     return after(Optional.ofNullable(passed.get(check)), moment);
   }
 
   /** Whether it was passed for a finding after work done at a moment, as far as it says so. */
-  boolean passedAfterWork(Check check, FindingId finding, When moment, boolean saidOfTheDay) {
+  boolean passedAfterWork(Check check, FindingId finding, Moment moment, boolean saidOfTheDay) {
     return passedFor.after(new Answer(finding, check), moment, saidOfTheDay);
   }
 
-  Optional<When> passedFor(Check check, FindingId finding) {
+  Optional<Moment> passedFor(Check check, FindingId finding) {
     return passedFor.last(new Answer(finding, check));
   }
 
-  boolean cleanedAfter(CleaningKind kind, Set<LayerKind> layers, When moment) {
+  boolean cleanedAfter(CleaningKind kind, Set<LayerKind> layers, Moment moment) {
     return after(cleaned, kind, layers, moment);
   }
 
-  boolean cleanedAndSeenAfter(CleaningKind kind, Set<LayerKind> layers, When moment) {
+  boolean cleanedAndSeenAfter(CleaningKind kind, Set<LayerKind> layers, Moment moment) {
     return after(cleanedAndSeen.get(), kind, layers, moment);
   }
 
   /** Whether an inspection that counts came after work done at a moment. */
-  boolean seenAfter(When moment) {
+  boolean seenAfter(Moment moment) {
     return inspected.anyAfter(moment);
   }
 
   private static boolean after(
-      Map<Washed, When> washes, CleaningKind kind, Set<LayerKind> layers, When moment) {
+      Map<Washed, Moment> washes, CleaningKind kind, Set<LayerKind> layers, Moment moment) {
     Set<LayerKind> asked = layers.isEmpty() ? EnumSet.allOf(LayerKind.class) : layers;
     Predicate<Optional<LayerKind>> done =
         layer -> after(Optional.ofNullable(washes.get(new Washed(kind, layer))), moment);
@@ -168,28 +169,28 @@ final class Latest {
         || (layers.isEmpty() ? each.anyMatch(done) : each.allMatch(done));
   }
 
-  boolean inspectedAfter(Check check, When moment, boolean saidOfTheDay) {
+  boolean inspectedAfter(Check check, Moment moment, boolean saidOfTheDay) {
     return inspected.after(check, moment, saidOfTheDay);
   }
 
   /** Whether a look that counts found a place clear of a defect, as a check would show it. */
-  boolean clearAfter(Check check, Site site, DefectKind defect, When moment) {
+  boolean clearAfter(Check check, Site site, DefectKind defect, Moment moment) {
     return checks.row(check).byLook() && clear.after(new Seen(check, site, defect), moment, true);
   }
 
   /** Whether such an inspection was made on the day of a moment, or certainly later. */
-  boolean inspectedOn(Check check, When moment) {
+  boolean inspectedOn(Check check, Moment moment) {
     return inspected
         .last(check)
         .filter(last -> last.date().certainlyNotBefore(moment.date()))
         .isPresent();
   }
 
-  Optional<When> workedOn(FindingId finding) {
+  Optional<Moment> workedOn(FindingId finding) {
     return Optional.ofNullable(workedOn.get(finding));
   }
 
-  private static boolean after(Optional<When> last, When moment) {
+  private static boolean after(Optional<Moment> last, Moment moment) {
     return last.map(when -> when.certainlyAfter(moment)).orElse(false);
   }
 }

@@ -9,27 +9,27 @@ import java.util.Optional;
  * their day.
  */
 final class Moments<K> {
-  private final Map<K, When> last = new HashMap<>();
-  private final Map<K, When> afterWork = new HashMap<>();
+  private final Map<K, Moment> last = new HashMap<>();
+  private final Map<K, Moment> afterWork = new HashMap<>();
 
-  void add(K key, When when, boolean statesAfterWork) {
+  void add(K key, Moment when, boolean statesAfterWork) {
     keep(last, key, when);
     if (statesAfterWork) {
       keep(afterWork, key, when);
     }
   }
 
-  private static <K> void keep(Map<K, When> moments, K key, When when) {
+  private static <K> void keep(Map<K, Moment> moments, K key, Moment when) {
     moments.merge(
-        key, when, (one, other) -> When.LAST_CERTAIN.compare(one, other) < 0 ? other : one);
+        key, when, (one, other) -> Moment.LAST_CERTAIN.compare(one, other) < 0 ? other : one);
   }
 
-  Optional<When> last(K key) {
+  Optional<Moment> last(K key) {
     return Optional.ofNullable(last.get(key));
   }
 
   /** Whether it came after a moment: certainly, or of its day as far as that is said. */
-  boolean after(K key, When moment, boolean saidOfTheDay) {
+  boolean after(K key, Moment moment, boolean saidOfTheDay) {
     return last(key).filter(when -> when.certainlyAfter(moment)).isPresent()
         || (saidOfTheDay
             && Optional.ofNullable(afterWork.get(key))
@@ -37,7 +37,7 @@ final class Moments<K> {
                 .isPresent());
   }
 
-  boolean anyAfter(When moment) {
+  boolean anyAfter(Moment moment) {
     return last.values().stream().anyMatch(when -> when.certainlyAfter(moment))
         || afterWork.values().stream().anyMatch(when -> when.follows(moment, true));
   }

@@ -40,7 +40,7 @@ final class OneADay {
   }
 
   /** Whether no other of its sort may have been on any day that one of them may have been on. */
-  boolean alone(When one) {
+  boolean alone(Moment one) {
     int begun = firstDays.headMultiset(last(one.date()), BoundType.CLOSED).size();
     int over = lastDays.headMultiset(first(one.date()), BoundType.OPEN).size();
     return begun - over == 1;

@@ -24,7 +24,7 @@ import org.ensemblerules.effect.Scope;
 public record OpenFinding(
     Finding finding,
     Demand demand,
-    Optional<When> done,
+    Optional<Moment> done,
     List<Check> missing,
     List<String> closedBy,
     List<String> attempts) {

@@ -32,10 +32,10 @@ final class OpenFindings {
   private final Judging judging;
   private final Map<Finding, ImmutableList<OpenFinding>> byFinding = new ConcurrentHashMap<>();
   private final Map<Asked, Attempts> attempts = new ConcurrentHashMap<>();
-  private final Map<Latest.Answer, Optional<When>> repaired = new ConcurrentHashMap<>();
+  private final Map<Latest.Answer, Optional<Moment>> repaired = new ConcurrentHashMap<>();
   private final Supplier<ImmutableList<Event.Checked>> standing = Suppliers.memoize(this::failures);
   private final Supplier<ImmutableMultiset<FindingId>> named = Suppliers.memoize(this::names);
-  private final Supplier<Map<FindingId, When>> failedFor =
+  private final Supplier<Map<FindingId, Moment>> failedFor =
       Suppliers.memoize(this::failuresByFinding);
 
   OpenFindings(EvidenceTables tables, Evidence evidence, Judging judging) {
@@ -161,18 +161,18 @@ final class OpenFindings {
   }
 
   /** Of the failures for a finding that nothing has settled, what is certainly after all others. */
-  private Map<FindingId, When> failuresByFinding() {
-    Map<FindingId, When> last = new HashMap<>();
+  private Map<FindingId, Moment> failuresByFinding() {
+    Map<FindingId, Moment> last = new HashMap<>();
     for (Event.Checked failed : standing.get()) {
       failed
           .answers()
-          .forEach(id -> last.merge(id, failed.when(), BinaryOperator.maxBy(When.FIRST_CERTAIN)));
+          .forEach(id -> last.merge(id, failed.when(), BinaryOperator.maxBy(Moment.FIRST_CERTAIN)));
     }
     return last;
   }
 
   /** Whether a check that nothing has settled failed for a finding, unless certainly before. */
-  boolean failedSince(When moment, FindingId finding) {
+  boolean failedSince(Moment moment, FindingId finding) {
     return Optional.ofNullable(failedFor.get().get(finding))
         .map(failed -> !moment.certainlyAfter(failed))
         .orElse(false);
@@ -209,12 +209,12 @@ final class OpenFindings {
   }
 
   /** The last repair for a finding that counts and that a pass of the check followed. */
-  private Optional<When> lastRepaired(Latest.Answer answer) {
+  private Optional<Moment> lastRepaired(Latest.Answer answer) {
     return evidence.history().answering(answer.finding()).stream()
         .filter(Event.Repaired.class::isInstance)
         .filter(evidence::counts)
         .map(Event::when)
         .filter(when -> evidence.passedAfterWork(answer.check(), answer.finding(), when))
-        .max(When.LAST_CERTAIN);
+        .max(Moment.LAST_CERTAIN);
   }
 }

@@ -10,9 +10,9 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.effect.Doer;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.gear.YesNoUnknown;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.RowKey;
 
 /**
@@ -24,7 +24,7 @@ public final class Inspection {
   private final Occasion occasion;
   private final MarkedDate on;
   private final Optional<Doer> by;
-  private final Known gearClean;
+  private final YesNoUnknown gearClean;
   private final Set<Equipment> atHand;
   private final List<CriterionOutcome> outcomes;
   private final Optional<SignOff> signOff;
@@ -126,7 +126,7 @@ public final class Inspection {
    *
    * @return yes, no or unknown; never null
    */
-  public Known gearClean() {
+  public YesNoUnknown gearClean() {
     return gearClean;
   }
 
@@ -230,7 +230,7 @@ public final class Inspection {
     private final Occasion occasion;
     private final MarkedDate on;
     private final Optional<Doer> by;
-    private Known gearClean = Known.UNKNOWN;
+    private YesNoUnknown gearClean = YesNoUnknown.UNKNOWN;
     private final EnumSet<Equipment> atHand = EnumSet.noneOf(Equipment.class);
     private final List<CriterionOutcome> outcomes = new ArrayList<>();
     private Optional<SignOff> signOff = Optional.empty();
@@ -248,7 +248,7 @@ public final class Inspection {
      * @param known yes, no or unknown; not null
      * @return this builder
      */
-    public Builder gearClean(Known known) {
+    public Builder gearClean(YesNoUnknown known) {
       gearClean = Objects.requireNonNull(known, "gearClean");
       return this;
     }
@@ -293,7 +293,7 @@ public final class Inspection {
      * @param edition the edition whose criteria were looked at; not null
      * @return this builder
      */
-    public Builder allClear(EditionId edition) {
+    public Builder allClear(OriginId edition) {
       return signOff(new SignOff(edition, Set.of()));
     }
 

@@ -11,8 +11,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.source.Cells;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.TableFault;
@@ -105,7 +105,9 @@ public final class IntervalTable {
   public static Optional<LocalDate> dueBy(
       IntervalRow row, Element element, Optional<LocalDate> last) {
     int months =
-        element.cbrnOption() == Known.NO ? row.firstMonths() : row.firstMonthsWithCbrnOption();
+        element.cbrnOption() == YesNoUnknown.NO
+            ? row.firstMonths()
+            : row.firstMonthsWithCbrnOption();
     // One made early takes nothing off the time to the first: the repeats begin after it.
     return Stream.of(
             element.inService().earliest().map(day -> day.plusMonths(months)),

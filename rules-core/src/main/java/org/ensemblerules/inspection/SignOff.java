@@ -4,7 +4,7 @@ import com.google.common.collect.ImmutableSortedSet;
 import java.util.Objects;
 import java.util.Set;
 import org.ensemblerules.defect.FindingId;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 
 /**
  * The statement of whoever made an inspection that every criterion of an edition was looked at as
@@ -15,7 +15,7 @@ import org.ensemblerules.source.EditionId;
  * @param clearBut the findings, each as an event of the history says what was found; empty if it
  *     was clear in all; not null
  */
-public record SignOff(EditionId edition, Set<FindingId> clearBut) {
+public record SignOff(OriginId edition, Set<FindingId> clearBut) {
   /** Copies the set. */
   public SignOff {
     Objects.requireNonNull(edition, "edition");

@@ -8,10 +8,10 @@ import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementId;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.retirement.AgeAnswer;
 import org.ensemblerules.ruleset.RuleSet;
 
@@ -61,8 +61,8 @@ final class DeliveryCheck {
     }
     notices.forEach(
         notice -> {
-          Known touched = notice.touches(element, rules.tables().anatomy());
-          if (touched != Known.NO) {
+          YesNoUnknown touched = notice.touches(element, rules.tables().anatomy());
+          if (touched != YesNoUnknown.NO) {
             against.add(new NoticeAnswer(notice, touched).text());
           }
         });
@@ -82,9 +82,9 @@ final class DeliveryCheck {
     if (printed.legibility() != Legibility.READABLE) {
       against.add("label" + of + " not shown to be readable in full");
     }
-    if (printed.certificationMark() != Known.YES) {
+    if (printed.certificationMark() != YesNoUnknown.YES) {
       against.add(
-          (printed.certificationMark() == Known.NO
+          (printed.certificationMark() == YesNoUnknown.NO
                   ? "no certification mark"
                   : "certification mark not seen")
               + of);
@@ -106,7 +106,7 @@ final class DeliveryCheck {
                         + edition));
     order
         .model()
-        .filter(model -> model.isOn(printed) != Known.YES)
+        .filter(model -> model.isOn(printed) != YesNoUnknown.YES)
         .ifPresent(
             model ->
                 against.add(

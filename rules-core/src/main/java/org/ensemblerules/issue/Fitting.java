@@ -3,8 +3,8 @@ package org.ensemblerules.issue;
 import java.util.Objects;
 import java.util.Optional;
 import org.ensemblerules.gear.ElementId;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.source.InvalidValueException;
@@ -28,7 +28,7 @@ public record Fitting(
     ElementId one,
     ElementId other,
     MarkedDate on,
-    Known good,
+    YesNoUnknown good,
     Optional<Quantity> overlap) {
   /**
    * Checks the text and the length.
@@ -53,15 +53,15 @@ public record Fitting(
   }
 
   /** Whether it shows what a join asks for: yes, no, or unknown where something is missing. */
-  Known shows(Join join) {
-    if (good == Known.NO
+  YesNoUnknown shows(Join join) {
+    if (good == YesNoUnknown.NO
         || join.leastOverlap()
             .flatMap(least -> overlap.map(measured -> measured.compareSize(least) < 0))
             .orElse(false)) {
-      return Known.NO;
+      return YesNoUnknown.NO;
     }
-    return good == Known.YES && (join.leastOverlap().isEmpty() || overlap.isPresent())
-        ? Known.YES
-        : Known.UNKNOWN;
+    return good == YesNoUnknown.YES && (join.leastOverlap().isEmpty() || overlap.isPresent())
+        ? YesNoUnknown.YES
+        : YesNoUnknown.UNKNOWN;
   }
 }

@@ -8,8 +8,8 @@ import java.util.Optional;
 import org.ensemblerules.effect.GoesTo;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.NamedElement;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.verdict.Service;
 
 /**
@@ -59,7 +59,7 @@ public record IssueAnswer(NamedElement element, Member member, List<String> agai
 
   private static Optional<String> size(
       ElementKind kind, Member member, SizeTable sizes, Element element) {
-    Known fits = sizes.fits(kind, member.size(kind), SizeTable.sizes(element));
+    YesNoUnknown fits = sizes.fits(kind, member.size(kind), SizeTable.sizes(element));
     String needs =
         member
             .size(kind)

@@ -9,7 +9,7 @@ import java.util.Optional;
 import org.ensemblerules.effect.Destination;
 import org.ensemblerules.effect.GoesTo;
 import org.ensemblerules.gear.Element;
-import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.verdict.Assess;
@@ -50,8 +50,8 @@ public record JudgedElement(KeptElement kept, Verdict verdict, List<NoticeAnswer
         .sorted(Comparator.comparing(SafetyNotice::id).thenComparing(SafetyNotice::toString))
         .forEach(
             notice -> {
-              Known touched = notice.touches(element, rules.tables().anatomy());
-              if (touched != Known.NO) {
+              YesNoUnknown touched = notice.touches(element, rules.tables().anatomy());
+              if (touched != YesNoUnknown.NO) {
                 touching.add(new NoticeAnswer(notice, touched));
               }
             });
@@ -100,7 +100,7 @@ public record JudgedElement(KeptElement kept, Verdict verdict, List<NoticeAnswer
                 notices.stream()
                     .map(
                         notice ->
-                            notice.touched() == Known.YES
+                            notice.touched() == YesNoUnknown.YES
                                 ? notice.notice().asks().destination()
                                 : Destination.GEAR_ROOM)
                     .max(Comparator.naturalOrder())

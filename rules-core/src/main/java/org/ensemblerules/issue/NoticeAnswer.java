@@ -1,7 +1,7 @@
 package org.ensemblerules.issue;
 
 import java.util.Objects;
-import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.source.InvalidValueException;
 
 /**
@@ -10,7 +10,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param notice the notice; not null
  * @param touched yes, or unknown if it possibly does; never no
  */
-public record NoticeAnswer(SafetyNotice notice, Known touched) {
+public record NoticeAnswer(SafetyNotice notice, YesNoUnknown touched) {
   /**
    * Checks the answer.
    *
@@ -20,7 +20,7 @@ public record NoticeAnswer(SafetyNotice notice, Known touched) {
     Objects.requireNonNull(notice, "notice");
     Objects.requireNonNull(touched, "touched");
     InvalidValueException.require(
-        touched != Known.NO, "NoticeAnswer.touched", touched, "YES or UNKNOWN");
+        touched != YesNoUnknown.NO, "NoticeAnswer.touched", touched, "YES or UNKNOWN");
   }
 
   /**
@@ -29,7 +29,7 @@ public record NoticeAnswer(SafetyNotice notice, Known touched) {
    * @return a few words; never null
    */
   public String text() {
-    return touched == Known.YES
+    return touched == YesNoUnknown.YES
         ? "notice " + notice.id() + " touches it: " + notice.asks().text()
         : "notice "
             + notice.id()

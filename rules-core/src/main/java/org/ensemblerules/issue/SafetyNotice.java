@@ -12,11 +12,11 @@ import org.ensemblerules.effect.Destination;
 import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.source.InvalidValueException;
 
 /**
@@ -107,64 +107,66 @@ public record SafetyNotice(
    * @return yes if a label says so, no if every label that it must carry says otherwise, else
    *     unknown: it possibly does; never null
    */
-  public Known touches(Element element, AnatomyTable anatomy) {
+  public YesNoUnknown touches(Element element, AnatomyTable anatomy) {
     if (!kinds.isEmpty() && !kinds.contains(element.kind())) {
-      return Known.NO;
+      return YesNoUnknown.NO;
     }
-    List<Known> told = new ArrayList<>();
+    List<YesNoUnknown> told = new ArrayList<>();
     for (Optional<LayerKind> layer : anatomy.labels(element)) {
       Optional<Label> label =
           layer.isPresent() ? layer.map(element.layerLabels()::get) : element.label();
-      told.add(label.map(this::isOn).orElse(Known.UNKNOWN));
+      told.add(label.map(this::isOn).orElse(YesNoUnknown.UNKNOWN));
     }
-    if (told.contains(Known.YES)) {
-      return Known.YES;
+    if (told.contains(YesNoUnknown.YES)) {
+      return YesNoUnknown.YES;
     }
-    return told.isEmpty() || told.contains(Known.UNKNOWN) ? Known.UNKNOWN : Known.NO;
+    return told.isEmpty() || told.contains(YesNoUnknown.UNKNOWN)
+        ? YesNoUnknown.UNKNOWN
+        : YesNoUnknown.NO;
   }
 
   /** Only a label that can be read in full tells that it is another. */
-  private Known isOn(Label label) {
-    List<Known> told =
+  private YesNoUnknown isOn(Label label) {
+    List<YesNoUnknown> told =
         List.of(
             among(Set.of(manufacturer), label.manufacturer()),
             among(models, label.model()),
             among(lots, label.identification()),
             madeThen(label.manufactured()));
-    if (told.contains(Known.NO)) {
-      return label.legibility() == Legibility.READABLE ? Known.NO : Known.UNKNOWN;
+    if (told.contains(YesNoUnknown.NO)) {
+      return label.legibility() == Legibility.READABLE ? YesNoUnknown.NO : YesNoUnknown.UNKNOWN;
     }
-    return told.contains(Known.UNKNOWN) ? Known.UNKNOWN : Known.YES;
+    return told.contains(YesNoUnknown.UNKNOWN) ? YesNoUnknown.UNKNOWN : YesNoUnknown.YES;
   }
 
   /** A name that differs only in capital letters, spaces and signs may be the same. */
-  private static Known among(Set<String> named, Optional<String> printed) {
+  private static YesNoUnknown among(Set<String> named, Optional<String> printed) {
     if (named.isEmpty()) {
-      return Known.YES;
+      return YesNoUnknown.YES;
     }
     if (printed.isEmpty()) {
-      return Known.UNKNOWN;
+      return YesNoUnknown.UNKNOWN;
     }
     if (named.contains(printed.get())) {
-      return Known.YES;
+      return YesNoUnknown.YES;
     }
     return named.stream().map(SafetyNotice::loosely).anyMatch(loosely(printed.get())::equals)
-        ? Known.UNKNOWN
-        : Known.NO;
+        ? YesNoUnknown.UNKNOWN
+        : YesNoUnknown.NO;
   }
 
   private static String loosely(String text) {
     return text.replaceAll("[^\\p{L}\\p{N}]", "").toLowerCase(Locale.ROOT);
   }
 
-  private Known madeThen(MarkedDate made) {
+  private YesNoUnknown madeThen(MarkedDate made) {
     if (madeFrom.certainlyAfter(made) || made.certainlyAfter(madeThrough)) {
-      return Known.NO;
+      return YesNoUnknown.NO;
     }
     return (isUnset(madeFrom) || made.certainlyNotBefore(madeFrom))
             && (isUnset(madeThrough) || madeThrough.certainlyNotBefore(made))
-        ? Known.YES
-        : Known.UNKNOWN;
+        ? YesNoUnknown.YES
+        : YesNoUnknown.UNKNOWN;
   }
 
   private static boolean isUnset(MarkedDate date) {

@@ -15,8 +15,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 
 /**
  * Tells whether what a member has makes a set. Of several elements of a kind the one counts that
@@ -135,8 +135,8 @@ public final class SetCheck {
       gaps.add(new SetGap.Out(piece));
     }
     ElementKind kind = piece.element().kind();
-    Known fits = sizes.fits(kind, member.size(kind), piece.sizes());
-    if (fits != Known.YES) {
+    YesNoUnknown fits = sizes.fits(kind, member.size(kind), piece.sizes());
+    if (fits != YesNoUnknown.YES) {
       gaps.add(new SetGap.Size(piece, fits));
     }
     return gaps;
@@ -144,17 +144,17 @@ public final class SetCheck {
 
   /** Where one of the two is not part of the set, there is nothing to meet. */
   private Optional<SetGap> joined(Member member, Join join, Map<ElementKind, SetPiece> pieces) {
-    Set<Known> shown = EnumSet.noneOf(Known.class);
+    Set<YesNoUnknown> shown = EnumSet.noneOf(YesNoUnknown.class);
     for (SetPiece here : side(join.place().one(), pieces)) {
       for (SetPiece there : side(join.place().other(), pieces)) {
         shown.add(shown(member, join, here, there));
       }
     }
-    if (shown.contains(Known.NO)) {
-      return Optional.of(new SetGap.NotJoined(join, Known.NO));
+    if (shown.contains(YesNoUnknown.NO)) {
+      return Optional.of(new SetGap.NotJoined(join, YesNoUnknown.NO));
     }
-    return shown.contains(Known.UNKNOWN)
-        ? Optional.of(new SetGap.NotJoined(join, Known.UNKNOWN))
+    return shown.contains(YesNoUnknown.UNKNOWN)
+        ? Optional.of(new SetGap.NotJoined(join, YesNoUnknown.UNKNOWN))
         : Optional.empty();
   }
 
@@ -163,7 +163,7 @@ public final class SetCheck {
   }
 
   /** The last look counts; one that may be as late and shows less counts before it. */
-  private Known shown(Member member, Join join, SetPiece here, SetPiece there) {
+  private YesNoUnknown shown(Member member, Join join, SetPiece here, SetPiece there) {
     List<Fitting> looks =
         fittings.get(member.name()).stream()
             .filter(
@@ -177,13 +177,14 @@ public final class SetCheck {
         looks.stream()
             .filter(look -> looks.stream().noneMatch(later -> later.on().certainlyAfter(look.on())))
             .toList();
-    if (last.stream().anyMatch(look -> look.shows(join) == Known.NO)) {
-      return Known.NO;
+    if (last.stream().anyMatch(look -> look.shows(join) == YesNoUnknown.NO)) {
+      return YesNoUnknown.NO;
     }
     return !last.isEmpty()
             && last.stream()
-                .allMatch(look -> look.shows(join) == Known.YES && look.on().certainlyBy(asOf))
-        ? Known.YES
-        : Known.UNKNOWN;
+                .allMatch(
+                    look -> look.shows(join) == YesNoUnknown.YES && look.on().certainlyBy(asOf))
+        ? YesNoUnknown.YES
+        : YesNoUnknown.UNKNOWN;
   }
 }

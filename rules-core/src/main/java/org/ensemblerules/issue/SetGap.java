@@ -3,7 +3,7 @@ package org.ensemblerules.issue;
 import java.util.Objects;
 import java.util.Optional;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.YesNoUnknown;
 
 /** What keeps a set from being complete and usable together. */
 public sealed interface SetGap {
@@ -109,7 +109,7 @@ public sealed interface SetGap {
    * @param piece the element; not null
    * @param fits no, or unknown if a size is not known
    */
-  record Size(SetPiece piece, Known fits) implements SetGap {
+  record Size(SetPiece piece, YesNoUnknown fits) implements SetGap {
     /** Checks for nulls. */
     public Size {
       Objects.requireNonNull(piece, "piece");
@@ -126,7 +126,7 @@ public sealed interface SetGap {
       return piece.element().kind()
           + " "
           + piece.element().id()
-          + (fits == Known.NO
+          + (fits == YesNoUnknown.NO
               ? " is of another size: " + String.join(", ", piece.sizes())
               : " is not shown to fit: a size is not known");
     }
@@ -163,7 +163,7 @@ public sealed interface SetGap {
    * @param join what must be shown; not null
    * @param shown no if they do not, unknown if nobody looked at these two, or something is missing
    */
-  record NotJoined(Join join, Known shown) implements SetGap {
+  record NotJoined(Join join, YesNoUnknown shown) implements SetGap {
     /** Checks for nulls. */
     public NotJoined {
       Objects.requireNonNull(join, "join");
@@ -178,7 +178,9 @@ public sealed interface SetGap {
     @Override
     public String text() {
       return join.place().text()
-          + (shown == Known.NO ? ": they do not meet as they must" : ": not shown for these two")
+          + (shown == YesNoUnknown.NO
+              ? ": they do not meet as they must"
+              : ": not shown for these two")
           + join.leastOverlap().map(least -> ", overlap of at least " + least).orElse("");
     }
   }

@@ -11,8 +11,8 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.source.InvalidValueException;
 
 /**
@@ -75,9 +75,9 @@ public final class SizeTable {
    * @return yes if each size is the one needed or stands in for it; unknown if a size is not known
    *     on either side, so that nothing fits by it; else no; never null
    */
-  public Known fits(ElementKind kind, Optional<String> needed, Set<String> sizes) {
+  public YesNoUnknown fits(ElementKind kind, Optional<String> needed, Set<String> sizes) {
     if (needed.isEmpty() || sizes.isEmpty()) {
-      return Known.UNKNOWN;
+      return YesNoUnknown.UNKNOWN;
     }
     Optional<SizeFit> row = Optional.ofNullable(rows.get(new Cell(kind, needed.get())));
     return sizes.stream()
@@ -85,7 +85,7 @@ public final class SizeTable {
                 size ->
                     size.equals(needed.get())
                         || row.filter(fit -> fit.fitting().contains(size)).isPresent())
-        ? Known.YES
-        : Known.NO;
+        ? YesNoUnknown.YES
+        : YesNoUnknown.NO;
   }
 }

@@ -1,7 +1,7 @@
 package org.ensemblerules.record;
 
 import java.util.Objects;
-import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.retirement.DisposalRoute;
 
 /**
@@ -10,7 +10,7 @@ import org.ensemblerules.retirement.DisposalRoute;
  * @param route the route; not null
  * @param markedForTraining whether it was marked for training only; not null
  */
-public record DisposalNote(DisposalRoute route, Known markedForTraining) {
+public record DisposalNote(DisposalRoute route, YesNoUnknown markedForTraining) {
   /** Checks for nulls. */
   public DisposalNote {
     Objects.requireNonNull(route, "route");

@@ -3,8 +3,8 @@ package org.ensemblerules.record;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
 import org.ensemblerules.inspection.Occasion;
@@ -32,7 +32,7 @@ final class EventEntries {
     }
     return switch (item) {
       case ISSUED_TO, ISSUE_DATE_AND_CONDITION ->
-          file.inStock() == Known.YES ? Optional.of("never issued") : Optional.empty();
+          file.inStock() == YesNoUnknown.YES ? Optional.of("never issued") : Optional.empty();
       case DISPOSAL ->
           file.disposal().isPresent() ? Optional.empty() : Optional.of("not disposed of");
       case RETIREMENT_DATE -> Optional.of("not retired");
@@ -53,7 +53,8 @@ final class EventEntries {
         }
       }
     }
-    if (row.item() == RecordItem.DISPOSAL && marked().filter(Known.UNKNOWN::equals).isPresent()) {
+    if (row.item() == RecordItem.DISPOSAL
+        && marked().filter(YesNoUnknown.UNKNOWN::equals).isPresent()) {
       missing.add("whether it was marked for training");
     }
     return missing;
@@ -100,10 +101,10 @@ final class EventEntries {
 
   List<String> faults(RecordItem item) {
     List<String> faults = new ArrayList<>();
-    if (item == RecordItem.ISSUED_TO && file.inStock() == Known.YES && !of(item).isEmpty()) {
+    if (item == RecordItem.ISSUED_TO && file.inStock() == YesNoUnknown.YES && !of(item).isEmpty()) {
       faults.add("the file says that it was never issued; it was, " + of(item).get(0).when());
     }
-    if (item == RecordItem.ISSUED_TO && file.inStock() == Known.YES && wasInUse()) {
+    if (item == RecordItem.ISSUED_TO && file.inStock() == YesNoUnknown.YES && wasInUse()) {
       faults.add("the file says that it was never issued; it was in use");
     }
     for (RecordNote note : file.notes()) {
@@ -125,7 +126,7 @@ final class EventEntries {
                     faults.add(
                         "disposed of " + disposed.when() + ", retired later, " + retired.when()));
       }
-      if (marked().filter(Known.NO::equals).isPresent()) {
+      if (marked().filter(YesNoUnknown.NO::equals).isPresent()) {
         faults.add("kept for training, and not marked");
       }
     }
@@ -137,7 +138,7 @@ final class EventEntries {
         || !history.events(Event.Returned.class).isEmpty();
   }
 
-  private Optional<Known> marked() {
+  private Optional<YesNoUnknown> marked() {
     return file.disposal()
         .filter(note -> note.route() == DisposalRoute.NON_LIVE_FIRE_TRAINING)
         .map(DisposalNote::markedForTraining);

@@ -2,7 +2,7 @@ package org.ensemblerules.record;
 
 import java.util.Objects;
 import java.util.Optional;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.source.InvalidValueException;
 
 /**
@@ -13,7 +13,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param until when it was returned, went elsewhere or was issued anew, certainly later; empty if
  *     nothing on record ends it
  */
-public record HolderSpan(String holder, When from, Optional<When> until) {
+public record HolderSpan(String holder, Moment from, Optional<Moment> until) {
   /**
    * Checks the text.
    *

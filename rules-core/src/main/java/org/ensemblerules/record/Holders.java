@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Transfer;
-import org.ensemblerules.history.When;
 
 /** Who held an element before, and who holds it now. */
 public final class Holders {
@@ -32,11 +32,11 @@ public final class Holders {
   public static List<HolderSpan> of(History history) {
     Objects.requireNonNull(history, "history");
     // Ordered so that those certainly after a moment stand together at the end.
-    List<When> ends =
+    List<Moment> ends =
         history.events().stream()
             .filter(Holders::ends)
             .map(Event::when)
-            .sorted(When.LAST_CERTAIN)
+            .sorted(Moment.LAST_CERTAIN)
             .toList();
     return history.events().stream()
         .flatMap(
@@ -44,7 +44,7 @@ public final class Holders {
                 holder(event).stream()
                     .map(to -> new HolderSpan(to, event.when(), first(ends, event.when()))))
         .sorted(
-            Comparator.comparing(HolderSpan::from, When.LAST_CERTAIN)
+            Comparator.comparing(HolderSpan::from, Moment.LAST_CERTAIN)
                 .thenComparing(HolderSpan::holder))
         .collect(ImmutableList.toImmutableList());
   }
@@ -66,7 +66,7 @@ public final class Holders {
         || event instanceof Event.Disposed;
   }
 
-  private static Optional<When> first(List<When> ends, When after) {
+  private static Optional<Moment> first(List<Moment> ends, Moment after) {
     int low = 0;
     int high = ends.size();
     while (low < high) {

@@ -10,11 +10,11 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.gear.Element;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.History;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 
 /**
  * An element's file: the element as its labels have it, what happened to it, and what the file says
@@ -25,7 +25,7 @@ public final class RecordFile {
   // Whatever order they are given in, the same file is told in the same words.
   private static final Comparator<RecordNote> NOTES =
       Comparator.comparing(RecordNote::item)
-          .thenComparing(RecordNote::of, When.LAST_CERTAIN)
+          .thenComparing(RecordNote::of, Moment.LAST_CERTAIN)
           .thenComparing(RecordNote::toString);
 
   private static final Comparator<PfasNotice> NOTICES =
@@ -35,7 +35,7 @@ public final class RecordFile {
   private final History history;
   private final Optional<Label> label;
   private final Map<LayerKind, Label> layerLabels;
-  private final Known inStock;
+  private final YesNoUnknown inStock;
   private final Set<RecordNote> notes;
   private final Optional<DisposalNote> disposal;
   private final Set<PfasNotice> pfasNotices;
@@ -103,7 +103,7 @@ public final class RecordFile {
    *
    * @return yes, no or unknown; never null
    */
-  public Known inStock() {
+  public YesNoUnknown inStock() {
     return inStock;
   }
 
@@ -164,7 +164,7 @@ public final class RecordFile {
     private final History history;
     private Optional<Label> label = Optional.empty();
     private final EnumMap<LayerKind, Label> layerLabels = new EnumMap<>(LayerKind.class);
-    private Known inStock = Known.UNKNOWN;
+    private YesNoUnknown inStock = YesNoUnknown.UNKNOWN;
     private final Set<RecordNote> notes = new LinkedHashSet<>();
     private Optional<DisposalNote> disposal = Optional.empty();
     private final Set<PfasNotice> pfasNotices = new LinkedHashSet<>();
@@ -204,7 +204,7 @@ public final class RecordFile {
      * @param known yes, no or unknown; not null
      * @return this builder
      */
-    public Builder inStock(Known known) {
+    public Builder inStock(YesNoUnknown known) {
       inStock = Objects.requireNonNull(known, "inStock");
       return this;
     }

@@ -2,7 +2,7 @@ package org.ensemblerules.record;
 
 import java.util.Objects;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.source.InvalidValueException;
 
 /**
@@ -14,7 +14,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param detail what it tells; not null
  * @param text in words, 1 to 500 characters; not null
  */
-public record RecordNote(RecordItem item, When of, RecordDetail detail, String text) {
+public record RecordNote(RecordItem item, Moment of, RecordDetail detail, String text) {
   /**
    * Checks the values.
    *

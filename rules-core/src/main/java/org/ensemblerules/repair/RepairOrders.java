@@ -32,8 +32,8 @@ import org.ensemblerules.source.InvalidValueException;
  * finding makes of the whole element, a layer or a place holds for the others there too.
  */
 public final class RepairOrders {
-  private static final Ruled NO_ROW_CLOSES =
-      new Ruled(
+  private static final DamageRuling NO_ROW_CLOSES =
+      new DamageRuling(
           Site.of(Part.WHOLE_ELEMENT, LayerKind.LINER_SYSTEM),
           RepairLevel.DECIDE_FIRST,
           List.of(),
@@ -119,13 +119,14 @@ public final class RepairOrders {
             .filter(row -> row.element() == element.kind() && row.use() == element.use())
             .filter(row -> row.subject() instanceof RepairSubject.LinerOpened)
             .toList();
-    Stream<Ruled> ruled =
+    Stream<DamageRuling> ruled =
         rows.isEmpty()
             ? Stream.of(NO_ROW_CLOSES)
             : rows.stream()
                 .map(
                     row ->
-                        new Ruled(row.site(), row.least(), List.of(row), Optional.empty(), false));
+                        new DamageRuling(
+                            row.site(), row.least(), List.of(row), Optional.empty(), false));
     return new RepairPlan(
         element,
         ruled.map(each -> order(Optional.empty(), Optional.empty(), each, asked)).toList());
@@ -135,13 +136,13 @@ public final class RepairOrders {
       Element element, Collection<Finding> findings, Function<Task, Optional<Permission>> asked) {
     InvalidValueException.require(
         !findings.isEmpty(), "RepairOrders.findings", findings, "at least one finding");
-    List<Found> found = new ArrayList<>();
+    List<PlacedFinding> found = new ArrayList<>();
     for (Finding finding : findings) {
       for (Demand demand : Demand.of(finding, element, tables.anatomy(), tables.defects())) {
-        found.add(new Found(finding, demand));
+        found.add(new PlacedFinding(finding, demand));
       }
     }
-    found.sort(Found.ORDER);
+    found.sort(PlacedFinding.ORDER);
     return new RepairPlan(
         element,
         found.stream()
@@ -150,7 +151,7 @@ public final class RepairOrders {
                     order(
                         Optional.of(each.finding()),
                         Optional.of(each.demand()),
-                        Ruled.of(each, found, element, tables.limits()),
+                        DamageRuling.of(each, found, element, tables.limits()),
                         asked))
             .collect(ImmutableList.toImmutableList()));
   }
@@ -158,7 +159,7 @@ public final class RepairOrders {
   private RepairOrder order(
       Optional<Finding> finding,
       Optional<Demand> demand,
-      Ruled ruled,
+      DamageRuling ruled,
       Function<Task, Optional<Permission>> asked) {
     RepairLevel level = ruled.level();
     Optional<Check> decidedBy =

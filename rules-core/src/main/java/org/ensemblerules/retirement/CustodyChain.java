@@ -4,13 +4,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 
 /** Whether a chain of custody is whole: each had it from the one before, certainly later. */
 final class CustodyChain {
   // Whatever order handovers are given in, those that nothing tells apart stand alike.
   private static final Comparator<Handover> ORDER =
-      Comparator.comparing(Handover::when, When.LAST_CERTAIN)
+      Comparator.comparing(Handover::when, Moment.LAST_CERTAIN)
           .thenComparing(Handover::from)
           .thenComparing(Handover::to);
 
@@ -22,7 +22,7 @@ final class CustodyChain {
     }
     List<String> gaps = new ArrayList<>();
     String holder = custody.custodian().get();
-    When since = custody.taken();
+    Moment since = custody.taken();
     // It may change hands on the day on which it was taken.
     boolean first = true;
     for (Handover each : custody.handovers().stream().distinct().sorted(ORDER).toList()) {

@@ -5,9 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
-import org.ensemblerules.history.When;
+import org.ensemblerules.gear.YesNoUnknown;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.source.InvalidValueException;
 
 /** What was recorded of an element under custody. What is not recorded is unknown. */
@@ -30,11 +30,11 @@ public final class CustodyRecord {
     }
   }
 
-  private final When taken;
-  private final Known leftAsFound;
-  private final Known leftUncleaned;
-  private final Known storedProtected;
-  private final Known accessLimited;
+  private final Moment taken;
+  private final YesNoUnknown leftAsFound;
+  private final YesNoUnknown leftUncleaned;
+  private final YesNoUnknown storedProtected;
+  private final YesNoUnknown accessLimited;
   private final Optional<String> custodian;
   private final List<Handover> handovers;
   private final List<Deed> photographed;
@@ -60,7 +60,7 @@ public final class CustodyRecord {
    * @param taken when it was taken out of service; an unknown date if nobody recorded it; not null
    * @return the builder; never null
    */
-  public static Builder builder(When taken) {
+  public static Builder builder(Moment taken) {
     return new Builder(taken);
   }
 
@@ -69,7 +69,7 @@ public final class CustodyRecord {
    *
    * @return the moment; never null
    */
-  public When taken() {
+  public Moment taken() {
     return taken;
   }
 
@@ -78,7 +78,7 @@ public final class CustodyRecord {
    *
    * @return yes, no or unknown; never null
    */
-  public Known leftAsFound() {
+  public YesNoUnknown leftAsFound() {
     return leftAsFound;
   }
 
@@ -87,7 +87,7 @@ public final class CustodyRecord {
    *
    * @return yes, no or unknown; never null
    */
-  public Known leftUncleaned() {
+  public YesNoUnknown leftUncleaned() {
     return leftUncleaned;
   }
 
@@ -96,7 +96,7 @@ public final class CustodyRecord {
    *
    * @return yes, no or unknown; never null
    */
-  public Known storedProtected() {
+  public YesNoUnknown storedProtected() {
     return storedProtected;
   }
 
@@ -105,7 +105,7 @@ public final class CustodyRecord {
    *
    * @return yes, no or unknown; never null
    */
-  public Known accessLimited() {
+  public YesNoUnknown accessLimited() {
     return accessLimited;
   }
 
@@ -156,18 +156,18 @@ public final class CustodyRecord {
 
   /** Collects what was recorded. */
   public static final class Builder {
-    private final When taken;
-    private Known leftAsFound = Known.UNKNOWN;
-    private Known leftUncleaned = Known.UNKNOWN;
-    private Known storedProtected = Known.UNKNOWN;
-    private Known accessLimited = Known.UNKNOWN;
+    private final Moment taken;
+    private YesNoUnknown leftAsFound = YesNoUnknown.UNKNOWN;
+    private YesNoUnknown leftUncleaned = YesNoUnknown.UNKNOWN;
+    private YesNoUnknown storedProtected = YesNoUnknown.UNKNOWN;
+    private YesNoUnknown accessLimited = YesNoUnknown.UNKNOWN;
     private Optional<String> custodian = Optional.empty();
     private final List<Handover> handovers = new ArrayList<>();
     private final List<Deed> photographed = new ArrayList<>();
     private final List<Deed> examined = new ArrayList<>();
     private Optional<Deed> released = Optional.empty();
 
-    private Builder(When taken) {
+    private Builder(Moment taken) {
       this.taken = Objects.requireNonNull(taken, "taken");
     }
 
@@ -177,7 +177,7 @@ public final class CustodyRecord {
      * @param known yes, no or unknown; not null
      * @return this builder
      */
-    public Builder leftAsFound(Known known) {
+    public Builder leftAsFound(YesNoUnknown known) {
       leftAsFound = Objects.requireNonNull(known, "leftAsFound");
       return this;
     }
@@ -188,7 +188,7 @@ public final class CustodyRecord {
      * @param known yes, no or unknown; not null
      * @return this builder
      */
-    public Builder leftUncleaned(Known known) {
+    public Builder leftUncleaned(YesNoUnknown known) {
       leftUncleaned = Objects.requireNonNull(known, "leftUncleaned");
       return this;
     }
@@ -199,7 +199,7 @@ public final class CustodyRecord {
      * @param known yes, no or unknown; not null
      * @return this builder
      */
-    public Builder storedProtected(Known known) {
+    public Builder storedProtected(YesNoUnknown known) {
       storedProtected = Objects.requireNonNull(known, "storedProtected");
       return this;
     }
@@ -210,7 +210,7 @@ public final class CustodyRecord {
      * @param known yes, no or unknown; not null
      * @return this builder
      */
-    public Builder accessLimited(Known known) {
+    public Builder accessLimited(YesNoUnknown known) {
       accessLimited = Objects.requireNonNull(known, "accessLimited");
       return this;
     }

@@ -7,7 +7,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.source.Cells;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.TableFault;
@@ -78,7 +78,7 @@ public final class CustodyTable {
     };
   }
 
-  private static List<String> unlessYes(Known known, String what) {
+  private static List<String> unlessYes(YesNoUnknown known, String what) {
     return switch (known) {
       case YES -> List.of();
       case NO -> List.of("it was not " + what);

@@ -1,7 +1,7 @@
 package org.ensemblerules.retirement;
 
 import java.util.Objects;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.source.InvalidValueException;
 
 /**
@@ -11,7 +11,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param from from whom, 1 to 200 characters; not null
  * @param to to whom, 1 to 200 characters; not null
  */
-public record Handover(When when, String from, String to) {
+public record Handover(Moment when, String from, String to) {
   /**
    * Checks the texts.
    *

@@ -4,8 +4,8 @@ import com.google.common.collect.ImmutableSet;
 import java.util.Objects;
 import java.util.Set;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.source.InvalidValueException;
 
 /**
@@ -24,10 +24,10 @@ public record RetiredGear(
     ElementKind element,
     Use use,
     Set<RetirementCause> causes,
-    Known underCustody,
-    Known markedForTraining,
-    Known damaged,
-    Known contaminated) {
+    YesNoUnknown underCustody,
+    YesNoUnknown markedForTraining,
+    YesNoUnknown damaged,
+    YesNoUnknown contaminated) {
   /**
    * Copies the causes.
    *
@@ -45,8 +45,8 @@ public record RetiredGear(
     Objects.requireNonNull(contaminated, "contaminated");
     for (RetirementCause cause : causes) {
       switch (cause.reason()) {
-        case BEYOND_REPAIR -> damaged = Known.YES;
-        case CANNOT_BE_CLEANED, CBRN_AGENT -> contaminated = Known.YES;
+        case BEYOND_REPAIR -> damaged = YesNoUnknown.YES;
+        case CANNOT_BE_CLEANED, CBRN_AGENT -> contaminated = YesNoUnknown.YES;
         default -> {}
       }
     }

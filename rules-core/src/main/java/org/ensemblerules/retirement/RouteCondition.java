@@ -1,7 +1,7 @@
 package org.ensemblerules.retirement;
 
 import java.util.Objects;
-import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.YesNoUnknown;
 
 /** What must be so of a retired element before a route is open to it. */
 public enum RouteCondition {
@@ -32,11 +32,11 @@ public enum RouteCondition {
   public boolean met(RetiredGear gear) {
     Objects.requireNonNull(gear, "gear");
     return switch (this) {
-      case UNDER_CUSTODY -> gear.underCustody() != Known.NO;
-      case RELEASED -> gear.underCustody() == Known.NO;
-      case MARKED_FOR_TRAINING -> gear.markedForTraining() == Known.YES;
-      case UNDAMAGED -> gear.damaged() == Known.NO;
-      case UNCONTAMINATED -> gear.contaminated() == Known.NO;
+      case UNDER_CUSTODY -> gear.underCustody() != YesNoUnknown.NO;
+      case RELEASED -> gear.underCustody() == YesNoUnknown.NO;
+      case MARKED_FOR_TRAINING -> gear.markedForTraining() == YesNoUnknown.YES;
+      case UNDAMAGED -> gear.damaged() == YesNoUnknown.NO;
+      case UNCONTAMINATED -> gear.contaminated() == YesNoUnknown.NO;
     };
   }
 

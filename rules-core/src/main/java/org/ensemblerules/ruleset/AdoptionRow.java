@@ -8,8 +8,8 @@ import java.util.regex.Pattern;
 import org.ensemblerules.record.PlaceCode;
 import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.ComparedFields;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Provenance;
 
 /**
@@ -31,7 +31,7 @@ public record AdoptionRow(
     Optional<PlaceCode> place,
     Subject subject,
     AdoptionKind kind,
-    Optional<EditionId> edition,
+    Optional<OriginId> edition,
     Optional<LocalDate> from,
     Optional<LocalDate> before,
     String covers)
@@ -64,7 +64,7 @@ public record AdoptionRow(
     InvalidValueException.require(
         edition.isPresent() == (kind == AdoptionKind.FIXED),
         "AdoptionRow.edition",
-        edition.map(EditionId::value).orElse("none"),
+        edition.map(OriginId::value).orElse("none"),
         kind == AdoptionKind.FIXED ? "an edition for FIXED" : "none for " + kind);
     InvalidValueException.require(
         from.isEmpty() || before.isEmpty() || before.get().isAfter(from.get()),
@@ -100,7 +100,7 @@ public record AdoptionRow(
         place.map(PlaceCode::value).orElse(country),
         subject.name(),
         kind.name(),
-        edition.map(EditionId::value).orElse(""),
+        edition.map(OriginId::value).orElse(""),
         from.map(LocalDate::toString).orElse(""),
         before.map(LocalDate::toString).orElse(""),
         covers);

@@ -13,8 +13,8 @@ import java.util.stream.Stream;
 import org.ensemblerules.record.PlaceCode;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Edition;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.FaultCode;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.TableFault;
 
@@ -90,7 +90,7 @@ public final class AdoptionTable {
    * @return the edition named; of the newest, and of that at purchase, the last of those known to
    *     have taken effect by the day; empty if the rule names none, or that day is not known
    */
-  public static Optional<EditionId> choose(
+  public static Optional<OriginId> choose(
       AdoptionRow row, List<Edition> editions, LocalDate day, Optional<LocalDate> bought) {
     return switch (row.kind()) {
       case FIXED -> row.edition();
@@ -100,7 +100,7 @@ public final class AdoptionTable {
     };
   }
 
-  private static Optional<EditionId> last(List<Edition> editions, LocalDate day) {
+  private static Optional<OriginId> last(List<Edition> editions, LocalDate day) {
     return editions.stream()
         .filter(edition -> edition.effective().map(first -> !day.isBefore(first)).orElse(false))
         .max(Comparator.naturalOrder())

@@ -5,8 +5,8 @@ import com.google.common.collect.ImmutableSortedMap;
 import com.google.common.collect.Maps;
 import java.util.List;
 import java.util.Map;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.source.OriginId;
 
 /**
  * Which rules a verdict was computed with.
@@ -21,8 +21,8 @@ import org.ensemblerules.source.InvalidValueException;
  *     hexadecimal digits; not null
  */
 public record Identity(
-    Map<Subject, EditionId> editions,
-    List<EditionId> overlays,
+    Map<Subject, OriginId> editions,
+    List<OriginId> overlays,
     Map<String, Integer> revisions,
     int form,
     String fingerprint) {

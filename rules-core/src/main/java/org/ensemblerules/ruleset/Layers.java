@@ -14,15 +14,15 @@ import java.util.Set;
 import java.util.function.Consumer;
 import org.ensemblerules.care.CareLimitRow;
 import org.ensemblerules.care.ModelCareLimitRow;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.FaultCode;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
 
 /** Overlays in the order of their names, and what each stands on. */
 final class Layers {
   private final ImmutableList<Overlay> overlays;
-  private final Map<EditionId, Overlay> byId = new HashMap<>();
+  private final Map<OriginId, Overlay> byId = new HashMap<>();
 
   Layers(List<Overlay> overlays) {
     // Whatever order they are given in, the rules are the same to the byte.
@@ -38,10 +38,10 @@ final class Layers {
   }
 
   /** What is wrong with the layers as such. */
-  void faults(Tables base, Set<EditionId> editions, LocalDate asOf, Consumer<OverlayFault> faults) {
-    Set<EditionId> taken = new HashSet<>(editions);
+  void faults(Tables base, Set<OriginId> editions, LocalDate asOf, Consumer<OverlayFault> faults) {
+    Set<OriginId> taken = new HashSet<>(editions);
     base.rows().forEach(row -> taken.add(row.provenance().origin()));
-    Set<EditionId> ids = new HashSet<>();
+    Set<OriginId> ids = new HashSet<>();
     for (Overlay overlay : overlays) {
       if (taken.contains(overlay.id())) {
         faults.accept(
@@ -78,7 +78,7 @@ final class Layers {
     keys(base, faults);
   }
 
-  private Optional<OverlayFault> standsOn(Overlay overlay, EditionId on) {
+  private Optional<OverlayFault> standsOn(Overlay overlay, OriginId on) {
     if (!byId.containsKey(on)) {
       return Optional.of(
           fault(
@@ -87,8 +87,8 @@ final class Layers {
               on + ", which is not given",
               "an overlay given with it: " + others(overlay)));
     }
-    List<EditionId> way = new ArrayList<>(List.of(overlay.id()));
-    Optional<EditionId> next = overlay.on();
+    List<OriginId> way = new ArrayList<>(List.of(overlay.id()));
+    Optional<OriginId> next = overlay.on();
     while (next.isPresent() && !way.contains(next.get())) {
       way.add(next.get());
       next = Optional.ofNullable(byId.get(next.get())).flatMap(Overlay::on);
@@ -104,7 +104,7 @@ final class Layers {
   }
 
   private String others(Overlay overlay) {
-    List<EditionId> others =
+    List<OriginId> others =
         byId.keySet().stream().filter(id -> !id.equals(overlay.id())).sorted().toList();
     return others.isEmpty() ? "none is" : "one of " + others;
   }
@@ -112,13 +112,13 @@ final class Layers {
   private record Named(Class<?> table, RowKey key) {}
 
   private void keys(Tables base, Consumer<OverlayFault> faults) {
-    Map<Named, EditionId> taken = new HashMap<>();
+    Map<Named, OriginId> taken = new HashMap<>();
     for (Row row : base.rows()) {
       taken.putIfAbsent(new Named(table(row), row.key()), row.provenance().origin());
     }
     for (Overlay overlay : overlays) {
       for (Row row : overlay.rows().all()) {
-        EditionId by = taken.putIfAbsent(new Named(table(row), row.key()), overlay.id());
+        OriginId by = taken.putIfAbsent(new Named(table(row), row.key()), overlay.id());
         if (by != null) {
           faults.accept(
               new OverlayFault(

@@ -4,8 +4,8 @@ import java.time.LocalDate;
 import java.util.Objects;
 import java.util.Optional;
 import org.ensemblerules.care.ModelCareLimitRow;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
 
 /**
@@ -21,10 +21,10 @@ import org.ensemblerules.source.Row;
  * @param rows its rows; not null
  */
 public record Overlay(
-    EditionId id,
+    OriginId id,
     OverlayKind kind,
     String title,
-    Optional<EditionId> on,
+    Optional<OriginId> on,
     Optional<LocalDate> from,
     OverlayRows rows) {
   /**

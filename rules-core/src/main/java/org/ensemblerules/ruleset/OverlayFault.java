@@ -2,9 +2,9 @@ package org.ensemblerules.ruleset;
 
 import java.util.Objects;
 import java.util.Optional;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.Fault;
 import org.ensemblerules.source.FaultCode;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
 
@@ -21,7 +21,7 @@ import org.ensemblerules.source.RowKey;
  */
 public record OverlayFault(
     FaultCode code,
-    EditionId overlay,
+    OriginId overlay,
     Optional<RowKey> row,
     String field,
     String found,
@@ -50,7 +50,7 @@ public record OverlayFault(
    * @param loosens the row that it would loosen; empty if that is not the fault
    */
   public OverlayFault(
-      EditionId overlay,
+      OriginId overlay,
       Optional<RowKey> row,
       String field,
       String found,

@@ -17,7 +17,7 @@ import org.ensemblerules.defect.DefectTable;
 import org.ensemblerules.effect.PermissionTable;
 import org.ensemblerules.schedule.TaskTable;
 import org.ensemblerules.source.Checked;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.TableFault;
@@ -35,7 +35,7 @@ final class Overlaying {
 
   /** Returns the faults; if there is none, the taker has got the tables. */
   static List<OverlayFault> lay(
-      Tables base, Set<EditionId> editions, Layers layers, LocalDate asOf, Consumer<Tables> taker) {
+      Tables base, Set<OriginId> editions, Layers layers, LocalDate asOf, Consumer<Tables> taker) {
     Overlaying overlaying = new Overlaying(base, layers);
     layers.faults(base, editions, asOf, overlaying.faults::add);
     for (Overlay overlay : layers.all()) {
@@ -92,7 +92,7 @@ final class Overlaying {
     if (result instanceof Checked.Sound<T, TableFault> sound) {
       return Optional.of(sound.value());
     }
-    Map<RowKey, EditionId> origins = new HashMap<>();
+    Map<RowKey, OriginId> origins = new HashMap<>();
     rows.forEach(row -> origins.put(row.key(), row.provenance().origin()));
     for (TableFault fault : ((Checked.Refused<T, TableFault>) result).faults()) {
       Optional.ofNullable(origins.get(fault.row()))

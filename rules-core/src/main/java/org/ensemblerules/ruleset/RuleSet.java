@@ -23,15 +23,15 @@ import org.ensemblerules.history.Validity;
 import org.ensemblerules.record.FileReport;
 import org.ensemblerules.record.RecordCheck;
 import org.ensemblerules.record.RecordFile;
-import org.ensemblerules.record.Retained;
+import org.ensemblerules.record.RetentionSpan;
 import org.ensemblerules.repair.RepairOrders;
 import org.ensemblerules.repair.RepairTables;
 import org.ensemblerules.schedule.Schedule;
 import org.ensemblerules.schedule.ScheduleTables;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Edition;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.EditionOrder;
+import org.ensemblerules.source.OriginId;
 
 /** The rules that verdicts are computed with: for each subject an edition, and its tables. */
 public final class RuleSet {
@@ -59,7 +59,7 @@ public final class RuleSet {
     this.base = Objects.requireNonNull(base, "base");
     this.layers = Objects.requireNonNull(layers, "layers");
     this.tables = Objects.requireNonNull(tables, "tables");
-    Map<Subject, EditionId> ids =
+    Map<Subject, OriginId> ids =
         editions.entrySet().stream()
             .collect(Collectors.toMap(Map.Entry::getKey, entry -> entry.getValue().id()));
     this.identity =
@@ -149,7 +149,7 @@ public final class RuleSet {
   public Checked<RuleSet, OverlayFault> with(List<Overlay> overlays, LocalDate asOf) {
     Layers all = new Layers(Stream.concat(layers.all().stream(), overlays.stream()).toList());
     List<Tables> laid = new ArrayList<>(1);
-    Set<EditionId> own = editions.values().stream().map(Edition::id).collect(Collectors.toSet());
+    Set<OriginId> own = editions.values().stream().map(Edition::id).collect(Collectors.toSet());
     List<OverlayFault> faults = Overlaying.lay(base, own, all, asOf, laid::add);
     return faults.isEmpty()
         ? new Checked.Sound<>(
@@ -172,9 +172,9 @@ public final class RuleSet {
    * @param file the file; not null
    * @return an answer for each row on retention; empty if no overlay sets a time; never null
    */
-  public List<Retained> retention(RecordFile file) {
+  public List<RetentionSpan> retention(RecordFile file) {
     return tables.retention().stream()
-        .map(row -> new Retained(row, row.policy().keepThrough(file)))
+        .map(row -> new RetentionSpan(row, row.policy().keepThrough(file)))
         .toList();
   }
 

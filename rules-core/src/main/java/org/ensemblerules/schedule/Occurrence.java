@@ -1,6 +1,6 @@
 package org.ensemblerules.schedule;
 
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 
 /**
  * Something that called for a task.
@@ -8,7 +8,7 @@ import org.ensemblerules.history.When;
  * @param when when
  * @param what what, in words
  */
-record Occurrence(When when, String what) {
+record Occurrence(Moment when, String what) {
   String text() {
     return what + " " + when;
   }

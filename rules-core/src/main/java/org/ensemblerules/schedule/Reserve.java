@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 
 /**
  * Whether an element was in reserve when it was inspected: it had certainly been returned or
@@ -16,60 +16,60 @@ import org.ensemblerules.history.When;
  * certainly after the inspection.
  */
 final class Reserve {
-  private final ImmutableList<When> inUseByLast;
-  private final ImmutableList<When> inUseByFirst;
-  private final ImmutableList<When> issuedByFirst;
-  private final ImmutableList<When> lastIssuedUpTo;
-  private final ImmutableList<When> shelved;
-  private final ImmutableList<When> firstShelvedFrom;
+  private final ImmutableList<Moment> inUseByLast;
+  private final ImmutableList<Moment> inUseByFirst;
+  private final ImmutableList<Moment> issuedByFirst;
+  private final ImmutableList<Moment> lastIssuedUpTo;
+  private final ImmutableList<Moment> shelved;
+  private final ImmutableList<Moment> firstShelvedFrom;
 
   /** Placing in service, where it is known, is as good as an issue. */
   Reserve(Element element, History history) {
-    List<When> placed =
+    List<Moment> placed =
         Stream.of(element.inService())
             .filter(date -> date.earliest().isPresent())
-            .map(When::on)
+            .map(Moment::on)
             .toList();
-    List<When> inUse =
+    List<Moment> inUse =
         Stream.concat(
                 placed.stream(),
                 Stream.of(Event.Issued.class, Event.Used.class, Event.Exposed.class)
                     .flatMap(kind -> history.events(kind).stream())
                     .map(Event::when))
             .toList();
-    this.inUseByLast = ImmutableList.sortedCopyOf(When.LAST_CERTAIN, inUse);
-    this.inUseByFirst = ImmutableList.sortedCopyOf(When.FIRST_CERTAIN, inUse);
+    this.inUseByLast = ImmutableList.sortedCopyOf(Moment.LAST_CERTAIN, inUse);
+    this.inUseByFirst = ImmutableList.sortedCopyOf(Moment.FIRST_CERTAIN, inUse);
     this.issuedByFirst =
         ImmutableList.sortedCopyOf(
-            When.FIRST_CERTAIN,
+            Moment.FIRST_CERTAIN,
             Stream.concat(
                     placed.stream(), history.events(Event.Issued.class).stream().map(Event::when))
                 .toList());
-    List<When> last = new ArrayList<>();
-    for (When issued : issuedByFirst) {
+    List<Moment> last = new ArrayList<>();
+    for (Moment issued : issuedByFirst) {
       boolean later =
-          last.isEmpty() || When.LAST_CERTAIN.compare(issued, last.get(last.size() - 1)) > 0;
+          last.isEmpty() || Moment.LAST_CERTAIN.compare(issued, last.get(last.size() - 1)) > 0;
       last.add(later ? issued : last.get(last.size() - 1));
     }
     this.lastIssuedUpTo = ImmutableList.copyOf(last);
     this.shelved =
         ImmutableList.sortedCopyOf(
-            When.LAST_CERTAIN,
+            Moment.LAST_CERTAIN,
             Stream.of(Event.Returned.class, Event.Stocked.class)
                 .flatMap(kind -> history.events(kind).stream())
                 .map(Event::when)
                 .toList());
-    List<When> first = new ArrayList<>();
-    for (When back : shelved.reverse()) {
+    List<Moment> first = new ArrayList<>();
+    for (Moment back : shelved.reverse()) {
       boolean earlier =
-          first.isEmpty() || When.FIRST_CERTAIN.compare(back, first.get(first.size() - 1)) < 0;
+          first.isEmpty() || Moment.FIRST_CERTAIN.compare(back, first.get(first.size() - 1)) < 0;
       first.add(earlier ? back : first.get(first.size() - 1));
     }
     this.firstShelvedFrom = ImmutableList.copyOf(first).reverse();
   }
 
   /** Whether it was in reserve at an inspection. */
-  boolean at(When inspected) {
+  boolean at(Moment inspected) {
     int before = before(inUseByFirst, inspected);
     int after = inUseByLast.size() - indexAfter(inUseByLast, inspected);
     if (before + after < inUseByLast.size()) {
@@ -81,22 +81,22 @@ final class Reserve {
     if (since == shelved.size()) {
       return false;
     }
-    When back = firstShelvedFrom.get(since);
+    Moment back = firstShelvedFrom.get(since);
     return inspected.certainlyAfter(back) || inspected.date().certainlyNotBefore(back.date());
   }
 
   /** What put it to use first after an inspection in reserve. */
-  Optional<When> inUseAfter(When inspected) {
+  Optional<Moment> inUseAfter(Moment inspected) {
     int index = indexAfter(inUseByLast, inspected);
     return inUseByLast.subList(index, inUseByLast.size()).stream().findFirst();
   }
 
   /** How many of the first are certainly before a moment. */
-  private static int before(List<When> byFirst, When moment) {
-    return Done.indexOfFirst(byFirst, when -> !moment.certainlyAfter(when));
+  private static int before(List<Moment> byFirst, Moment moment) {
+    return DoneDays.indexOfFirst(byFirst, when -> !moment.certainlyAfter(when));
   }
 
-  private static int indexAfter(List<When> byLast, When moment) {
-    return Done.indexOfFirst(byLast, when -> when.certainlyAfter(moment));
+  private static int indexAfter(List<Moment> byLast, Moment moment) {
+    return DoneDays.indexOfFirst(byLast, when -> when.certainlyAfter(moment));
   }
 }

@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Evidence;
 import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.source.InvalidValueException;
@@ -61,7 +61,7 @@ public final class Schedule {
     return due(facts(evidence, record));
   }
 
-  private List<Due> due(Facts facts) {
+  private List<Due> due(RecordOnDay facts) {
     return facts.end().isPresent() ? List.of() : whateverEnded(facts);
   }
 
@@ -77,11 +77,11 @@ public final class Schedule {
     return whateverEnded(facts(evidence, record));
   }
 
-  private List<Due> whateverEnded(Facts facts) {
-    List<Due> due = new ArrayList<>(new OtherDues(facts).all());
+  private List<Due> whateverEnded(RecordOnDay facts) {
+    List<Due> due = new ArrayList<>(new ChecksAndAgesDue(facts).all());
     for (TaskRow row : tables.tasks().rows(facts.element())) {
       if (row.timing() instanceof Timing.After after) {
-        new Calls(facts, row, after).due().ifPresent(due::add);
+        new TriggeredDays(facts, row, after).due().ifPresent(due::add);
       } else {
         if (!ruled(facts, row)) {
           due.add(noRow(row));
@@ -104,7 +104,7 @@ public final class Schedule {
    * @return the exemptions in table order; never null
    */
   public List<Exempt> exempt(ServiceRecord record, LocalDate asOf) {
-    Facts facts = facts(record, asOf);
+    RecordOnDay facts = facts(record, asOf);
     ImmutableList.Builder<Exempt> exempt = ImmutableList.builder();
     for (TaskRow row : tables.tasks().rows(record.element())) {
       rounds(facts, row).stream()
@@ -124,12 +124,12 @@ public final class Schedule {
    * @return what was missed by that day, the earliest first; never null
    */
   public List<Missed> missed(ServiceRecord record, LocalDate asOf) {
-    Facts facts = facts(record, asOf);
+    RecordOnDay facts = facts(record, asOf);
     Optional<LocalDate> end = facts.end();
     List<Missed> missed = new ArrayList<>();
     for (TaskRow row : tables.tasks().rows(record.element())) {
       if (row.timing() instanceof Timing.After after) {
-        new Calls(facts, row, after).missed(end, missed::add);
+        new TriggeredDays(facts, row, after).missed(end, missed::add);
       } else {
         rounds(facts, row).forEach(rounds -> rounds.missed(end, missed::add));
       }
@@ -155,12 +155,12 @@ public final class Schedule {
         "Schedule.calendar.to",
         to,
         "a day from " + from + " to the year " + MarkedDate.LAST_YEAR);
-    Facts facts = facts(record, asOf);
+    RecordOnDay facts = facts(record, asOf);
     if (facts.end().isPresent()) {
       return List.of();
     }
     List<Planned> planned = new ArrayList<>();
-    for (Due due : new OtherDues(facts).ages()) {
+    for (Due due : new ChecksAndAgesDue(facts).ages()) {
       due.by()
           .filter(day -> !day.isBefore(from) && !day.isAfter(to))
           .ifPresent(
@@ -171,7 +171,7 @@ public final class Schedule {
     }
     for (TaskRow row : tables.tasks().rows(record.element())) {
       if (row.timing() instanceof Timing.After after) {
-        new Calls(facts, row, after).planned(from, to, planned::add);
+        new TriggeredDays(facts, row, after).planned(from, to, planned::add);
       } else {
         rounds(facts, row).forEach(rounds -> rounds.planned(from, to, planned::add));
       }
@@ -179,38 +179,38 @@ public final class Schedule {
     return planned.stream().sorted(Planned.ORDER).collect(ImmutableList.toImmutableList());
   }
 
-  private Facts facts(ServiceRecord record, LocalDate asOf) {
+  private RecordOnDay facts(ServiceRecord record, LocalDate asOf) {
     return facts(tables.evidence().of(record.element(), record.history(), asOf), record);
   }
 
-  private Facts facts(Evidence evidence, ServiceRecord record) {
-    return new Facts(tables, Objects.requireNonNull(evidence, "evidence"), record);
+  private RecordOnDay facts(Evidence evidence, ServiceRecord record) {
+    return new RecordOnDay(tables, Objects.requireNonNull(evidence, "evidence"), record);
   }
 
   /** None for what has no interval: what follows a trigger, or what no row covers. */
-  private List<Rounds> rounds(Facts facts, TaskRow row) {
+  private List<RecurringDays> rounds(RecordOnDay facts, TaskRow row) {
     if (row.timing() instanceof Timing.Every every) {
-      return List.of(new Rounds(facts, row, row, every));
+      return List.of(new RecurringDays(facts, row, row, every));
     }
     if (row.timing() instanceof Timing.ByInterval
-        && row.doneBy() instanceof DoneBy.Inspected inspected) {
+        && row.doneBy() instanceof Discharge.Inspected inspected) {
       return tables.intervals().rows(inspected.kind(), facts.element()).stream()
-          .map(interval -> new Rounds(facts, row, interval, every(interval, facts)))
+          .map(interval -> new RecurringDays(facts, row, interval, every(interval, facts)))
           .toList();
     }
     return List.of();
   }
 
   /** Whether the row itself, or the table's own interval, says how often; rows beside it do not. */
-  private boolean ruled(Facts facts, TaskRow row) {
+  private boolean ruled(RecordOnDay facts, TaskRow row) {
     return row.timing() instanceof Timing.Every
-        || (row.doneBy() instanceof DoneBy.Inspected inspected
+        || (row.doneBy() instanceof Discharge.Inspected inspected
             && tables.intervals().row(inspected.kind(), facts.element()).isPresent());
   }
 
-  private static Timing.Every every(IntervalRow interval, Facts facts) {
+  private static Timing.Every every(IntervalRow interval, RecordOnDay facts) {
     int first =
-        facts.element().cbrnOption() == Known.NO
+        facts.element().cbrnOption() == YesNoUnknown.NO
             ? interval.firstMonths()
             : interval.firstMonthsWithCbrnOption();
     return new Timing.Every(Start.IN_SERVICE, first, 1, interval.repeatMonths());

@@ -29,7 +29,7 @@ public record TaskRow(
     TaskKey task,
     ElementKind element,
     Use use,
-    DoneBy doneBy,
+    Discharge doneBy,
     Timing timing,
     boolean exemptInReserve)
     implements ComparableRow<TaskRow> {
@@ -47,13 +47,13 @@ public record TaskRow(
     Objects.requireNonNull(doneBy, "doneBy");
     Objects.requireNonNull(timing, "timing");
     InvalidValueException.require(
-        !(timing instanceof Timing.ByInterval) || doneBy instanceof DoneBy.Inspected,
+        !(timing instanceof Timing.ByInterval) || doneBy instanceof Discharge.Inspected,
         "TaskRow.timing",
         timing.text(),
         "an interval of its own for what is no inspection");
     InvalidValueException.require(
         !exemptInReserve
-            || (doneBy instanceof DoneBy.Inspected && !(timing instanceof Timing.After)),
+            || (doneBy instanceof Discharge.Inspected && !(timing instanceof Timing.After)),
         "TaskRow.exemptInReserve",
         exemptInReserve,
         "true only for an inspection in intervals");
@@ -101,7 +101,7 @@ public record TaskRow(
    * @return how strict this task is, set against the interval; never null
    */
   public Comparison compareStrictness(IntervalRow interval) {
-    if (!doneBy.equals(new DoneBy.Inspected(interval.inspection()))
+    if (!doneBy.equals(new Discharge.Inspected(interval.inspection()))
         || interval.inspection() == InspectionKind.ROUTINE
         || element != interval.element()
         || use != interval.use()) {

@@ -11,8 +11,8 @@ import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.source.Checked;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.FaultCode;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.TableFault;
 
@@ -20,7 +20,7 @@ import org.ensemblerules.source.TableFault;
 public final class TaskTable {
   private record Cell(ElementKind element, Use use) {}
 
-  private record Said(EditionId by, List<String> what) {}
+  private record Said(OriginId by, List<String> what) {}
 
   private final ImmutableList<TaskRow> rows;
   private final ImmutableListMultimap<Cell, TaskRow> cells;

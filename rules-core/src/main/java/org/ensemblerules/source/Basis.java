@@ -18,7 +18,7 @@ public sealed interface Basis {
    * @param pages the pages on which it was seen restated, the best first; empty if it was read in
    *     the document itself, or if no page is named; not null
    */
-  record Published(SourceId source, Optional<String> clause, Seen seen, List<SourceId> pages)
+  record Published(SourceId source, Optional<String> clause, HowSeen seen, List<SourceId> pages)
       implements Basis {
     /**
      * Checks the clause and the pages.
@@ -32,7 +32,7 @@ public sealed interface Basis {
       Objects.requireNonNull(seen, "seen");
       pages = ImmutableList.copyOf(pages);
       InvalidValueException.require(
-          seen == Seen.RESTATED || pages.isEmpty(),
+          seen == HowSeen.RESTATED || pages.isEmpty(),
           "Basis.pages",
           pages,
           "none, since it was read in the document itself");
@@ -51,7 +51,7 @@ public sealed interface Basis {
      * @param seen whether it was read there or seen restated; not null
      * @throws InvalidValueException if the clause is blank or longer than 80 characters
      */
-    public Published(SourceId source, Optional<String> clause, Seen seen) {
+    public Published(SourceId source, Optional<String> clause, HowSeen seen) {
       this(source, clause, seen, List.of());
     }
 
@@ -119,7 +119,7 @@ public sealed interface Basis {
    * @param into the edition whose text was not seen; not null
    * @param there on whose word it stands in the earlier edition, not carried over itself; not null
    */
-  record CarriedOver(EditionId into, Basis there) implements Basis {
+  record CarriedOver(OriginId into, Basis there) implements Basis {
     /**
      * Checks that nothing is carried over twice.
      *

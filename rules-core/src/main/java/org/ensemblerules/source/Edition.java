@@ -20,11 +20,11 @@ import java.util.Optional;
  */
 public record Edition(
     Provenance provenance,
-    EditionId id,
+    OriginId id,
     int order,
     String title,
     Optional<LocalDate> effective,
-    Optional<EditionId> consolidatedInto,
+    Optional<OriginId> consolidatedInto,
     Optional<LocalDate> notBefore)
     implements ComparableRow<Edition>, Comparable<Edition> {
 
@@ -61,11 +61,11 @@ public record Edition(
    */
   public Edition(
       Provenance provenance,
-      EditionId id,
+      OriginId id,
       int order,
       String title,
       Optional<LocalDate> effective,
-      Optional<EditionId> consolidatedInto) {
+      Optional<OriginId> consolidatedInto) {
     this(provenance, id, order, title, effective, consolidatedInto, Optional.empty());
   }
 
@@ -76,7 +76,7 @@ public record Edition(
         Integer.toString(order),
         title,
         effective.map(LocalDate::toString).orElse(""),
-        consolidatedInto.map(EditionId::value).orElse(""),
+        consolidatedInto.map(OriginId::value).orElse(""),
         notBefore.map(LocalDate::toString).orElse(""));
   }
 

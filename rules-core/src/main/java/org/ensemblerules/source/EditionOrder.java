@@ -10,7 +10,7 @@ import java.util.stream.Stream;
  *
  * @param through the editions, the one in force last; empty if none is; not null
  */
-public record EditionOrder(List<EditionId> through) {
+public record EditionOrder(List<OriginId> through) {
   /** Copies the list. */
   public EditionOrder {
     through = ImmutableList.copyOf(through);
@@ -42,7 +42,7 @@ public record EditionOrder(List<EditionId> through) {
    * @param row where a row of the edition in force comes from; not null
    * @return true if it has the row
    */
-  public boolean has(EditionId edition, Provenance row) {
+  public boolean has(OriginId edition, Provenance row) {
     int asked = through.indexOf(edition);
     int written = through.indexOf(row.origin());
     return asked >= 0 && (asked == through.size() - 1 || (written >= 0 && written <= asked));

@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param note what a reader should know besides; empty if nothing
  */
 public record Provenance(
-    RowKey key, EditionId origin, Basis basis, LocalDate reviewedThrough, Optional<String> note) {
+    RowKey key, OriginId origin, Basis basis, LocalDate reviewedThrough, Optional<String> note) {
 
   /**
    * Checks the note.

@@ -13,7 +13,7 @@ import org.ensemblerules.measure.Rational;
  * @param figures every number used
  * @param secondUnitWouldDiffer whether the second printed unit would answer otherwise
  */
-record Decision(Outcome outcome, ImmutableList<Figure> figures, boolean secondUnitWouldDiffer) {
+record Decision(TestOutcome outcome, ImmutableList<Figure> figures, boolean secondUnitWouldDiffer) {
 
   static Decision of(
       DecisionRule rule,

@@ -18,7 +18,7 @@ import java.util.Objects;
  */
 public record DirectionResult(
     Direction direction,
-    Outcome outcome,
+    TestOutcome outcome,
     List<Figure> figures,
     List<Specimen> kept,
     List<Discarded> discarded,

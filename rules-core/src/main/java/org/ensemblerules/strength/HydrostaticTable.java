@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.measure.Bound;
 import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.Limit;
@@ -70,7 +70,7 @@ public final class HydrostaticTable {
     Set<HydrostaticFault> milder = milder(row, trial, comparison);
     Set<HydrostaticFault> harder = harder(row, trial, comparison);
     List<HydrostaticTrial.Spot> leaks =
-        trial.spots().stream().filter(spot -> spot.leaked() == Known.YES).toList();
+        trial.spots().stream().filter(spot -> spot.leaked() == YesNoUnknown.YES).toList();
     if (!leaks.isEmpty()) {
       return harder.isEmpty()
           ? new HydrostaticResult.Leaked(row, leaks, milder)
@@ -97,7 +97,7 @@ public final class HydrostaticTable {
     if (seams < row.leastSeamSpots()) {
       faults.add(HydrostaticFault.TOO_FEW_SEAM_SPOTS);
     }
-    if (trial.spots().stream().anyMatch(spot -> spot.leaked() == Known.UNKNOWN)) {
+    if (trial.spots().stream().anyMatch(spot -> spot.leaked() == YesNoUnknown.UNKNOWN)) {
       faults.add(HydrostaticFault.SPOT_UNKNOWN);
     }
     return faults;

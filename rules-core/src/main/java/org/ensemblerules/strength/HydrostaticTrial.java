@@ -2,7 +2,7 @@ package org.ensemblerules.strength;
 
 import java.util.List;
 import java.util.Objects;
-import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.source.InvalidValueException;
@@ -41,7 +41,7 @@ public record HydrostaticTrial(Quantity pressure, Quantity dwell, List<Spot> spo
    * @param seam whether a seam crosses it
    * @param leaked whether water came through; not null
    */
-  public record Spot(String place, boolean seam, Known leaked) {
+  public record Spot(String place, boolean seam, YesNoUnknown leaked) {
     /**
      * Checks the values.
      *

@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.measure.ExactQuantity;
 import org.ensemblerules.measure.Rational;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 
 /** Judges test reports: each direction on its own, the strictest counts. */
 public final class Judge {
@@ -28,7 +28,7 @@ public final class Judge {
    */
   public static StrengthResult judge(
       StrengthTables tables,
-      EditionId product,
+      OriginId product,
       TestReport report,
       Purpose purpose,
       DecisionRule rule) {
@@ -44,7 +44,7 @@ public final class Judge {
   }
 
   private static RequirementRow requirement(
-      RequirementTable requirements, EditionId product, TestReport report) throws Stopped {
+      RequirementTable requirements, OriginId product, TestReport report) throws Stopped {
     List<RequirementRow> rows =
         requirements.requirements(
             product, report.property(), report.element(), report.use(), report.site());
@@ -96,7 +96,7 @@ public final class Judge {
                         "the report does not say where the specimens came from"));
     requireFitting(purpose, origin);
     List<DirectionResult> directions = new ArrayList<>();
-    Outcome outcome = Outcome.PASS;
+    TestOutcome outcome = TestOutcome.PASS;
     Set<Remark> remarks = EnumSet.noneOf(Remark.class);
     for (SpecimenSets.Kept set :
         SpecimenSets.of(report, row, method, methods.discards(report.method()))) {
@@ -172,9 +172,9 @@ public final class Judge {
     Optional<Remark> fabric =
         fabricFirst(row, report, purpose, limit, set, values, decision.outcome());
     fabric.ifPresent(remarks::add);
-    Outcome outcome =
+    TestOutcome outcome =
         fabric.filter(remark -> remark == Remark.FABRIC_BROKE_FIRST).isPresent()
-            ? Outcome.PASS
+            ? TestOutcome.PASS
             : decision.outcome();
     ImmutableList.Builder<Figure> figures = ImmutableList.builder();
     figures.add(Figure.count("specimens tested", values.size() + set.discarded().size()));
@@ -202,9 +202,9 @@ public final class Judge {
       EffectiveLimit limit,
       SpecimenSets.Kept set,
       List<Rational> values,
-      Outcome outcome) {
+      TestOutcome outcome) {
     if (!row.fabricFailsFirst()
-        || outcome.compareTo(Outcome.CONDITIONAL_FAIL) < 0
+        || outcome.compareTo(TestOutcome.CONDITIONAL_FAIL) < 0
         || limit.printed().isEmpty()) {
       return Optional.empty();
     }

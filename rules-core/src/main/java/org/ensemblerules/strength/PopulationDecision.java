@@ -57,7 +57,7 @@ final class PopulationDecision {
         limit.compared(Figure.worked(minimum ? "lower bound" : "upper bound", bound, unit)),
         Figure.of(Decision.limitName(limit), limit.value()));
     return new Decision(
-        limit.margin(mean).toDouble() >= distance ? Outcome.PASS : Outcome.FAIL,
+        limit.margin(mean).toDouble() >= distance ? TestOutcome.PASS : TestOutcome.FAIL,
         figures.build(),
         false);
   }
@@ -89,7 +89,7 @@ final class PopulationDecision {
     double bound = bound(lowest.toDouble(), ranked.toDouble(), row.exponent().doubleValue());
     Optional<Unit> unit = Optional.of(limit.value().unit());
     return new Decision(
-        bound >= limit.value().value().toDouble() ? Outcome.PASS : Outcome.FAIL,
+        bound >= limit.value().value().toDouble() ? TestOutcome.PASS : TestOutcome.FAIL,
         ImmutableList.of(
             Figure.given("coverage in percent", rule.coveragePercent()),
             Figure.given("confidence in percent", rule.confidencePercent()),

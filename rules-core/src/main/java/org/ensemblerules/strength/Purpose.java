@@ -6,8 +6,8 @@ import java.util.Map;
 import java.util.Objects;
 import org.ensemblerules.measure.NumberSize;
 import org.ensemblerules.measure.Quantity;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.source.OriginId;
 
 /**
  * What a judgment is for. Product standards state requirements for new material and none for used
@@ -29,7 +29,7 @@ public sealed interface Purpose {
      *
      * @return the overlay or edition that states it; never null
      */
-    EditionId policy();
+    OriginId policy();
   }
 
   /**
@@ -37,7 +37,7 @@ public sealed interface Purpose {
    *
    * @param policy the overlay or edition that says so; not null
    */
-  record AtLeastNewRequirement(EditionId policy) implements UsedGearPolicy {
+  record AtLeastNewRequirement(OriginId policy) implements UsedGearPolicy {
     /** Checks for nulls. */
     public AtLeastNewRequirement {
       Objects.requireNonNull(policy, "policy");
@@ -58,7 +58,7 @@ public sealed interface Purpose {
    * @param whenNew the value when new in each direction; not null
    */
   record AtLeastShareOfNewValue(
-      EditionId policy, BigDecimal percent, Map<Direction, Quantity> whenNew)
+      OriginId policy, BigDecimal percent, Map<Direction, Quantity> whenNew)
       implements UsedGearPolicy {
     /**
      * Checks the share.

@@ -13,8 +13,8 @@ import org.ensemblerules.measure.Limit;
 import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.ComparedFields;
 import org.ensemblerules.source.Comparison;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Provenance;
 
 /**
@@ -39,7 +39,7 @@ import org.ensemblerules.source.Provenance;
  */
 public record RequirementRow(
     Provenance provenance,
-    EditionId product,
+    OriginId product,
     Property property,
     ElementKind element,
     Use use,
@@ -87,7 +87,7 @@ public record RequirementRow(
    * @param other that edition; not null
    * @return the row with its provenance unchanged; never null
    */
-  public RequirementRow of(EditionId other) {
+  public RequirementRow of(OriginId other) {
     return new RequirementRow(
         provenance,
         other,

@@ -12,14 +12,14 @@ import org.ensemblerules.gear.Use;
 import org.ensemblerules.measure.Bound;
 import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.source.Checked;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.FaultCode;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.TableFault;
 
 /** What product editions require of new material; all editions, as the label says which counts. */
 public final class RequirementTable {
   private record Cell(
-      EditionId product, Property property, ElementKind element, Use use, Site site) {}
+      OriginId product, Property property, ElementKind element, Use use, Site site) {}
 
   private final ImmutableList<RequirementRow> rows;
   private final ImmutableListMultimap<Cell, RequirementRow> cells;
@@ -140,7 +140,7 @@ public final class RequirementTable {
    * @return the rows; empty if none covers it
    */
   public List<RequirementRow> requirements(
-      EditionId product, Property property, ElementKind element, Use use, Site site) {
+      OriginId product, Property property, ElementKind element, Use use, Site site) {
     return cells.get(new Cell(product, property, element, use, site));
   }
 

@@ -25,7 +25,7 @@ public sealed interface StrengthResult {
    * @param remarks what else a reader must know; not null
    */
   record Judged(
-      Outcome outcome,
+      TestOutcome outcome,
       List<DirectionResult> directions,
       RequirementRow requirement,
       MethodRow method,

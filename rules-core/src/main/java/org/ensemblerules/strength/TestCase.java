@@ -1,8 +1,8 @@
 package org.ensemblerules.strength;
 
 import java.util.Objects;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.source.OriginId;
 
 /**
  * A laboratory's report with what it is to be judged by.
@@ -14,7 +14,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param rule the decision rule; not null
  */
 public record TestCase(
-    String id, EditionId product, TestReport report, Purpose purpose, DecisionRule rule) {
+    String id, OriginId product, TestReport report, Purpose purpose, DecisionRule rule) {
   /**
    * Checks the name.
    *

@@ -14,7 +14,7 @@ import org.ensemblerules.strength.numeric.Normal;
  * Decision rules that look at one value: simple acceptance, guard band, conformance probability.
  */
 record ValueDecision(
-    Outcome outcome, ImmutableList<Figure> figures, boolean secondUnitWouldDiffer) {
+    TestOutcome outcome, ImmutableList<Figure> figures, boolean secondUnitWouldDiffer) {
 
   static ValueDecision of(
       DecisionRule rule, EffectiveLimit limit, Rational value, Optional<Uncertainty> uncertainty)
@@ -33,7 +33,9 @@ record ValueDecision(
     Rational z = limit.margin(value).dividedBy(known.standard());
     double probability = Normal.below(z.toDouble());
     return new ValueDecision(
-        probability >= Shares.ofPercent(wanted.leastPercent()) ? Outcome.PASS : Outcome.FAIL,
+        probability >= Shares.ofPercent(wanted.leastPercent())
+            ? TestOutcome.PASS
+            : TestOutcome.FAIL,
         ImmutableList.of(
             known.expandedFigure(),
             Figure.of("coverage factor k", known.coverageFactor(), Optional.empty()),
@@ -63,7 +65,7 @@ record ValueDecision(
                           Rational.of(rounded),
                           Optional.of(unit))));
       return new ValueDecision(
-          answer.met() ? Outcome.PASS : Outcome.FAIL,
+          answer.met() ? TestOutcome.PASS : TestOutcome.FAIL,
           figures.build(),
           answer.secondUnitWouldDiffer());
     }
@@ -77,7 +79,7 @@ record ValueDecision(
             ? Rational.of(to.rounding().round(value))
             : value;
     return new ValueDecision(
-        limit.margin(compared).signum() >= 0 ? Outcome.PASS : Outcome.FAIL,
+        limit.margin(compared).signum() >= 0 ? TestOutcome.PASS : TestOutcome.FAIL,
         comparison instanceof ComparisonMethod.RoundedTo
             ? ImmutableList.of(
                 Figure.of("value rounded for comparison", compared, Optional.of(unit)))
@@ -109,15 +111,15 @@ record ValueDecision(
       Uncertainty uncertainty,
       boolean differs) {
     Rational width = uncertainty.expanded().times(Rational.of(rule.r()));
-    Outcome outcome;
+    TestOutcome outcome;
     if (margin.compareTo(width) >= 0) {
-      outcome = Outcome.PASS;
+      outcome = TestOutcome.PASS;
     } else if (margin.signum() >= 0) {
-      outcome = Outcome.CONDITIONAL_PASS;
+      outcome = TestOutcome.CONDITIONAL_PASS;
     } else if (width.signum() > 0 && margin.compareTo(width.negated()) >= 0) {
-      outcome = Outcome.CONDITIONAL_FAIL;
+      outcome = TestOutcome.CONDITIONAL_FAIL;
     } else {
-      outcome = Outcome.FAIL;
+      outcome = TestOutcome.FAIL;
     }
     return new ValueDecision(
         outcome,

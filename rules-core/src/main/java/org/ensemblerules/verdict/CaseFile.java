@@ -18,7 +18,7 @@ import org.ensemblerules.schedule.Due;
 final class CaseFile {
   private final RuleSet rules;
   private final Assessment assessment;
-  private final Labeled labeled;
+  private final ElementLabels labeled;
   private final Evidence evidence;
   private final List<Finding> notFitted;
   private final List<Finding> findings;
@@ -33,7 +33,7 @@ final class CaseFile {
     this.rules = rules;
     this.assessment = assessment;
     this.evidence = evidence;
-    this.labeled = new Labeled(evidence);
+    this.labeled = new ElementLabels(evidence);
     this.notFitted = NotFitted.findings(assessment.element(), evidence.history(), rules.tables());
     this.findings =
         Stream.of(
@@ -69,7 +69,7 @@ final class CaseFile {
     return evidence.asOf();
   }
 
-  Labeled labeled() {
+  ElementLabels labeled() {
     return labeled;
   }
 

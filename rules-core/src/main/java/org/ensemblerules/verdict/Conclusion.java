@@ -23,7 +23,7 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.OpenFinding;
-import org.ensemblerules.schedule.DoneBy;
+import org.ensemblerules.schedule.Discharge;
 import org.ensemblerules.schedule.TaskRow;
 import org.ensemblerules.source.CitedRow;
 import org.ensemblerules.source.Provenance;
@@ -104,7 +104,7 @@ final class Conclusion {
     if (reason.kind() == ReasonKind.TASK_DUE) {
       for (TaskRow task : file.tables().tasks().rows(file.element())) {
         if (reason.row().map(CitedRow::provenance).equals(Optional.of(task.provenance()))
-            && task.doneBy() instanceof DoneBy.InspectedBy inspected) {
+            && task.doneBy() instanceof Discharge.InspectedBy inspected) {
           return inspected.by();
         }
       }

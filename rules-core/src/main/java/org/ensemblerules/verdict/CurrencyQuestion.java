@@ -14,7 +14,7 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Judgment;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.inspection.IntervalTable;
@@ -104,8 +104,8 @@ final class CurrencyQuestion {
   private static void usedSince(CaseFile file, Consumer<Reason> reasons) {
     Optional<Judgment> newest =
         file.evidence().notCounting(Event.Inspected.class::isInstance).stream().findFirst();
-    Optional<When> last = last(file.evidence().counting(Event.Inspected.class).stream());
-    Optional<When> lastAfterUse =
+    Optional<Moment> last = last(file.evidence().counting(Event.Inspected.class).stream());
+    Optional<Moment> lastAfterUse =
         last(
             file.evidence().counting(Event.Inspected.class).stream()
                 .filter(done -> done.inspection().occasion() == Occasion.AFTER_USE));
@@ -142,8 +142,8 @@ final class CurrencyQuestion {
   }
 
   /** The inspection that is after whatever any other is after; all that count have a day. */
-  private static Optional<When> last(Stream<Event.Inspected> counting) {
-    return counting.map(Event.Inspected::when).max(When.LAST_CERTAIN);
+  private static Optional<Moment> last(Stream<Event.Inspected> counting) {
+    return counting.map(Event.Inspected::when).max(Moment.LAST_CERTAIN);
   }
 
   private static Reason reason(ReasonKind kind, Optional<Row> row, String seen, Effect effect) {

@@ -13,9 +13,9 @@ import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Permission;
 import org.ensemblerules.effect.Scope;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Judgment;
 import org.ensemblerules.history.Told;
@@ -25,7 +25,7 @@ import org.ensemblerules.inspection.EvidenceGrade;
 import org.ensemblerules.inspection.GradeRow;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
-import org.ensemblerules.inspection.Standing;
+import org.ensemblerules.inspection.InspectionStanding;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
 
@@ -71,7 +71,7 @@ final class InspectionQuestion {
     Inspection inspection = ((Event.Inspected) judged.event()).inspection();
     Effect again = new Effect.Evaluate(inspection.kind().check(), Scope.ELEMENT);
     String which = which(judged);
-    Standing standing = judged.standing().orElseThrow();
+    InspectionStanding standing = judged.standing().orElseThrow();
     if (standing.coverage().required() == 0) {
       reasons.accept(
           reason(
@@ -163,17 +163,17 @@ final class InspectionQuestion {
   }
 
   private static void cleanliness(
-      Standing standing, String which, Effect again, Consumer<Reason> reasons) {
-    if (standing.clean() == Known.YES) {
+      InspectionStanding standing, String which, Effect again, Consumer<Reason> reasons) {
+    if (standing.clean() == YesNoUnknown.YES) {
       return;
     }
     String seen =
         which
-            + (standing.clean() == Known.NO
+            + (standing.clean() == YesNoUnknown.NO
                 ? ": the element was not clean, and dirt hides damage"
                 : ": it is not known that the element was clean");
     reasons.accept(reason(ReasonKind.INSPECTED_DIRTY, Optional.empty(), WHOLE, seen, again));
-    if (standing.clean() == Known.NO) {
+    if (standing.clean() == YesNoUnknown.NO) {
       reasons.accept(
           reason(
               ReasonKind.INSPECTED_DIRTY,

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.ensemblerules.ruleset.Subject;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.source.OriginId;
 
 /** One respect in which two identities of rules differ. */
 public sealed interface Mismatch {
@@ -16,7 +16,7 @@ public sealed interface Mismatch {
    * @param then the edition then; empty if none was chosen
    * @param now the edition now; empty if none is chosen
    */
-  record OtherEdition(Subject subject, Optional<EditionId> then, Optional<EditionId> now)
+  record OtherEdition(Subject subject, Optional<OriginId> then, Optional<OriginId> now)
       implements Mismatch {
     /** Checks for nulls. */
     public OtherEdition {
@@ -37,7 +37,7 @@ public sealed interface Mismatch {
    * @param then the overlays then, in order; not null
    * @param now the overlays now, in order; not null
    */
-  record OtherOverlays(List<EditionId> then, List<EditionId> now) implements Mismatch {
+  record OtherOverlays(List<OriginId> then, List<OriginId> now) implements Mismatch {
     /** Copies the lists. */
     public OtherOverlays {
       then = List.copyOf(then);

@@ -22,7 +22,7 @@ import org.ensemblerules.gear.RequiredSince;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.ruleset.Tables;
@@ -74,7 +74,7 @@ final class NotFitted {
     return history.events(Event.Inspected.class).stream()
         .filter(event -> saysNotFitted(event.inspection(), site, element, tables))
         .map(Event.Inspected::when)
-        .max(When.LAST_CERTAIN)
+        .max(Moment.LAST_CERTAIN)
         .map(when -> missing(site, when.date()));
   }
 

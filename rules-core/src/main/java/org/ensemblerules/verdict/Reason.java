@@ -19,9 +19,9 @@ import org.ensemblerules.effect.HandlingDuty;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.CitedRow;
+import org.ensemblerules.source.HowSeen;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
-import org.ensemblerules.source.Seen;
 import org.ensemblerules.source.Source;
 import org.ensemblerules.source.SourceId;
 
@@ -176,7 +176,7 @@ public record Reason(
               + ", whose text was not seen."
               + caution(carried.there()).map(there -> " " + there).orElse(""));
     }
-    if (basis instanceof Basis.Published published && published.seen() == Seen.RESTATED) {
+    if (basis instanceof Basis.Published published && published.seen() == HowSeen.RESTATED) {
       return Optional.of("Seen restated elsewhere, not read in the source itself.");
     }
     return Optional.empty();

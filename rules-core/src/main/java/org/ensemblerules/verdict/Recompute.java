@@ -12,8 +12,8 @@ import java.util.stream.Collectors;
 import org.ensemblerules.ruleset.Identity;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.source.OriginId;
 
 /**
  * Computes a stored verdict again, and only with the rules that it was computed with then. Rules
@@ -141,8 +141,8 @@ public sealed interface Recompute {
   static List<Mismatch> mismatches(Identity then, Identity now) {
     ImmutableList.Builder<Mismatch> all = ImmutableList.builder();
     for (Subject subject : keys(then.editions(), now.editions())) {
-      Optional<EditionId> was = Optional.ofNullable(then.editions().get(subject));
-      Optional<EditionId> is = Optional.ofNullable(now.editions().get(subject));
+      Optional<OriginId> was = Optional.ofNullable(then.editions().get(subject));
+      Optional<OriginId> is = Optional.ofNullable(now.editions().get(subject));
       if (!was.equals(is)) {
         all.add(new Mismatch.OtherEdition(subject, was, is));
       }

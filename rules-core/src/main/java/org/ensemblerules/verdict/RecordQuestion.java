@@ -13,10 +13,10 @@ import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Scope;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Contradiction;
 import org.ensemblerules.history.Contradictions;
 import org.ensemblerules.history.Event;
@@ -202,7 +202,7 @@ final class RecordQuestion {
   /** An alteration that the manufacturer is not known to have approved, and nobody looked at. */
   private static void alterations(CaseFile file, Consumer<Reason> reasons) {
     for (Event.Modified altered : file.history().events(Event.Modified.class)) {
-      if (altered.approved() != Known.YES
+      if (altered.approved() != YesNoUnknown.YES
           && !file.evidence().passedAfter(Check.EXPERT_EVALUATION, altered.when())) {
         reasons.accept(
             reason(

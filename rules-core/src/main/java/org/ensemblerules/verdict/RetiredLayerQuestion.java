@@ -132,7 +132,7 @@ final class RetiredLayerQuestion {
             FindingId.OF_LABELS
                 + Site.of(Part.LABEL, place)
                 + ":RETIRED:"
-                + Labeled.token(text(gone) + "; " + Labeled.says(inItsPlace)));
+                + ElementLabels.token(text(gone) + "; " + ElementLabels.says(inItsPlace)));
     if (!file.evidence().passedAfter(Check.IDENTIFICATION, id, gone.when())) {
       reasons.accept(
           reason(

@@ -19,11 +19,11 @@ import org.ensemblerules.history.Contradictions;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Evidence;
 import org.ensemblerules.history.History;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.schedule.DoneBy;
+import org.ensemblerules.schedule.Discharge;
 import org.ensemblerules.schedule.TaskRow;
 import org.ensemblerules.schedule.Timing;
 import org.ensemblerules.schedule.Trigger;
@@ -146,7 +146,7 @@ public final class StillMatters {
             .mapToInt(row -> ((Timing.Every) row.timing()).times())
             .max()
             .orElse(1);
-    return When.onDistinctDays(
+    return Moment.onDistinctDays(
                 counting.stream()
                     .filter(other -> isAfter(other, done) && alike.test(done, other))
                     .map(Event::when)
@@ -226,9 +226,9 @@ public final class StillMatters {
     return evidence.counts(done) && isAfter(done, used);
   }
 
-  private boolean discharges(DoneBy doneBy, Event event) {
+  private boolean discharges(Discharge doneBy, Event event) {
     return doneBy.asksFor(event)
-        || (doneBy instanceof DoneBy.Inspected asked
+        || (doneBy instanceof Discharge.Inspected asked
             && event instanceof Event.Inspected done
             && rules
                 .tables()

@@ -9,7 +9,7 @@ import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
-import org.ensemblerules.schedule.DoneBy;
+import org.ensemblerules.schedule.Discharge;
 import org.ensemblerules.schedule.Due;
 import org.ensemblerules.schedule.TaskRow;
 import org.ensemblerules.schedule.Timing;
@@ -56,22 +56,22 @@ final class TaskQuestion {
     return due.isOverdue(asOf);
   }
 
-  private static Effect effect(DoneBy doneBy) {
-    if (doneBy instanceof DoneBy.Cleaned cleaned) {
+  private static Effect effect(Discharge doneBy) {
+    if (doneBy instanceof Discharge.Cleaned cleaned) {
       return new Effect.Clean(cleaned.kind(), Scope.ELEMENT);
     }
-    if (doneBy instanceof DoneBy.CleanedAs cleaned) {
+    if (doneBy instanceof Discharge.CleanedAs cleaned) {
       return new Effect.Clean(cleaned.least(), Scope.ELEMENT);
     }
     return new Effect.Evaluate(check(doneBy), Scope.ELEMENT);
   }
 
-  private static Check check(DoneBy doneBy) {
-    if (doneBy instanceof DoneBy.Inspected inspected) {
+  private static Check check(Discharge doneBy) {
+    if (doneBy instanceof Discharge.Inspected inspected) {
       return inspected.kind().check();
     }
-    return doneBy instanceof DoneBy.InspectedBy inspected
+    return doneBy instanceof Discharge.InspectedBy inspected
         ? inspected.least().check()
-        : ((DoneBy.Checked) doneBy).check();
+        : ((Discharge.Checked) doneBy).check();
   }
 }

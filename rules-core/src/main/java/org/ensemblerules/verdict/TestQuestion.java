@@ -11,10 +11,10 @@ import org.ensemblerules.history.Event;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.strength.Judge;
 import org.ensemblerules.strength.MethodRow;
-import org.ensemblerules.strength.Outcome;
 import org.ensemblerules.strength.Purpose;
 import org.ensemblerules.strength.SpecimenOrigin;
 import org.ensemblerules.strength.StrengthResult;
+import org.ensemblerules.strength.TestOutcome;
 import org.ensemblerules.strength.TestReport;
 import org.ensemblerules.strength.UsedGearRow;
 
@@ -59,7 +59,7 @@ final class TestQuestion {
             file.tables().strength(), tested.product(), tested.report(), purpose, tested.rule());
     boolean evaluated = file.evidence().evaluatedSince(tested);
     if (result instanceof StrengthResult.Judged judged) {
-      boolean met = judged.outcome() == Outcome.PASS;
+      boolean met = judged.outcome() == TestOutcome.PASS;
       if (met || !evaluated) {
         reasons.accept(
             reason(

@@ -8,7 +8,7 @@ import org.ensemblerules.defect.Finding;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Task;
-import org.ensemblerules.schedule.DoneBy;
+import org.ensemblerules.schedule.Discharge;
 import org.ensemblerules.schedule.TaskRow;
 import org.ensemblerules.source.RowKey;
 
@@ -31,7 +31,7 @@ final class TracedAnswer {
       }
     }
     for (TaskRow row : file.tables().tasks().rows(file.element())) {
-      if (row.doneBy() instanceof DoneBy.Checked checked) {
+      if (row.doneBy() instanceof Discharge.Checked checked) {
         checks.add(checked.check());
       }
     }

@@ -17,7 +17,7 @@ import org.ensemblerules.fieldcheck.StrongerRow;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.inspection.InspectionKind;
-import org.ensemblerules.schedule.DoneBy;
+import org.ensemblerules.schedule.Discharge;
 import org.ensemblerules.schedule.TaskRow;
 import org.ensemblerules.strength.Property;
 import org.ensemblerules.strength.TestMethod;
@@ -41,7 +41,7 @@ final class TracedRecord {
 
   TracedRecord(CaseFile file) {
     for (TaskRow row : file.tables().tasks().rows(file.element())) {
-      if (row.doneBy() instanceof DoneBy.Inspected inspected) {
+      if (row.doneBy() instanceof Discharge.Inspected inspected) {
         inspections.add(inspected.kind());
       }
     }

@@ -29,12 +29,12 @@ import org.ensemblerules.effect.Task;
 import org.ensemblerules.fieldcheck.Condition;
 import org.ensemblerules.fleet.FleetEffect;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Presence;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Transfer;
 import org.ensemblerules.inspection.Equipment;
@@ -55,16 +55,16 @@ import org.ensemblerules.ruleset.AdoptionKind;
 import org.ensemblerules.ruleset.OverlayKind;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.Confidence;
-import org.ensemblerules.source.Seen;
+import org.ensemblerules.source.HowSeen;
 import org.ensemblerules.source.SourceKind;
 import org.ensemblerules.strength.Construction;
 import org.ensemblerules.strength.Direction;
 import org.ensemblerules.strength.FailureMode;
 import org.ensemblerules.strength.NoResultReason;
-import org.ensemblerules.strength.Outcome;
 import org.ensemblerules.strength.Property;
 import org.ensemblerules.strength.SpecimenOrigin;
 import org.ensemblerules.strength.Statistic;
+import org.ensemblerules.strength.TestOutcome;
 import org.ensemblerules.verdict.Headline;
 import org.ensemblerules.verdict.OutBecause;
 import org.ensemblerules.verdict.ReasonKind;
@@ -161,14 +161,14 @@ public enum CodeSet {
   SERVICE("service", Service.values()),
   /** Codes of {@link Headline}. */
   HEADLINE("headline", Headline.values()),
-  /** Codes of {@link Known}. */
-  KNOWN("known", Known.values()),
+  /** Codes of {@link YesNoUnknown}. */
+  KNOWN("known", YesNoUnknown.values()),
   /** Codes of {@link Legibility}. */
   LEGIBILITY("legibility", Legibility.values()),
   /** Codes of {@link Property}. */
   PROPERTY("property", Property.values()),
-  /** Codes of {@link Outcome}. */
-  OUTCOME("outcome", Outcome.values()),
+  /** Codes of {@link TestOutcome}. */
+  OUTCOME("outcome", TestOutcome.values()),
   /** Codes of {@link CareEntry}. */
   CARE_ENTRY("careEntry", CareEntry.values()),
   /** Codes of {@link Contaminant}. */
@@ -201,8 +201,8 @@ public enum CodeSet {
   STATISTIC("statistic", Statistic.values()),
   /** Codes of {@link Construction}. */
   CONSTRUCTION("construction", Construction.values()),
-  /** Codes of {@link Seen}. */
-  SEEN("seen", Seen.values()),
+  /** Codes of {@link HowSeen}. */
+  SEEN("seen", HowSeen.values()),
   /** Codes of {@link Confidence}. */
   CONFIDENCE("confidence", Confidence.values()),
   /** Codes of {@link SourceKind}. */

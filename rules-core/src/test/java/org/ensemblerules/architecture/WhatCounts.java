@@ -12,7 +12,7 @@ import org.ensemblerules.gates.TypeRules;
 import org.ensemblerules.history.Evidence;
 import org.ensemblerules.history.Validity;
 import org.ensemblerules.inspection.Coverage;
-import org.ensemblerules.inspection.Standing;
+import org.ensemblerules.inspection.InspectionStanding;
 import org.ensemblerules.repair.RepairOrders;
 import org.ensemblerules.ruleset.RuleSet;
 
@@ -23,8 +23,8 @@ final class WhatCounts {
   /** What decides, by its methods, and who may call it beside the judge of events. */
   private static final Map<Class<?>, Map<String, Set<String>>> DECIDES =
       Map.of(
-          Standing.class, Map.of("of", Set.of()),
-          Coverage.class, Map.of("of", names(Standing.class)),
+          InspectionStanding.class, Map.of("of", Set.of()),
+          Coverage.class, Map.of("of", names(InspectionStanding.class)),
           Validity.class, Map.of("objection", Set.of()),
           CareLimitTable.class, Map.of("judge", names(Validity.class)),
           CheckLimitTable.class, Map.of("judge", names(Validity.class)),
@@ -32,7 +32,11 @@ final class WhatCounts {
           PermissionTable.class,
               Map.of(
                   "mayPerform",
-                  names(PermissionTable.class, Standing.class, RepairOrders.class, RuleSet.class)));
+                  names(
+                      PermissionTable.class,
+                      InspectionStanding.class,
+                      RepairOrders.class,
+                      RuleSet.class)));
 
   private WhatCounts() {}
 

@@ -31,14 +31,14 @@ import org.ensemblerules.measure.Unit;
 import org.ensemblerules.retirement.AgeLimit;
 import org.ensemblerules.ruleset.Overlay;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.schedule.DoneBy;
+import org.ensemblerules.schedule.Discharge;
 import org.ensemblerules.schedule.Start;
 import org.ensemblerules.schedule.Timing;
 import org.ensemblerules.source.Basis;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.HowSeen;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Provenance;
 import org.ensemblerules.source.Row;
-import org.ensemblerules.source.Seen;
 import org.ensemblerules.source.SourceId;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenRules;
@@ -99,7 +99,7 @@ class LayeredAuditTest {
     return new Timing.Every(Start.IN_SERVICE, months, 1, months);
   }
 
-  private static final DoneBy LOOKED_CLOSER = new DoneBy.Inspected(InspectionKind.ADVANCED);
+  private static final Discharge LOOKED_CLOSER = new Discharge.Inspected(InspectionKind.ADVANCED);
 
   @Test
   void rowsOfSeveralLayersApplyTogetherAndAreNoFault() {
@@ -238,7 +238,7 @@ class LayeredAuditTest {
                     law.task(ElementKind.HELMET, LOOKED_CLOSER, every(11)),
                     law.task(
                         ElementKind.GLOVES,
-                        new DoneBy.InspectedBy(
+                        new Discharge.InspectedBy(
                             EnumSet.of(InspectionKind.ADVANCED),
                             EnumSet.of(EntityKind.VERIFIED_INDEPENDENT_SERVICE_PROVIDER)),
                         every(12)))))
@@ -247,7 +247,7 @@ class LayeredAuditTest {
 
   @Test
   void anIntervalIsHeldAgainstADutyByBothItsFirstTimes() {
-    DoneBy opened = new DoneBy.Inspected(InspectionKind.COMPLETE_LINER);
+    Discharge opened = new Discharge.Inspected(InspectionKind.COMPLETE_LINER);
     Timing sooner = new Timing.Every(Start.IN_SERVICE, 24, 1, 12);
     // The interval gives 36 months to the first where there is no option, the duty 24 to all.
     assertThat(added(law.law(law.task(ElementKind.COAT, opened, sooner)))).isEmpty();
@@ -405,8 +405,9 @@ class LayeredAuditTest {
 
   @Test
   void aDutyThatNobodyMayDischargeIsAGap() {
-    DoneBy byMembers =
-        new DoneBy.InspectedBy(EnumSet.of(InspectionKind.ADVANCED), EnumSet.of(EntityKind.MEMBER));
+    Discharge byMembers =
+        new Discharge.InspectedBy(
+            EnumSet.of(InspectionKind.ADVANCED), EnumSet.of(EntityKind.MEMBER));
     assertThat(only(FlawKind.GAP, law.law(law.task(ElementKind.COAT, byMembers, every(6)))).found())
         .isEqualTo("asks for ADVANCED inspection by MEMBER, none of whom may");
     Overlay forbidden =
@@ -445,8 +446,8 @@ class LayeredAuditTest {
     Provenance stale =
         new Provenance(
             row.key(),
-            new EditionId("LAW"),
-            new Basis.Published(new SourceId("no-such-source"), Optional.empty(), Seen.READ),
+            new OriginId("LAW"),
+            new Basis.Published(new SourceId("no-such-source"), Optional.empty(), HowSeen.READ),
             AS_OF.minusDays(1),
             Optional.empty());
     RuleSet rules =

@@ -47,18 +47,18 @@ import org.ensemblerules.measure.Unit;
 import org.ensemblerules.retirement.AgeLimit;
 import org.ensemblerules.retirement.AgeLimitRow;
 import org.ensemblerules.ruleset.CautionRow;
-import org.ensemblerules.schedule.DoneBy;
+import org.ensemblerules.schedule.Discharge;
 import org.ensemblerules.schedule.Start;
 import org.ensemblerules.schedule.TaskKey;
 import org.ensemblerules.schedule.TaskRow;
 import org.ensemblerules.schedule.Timing;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Confidence;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.HowSeen;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Provenance;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
-import org.ensemblerules.source.Seen;
 import org.ensemblerules.source.SourceId;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -111,7 +111,7 @@ class PlantedFlawsTest {
                       new TaskKey("wash"),
                       HELMET,
                       USE,
-                      new DoneBy.Cleaned(CleaningKind.ADVANCED),
+                      new Discharge.Cleaned(CleaningKind.ADVANCED),
                       new Timing.Every(Start.ISSUE, 12, 1, 12),
                       false));
             }),
@@ -241,7 +241,7 @@ class PlantedFlawsTest {
                         from(
                             "unlisted",
                             new Basis.Published(
-                                new SourceId("no-such-source"), Optional.empty(), Seen.READ)),
+                                new SourceId("no-such-source"), Optional.empty(), HowSeen.READ)),
                         "Mind."))),
         new Planted(
             "a site beside others without a row",
@@ -277,7 +277,7 @@ class PlantedFlawsTest {
                     caution(
                         new Provenance(
                             new RowKey("stale"),
-                            new EditionId("INVENTED"),
+                            new OriginId("INVENTED"),
                             new Basis.CommonPractice(),
                             AS_OF.minusDays(1),
                             Optional.empty()),
@@ -408,7 +408,7 @@ class PlantedFlawsTest {
         new TaskKey("look-over"),
         HELMET,
         USE,
-        new DoneBy.Inspected(InspectionKind.ADVANCED),
+        new Discharge.Inspected(InspectionKind.ADVANCED),
         new Timing.Every(Start.ISSUE, months, 1, months),
         false);
   }
@@ -432,11 +432,11 @@ class PlantedFlawsTest {
   }
 
   private static Provenance from(String key) {
-    return from(key, new Basis.Published(SOURCE, Optional.of("1.2"), Seen.READ));
+    return from(key, new Basis.Published(SOURCE, Optional.of("1.2"), HowSeen.READ));
   }
 
   private static Provenance from(String key, Basis basis) {
     return new Provenance(
-        new RowKey(key), new EditionId("INVENTED"), basis, AS_OF.plusYears(1), Optional.empty());
+        new RowKey(key), new OriginId("INVENTED"), basis, AS_OF.plusYears(1), Optional.empty());
   }
 }

@@ -29,7 +29,7 @@ import org.ensemblerules.gear.Use;
 import org.ensemblerules.retirement.AgeLimit;
 import org.ensemblerules.retirement.AgeLimitRow;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.schedule.DoneBy;
+import org.ensemblerules.schedule.Discharge;
 import org.ensemblerules.schedule.Start;
 import org.ensemblerules.schedule.TaskKey;
 import org.ensemblerules.schedule.TaskRow;
@@ -262,7 +262,7 @@ class RuleSetDifferenceTest {
         new TaskKey("cleaning"),
         ElementKind.COAT,
         Use.STRUCTURAL,
-        new DoneBy.Cleaned(CleaningKind.ADVANCED),
+        new Discharge.Cleaned(CleaningKind.ADVANCED),
         timing,
         false);
   }

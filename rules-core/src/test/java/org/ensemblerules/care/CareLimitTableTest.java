@@ -11,11 +11,11 @@ import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
@@ -89,7 +89,9 @@ class CareLimitTableTest {
 
   @Test
   void bleachIsAFinding() {
-    assertThat(outside(Washes.sound().practice(WashPractice.CHLORINE_BLEACH, Known.YES)).findings())
+    assertThat(
+            outside(Washes.sound().practice(WashPractice.CHLORINE_BLEACH, YesNoUnknown.YES))
+                .findings())
         .containsExactly(new WashAnswer.WashFinding(DefectKind.BLEACHED, WHOLE));
   }
 
@@ -98,7 +100,7 @@ class CareLimitTableTest {
     WashAnswer.OutsideLimits answer = outside(WashRecord.builder());
     assertThat(answer.deviations()).hasSize(9).noneMatch(WashDeviation::stated);
     assertThat(answer.findings()).isEmpty();
-    assertThat(outside(Washes.sound().practice(WashPractice.CHLORINE_BLEACH, Known.UNKNOWN)))
+    assertThat(outside(Washes.sound().practice(WashPractice.CHLORINE_BLEACH, YesNoUnknown.UNKNOWN)))
         .satisfies(
             unknown -> {
               assertThat(unknown.findings()).isEmpty();
@@ -162,7 +164,8 @@ class CareLimitTableTest {
   @Test
   void layersWashedTogetherDoNotCount() {
     assertThat(
-            outside(Washes.sound().practice(WashPractice.LAYERS_TOGETHER, Known.YES)).deviations())
+            outside(Washes.sound().practice(WashPractice.LAYERS_TOGETHER, YesNoUnknown.YES))
+                .deviations())
         .singleElement()
         .returns(true, WashDeviation::stated);
   }
@@ -185,7 +188,7 @@ class CareLimitTableTest {
             TABLE.judge(
                 Washes.sound()
                     .machine(MachineType.BY_HAND)
-                    .practice(WashPractice.MACHINE_DRYING, Known.YES)
+                    .practice(WashPractice.MACHINE_DRYING, YesNoUnknown.YES)
                     .build(),
                 proximity,
                 shell))
@@ -229,8 +232,8 @@ class CareLimitTableTest {
     assertInvalid(() -> wash.dryingTemperature(belowZero));
     assertInvalid(() -> wash.detergentPh(basic));
     assertInvalid(() -> new Extraction.Stated(minus));
-    assertInvalid(() -> wash.practice(WashPractice.TOP_LOADER, Known.NO));
-    assertInvalid(() -> wash.practice(WashPractice.MACHINE_WASHING, Known.NO));
+    assertInvalid(() -> wash.practice(WashPractice.TOP_LOADER, YesNoUnknown.NO));
+    assertInvalid(() -> wash.practice(WashPractice.MACHINE_WASHING, YesNoUnknown.NO));
   }
 
   private static void assertInvalid(org.assertj.core.api.ThrowableAssert.ThrowingCallable call) {

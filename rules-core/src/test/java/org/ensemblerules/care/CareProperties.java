@@ -17,9 +17,9 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.BigRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Scale;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Rational;
 import org.ensemblerules.measure.Rounding;
@@ -203,7 +203,8 @@ class CareProperties {
                             new Quantity(
                                 new BigDecimal(BigInteger.valueOf(degrees)),
                                 Unit.DEGREE_CELSIUS))));
-    Arbitrary<Known> mostlyNo = Arbitraries.of(Known.NO, Known.NO, Known.NO, Known.values()[0]);
+    Arbitrary<YesNoUnknown> mostlyNo =
+        Arbitraries.of(YesNoUnknown.NO, YesNoUnknown.NO, YesNoUnknown.NO, YesNoUnknown.values()[0]);
     return Combinators.combine(
             temperatures,
             temperatures,

@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
@@ -61,7 +61,7 @@ class CareRowsTest {
     WashRecord wash =
         Washes.sound()
             .extraction(new Extraction.Computed(force))
-            .practice(WashPractice.CHLORINE_BLEACH, Known.YES)
+            .practice(WashPractice.CHLORINE_BLEACH, YesNoUnknown.YES)
             .build();
     WashAnswer.OutsideLimits answer =
         (WashAnswer.OutsideLimits)
@@ -117,7 +117,7 @@ class CareRowsTest {
             Washes.sound().detergentPh(BigDecimal.ONE),
             Washes.sound().extraction(new Extraction.NotSpun()),
             Washes.sound().machine(MachineType.BY_HAND),
-            Washes.sound().practice(WashPractice.CHLORINE_BLEACH, Known.UNKNOWN))) {
+            Washes.sound().practice(WashPractice.CHLORINE_BLEACH, YesNoUnknown.UNKNOWN))) {
       assertThat(other.build()).isNotEqualTo(wash);
     }
     assertThat(wash.toString()).contains("WATER_TEMPERATURE=105 degF", "100 g", "FRONT_LOADING");

@@ -8,15 +8,15 @@ import java.util.Optional;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Confidence;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Provenance;
 import org.ensemblerules.source.RowKey;
 
@@ -31,7 +31,7 @@ final class Washes {
   static Provenance provenance(String key) {
     return new Provenance(
         new RowKey(key),
-        new EditionId("FROZEN"),
+        new OriginId("FROZEN"),
         new Basis.Memory(Confidence.HIGH, Optional.empty()),
         LocalDate.of(2027, 11, 30),
         Optional.empty());
@@ -96,9 +96,9 @@ final class Washes {
         .detergentPh(new BigDecimal("8"))
         .extraction(new Extraction.Stated(Quantity.of("100", Unit.STANDARD_GRAVITY)))
         .machine(MachineType.FRONT_LOADING)
-        .practice(WashPractice.CHLORINE_BLEACH, Known.NO)
-        .practice(WashPractice.LAYERS_TOGETHER, Known.NO)
-        .practice(WashPractice.MACHINE_DRYING, Known.NO)
-        .practice(WashPractice.DRYING_IN_SUNLIGHT, Known.NO);
+        .practice(WashPractice.CHLORINE_BLEACH, YesNoUnknown.NO)
+        .practice(WashPractice.LAYERS_TOGETHER, YesNoUnknown.NO)
+        .practice(WashPractice.MACHINE_DRYING, YesNoUnknown.NO)
+        .practice(WashPractice.DRYING_IN_SUNLIGHT, YesNoUnknown.NO);
   }
 }

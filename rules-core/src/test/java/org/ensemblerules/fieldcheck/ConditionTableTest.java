@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import java.util.Map;
 import org.ensemblerules.effect.Check;
-import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
@@ -100,7 +100,7 @@ class ConditionTableTest {
 
   @Test
   void aDirtyLinerMakesAFailureDoubtfulAndAPassVoid() {
-    for (Known known : List.of(Known.NO, Known.UNKNOWN)) {
+    for (YesNoUnknown known : List.of(YesNoUnknown.NO, YesNoUnknown.UNKNOWN)) {
       Made dirty = Made.leakCheck().with(Condition.ITEM_CLEAN, known);
       assertThat(TABLE.judge(dirty.failed())).isInstanceOf(CheckAnswer.FailureDoubtful.class);
       assertThat(TABLE.judge(dirty.passed())).isInstanceOf(CheckAnswer.PassVoid.class);
@@ -160,7 +160,9 @@ class ConditionTableTest {
   @Test
   void aValueOfTheWrongFormIsADeviationThatNamesIt() {
     assertThat(
-            TABLE.judge(Made.trimCheck().with(Condition.DISTANCE, Known.YES).passed()).deviations())
+            TABLE
+                .judge(Made.trimCheck().with(Condition.DISTANCE, YesNoUnknown.YES).passed())
+                .deviations())
         .extracting(Deviation::toString)
         .containsExactly("DISTANCE: found the value YES, allowed: a quantity of dimension LENGTH");
     assertThat(

@@ -16,7 +16,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.ensemblerules.effect.Check;
-import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 
@@ -112,7 +112,7 @@ class HandCheckProperties {
                 Map.entry(
                     condition,
                     switch (condition.form()) {
-                      case ANSWERED -> new ConditionValue.Answered(Known.NO);
+                      case ANSWERED -> new ConditionValue.Answered(YesNoUnknown.NO);
                       case COUNTED -> new ConditionValue.Counted(0);
                       case MEASURED ->
                           new ConditionValue.Measured(Quantity.of("0", base(condition)));
@@ -137,7 +137,7 @@ class HandCheckProperties {
                 Arbitraries.of(Unit.class))
             .as((number, unit) -> new ConditionValue.Measured(new Quantity(number, unit)));
     Arbitrary<ConditionValue> answered =
-        Arbitraries.of(Known.class).map(ConditionValue.Answered::new);
+        Arbitraries.of(YesNoUnknown.class).map(ConditionValue.Answered::new);
     Arbitrary<ConditionValue> counted =
         Arbitraries.integers().between(0, 6).map(ConditionValue.Counted::new);
     return Arbitraries.oneOf(measured, answered, counted);

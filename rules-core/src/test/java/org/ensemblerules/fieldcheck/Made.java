@@ -3,7 +3,7 @@ package org.ensemblerules.fieldcheck;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.ensemblerules.effect.Check;
-import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 
@@ -19,14 +19,14 @@ final class Made {
   static Made trimCheck() {
     return new Made(Check.TRIM_BY_FLASHLIGHT)
         .with(Condition.DISTANCE, "40", Unit.FOOT)
-        .with(Condition.LIGHT_AT_EYE_LEVEL, Known.YES)
-        .with(Condition.FOCUSED_LIGHT, Known.YES)
-        .with(Condition.NEW_SAMPLE_BESIDE, Known.YES);
+        .with(Condition.LIGHT_AT_EYE_LEVEL, YesNoUnknown.YES)
+        .with(Condition.FOCUSED_LIGHT, YesNoUnknown.YES)
+        .with(Condition.NEW_SAMPLE_BESIDE, YesNoUnknown.YES);
   }
 
   static Made leakCheck() {
     return new Made(Check.LINER_LEAKAGE)
-        .with(Condition.ITEM_CLEAN, Known.YES)
+        .with(Condition.ITEM_CLEAN, YesNoUnknown.YES)
         .with(Condition.WATER_PER_ALCOHOL, "6", Unit.ONE)
         .with(Condition.LIQUID_VOLUME, "1", Unit.US_CUP)
         .with(Condition.WAITING_TIME, "3", Unit.MINUTE)
@@ -48,7 +48,7 @@ final class Made {
     return with(condition, new ConditionValue.Measured(Quantity.of(value, unit)));
   }
 
-  Made with(Condition condition, Known known) {
+  Made with(Condition condition, YesNoUnknown known) {
     return with(condition, new ConditionValue.Answered(known));
   }
 

@@ -11,7 +11,7 @@ import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Confidence;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Provenance;
 import org.ensemblerules.source.RowKey;
 
@@ -65,7 +65,7 @@ final class Rows {
   static Provenance provenance(String key) {
     return new Provenance(
         new RowKey(key),
-        new EditionId("FROZEN"),
+        new OriginId("FROZEN"),
         new Basis.Memory(Confidence.MEDIUM, Optional.empty()),
         LocalDate.of(2027, 11, 30),
         Optional.empty());

@@ -13,7 +13,7 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.issue.Whereabouts;
 import org.ensemblerules.repair.CostPolicy;
 import org.ensemblerules.repair.CostView;
@@ -46,7 +46,7 @@ class CareSoFarTest {
   }
 
   private static Event cleaned(String on, CleaningKind kind) {
-    return Event.Cleaned.whole(When.on(MarkedDate.parse(on)), kind, People.DEPARTMENT, Set.of());
+    return Event.Cleaned.whole(Moment.on(MarkedDate.parse(on)), kind, People.DEPARTMENT, Set.of());
   }
 
   @Test
@@ -57,7 +57,7 @@ class CareSoFarTest {
             .with(cleaned("2025-03-01", CleaningKind.ADVANCED))
             .with(
                 new Event.Repaired(
-                    When.on(MarkedDate.parse("2024-02-01")),
+                    Moment.on(MarkedDate.parse("2024-02-01")),
                     RepairClass.BASIC,
                     false,
                     People.DEPARTMENT,

@@ -304,7 +304,7 @@ class FleetLawsProperties {
     for (JudgedElement each : judged) {
       Optional<LocalDate> first =
           Leaving.of(each).stream()
-              .filter(leaving -> leaving.when() instanceof Leaving.When.On)
+              .filter(leaving -> leaving.when() instanceof Leaving.Moment.On)
               .map(leaving -> leaving.when().firstDayOut())
               .filter(day -> !day.isAfter(through))
               .sorted()

@@ -14,9 +14,9 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.NamedElement;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.issue.SetPiece;
 import org.ensemblerules.issue.SizeFit;
 import org.ensemblerules.issue.SizeTable;
@@ -80,7 +80,8 @@ class SpareSearchProperties {
           .matches(
               spare ->
                   spare.isEmpty()
-                      || table.fits(ElementKind.COAT, needed, spare.get().sizes()) == Known.YES);
+                      || table.fits(ElementKind.COAT, needed, spare.get().sizes())
+                          == YesNoUnknown.YES);
     }
     assertThat(given).hasSize(most(table, need, 0, have, new boolean[have.size()]));
   }
@@ -95,7 +96,7 @@ class SpareSearchProperties {
     for (int i = 0; i < have.size(); i++) {
       if (!gone[i]
           && table.fits(ElementKind.COAT, Optional.of(need.get(turn)), Set.of(have.get(i)))
-              == Known.YES) {
+              == YesNoUnknown.YES) {
         gone[i] = true;
         best = Math.max(best, 1 + most(table, need, turn + 1, have, gone));
         gone[i] = false;

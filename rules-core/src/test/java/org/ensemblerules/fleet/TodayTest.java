@@ -12,8 +12,8 @@ import org.ensemblerules.effect.Destination;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Transfer;
-import org.ensemblerules.history.When;
 import org.ensemblerules.issue.JudgedElement;
 import org.ensemblerules.issue.SafetyNotice;
 import org.ensemblerules.issue.Whereabouts;
@@ -28,8 +28,8 @@ class TodayTest {
   private static final GearCase HELMET = FitGear.fit(ElementKind.HELMET);
   private static final Whereabouts MEMBER = Whereabouts.with("Member 7", "Station 1");
 
-  private static When on(String day) {
-    return When.on(MarkedDate.parse(day));
+  private static Moment on(String day) {
+    return Moment.on(MarkedDate.parse(day));
   }
 
   private static Today today(JudgedElement... judged) {

@@ -52,13 +52,13 @@ class ElementTest {
   @Test
   void whatNobodyHasSaidIsUnknown() {
     Element element = coat().build();
-    assertThat(element.cbrnOption()).isEqualTo(Known.UNKNOWN);
+    assertThat(element.cbrnOption()).isEqualTo(YesNoUnknown.UNKNOWN);
     assertThat(element.inService()).isEqualTo(MarkedDate.unknown());
     assertThat(element.label()).isEmpty();
     assertThat(element.layerLabels()).isEmpty();
     Label label = Label.builder().build();
     assertThat(label.legibility()).isEqualTo(Legibility.UNKNOWN);
-    assertThat(label.certificationMark()).isEqualTo(Known.UNKNOWN);
+    assertThat(label.certificationMark()).isEqualTo(YesNoUnknown.UNKNOWN);
     assertThat(label.manufactured()).isEqualTo(MarkedDate.unknown());
     assertThat(label.claimedEdition()).isEmpty();
     assertThat(label).hasToString("Label[model unknown, size unknown, made UNKNOWN]");
@@ -77,7 +77,7 @@ class ElementTest {
             coat().label(OWN).build(),
             coat().layer(LayerKind.OUTER_SHELL, OWN).build(),
             coat().inService(MarkedDate.parse("2020")).build(),
-            coat().cbrnOption(Known.YES).build());
+            coat().cbrnOption(YesNoUnknown.YES).build());
     assertThat(others).doesNotContain(element).doesNotHaveDuplicates();
   }
 
@@ -93,7 +93,7 @@ class ElementTest {
             FitGear.label().size("x").build(),
             FitGear.label().manufactured(MarkedDate.unknown()).build(),
             FitGear.label().claimedEdition("x").build(),
-            FitGear.label().certificationMark(Known.NO).build(),
+            FitGear.label().certificationMark(YesNoUnknown.NO).build(),
             FitGear.label().legibility(Legibility.MISSING).build());
     assertThat(others).doesNotContain(label).doesNotHaveDuplicates();
     assertThat(label.claimedEdition()).contains("Invented edition");

@@ -30,7 +30,7 @@ class GearModelTest {
     return Element.builder(new ElementId("c"), ElementKind.COAT, Use.STRUCTURAL);
   }
 
-  private static Known is(Element.Builder element, LayerKind... layers) {
+  private static YesNoUnknown is(Element.Builder element, LayerKind... layers) {
     Set<LayerKind> named = EnumSet.noneOf(LayerKind.class);
     named.addAll(Arrays.asList(layers));
     return MODEL.isOf(element.build(), named, ANATOMY);
@@ -46,7 +46,7 @@ class GearModelTest {
     "InventedLooms, Coat 7, UNKNOWN"
   })
   void bothNamesAreHeldAgainstTheLabelLetterForLetter(
-      String manufacturer, String model, Known expected) {
+      String manufacturer, String model, YesNoUnknown expected) {
     assertThat(MODEL.isOn(label(manufacturer, model).build())).isEqualTo(expected);
   }
 
@@ -55,33 +55,35 @@ class GearModelTest {
   void onlyALabelThatCanBeReadInFullTellsTheModel(Legibility legibility) {
     boolean readable = legibility == Legibility.READABLE;
     assertThat(MODEL.isOn(label("Invented Looms", "Coat 7").legibility(legibility).build()))
-        .isEqualTo(readable ? Known.YES : Known.UNKNOWN);
+        .isEqualTo(readable ? YesNoUnknown.YES : YesNoUnknown.UNKNOWN);
     assertThat(MODEL.isOn(label("Other Looms", "Coat 7").legibility(legibility).build()))
-        .isEqualTo(readable ? Known.NO : Known.UNKNOWN);
+        .isEqualTo(readable ? YesNoUnknown.NO : YesNoUnknown.UNKNOWN);
   }
 
   @Test
   void whatALabelDoesNotSayIsUnknown() {
     Label.Builder blank = Label.builder().legibility(Legibility.READABLE);
-    assertThat(MODEL.isOn(blank.build())).isEqualTo(Known.UNKNOWN);
-    assertThat(MODEL.isOn(blank.manufacturer("Invented Looms").build())).isEqualTo(Known.UNKNOWN);
-    assertThat(MODEL.isOn(blank.manufacturer("Other Looms").build())).isEqualTo(Known.NO);
+    assertThat(MODEL.isOn(blank.build())).isEqualTo(YesNoUnknown.UNKNOWN);
+    assertThat(MODEL.isOn(blank.manufacturer("Invented Looms").build()))
+        .isEqualTo(YesNoUnknown.UNKNOWN);
+    assertThat(MODEL.isOn(blank.manufacturer("Other Looms").build())).isEqualTo(YesNoUnknown.NO);
   }
 
   @Test
   void everyLabelThatAGarmentMustCarrySpeaksForTheWhole() {
     Label other = label("Invented Looms", "Coat 8").build();
-    assertThat(is(coat())).isEqualTo(Known.UNKNOWN);
-    assertThat(is(coat().layer(LayerKind.OUTER_SHELL, label()))).isEqualTo(Known.UNKNOWN);
+    assertThat(is(coat())).isEqualTo(YesNoUnknown.UNKNOWN);
+    assertThat(is(coat().layer(LayerKind.OUTER_SHELL, label()))).isEqualTo(YesNoUnknown.UNKNOWN);
     Element.Builder both =
         coat().layer(LayerKind.OUTER_SHELL, label()).layer(LayerKind.LINER_SYSTEM, label());
-    assertThat(is(both)).isEqualTo(Known.YES);
-    assertThat(is(both.layer(LayerKind.LINER_SYSTEM, other))).isEqualTo(Known.UNKNOWN);
-    assertThat(is(both, LayerKind.OUTER_SHELL)).isEqualTo(Known.YES);
-    assertThat(is(both, LayerKind.LINER_SYSTEM)).isEqualTo(Known.NO);
-    assertThat(is(both, LayerKind.MOISTURE_BARRIER)).isEqualTo(Known.NO);
-    assertThat(is(both, LayerKind.OUTER_SHELL, LayerKind.LINER_SYSTEM)).isEqualTo(Known.UNKNOWN);
-    assertThat(is(both.layer(LayerKind.OUTER_SHELL, other))).isEqualTo(Known.NO);
+    assertThat(is(both)).isEqualTo(YesNoUnknown.YES);
+    assertThat(is(both.layer(LayerKind.LINER_SYSTEM, other))).isEqualTo(YesNoUnknown.UNKNOWN);
+    assertThat(is(both, LayerKind.OUTER_SHELL)).isEqualTo(YesNoUnknown.YES);
+    assertThat(is(both, LayerKind.LINER_SYSTEM)).isEqualTo(YesNoUnknown.NO);
+    assertThat(is(both, LayerKind.MOISTURE_BARRIER)).isEqualTo(YesNoUnknown.NO);
+    assertThat(is(both, LayerKind.OUTER_SHELL, LayerKind.LINER_SYSTEM))
+        .isEqualTo(YesNoUnknown.UNKNOWN);
+    assertThat(is(both.layer(LayerKind.OUTER_SHELL, other))).isEqualTo(YesNoUnknown.NO);
   }
 
   @Test
@@ -91,23 +93,23 @@ class GearModelTest {
             .label(label())
             .layer(LayerKind.OUTER_SHELL, label())
             .layer(LayerKind.MOISTURE_BARRIER, label());
-    assertThat(is(apart, LayerKind.LINER_SYSTEM)).isEqualTo(Known.UNKNOWN);
-    assertThat(is(apart, LayerKind.WINTER_LINER)).isEqualTo(Known.YES);
+    assertThat(is(apart, LayerKind.LINER_SYSTEM)).isEqualTo(YesNoUnknown.UNKNOWN);
+    assertThat(is(apart, LayerKind.WINTER_LINER)).isEqualTo(YesNoUnknown.YES);
     apart.layer(LayerKind.THERMAL_LINER, label());
-    assertThat(is(apart, LayerKind.LINER_SYSTEM)).isEqualTo(Known.YES);
-    assertThat(is(apart)).isEqualTo(Known.YES);
+    assertThat(is(apart, LayerKind.LINER_SYSTEM)).isEqualTo(YesNoUnknown.YES);
+    assertThat(is(apart)).isEqualTo(YesNoUnknown.YES);
   }
 
   @Test
   void anElementWithOneLabelGoesByThat() {
     Element.Builder helmet =
         Element.builder(new ElementId("h"), ElementKind.HELMET, Use.STRUCTURAL);
-    assertThat(is(helmet)).isEqualTo(Known.UNKNOWN);
-    assertThat(is(helmet.label(label()))).isEqualTo(Known.YES);
+    assertThat(is(helmet)).isEqualTo(YesNoUnknown.UNKNOWN);
+    assertThat(is(helmet.label(label()))).isEqualTo(YesNoUnknown.YES);
     // Of a kind that nothing is known of, only the labels it has can speak.
     Element.Builder hood = Element.builder(new ElementId("o"), ElementKind.HOOD, Use.PROXIMITY);
-    assertThat(is(hood)).isEqualTo(Known.UNKNOWN);
-    assertThat(is(hood.label(FitGear.label().build()))).isEqualTo(Known.NO);
+    assertThat(is(hood)).isEqualTo(YesNoUnknown.UNKNOWN);
+    assertThat(is(hood.label(FitGear.label().build()))).isEqualTo(YesNoUnknown.NO);
   }
 
   @Test

@@ -87,7 +87,7 @@ class ChecksCloseFindingsTest {
 
   private static Event cleaned(String on) {
     return Event.Cleaned.whole(
-        When.on(MarkedDate.parse(on)),
+        Moment.on(MarkedDate.parse(on)),
         CleaningKind.ADVANCED,
         People.permitted(Task.ADVANCED_CLEANING),
         Set.of());
@@ -246,7 +246,7 @@ class ChecksCloseFindingsTest {
   void aRepairOfSomethingElseSettlesNoFailure() {
     Event other =
         new Event.Repaired(
-            When.on(MarkedDate.parse("2024-02-01")),
+            Moment.on(MarkedDate.parse("2024-02-01")),
             RepairClass.ADVANCED,
             false,
             People.PROVIDER,
@@ -270,7 +270,7 @@ class ChecksCloseFindingsTest {
   /** Whether a failure names no finding, one or two: only what names the failure settles it. */
   @Test
   void onlyWhatNamesAFailureSettlesIt() {
-    When when = When.on(MarkedDate.parse("2024-01-02"));
+    Moment when = Moment.on(MarkedDate.parse("2024-01-02"));
     for (Set<FindingId> named :
         List.of(
             Set.<FindingId>of(),
@@ -281,7 +281,7 @@ class ChecksCloseFindingsTest {
       assertThat(failed.failure()).hasToString("failed:2024-01-02:SEAM_PULL");
       Event forTheFinding =
           new Event.Checked(
-              When.on(MarkedDate.parse("2024-01-03")),
+              Moment.on(MarkedDate.parse("2024-01-03")),
               Check.EXPERT_EVALUATION,
               CheckResult.PASSED,
               People.PROVIDER,

@@ -43,7 +43,7 @@ class ContradictionsProperties {
         .ofMaxSize(14);
   }
 
-  private static Event event(int kind, When when) {
+  private static Event event(int kind, Moment when) {
     return switch (kind) {
       case 0 -> new Event.Issued(when, "Member 7");
       case 1 -> new Event.Issued(when, "Member 8");
@@ -61,7 +61,7 @@ class ContradictionsProperties {
     List<Event> events = new ArrayList<>();
     for (int kind : kinds) {
       int n = events.size();
-      events.add(event(kind, When.on(MarkedDate.of(FitGear.IN_SERVICE.plusDays(n)))));
+      events.add(event(kind, Moment.on(MarkedDate.of(FitGear.IN_SERVICE.plusDays(n)))));
     }
     return events;
   }
@@ -133,7 +133,7 @@ class ContradictionsProperties {
     for (Event event : dated(kinds)) {
       int kind = kinds.get(vague.size());
       int year = event.when().date().earliest().orElseThrow().getYear();
-      vague.add(event(kind, new When(new MarkedDate.OfYear(year), 1 + vague.size())));
+      vague.add(event(kind, new Moment(new MarkedDate.OfYear(year), 1 + vague.size())));
     }
     long of = named(vague).stream().filter(fault -> fault.kind() != Kind.SECOND_HOLDER).count();
     long exact =
@@ -147,7 +147,7 @@ class ContradictionsProperties {
       @ForAll("lives") List<Integer> kinds, @ForAll("lives") List<Integer> others) {
     List<Event> events = dated(kinds);
     List<Event> more = new ArrayList<>(events);
-    others.forEach(kind -> more.add(event(kind, When.on(MarkedDate.unknown()))));
+    others.forEach(kind -> more.add(event(kind, Moment.on(MarkedDate.unknown()))));
     assertThat(named(more)).isEqualTo(named(events));
   }
 }

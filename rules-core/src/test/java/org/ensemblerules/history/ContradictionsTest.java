@@ -10,8 +10,8 @@ import java.util.stream.Stream;
 import org.ensemblerules.care.Exposure;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Contradiction.Kind;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenRules;
@@ -22,9 +22,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Histories that no reading of their dates makes possible. */
 class ContradictionsTest {
-  private static When on(String text) {
+  private static Moment on(String text) {
     String[] parts = text.split("#", -1);
-    return new When(MarkedDate.parse(parts[0]), parts.length > 1 ? Integer.parseInt(parts[1]) : 0);
+    return new Moment(
+        MarkedDate.parse(parts[0]), parts.length > 1 ? Integer.parseInt(parts[1]) : 0);
   }
 
   private static List<Kind> kinds(Event... events) {
@@ -66,12 +67,12 @@ class ContradictionsTest {
   }
 
   static Stream<Event> lateEvents() {
-    When late = on("2024-02-01");
+    Moment late = on("2024-02-01");
     return Stream.of(
         new Event.Used(late),
         new Event.Issued(late, "Member 7"),
         new Event.Exposed(late, Exposure.UNKNOWN),
-        new Event.Modified(late, "a pocket", Known.YES),
+        new Event.Modified(late, "a pocket", YesNoUnknown.YES),
         new Event.TakenOut(late, "stored"));
   }
 

@@ -12,8 +12,8 @@ import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.testkit.FitGear;
@@ -25,7 +25,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Events stand in the order in which they happened, whatever order they are given in. */
 class HistoryTest {
   private static Event used(String on, int order) {
-    return new Event.Used(new When(MarkedDate.parse(on), order));
+    return new Event.Used(new Moment(MarkedDate.parse(on), order));
   }
 
   @Test
@@ -34,9 +34,9 @@ class HistoryTest {
         List.of(
             used("UNKNOWN", 0),
             used("2020", 0),
-            new Event.Issued(When.on(MarkedDate.parse("2020-02-01")), "Member 7"),
-            new Event.Issued(When.on(MarkedDate.parse("2020-02-01")), "Member 8"),
-            new Event.Returned(When.on(MarkedDate.parse("2020-02-01"))),
+            new Event.Issued(Moment.on(MarkedDate.parse("2020-02-01")), "Member 7"),
+            new Event.Issued(Moment.on(MarkedDate.parse("2020-02-01")), "Member 8"),
+            new Event.Returned(Moment.on(MarkedDate.parse("2020-02-01"))),
             used("2020-02-01", 1),
             used("2020-02-01", 2),
             used("2020-02-01", 10),
@@ -54,8 +54,8 @@ class HistoryTest {
 
   @Test
   void aWashWithoutParticularsCountsByWhatItsDoerStates() {
-    When when = When.on("2020-02-01");
-    assertThat(when).isEqualTo(When.on(MarkedDate.parse("2020-02-01")));
+    Moment when = Moment.on("2020-02-01");
+    assertThat(when).isEqualTo(Moment.on(MarkedDate.parse("2020-02-01")));
     assertThat(Event.Cleaned.of(when, CleaningKind.ADVANCED, People.UNTRAINED, true))
         .isEqualTo(Event.Cleaned.whole(when, CleaningKind.ADVANCED, People.UNTRAINED, Set.of()));
     assertThat(Event.Cleaned.of(when, CleaningKind.ADVANCED, People.UNTRAINED, false))
@@ -64,7 +64,7 @@ class HistoryTest {
 
   @Test
   void theSameEventTwiceStandsOnceButTwoUsesAreTwo() {
-    Event returned = new Event.Returned(When.on(MarkedDate.parse("2020")));
+    Event returned = new Event.Returned(Moment.on(MarkedDate.parse("2020")));
     assertThat(History.of(List.of(returned, returned)).events()).hasSize(1);
     assertThat(History.of(List.of(used("2020", 0), used("2020", 0))).events()).hasSize(2);
     assertThat(History.empty().events()).isEmpty();
@@ -76,7 +76,7 @@ class HistoryTest {
     FindingId one = new FindingId("F1");
     FindingId other = new FindingId("F2");
     Doer by = People.PROVIDER;
-    When when = When.on(MarkedDate.parse("2020-02-01"));
+    Moment when = Moment.on(MarkedDate.parse("2020-02-01"));
     Event both = new Event.Repaired(when, RepairClass.BASIC, false, by, Set.of(one, other));
     Event single = Event.Cleaned.whole(when, CleaningKind.ADVANCED, by, Set.of(one));
     History history = History.of(List.of(both, single, used("2020", 0)));
@@ -93,7 +93,7 @@ class HistoryTest {
         FitGear.inspection(InspectionKind.ADVANCED, ElementKind.COAT, FitGear.AS_OF).build();
     Inspection dirty =
         FitGear.inspection(InspectionKind.ADVANCED, ElementKind.COAT, FitGear.AS_OF)
-            .gearClean(Known.NO)
+            .gearClean(YesNoUnknown.NO)
             .build();
     Event one = new Event.Inspected(clean, 0);
     Event other = new Event.Inspected(dirty, 0);
@@ -115,14 +115,14 @@ class HistoryTest {
   })
   void certainlyAfter(String one, int order, String other, int otherOrder, boolean after) {
     assertThat(
-            new When(MarkedDate.parse(one), order)
-                .certainlyAfter(new When(MarkedDate.parse(other), otherOrder)))
+            new Moment(MarkedDate.parse(one), order)
+                .certainlyAfter(new Moment(MarkedDate.parse(other), otherOrder)))
         .isEqualTo(after);
   }
 
   @Test
   void momentsSayTheirOrder() {
-    assertThat(new When(MarkedDate.parse("2020-01-01"), 0)).hasToString("2020-01-01");
-    assertThat(new When(MarkedDate.parse("2020-01-01"), 3)).hasToString("2020-01-01 (3)");
+    assertThat(new Moment(MarkedDate.parse("2020-01-01"), 0)).hasToString("2020-01-01");
+    assertThat(new Moment(MarkedDate.parse("2020-01-01"), 3)).hasToString("2020-01-01 (3)");
   }
 }

@@ -72,7 +72,7 @@ final class OpenFindingsFixture {
   OpenFindingsFixture repaired(String on, int order, RepairClass repairClass, Doer by) {
     return with(
         new Event.Repaired(
-            new When(MarkedDate.parse(on), order), repairClass, false, by, answers()));
+            new Moment(MarkedDate.parse(on), order), repairClass, false, by, answers()));
   }
 
   OpenFindingsFixture repaired(String on) {
@@ -82,18 +82,18 @@ final class OpenFindingsFixture {
   OpenFindingsFixture replaced(String on, RepairClass repairClass) {
     return with(
         new Event.Repaired(
-            When.on(MarkedDate.parse(on)), repairClass, true, People.PROVIDER, answers()));
+            Moment.on(MarkedDate.parse(on)), repairClass, true, People.PROVIDER, answers()));
   }
 
   OpenFindingsFixture cleaned(String on, CleaningKind kind) {
     Doer by = People.permitted(Task.of(kind));
-    return with(Event.Cleaned.whole(When.on(MarkedDate.parse(on)), kind, by, Set.of(ID)));
+    return with(Event.Cleaned.whole(Moment.on(MarkedDate.parse(on)), kind, by, Set.of(ID)));
   }
 
   OpenFindingsFixture checked(String on, int order, Check check, CheckResult result, Doer by) {
     return with(
         new Event.Checked(
-            new When(MarkedDate.parse(on), order),
+            new Moment(MarkedDate.parse(on), order),
             check,
             result,
             by,

@@ -101,7 +101,7 @@ class RepairsCloseFindingsTest {
   void aRepairForAnotherFindingDoesNotCount() {
     Event other =
         new Event.Repaired(
-            When.on(MarkedDate.parse("2024-02-01")),
+            Moment.on(MarkedDate.parse("2024-02-01")),
             RepairClass.ADVANCED,
             false,
             People.PROVIDER,

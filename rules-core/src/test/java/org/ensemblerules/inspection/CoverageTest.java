@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Set;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.testkit.ArbitrariesOfInspections;
 import org.ensemblerules.testkit.FitGear;
@@ -144,8 +144,8 @@ class CoverageTest {
     assertThat(of(made).isComplete()).isFalse();
   }
 
-  private static Standing standing(Inspection made) {
-    return Standing.of(
+  private static InspectionStanding standing(Inspection made) {
+    return InspectionStanding.of(
         made, COAT, CRITERIA, FrozenRules.signOffs(), FrozenRules.rules().tables().permissions());
   }
 
@@ -157,13 +157,13 @@ class CoverageTest {
   }
 
   @ParameterizedTest
-  @EnumSource(Known.class)
-  void onlyARoutineLookMayBeAtDirtyGear(Known clean) {
+  @EnumSource(YesNoUnknown.class)
+  void onlyARoutineLookMayBeAtDirtyGear(YesNoUnknown clean) {
     for (InspectionKind kind : FitGear.inspections(ElementKind.COAT)) {
       Inspection made =
           FitGear.inspection(kind, ElementKind.COAT, FitGear.AS_OF).gearClean(clean).build();
       assertThat(standing(made).counts())
-          .isEqualTo(clean == Known.YES || kind == InspectionKind.ROUTINE);
+          .isEqualTo(clean == YesNoUnknown.YES || kind == InspectionKind.ROUTINE);
     }
   }
 
@@ -181,7 +181,7 @@ class CoverageTest {
             builder(InspectionKind.ADVANCED, Occasion.SUSPICION, "2024").build(),
             builder(InspectionKind.ADVANCED, Occasion.PERIODIC, "2023").build(),
             ArbitrariesOfInspections.by(plain.build(), People.MAKER),
-            builder(WHOLE.kind(), Occasion.PERIODIC, "2024").gearClean(Known.NO).build(),
+            builder(WHOLE.kind(), Occasion.PERIODIC, "2024").gearClean(YesNoUnknown.NO).build(),
             builder(WHOLE.kind(), Occasion.PERIODIC, "2024")
                 .atHand(EnumSet.of(Equipment.RULER))
                 .build(),

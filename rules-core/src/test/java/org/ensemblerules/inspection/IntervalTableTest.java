@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.testkit.FitGear;
@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class IntervalTableTest {
   private static final IntervalTable TABLE = FrozenRules.rules().tables().intervals();
 
-  private static Optional<LocalDate> due(String inService, Known cbrn, String last) {
+  private static Optional<LocalDate> due(String inService, YesNoUnknown cbrn, String last) {
     Element coat =
         FitGear.element(ElementKind.COAT)
             .inService(MarkedDate.parse(inService))
@@ -45,22 +45,22 @@ class IntervalTableTest {
     "2020-06-01, YES, 2021-07-01, 2022-07-01",
     "UNKNOWN, NO, 2021-07-01, 2022-07-01"
   })
-  void theFirstAndThenEachOne(String inService, Known cbrn, String last, LocalDate due) {
+  void theFirstAndThenEachOne(String inService, YesNoUnknown cbrn, String last, LocalDate due) {
     assertThat(due(inService, cbrn, last)).contains(due);
   }
 
   @Test
   void withoutADateNothingCanBeSaid() {
-    assertThat(due("UNKNOWN", Known.NO, null)).isEmpty();
+    assertThat(due("UNKNOWN", YesNoUnknown.NO, null)).isEmpty();
   }
 
   @Test
   void aLaterInspectionNeverMovesTheDueDateBack() {
     LocalDate last = FitGear.IN_SERVICE;
-    LocalDate due = due("2020-06-01", Known.NO, null).orElseThrow();
+    LocalDate due = due("2020-06-01", YesNoUnknown.NO, null).orElseThrow();
     for (int months = 0; months < 60; months++) {
       LocalDate next =
-          due("2020-06-01", Known.NO, last.plusMonths(months).toString()).orElseThrow();
+          due("2020-06-01", YesNoUnknown.NO, last.plusMonths(months).toString()).orElseThrow();
       assertThat(next).isAfterOrEqualTo(due);
       due = next;
     }

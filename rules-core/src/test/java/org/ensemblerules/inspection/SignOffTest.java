@@ -13,14 +13,14 @@ import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.source.EditionOrder;
 import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenProvenance;
@@ -47,7 +47,7 @@ class SignOffTest {
   private static final Finding AT_THE_TRIM =
       finding("F1", Site.of(Part.TRIM, LayerKind.OUTER_SHELL), DefectKind.TEAR);
 
-  private static Inspection.Builder signed(EditionId edition, String... clearBut) {
+  private static Inspection.Builder signed(OriginId edition, String... clearBut) {
     Set<FindingId> ids = new HashSet<>();
     for (String id : clearBut) {
       ids.add(new FindingId(id));
@@ -57,7 +57,7 @@ class SignOffTest {
             Occasion.PERIODIC,
             MarkedDate.of(FitGear.AS_OF),
             People.permitted(InspectionKind.ADVANCED.task()))
-        .gearClean(Known.YES)
+        .gearClean(YesNoUnknown.YES)
         .allAtHand()
         .signOff(new SignOff(edition, ids));
   }
@@ -80,7 +80,7 @@ class SignOffTest {
 
   @Test
   void anotherEditionSignsOffNothing() {
-    Coverage coverage = of(signed(new EditionId("FROZEN_2010")));
+    Coverage coverage = of(signed(new OriginId("FROZEN_2010")));
     assertThat(coverage.notDone()).hasSize(coverage.required());
     assertThat(coverage.signedOff()).isEmpty();
   }
@@ -96,7 +96,7 @@ class SignOffTest {
             signed(FrozenProvenance.EDITION, "F1"),
             finding("F1", Site.of(Part.TRIM), DefectKind.TEAR));
     assertThat(keys(noLayer.found())).containsExactly(TRIM);
-    Coverage older = of(signed(new EditionId("FROZEN_2010"), "F1"), AT_THE_TRIM);
+    Coverage older = of(signed(new OriginId("FROZEN_2010"), "F1"), AT_THE_TRIM);
     assertThat(keys(older.found())).containsExactly(TRIM);
   }
 
@@ -138,8 +138,8 @@ class SignOffTest {
     assertThat(both.isComplete()).isTrue();
   }
 
-  private static Standing standing(Inspection made, GradeRow... policies) {
-    return Standing.of(
+  private static InspectionStanding standing(Inspection made, GradeRow... policies) {
+    return InspectionStanding.of(
         made,
         COAT,
         CRITERIA,
@@ -160,7 +160,7 @@ class SignOffTest {
     assertThat(silent).isEqualTo(whole);
     Inspection nobody =
         Inspection.builder(whole.kind(), whole.occasion(), whole.on(), Optional.empty())
-            .gearClean(Known.YES)
+            .gearClean(YesNoUnknown.YES)
             .allAtHand()
             .signOff(new SignOff(FrozenProvenance.EDITION, Set.of()))
             .build();
@@ -205,18 +205,18 @@ class SignOffTest {
   void anEditionHasWhatWasWrittenByThen() {
     EditionOrder order =
         new EditionOrder(
-            List.of(FrozenProvenance.EDITION, new EditionId("LATER_1"), new EditionId("LATER_2")));
+            List.of(FrozenProvenance.EDITION, new OriginId("LATER_1"), new OriginId("LATER_2")));
     assertThat(order.has(FrozenProvenance.EDITION, FrozenProvenance.of("row"))).isTrue();
-    assertThat(order.has(new EditionId("LATER_1"), FrozenProvenance.of("row"))).isTrue();
-    assertThat(order.has(new EditionId("NEVER_1"), FrozenProvenance.of("row"))).isFalse();
-    EditionOrder first = new EditionOrder(List.of(new EditionId("EARLIER_1"), new EditionId("X")));
-    assertThat(first.has(new EditionId("X"), FrozenProvenance.of("row"))).isTrue();
-    assertThat(first.has(new EditionId("EARLIER_1"), FrozenProvenance.of("row"))).isFalse();
+    assertThat(order.has(new OriginId("LATER_1"), FrozenProvenance.of("row"))).isTrue();
+    assertThat(order.has(new OriginId("NEVER_1"), FrozenProvenance.of("row"))).isFalse();
+    EditionOrder first = new EditionOrder(List.of(new OriginId("EARLIER_1"), new OriginId("X")));
+    assertThat(first.has(new OriginId("X"), FrozenProvenance.of("row"))).isTrue();
+    assertThat(first.has(new OriginId("EARLIER_1"), FrozenProvenance.of("row"))).isFalse();
   }
 
   @Test
   void allClearIsASignOffThatNamesNoFinding() {
-    EditionId edition = new EditionId("NFPA_1851_2020");
+    OriginId edition = new OriginId("NFPA_1851_2020");
     assertThat(signed(edition).allClear(edition).build()).isEqualTo(signed(edition).build());
   }
 }

@@ -23,11 +23,11 @@ import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.GearModel;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenRules;
 
@@ -51,7 +51,12 @@ class DeliveryProperties {
             Arbitraries.of("M", "L", "S").optional(0.9),
             Arbitraries.of("Model A", "Model A", "Model B").optional(0.9),
             Arbitraries.of("2024-03", "2015-01-01", "2030").optional(0.9),
-            Arbitraries.of(Known.YES, Known.YES, Known.YES, Known.NO, Known.UNKNOWN),
+            Arbitraries.of(
+                YesNoUnknown.YES,
+                YesNoUnknown.YES,
+                YesNoUnknown.YES,
+                YesNoUnknown.NO,
+                YesNoUnknown.UNKNOWN),
             Arbitraries.of(Legibility.READABLE, Legibility.READABLE, Legibility.PARTLY_READABLE),
             Arbitraries.of("Lot 1").optional(0.9))
         .as(DeliveryProperties::helmet);
@@ -62,7 +67,7 @@ class DeliveryProperties {
       Optional<String> size,
       Optional<String> model,
       Optional<String> made,
-      Known mark,
+      YesNoUnknown mark,
       Legibility legibility,
       Optional<String> lot) {
     Label.Builder label =
@@ -100,7 +105,7 @@ class DeliveryProperties {
         assertThat(ORDER.sizes()).containsKey(label.size().orElseThrow());
         assertThat(label.model()).hasValue("Model A");
         assertThat(label.manufactured()).isEqualTo(MarkedDate.parse("2024-03"));
-        assertThat(label.certificationMark()).isEqualTo(Known.YES);
+        assertThat(label.certificationMark()).isEqualTo(YesNoUnknown.YES);
         assertThat(label.legibility()).isEqualTo(Legibility.READABLE);
         assertThat(label.identification()).isPresent();
       }

@@ -12,11 +12,11 @@ import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.GearModel;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenRules;
@@ -106,7 +106,7 @@ class HandingOutTest {
         delivered(
             helmet("H-0", label -> label),
             helmet("H-1", label -> label.size("L")),
-            helmet("H-2", label -> label.certificationMark(Known.NO)),
+            helmet("H-2", label -> label.certificationMark(YesNoUnknown.NO)),
             helmet("H-3", label -> label.model("Model B")),
             helmet("H-4", label -> label.manufactured(MarkedDate.of(FitGear.MADE.minusYears(6)))),
             helmet("H-5", label -> label.claimedEdition("Another edition")),

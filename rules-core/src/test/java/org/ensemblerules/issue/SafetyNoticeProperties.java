@@ -16,10 +16,10 @@ import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.testkit.Cases;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenRules;
@@ -92,12 +92,12 @@ class SafetyNoticeProperties {
     if (date) {
       blurred.manufactured(MarkedDate.of(FitGear.MADE));
     }
-    Known told = touches(notice, FitGear.label().build());
-    Known less = touches(notice, blurred.build());
-    assertThat(less != Known.NO || told == Known.NO).isTrue();
+    YesNoUnknown told = touches(notice, FitGear.label().build());
+    YesNoUnknown less = touches(notice, blurred.build());
+    assertThat(less != YesNoUnknown.NO || told == YesNoUnknown.NO).isTrue();
   }
 
-  private static Known touches(SafetyNotice notice, Label label) {
+  private static YesNoUnknown touches(SafetyNotice notice, Label label) {
     Element helmet = FitGear.element(ElementKind.HELMET).label(label).build();
     return notice.touches(helmet, FrozenRules.tables().anatomy());
   }

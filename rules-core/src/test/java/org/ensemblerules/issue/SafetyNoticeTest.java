@@ -10,12 +10,12 @@ import org.ensemblerules.effect.Destination;
 import org.ensemblerules.effect.GoesTo;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenRules;
@@ -39,7 +39,7 @@ class SafetyNoticeTest {
         MarkedDate.parse(through));
   }
 
-  private static Known touches(SafetyNotice notice, UnaryOperator<Label.Builder> change) {
+  private static YesNoUnknown touches(SafetyNotice notice, UnaryOperator<Label.Builder> change) {
     Element helmet =
         FitGear.element(ElementKind.HELMET).label(change.apply(FitGear.label()).build()).build();
     return notice.touches(helmet, FrozenRules.tables().anatomy());
@@ -47,29 +47,31 @@ class SafetyNoticeTest {
 
   @Test
   void aNoticeWithoutDatesTouchesEachDayOfManufacture() {
-    assertThat(touches(WITHOUT_DATES, label -> label)).isEqualTo(Known.YES);
+    assertThat(touches(WITHOUT_DATES, label -> label)).isEqualTo(YesNoUnknown.YES);
     assertThat(touches(WITHOUT_DATES, label -> label.manufactured(MarkedDate.unknown())))
-        .isEqualTo(Known.YES);
+        .isEqualTo(YesNoUnknown.YES);
   }
 
   @Test
   void anotherModelOrLotIsNotTouched() {
-    assertThat(touches(WITHOUT_DATES, label -> label.model("Model B"))).isEqualTo(Known.NO);
-    assertThat(touches(WITHOUT_DATES, label -> label.identification("Lot 2"))).isEqualTo(Known.NO);
+    assertThat(touches(WITHOUT_DATES, label -> label.model("Model B"))).isEqualTo(YesNoUnknown.NO);
+    assertThat(touches(WITHOUT_DATES, label -> label.identification("Lot 2")))
+        .isEqualTo(YesNoUnknown.NO);
     assertThat(touches(WITHOUT_DATES, label -> label.manufacturer("Another maker")))
-        .isEqualTo(Known.NO);
+        .isEqualTo(YesNoUnknown.NO);
   }
 
   @Test
   void whatALabelDoesNotTellLeavesItPossible() {
     Label.Builder bare = Label.builder().legibility(Legibility.READABLE);
-    assertThat(touches(WITHOUT_DATES, label -> bare)).isEqualTo(Known.UNKNOWN);
-    assertThat(touches(WITHOUT_DATES, label -> label.model("MODEL-A"))).isEqualTo(Known.UNKNOWN);
+    assertThat(touches(WITHOUT_DATES, label -> bare)).isEqualTo(YesNoUnknown.UNKNOWN);
+    assertThat(touches(WITHOUT_DATES, label -> label.model("MODEL-A")))
+        .isEqualTo(YesNoUnknown.UNKNOWN);
     assertThat(
             touches(
                 WITHOUT_DATES,
                 label -> label.model("Model B").legibility(Legibility.PARTLY_READABLE)))
-        .isEqualTo(Known.UNKNOWN);
+        .isEqualTo(YesNoUnknown.UNKNOWN);
     Element none =
         Element.builder(
                 FitGear.element(ElementKind.HELMET).build().id(),
@@ -77,19 +79,19 @@ class SafetyNoticeTest {
                 Use.STRUCTURAL)
             .build();
     assertThat(WITHOUT_DATES.touches(none, FrozenRules.tables().anatomy()))
-        .isEqualTo(Known.UNKNOWN);
+        .isEqualTo(YesNoUnknown.UNKNOWN);
   }
 
   @Test
   void datesOfManufactureAreHeldAgainstTheSpan() {
     SafetyNotice span = notice(Set.of(), Set.of(), "2020-02", "2020-03-15");
-    assertThat(touches(span, label -> label)).isEqualTo(Known.YES);
+    assertThat(touches(span, label -> label)).isEqualTo(YesNoUnknown.YES);
     assertThat(touches(span, label -> label.manufactured(MarkedDate.parse("2020-01-31"))))
-        .isEqualTo(Known.NO);
+        .isEqualTo(YesNoUnknown.NO);
     assertThat(touches(span, label -> label.manufactured(MarkedDate.parse("2020-03"))))
-        .isEqualTo(Known.UNKNOWN);
+        .isEqualTo(YesNoUnknown.UNKNOWN);
     assertThat(touches(span, label -> label.manufactured(MarkedDate.unknown())))
-        .isEqualTo(Known.UNKNOWN);
+        .isEqualTo(YesNoUnknown.UNKNOWN);
   }
 
   @Test
@@ -98,7 +100,8 @@ class SafetyNoticeTest {
         FitGear.element(ElementKind.COAT)
             .layer(LayerKind.LINER_SYSTEM, FitGear.label().identification("Lot 2").build())
             .build();
-    assertThat(WITHOUT_DATES.touches(coat, FrozenRules.tables().anatomy())).isEqualTo(Known.YES);
+    assertThat(WITHOUT_DATES.touches(coat, FrozenRules.tables().anatomy()))
+        .isEqualTo(YesNoUnknown.YES);
   }
 
   @Test
@@ -126,7 +129,7 @@ class SafetyNoticeTest {
             "SafetyNotice.madeFrom: given 2020-03-16, allowed: a date not after 2020-03-15");
     assertThatThrownBy(() -> notice(Set.of(" "), Set.of(), "UNKNOWN", "UNKNOWN"))
         .isInstanceOf(InvalidValueException.class);
-    assertThatThrownBy(() -> new NoticeAnswer(WITHOUT_DATES, Known.NO))
+    assertThatThrownBy(() -> new NoticeAnswer(WITHOUT_DATES, YesNoUnknown.NO))
         .isInstanceOf(InvalidValueException.class);
   }
 }

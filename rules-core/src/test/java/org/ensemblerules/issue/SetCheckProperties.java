@@ -21,8 +21,8 @@ import net.jqwik.api.PropertyDefaults;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.Size;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.verdict.Headline;
 
 /** What holds of sets and sizes whatever a member has. */
@@ -47,7 +47,7 @@ class SetCheckProperties {
   Arbitrary<Fitting> fittings() {
     return Combinators.combine(
             Arbitraries.of("2024-05-01", "2024-05", "2024-06-15", "2024-07-01", "UNKNOWN"),
-            Arbitraries.of(Known.class),
+            Arbitraries.of(YesNoUnknown.class),
             Arbitraries.of("0", "49", "50", "80"))
         .as(Sets::overlap);
   }
@@ -98,7 +98,7 @@ class SetCheckProperties {
       assertThat(fittings)
           .anyMatch(
               look ->
-                  look.good() == Known.YES
+                  look.good() == YesNoUnknown.YES
                       && look.on().certainlyBy(Sets.DAY)
                       && look.overlap().orElseThrow().value().intValue() >= 50);
     }
@@ -113,9 +113,9 @@ class SetCheckProperties {
     assertThat(set.isUsable()).isFalse();
     SizeTable sizes = Sets.SIZES;
     assertThat(sizes.fits(piece.element().kind(), Optional.of("M"), Set.of()))
-        .isEqualTo(Known.UNKNOWN);
+        .isEqualTo(YesNoUnknown.UNKNOWN);
     assertThat(sizes.fits(piece.element().kind(), Optional.empty(), piece.sizes()))
-        .isEqualTo(Known.UNKNOWN);
+        .isEqualTo(YesNoUnknown.UNKNOWN);
   }
 
   /** An id that turns out to stand for two, or an element that is out, never helps. */

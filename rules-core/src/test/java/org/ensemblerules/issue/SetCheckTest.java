@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.source.InvalidValueException;
@@ -18,7 +18,7 @@ import org.ensemblerules.verdict.Headline;
 import org.junit.jupiter.api.Test;
 
 class SetCheckTest {
-  private static final Fitting GOOD = Sets.overlap("2024-05-02", Known.YES, "60");
+  private static final Fitting GOOD = Sets.overlap("2024-05-02", YesNoUnknown.YES, "60");
 
   private static List<String> gaps(MemberSet set) {
     return set.gaps().stream().map(SetGap::text).toList();
@@ -54,24 +54,27 @@ class SetCheckTest {
   void whatIsNotShownForTheseTwoKeepsTheSetFromBeingUsable() {
     assertThat(gaps(Sets.check(Sets.WHOLE)))
         .containsExactly("coat over trousers: not shown for these two, overlap of at least 50 mm");
-    assertThat(gaps(Sets.check(Sets.WHOLE, Sets.overlap("2024-05-02", Known.YES, "49.9"))))
+    assertThat(gaps(Sets.check(Sets.WHOLE, Sets.overlap("2024-05-02", YesNoUnknown.YES, "49.9"))))
         .containsExactly(
             "coat over trousers: they do not meet as they must, overlap of at least 50 mm");
-    assertThat(Sets.check(Sets.WHOLE, Sets.overlap("2024-05-02", Known.UNKNOWN, "60")).isUsable())
+    assertThat(
+            Sets.check(Sets.WHOLE, Sets.overlap("2024-05-02", YesNoUnknown.UNKNOWN, "60"))
+                .isUsable())
         .isFalse();
   }
 
   @Test
   void theLastLookCountsAndOfTwoThatMayBeAsLateTheWorse() {
-    Fitting bad = Sets.overlap("2024-05-02", Known.NO, "60");
-    Fitting later = Sets.overlap("2024-05-03", Known.YES, "60");
-    Fitting month = Sets.overlap("2024-05", Known.YES, "60");
-    Fitting unknown = Sets.overlap("UNKNOWN", Known.YES, "60");
+    Fitting bad = Sets.overlap("2024-05-02", YesNoUnknown.NO, "60");
+    Fitting later = Sets.overlap("2024-05-03", YesNoUnknown.YES, "60");
+    Fitting month = Sets.overlap("2024-05", YesNoUnknown.YES, "60");
+    Fitting unknown = Sets.overlap("UNKNOWN", YesNoUnknown.YES, "60");
     assertThat(Sets.check(Sets.WHOLE, bad, later).isUsable()).isTrue();
     assertThat(Sets.check(Sets.WHOLE, bad, GOOD).isUsable()).isFalse();
     assertThat(Sets.check(Sets.WHOLE, bad, month).isUsable()).isFalse();
     assertThat(Sets.check(Sets.WHOLE, unknown).isUsable()).isFalse();
-    assertThat(Sets.check(Sets.WHOLE, Sets.overlap("2024-06-16", Known.YES, "60")).isUsable())
+    assertThat(
+            Sets.check(Sets.WHOLE, Sets.overlap("2024-06-16", YesNoUnknown.YES, "60")).isUsable())
         .isFalse();
   }
 
@@ -133,7 +136,7 @@ class SetCheckTest {
                     Sets.OURS))
         .isInstanceOf(InvalidValueException.class)
         .hasMessage("Join.leastOverlap: given -1 mm, allowed: a length above 0");
-    assertThatThrownBy(() -> Sets.overlap("2024-05-02", Known.YES, "-1"))
+    assertThatThrownBy(() -> Sets.overlap("2024-05-02", YesNoUnknown.YES, "-1"))
         .isInstanceOf(InvalidValueException.class);
     assertThatThrownBy(() -> new SetRow(Use.STRUCTURAL, List.of(), Sets.OURS))
         .isInstanceOf(InvalidValueException.class);

@@ -10,10 +10,10 @@ import org.ensemblerules.effect.Destination;
 import org.ensemblerules.effect.GoesTo;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.NamedElement;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.source.Basis;
@@ -74,7 +74,7 @@ final class Sets {
             : Optional.of(GoesTo.of(Destination.GEAR_ROOM)));
   }
 
-  static Fitting overlap(String on, Known good, String millimeters) {
+  static Fitting overlap(String on, YesNoUnknown good, String millimeters) {
     return new Fitting(
         MEMBER.name(),
         Join.Place.COAT_OVER_TROUSERS,

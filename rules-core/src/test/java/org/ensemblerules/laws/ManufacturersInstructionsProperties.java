@@ -29,12 +29,12 @@ import org.ensemblerules.effect.Task;
 import org.ensemblerules.gates.FewestTries;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.GearModel;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.Overlay;
@@ -87,7 +87,9 @@ class ManufacturersInstructionsProperties {
         Combinators.combine(
                 Arbitraries.of("30", "40", "41", "45", "50", "60"),
                 Arbitraries.frequency(
-                    Tuple.of(8, Known.NO), Tuple.of(1, Known.YES), Tuple.of(1, Known.UNKNOWN)))
+                    Tuple.of(8, YesNoUnknown.NO),
+                    Tuple.of(1, YesNoUnknown.YES),
+                    Tuple.of(1, YesNoUnknown.UNKNOWN)))
             .as(
                 (celsius, bleach) ->
                     WashRecord.builder()
@@ -103,7 +105,7 @@ class ManufacturersInstructionsProperties {
         .as(
             (day, kind, ids, record, layers) ->
                 new Event.Cleaned(
-                    When.on(MarkedDate.of(day)),
+                    Moment.on(MarkedDate.of(day)),
                     kind,
                     People.permitted(Task.of(kind)),
                     ids,
@@ -173,7 +175,7 @@ class ManufacturersInstructionsProperties {
   void noOtherModelIsJudgedMoreMildly(
       @ForAll("washed") GearCase given, @ForAll("ofAnyModel") Overlay instructions) {
     GearModel model = instructions.rows().modelCareLimits().get(0).model();
-    Assume.that(labels(given.element()).noneMatch(label -> model.isOn(label) == Known.YES));
+    Assume.that(labels(given.element()).noneMatch(label -> model.isOn(label) == YesNoUnknown.YES));
     Verdict after = judged(given, instructions);
     assertThat(noMilder(after, given.verdict())).isTrue();
     assertThat(loosened(after)).isEmpty();
@@ -182,7 +184,7 @@ class ManufacturersInstructionsProperties {
             .allMatch(
                 done ->
                     model.isOf(given.element(), done.layers().named(), BASE.tables().anatomy())
-                        == Known.NO);
+                        == YesNoUnknown.NO);
     Statistics.label("certainly another model")
         .collect(certainlyOther)
         .coverage(coverage -> coverage.check(true).count(count -> count > 3));

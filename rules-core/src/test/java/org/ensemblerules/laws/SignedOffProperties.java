@@ -21,7 +21,7 @@ import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.inspection.SignOff;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.testkit.Cases;
 import org.ensemblerules.testkit.FitGear;
@@ -133,7 +133,7 @@ class SignedOffProperties {
                 made.signOff().isEmpty()
                     ? made
                     : made.toBuilder()
-                        .signOff(new SignOff(new EditionId("NOBODYS_1"), Set.of()))
+                        .signOff(new SignOff(new OriginId("NOBODYS_1"), Set.of()))
                         .build());
     GearCase none =
         each(

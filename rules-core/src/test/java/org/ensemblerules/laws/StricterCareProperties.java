@@ -42,15 +42,15 @@ import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.GearModel;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
@@ -247,7 +247,7 @@ class StricterCareProperties {
             .judge(
                 WashRecord.builder()
                     .waterTemperature(Quantity.of(celsius, Unit.DEGREE_CELSIUS))
-                    .practice(WashPractice.CHLORINE_BLEACH, Known.NO)
+                    .practice(WashPractice.CHLORINE_BLEACH, YesNoUnknown.NO)
                     .build(),
                 coat,
                 Set.of(),
@@ -339,9 +339,9 @@ class StricterCareProperties {
 
   @Provide
   Arbitrary<RecordFile> files() {
-    Arbitrary<When> dates =
+    Arbitrary<Moment> dates =
         Arbitraries.of("2021-03-04", "2021-03", "")
-            .map(text -> When.on(text.isEmpty() ? MarkedDate.unknown() : MarkedDate.parse(text)));
+            .map(text -> Moment.on(text.isEmpty() ? MarkedDate.unknown() : MarkedDate.parse(text)));
     return Combinators.combine(
             dates,
             dates,

@@ -56,7 +56,7 @@ import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.measure.Limit;
@@ -117,10 +117,10 @@ class StricterDefectsProperties {
   /** What may be done for a finding, on one day after another. */
   @Provide
   Arbitrary<List<Event>> done() {
-    Arbitrary<Function<When, Event>> cleanings =
+    Arbitrary<Function<Moment, Event>> cleanings =
         Arbitraries.of(CleaningKind.ADVANCED, CleaningKind.SANITIZING)
             .map(kind -> on -> Event.Cleaned.whole(on, kind, by(Task.of(kind)), Set.of(ID)));
-    Arbitrary<Function<When, Event>> repairs =
+    Arbitrary<Function<Moment, Event>> repairs =
         Combinators.combine(Arbitraries.of(RepairClass.class), Arbitraries.of(true, false))
             .as(
                 (kind, replaced) ->
@@ -131,7 +131,7 @@ class StricterDefectsProperties {
   /** What checks and looks may follow a repair, or nothing, on one day after another. */
   @Provide
   Arbitrary<List<Event>> checked() {
-    Arbitrary<Function<When, Event>> repaired =
+    Arbitrary<Function<Moment, Event>> repaired =
         Arbitraries.just(
             on ->
                 new Event.Repaired(
@@ -140,7 +140,7 @@ class StricterDefectsProperties {
                     false,
                     by(Task.of(RepairClass.ADVANCED)),
                     Set.of(ID)));
-    Arbitrary<Function<When, Event>> looks =
+    Arbitrary<Function<Moment, Event>> looks =
         Arbitraries.of(InspectionKind.ROUTINE, InspectionKind.ADVANCED)
             .map(
                 kind ->
@@ -152,7 +152,7 @@ class StricterDefectsProperties {
     return inTurn(Arbitraries.oneOf(checkings(), checkings(), repaired, looks));
   }
 
-  private static Arbitrary<Function<When, Event>> checkings() {
+  private static Arbitrary<Function<Moment, Event>> checkings() {
     return Combinators.combine(
             Arbitraries.of(
                 Check.SEAM_PULL,
@@ -169,7 +169,7 @@ class StricterDefectsProperties {
                         on, check, result, by(FROZEN.checks().row(check).task()), Set.of(ID)));
   }
 
-  private static Arbitrary<List<Event>> inTurn(Arbitrary<Function<When, Event>> acts) {
+  private static Arbitrary<List<Event>> inTurn(Arbitrary<Function<Moment, Event>> acts) {
     return acts.list()
         .ofMaxSize(4)
         .map(
@@ -180,8 +180,8 @@ class StricterDefectsProperties {
             });
   }
 
-  private static When when(LocalDate day) {
-    return When.on(MarkedDate.of(day));
+  private static Moment when(LocalDate day) {
+    return Moment.on(MarkedDate.of(day));
   }
 
   private static Doer by(Task task) {

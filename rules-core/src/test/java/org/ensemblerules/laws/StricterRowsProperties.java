@@ -45,14 +45,14 @@ import org.ensemblerules.fieldcheck.CheckLimitTable;
 import org.ensemblerules.fieldcheck.LimitAnswer;
 import org.ensemblerules.gates.FewestTries;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.Coverage;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.CriterionRow;
@@ -61,11 +61,11 @@ import org.ensemblerules.inspection.EvidenceGrade;
 import org.ensemblerules.inspection.GradeRow;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.inspection.InspectionStanding;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.inspection.SignOff;
 import org.ensemblerules.inspection.SignOffReading;
-import org.ensemblerules.inspection.Standing;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
@@ -182,7 +182,10 @@ class StricterRowsProperties {
             .map(text -> Quantity.of(text, Unit.DEGREE_CELSIUS))
             .optional(0.9);
     return Combinators.combine(
-            celsius, celsius, Arbitraries.of(Known.class), Arbitraries.of(Known.class))
+            celsius,
+            celsius,
+            Arbitraries.of(YesNoUnknown.class),
+            Arbitraries.of(YesNoUnknown.class))
         .as(
             (water, drying, bleach, machine) -> {
               WashRecord.Builder wash =
@@ -214,7 +217,7 @@ class StricterRowsProperties {
 
   private static WashRecord shaded(WashRecord wash) {
     WashRecord.Builder shaded =
-        WashRecord.builder().practice(WashPractice.DRYING_IN_SUNLIGHT, Known.NO);
+        WashRecord.builder().practice(WashPractice.DRYING_IN_SUNLIGHT, YesNoUnknown.NO);
     for (WashPractice practice :
         List.of(WashPractice.CHLORINE_BLEACH, WashPractice.MACHINE_DRYING)) {
       shaded.practice(practice, wash.practiced(practice));
@@ -427,11 +430,11 @@ class StricterRowsProperties {
                 Occasion.PERIODIC,
                 MarkedDate.parse(day),
                 People.permitted(InspectionKind.ADVANCED.task()))
-            .gearClean(Known.YES)
+            .gearClean(YesNoUnknown.YES)
             .allAtHand()
             .signOff(new SignOff(FrozenProvenance.EDITION, Set.of()))
             .build();
-    return Standing.of(
+    return InspectionStanding.of(
             made,
             FitGear.element(ElementKind.COAT).build(),
             FrozenRules.tables().criteria(),
@@ -476,10 +479,10 @@ class StricterRowsProperties {
   void disposal(
       @ForAll("routes") DisposalRouteRow one,
       @ForAll("routes") DisposalRouteRow other,
-      @ForAll Known custody,
-      @ForAll Known marked,
-      @ForAll Known damaged,
-      @ForAll Known contaminated) {
+      @ForAll YesNoUnknown custody,
+      @ForAll YesNoUnknown marked,
+      @ForAll YesNoUnknown damaged,
+      @ForAll YesNoUnknown contaminated) {
     RetiredGear gear =
         new RetiredGear(
             ElementKind.COAT,
@@ -516,7 +519,7 @@ class StricterRowsProperties {
       RecordFile file =
           RecordFile.builder(
                   FitGear.element(ElementKind.COAT).build(),
-                  History.of(List.of(new Event.Retired(When.on(date), "over age"))))
+                  History.of(List.of(new Event.Retired(Moment.on(date), "over age"))))
               .build();
       StrictnessLaw.holds(
           one, other, (strict, mild) -> !kept(strict, file).isBefore(kept(mild, file)));

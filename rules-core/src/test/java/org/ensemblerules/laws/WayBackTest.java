@@ -20,7 +20,7 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.testkit.ArbitrariesOfFindings;
@@ -94,7 +94,7 @@ class WayBackTest {
 
   private static void neitherRepairNorEvaluationBringsItBack(GearCase given) {
     LocalDate day = FitGear.AS_OF.plusDays(1);
-    When when = When.on(MarkedDate.of(day));
+    Moment when = Moment.on(MarkedDate.of(day));
     GearCase done =
         given
             .with(new Event.Repaired(when, RepairClass.ADVANCED, true, People.PROVIDER, Set.of(ID)))
@@ -123,7 +123,7 @@ class WayBackTest {
       assertThat(step.shown()).allSatisfy(text -> assertThat(text).isNotBlank());
       Doer by = People.permittedBy(step.by().get(step.by().size() - 1));
       day = day.plusDays(1);
-      events.add(done(step.effect(), When.on(MarkedDate.of(day)), by));
+      events.add(done(step.effect(), Moment.on(MarkedDate.of(day)), by));
       if (step.shown().stream().anyMatch(text -> text.contains("pass EXPERT_EVALUATION"))) {
         day = day.plusDays(1);
         events.add(passed(Check.EXPERT_EVALUATION, day));
@@ -150,7 +150,7 @@ class WayBackTest {
     return new Effect.Evaluate(check, Scope.ELEMENT);
   }
 
-  private static Event done(Effect effect, When when, Doer by) {
+  private static Event done(Effect effect, Moment when, Doer by) {
     if (effect instanceof Effect.Clean clean) {
       return Event.Cleaned.whole(when, clean.kind(), by, Set.of(ID));
     } else if (effect instanceof Effect.Repair repair) {
@@ -166,7 +166,7 @@ class WayBackTest {
   private static Event passed(Check check, LocalDate day) {
     Doer by = People.permitted(FrozenRules.rules().tables().checks().row(check).task());
     return new Event.Checked(
-        When.on(MarkedDate.of(day)), check, CheckResult.PASSED, by, Set.of(ID));
+        Moment.on(MarkedDate.of(day)), check, CheckResult.PASSED, by, Set.of(ID));
   }
 
   private static Element relabeled(Element element, Step step, LocalDate made) {

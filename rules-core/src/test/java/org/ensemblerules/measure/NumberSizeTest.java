@@ -15,8 +15,8 @@ import org.ensemblerules.care.LogReduction;
 import org.ensemblerules.care.WashRecord;
 import org.ensemblerules.repair.CostPolicy;
 import org.ensemblerules.repair.RepairCost;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.strength.DecisionRule;
 import org.ensemblerules.strength.DiscardRule;
 import org.ensemblerules.strength.ExpandedUncertainty;
@@ -33,7 +33,7 @@ class NumberSizeTest {
   private static final BigDecimal TINY = new BigDecimal("1e-999999999");
   private static final BigDecimal HUGE = new BigDecimal("1e999999999");
   private static final BigDecimal LONG = new BigDecimal("1234567890123456789012345678901");
-  private static final EditionId POLICY = new EditionId("POLICY");
+  private static final OriginId POLICY = new OriginId("POLICY");
   private static final Quantity NEWTON = Quantity.of("1", Unit.NEWTON);
   private static final Quantity METER = Quantity.of("1", Unit.METER);
 

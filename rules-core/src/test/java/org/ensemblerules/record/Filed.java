@@ -18,7 +18,7 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
@@ -60,8 +60,8 @@ final class Filed {
         .build();
   }
 
-  static When on(String date) {
-    return When.on(MarkedDate.parse(date));
+  static Moment on(String date) {
+    return Moment.on(MarkedDate.parse(date));
   }
 
   static Event.Inspected inspected(Occasion occasion, String date, Outcome outcome) {

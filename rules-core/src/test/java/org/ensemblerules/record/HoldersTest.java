@@ -8,8 +8,8 @@ import java.util.Optional;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Transfer;
-import org.ensemblerules.history.When;
 import org.junit.jupiter.api.Test;
 
 /** Who held an element, and how long its file is kept by an owner's policy. */
@@ -51,8 +51,8 @@ class HoldersTest {
 
   @Test
   void theOrderOnADayEndsASpan() {
-    When first = new When(MarkedDate.parse("2021-03-01"), 1);
-    When second = new When(MarkedDate.parse("2021-03-01"), 2);
+    Moment first = new Moment(MarkedDate.parse("2021-03-01"), 1);
+    Moment second = new Moment(MarkedDate.parse("2021-03-01"), 2);
     assertThat(holders(new Event.Issued(first, "Member 7"), new Event.Returned(second)))
         .containsExactly(new HolderSpan("Member 7", first, Optional.of(second)));
   }

@@ -7,13 +7,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.ensemblerules.effect.CleaningKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
@@ -91,15 +91,15 @@ class RecordCheckTest {
 
   @Test
   void onlyStockNeedsNoHolder() {
-    RecordFile.Builder stock = Filed.file(List.of()).inStock(Known.YES);
+    RecordFile.Builder stock = Filed.file(List.of()).inStock(YesNoUnknown.YES);
     assertThat(answer(RecordItem.ISSUED_TO, stock)).isInstanceOf(FileAnswer.NotYet.class);
     RecordFile.Builder unknown = Filed.file(List.of());
     assertThat(answer(RecordItem.ISSUED_TO, unknown)).isInstanceOf(FileAnswer.Missing.class);
     RecordFile.Builder used =
-        Filed.file(List.of(new Event.Used(Filed.on("2021-01-01")))).inStock(Known.YES);
+        Filed.file(List.of(new Event.Used(Filed.on("2021-01-01")))).inStock(YesNoUnknown.YES);
     assertThat(contradictions(RecordItem.ISSUED_TO, used))
         .containsExactly("the file says that it was never issued; it was in use");
-    RecordFile.Builder issued = Filed.file(Filed.wholeLife()).inStock(Known.YES);
+    RecordFile.Builder issued = Filed.file(Filed.wholeLife()).inStock(YesNoUnknown.YES);
     assertThat(contradictions(RecordItem.ISSUED_TO, issued))
         .containsExactly("the file says that it was never issued; it was, 2020-06-01");
   }
@@ -215,7 +215,7 @@ class RecordCheckTest {
 
   @Test
   void exposureReductionAndRoutineLooksAreNotOfTheseItems() {
-    When when = Filed.on("2021-01-01");
+    Moment when = Filed.on("2021-01-01");
     Event rinsed =
         Event.Cleaned.whole(when, CleaningKind.EXPOSURE_REDUCTION, People.WEARER, Set.of());
     Event looked =
@@ -297,20 +297,21 @@ class RecordCheckTest {
   void whatIsKeptForTrainingIsMarked() {
     RecordFile.Builder file = Filed.file(Filed.wholeLife());
     DisposalRoute training = DisposalRoute.NON_LIVE_FIRE_TRAINING;
-    file.disposal(new DisposalNote(training, Known.UNKNOWN));
+    file.disposal(new DisposalNote(training, YesNoUnknown.UNKNOWN));
     assertThat(missing(RecordItem.DISPOSAL, file))
         .containsExactly("whether it was marked for training");
-    file.disposal(new DisposalNote(training, Known.NO));
+    file.disposal(new DisposalNote(training, YesNoUnknown.NO));
     assertThat(contradictions(RecordItem.DISPOSAL, file))
         .containsExactly("kept for training, and not marked");
-    file.disposal(new DisposalNote(training, Known.YES));
+    file.disposal(new DisposalNote(training, YesNoUnknown.YES));
     assertThat(answer(RecordItem.DISPOSAL, file)).isInstanceOf(FileAnswer.Present.class);
   }
 
   @Test
   void aRouteAloneIsNoDisposalOnRecord() {
     RecordFile.Builder file =
-        Filed.file(List.of()).disposal(new DisposalNote(DisposalRoute.DESTROY, Known.UNKNOWN));
+        Filed.file(List.of())
+            .disposal(new DisposalNote(DisposalRoute.DESTROY, YesNoUnknown.UNKNOWN));
     assertThat(missing(RecordItem.DISPOSAL, file)).containsExactly("the day", "the method");
     assertThat(answer(RecordItem.RETIREMENT_DATE, file))
         .isInstanceOf(FileAnswer.Inconsistent.class);

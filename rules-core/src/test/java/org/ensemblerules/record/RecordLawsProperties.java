@@ -19,7 +19,7 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
@@ -79,7 +79,7 @@ class RecordLawsProperties {
                 RecordItem.CLEANING_REASON_AND_DOER, Filed.on("2020"), RecordDetail.REASON, "due"),
             new RecordNote(
                 RecordItem.REPAIRS, Filed.on("2020"), RecordDetail.DESCRIPTION, "new strap"));
-    List<When> moments = new ArrayList<>(life.stream().map(Event::when).toList());
+    List<Moment> moments = new ArrayList<>(life.stream().map(Event::when).toList());
     moments.add(Filed.on("2021-02-03"));
     return Combinators.combine(Arbitraries.of(forms), Arbitraries.of(moments))
         .as((form, when) -> new RecordNote(form.item(), when, form.detail(), form.text()));

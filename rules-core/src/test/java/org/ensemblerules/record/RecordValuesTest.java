@@ -9,9 +9,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.retirement.CustodyRecord;
 import org.ensemblerules.retirement.Handover;
 import org.ensemblerules.retirement.RetiredGear;
@@ -105,7 +105,7 @@ class RecordValuesTest {
   }
 
   private static Object retired(Set<RetirementCause> causes) {
-    Known unknown = Known.UNKNOWN;
+    YesNoUnknown unknown = YesNoUnknown.UNKNOWN;
     return new RetiredGear(
         ElementKind.COAT, Use.STRUCTURAL, causes, unknown, unknown, unknown, unknown);
   }

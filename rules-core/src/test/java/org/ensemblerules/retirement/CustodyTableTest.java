@@ -6,9 +6,9 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
-import org.ensemblerules.history.When;
+import org.ensemblerules.gear.YesNoUnknown;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.testkit.FrozenProvenance;
 import org.junit.jupiter.api.Test;
 
@@ -22,8 +22,8 @@ class CustodyTableTest {
                   .toList())
           .orElseThrow();
 
-  private static When on(String date) {
-    return When.on(MarkedDate.parse(date));
+  private static Moment on(String date) {
+    return Moment.on(MarkedDate.parse(date));
   }
 
   private static CustodyRecord.Deed deed(String on) {
@@ -32,10 +32,10 @@ class CustodyTableTest {
 
   private static CustodyRecord.Builder whole() {
     return CustodyRecord.builder(on("2026-03-01"))
-        .leftAsFound(Known.YES)
-        .leftUncleaned(Known.YES)
-        .storedProtected(Known.YES)
-        .accessLimited(Known.YES)
+        .leftAsFound(YesNoUnknown.YES)
+        .leftUncleaned(YesNoUnknown.YES)
+        .storedProtected(YesNoUnknown.YES)
+        .accessLimited(YesNoUnknown.YES)
         .custodian("Officer 1")
         .handover(new Handover(on("2026-03-01"), "Officer 1", "Evidence room"))
         .handover(new Handover(on("2026-04-02"), "Evidence room", "Laboratory"))
@@ -72,9 +72,9 @@ class CustodyTableTest {
 
   @Test
   void noAndUnknownAreBothMissing() {
-    assertThat(missing(CustodyStep.NOT_CLEANED, whole().leftUncleaned(Known.NO)))
+    assertThat(missing(CustodyStep.NOT_CLEANED, whole().leftUncleaned(YesNoUnknown.NO)))
         .containsExactly("it was not left uncleaned");
-    assertThat(missing(CustodyStep.NOT_CLEANED, whole().leftUncleaned(Known.UNKNOWN)))
+    assertThat(missing(CustodyStep.NOT_CLEANED, whole().leftUncleaned(YesNoUnknown.UNKNOWN)))
         .containsExactly("whether it was left uncleaned");
   }
 

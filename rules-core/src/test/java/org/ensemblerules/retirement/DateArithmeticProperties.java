@@ -18,9 +18,9 @@ import org.ensemblerules.gates.FewestTries;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.inspection.IntervalTable;
@@ -165,7 +165,7 @@ class DateArithmeticProperties {
   private static Element element(MarkedDate inService) {
     return Element.builder(new ElementId("H1"), ElementKind.HELMET, Use.STRUCTURAL)
         .inService(inService)
-        .cbrnOption(Known.NO)
+        .cbrnOption(YesNoUnknown.NO)
         .build();
   }
 }

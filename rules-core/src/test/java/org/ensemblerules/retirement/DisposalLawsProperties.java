@@ -10,7 +10,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
-import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.YesNoUnknown;
 
 /** What holds of every retired element. */
 class DisposalLawsProperties {
@@ -27,7 +27,7 @@ class DisposalLawsProperties {
 
   @Provide
   Arbitrary<RetiredGear> retired() {
-    Arbitrary<Known> known = Arbitraries.of(Known.class);
+    Arbitrary<YesNoUnknown> known = Arbitraries.of(YesNoUnknown.class);
     return Combinators.combine(causes(), known, known, known, known).as(DisposalTableTest::gear);
   }
 
@@ -46,7 +46,11 @@ class DisposalLawsProperties {
     assertThat(DisposalTableTest.open(gear)).containsAll(DisposalTableTest.open(with));
     RetiredGear unknown =
         DisposalTableTest.gear(
-            gear.causes(), Known.UNKNOWN, Known.UNKNOWN, Known.UNKNOWN, Known.UNKNOWN);
+            gear.causes(),
+            YesNoUnknown.UNKNOWN,
+            YesNoUnknown.UNKNOWN,
+            YesNoUnknown.UNKNOWN,
+            YesNoUnknown.UNKNOWN);
     assertThat(DisposalTableTest.open(unknown)).isSubsetOf(DisposalRoute.CUSTODY);
   }
 }

@@ -7,8 +7,8 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.testkit.FrozenProvenance;
 import org.junit.jupiter.api.Test;
@@ -63,7 +63,11 @@ class DisposalTableTest {
           .orElseThrow();
 
   static RetiredGear gear(
-      Set<RetirementCause> causes, Known custody, Known marked, Known damaged, Known contaminated) {
+      Set<RetirementCause> causes,
+      YesNoUnknown custody,
+      YesNoUnknown marked,
+      YesNoUnknown damaged,
+      YesNoUnknown contaminated) {
     return new RetiredGear(
         ElementKind.COAT, Use.STRUCTURAL, causes, custody, marked, damaged, contaminated);
   }
@@ -78,7 +82,14 @@ class DisposalTableTest {
 
   @Test
   void whatIsMarkedSoundAndCleanMayServeTraining() {
-    assertThat(open(gear(Set.of(OLD), Known.NO, Known.YES, Known.NO, Known.NO)))
+    assertThat(
+            open(
+                gear(
+                    Set.of(OLD),
+                    YesNoUnknown.NO,
+                    YesNoUnknown.YES,
+                    YesNoUnknown.NO,
+                    YesNoUnknown.NO)))
         .containsExactly(
             DisposalRoute.DESTROY,
             DisposalRoute.SPECIALIZED_WASTE,
@@ -89,51 +100,85 @@ class DisposalTableTest {
   // appropriately marked.
   @Test
   void eachConditionOfTrainingMustBeShown() {
-    for (Known bad : List.of(Known.UNKNOWN, Known.YES)) {
-      assertThat(open(gear(Set.of(OLD), Known.NO, Known.YES, bad, Known.NO)))
+    for (YesNoUnknown bad : List.of(YesNoUnknown.UNKNOWN, YesNoUnknown.YES)) {
+      assertThat(open(gear(Set.of(OLD), YesNoUnknown.NO, YesNoUnknown.YES, bad, YesNoUnknown.NO)))
           .doesNotContain(DisposalRoute.NON_LIVE_FIRE_TRAINING);
-      assertThat(open(gear(Set.of(OLD), Known.NO, Known.YES, Known.NO, bad)))
+      assertThat(open(gear(Set.of(OLD), YesNoUnknown.NO, YesNoUnknown.YES, YesNoUnknown.NO, bad)))
           .doesNotContain(DisposalRoute.NON_LIVE_FIRE_TRAINING);
     }
-    for (Known bad : List.of(Known.UNKNOWN, Known.NO)) {
-      assertThat(open(gear(Set.of(OLD), Known.NO, bad, Known.NO, Known.NO)))
+    for (YesNoUnknown bad : List.of(YesNoUnknown.UNKNOWN, YesNoUnknown.NO)) {
+      assertThat(open(gear(Set.of(OLD), YesNoUnknown.NO, bad, YesNoUnknown.NO, YesNoUnknown.NO)))
           .doesNotContain(DisposalRoute.NON_LIVE_FIRE_TRAINING);
     }
   }
 
   @Test
   void whatMayBeUnderCustodyIsOnlyKept() {
-    for (Known custody : List.of(Known.YES, Known.UNKNOWN)) {
-      assertThat(open(gear(Set.of(OLD), custody, Known.YES, Known.NO, Known.NO)))
+    for (YesNoUnknown custody : List.of(YesNoUnknown.YES, YesNoUnknown.UNKNOWN)) {
+      assertThat(
+              open(gear(Set.of(OLD), custody, YesNoUnknown.YES, YesNoUnknown.NO, YesNoUnknown.NO)))
           .containsExactly(DisposalRoute.CUSTODY);
     }
   }
 
   @Test
   void aRouteMustBeOpenToEachCause() {
-    assertThat(open(gear(Set.of(OLD, SOILED), Known.NO, Known.YES, Known.NO, Known.NO)))
+    assertThat(
+            open(
+                gear(
+                    Set.of(OLD, SOILED),
+                    YesNoUnknown.NO,
+                    YesNoUnknown.YES,
+                    YesNoUnknown.NO,
+                    YesNoUnknown.NO)))
         .containsExactly(DisposalRoute.SPECIALIZED_WASTE);
     RouteAnswer destroy =
-        TABLE.routes(gear(Set.of(OLD, SOILED), Known.NO, Known.YES, Known.NO, Known.NO)).get(0);
+        TABLE
+            .routes(
+                gear(
+                    Set.of(OLD, SOILED),
+                    YesNoUnknown.NO,
+                    YesNoUnknown.YES,
+                    YesNoUnknown.NO,
+                    YesNoUnknown.NO))
+            .get(0);
     assertThat(((RouteAnswer.Closed) destroy).whyNot())
         .containsExactly("not open to what was retired for CANNOT_BE_CLEANED");
   }
 
   @Test
   void aCauseOutweighsWhatIsSaidBesideIt() {
-    assertThat(gear(Set.of(SOILED), Known.NO, Known.NO, Known.NO, Known.NO).contaminated())
-        .isEqualTo(Known.YES);
-    assertThat(gear(Set.of(TORN), Known.NO, Known.NO, Known.NO, Known.NO).damaged())
-        .isEqualTo(Known.YES);
+    assertThat(
+            gear(Set.of(SOILED), YesNoUnknown.NO, YesNoUnknown.NO, YesNoUnknown.NO, YesNoUnknown.NO)
+                .contaminated())
+        .isEqualTo(YesNoUnknown.YES);
+    assertThat(
+            gear(Set.of(TORN), YesNoUnknown.NO, YesNoUnknown.NO, YesNoUnknown.NO, YesNoUnknown.NO)
+                .damaged())
+        .isEqualTo(YesNoUnknown.YES);
   }
 
   @Test
   void withoutARowThereIsNoRuleForAnyRoute() {
-    assertThat(TABLE.routes(gear(Set.of(OLD, TORN), Known.NO, Known.NO, Known.NO, Known.NO)))
+    assertThat(
+            TABLE.routes(
+                gear(
+                    Set.of(OLD, TORN),
+                    YesNoUnknown.NO,
+                    YesNoUnknown.NO,
+                    YesNoUnknown.NO,
+                    YesNoUnknown.NO)))
         .hasSize(DisposalRoute.values().length)
         .allMatch(RouteAnswer.NoRule.class::isInstance);
     DisposalTable empty = DisposalTable.of(List.of()).orElseThrow();
-    assertThat(empty.routes(gear(Set.of(OLD), Known.NO, Known.NO, Known.NO, Known.NO)))
+    assertThat(
+            empty.routes(
+                gear(
+                    Set.of(OLD),
+                    YesNoUnknown.NO,
+                    YesNoUnknown.NO,
+                    YesNoUnknown.NO,
+                    YesNoUnknown.NO)))
         .allMatch(RouteAnswer.NoRule.class::isInstance);
   }
 

@@ -28,14 +28,14 @@ import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.GearModel;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Objection;
-import org.ensemblerules.history.When;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
@@ -72,7 +72,7 @@ class ManufacturersInstructionsTest {
 
   private static Event washed(LocalDate day, String celsius, LayerKind... layers) {
     return new Event.Cleaned(
-        When.on(MarkedDate.of(day)),
+        Moment.on(MarkedDate.of(day)),
         CleaningKind.ADVANCED,
         People.permitted(Task.ADVANCED_CLEANING),
         Set.of(),
@@ -81,7 +81,7 @@ class ManufacturersInstructionsTest {
         Optional.of(
             WashRecord.builder()
                 .waterTemperature(Quantity.of(celsius, Unit.DEGREE_CELSIUS))
-                .practice(WashPractice.CHLORINE_BLEACH, Known.NO)
+                .practice(WashPractice.CHLORINE_BLEACH, YesNoUnknown.NO)
                 .build()));
   }
 
@@ -90,7 +90,7 @@ class ManufacturersInstructionsTest {
     return FitGear.fit(ElementKind.COAT)
         .with(
             new Event.Exposed(
-                When.on(MarkedDate.of(WASHED.minusDays(1))), Exposure.ORDINARY_SOILING))
+                Moment.on(MarkedDate.of(WASHED.minusDays(1))), Exposure.ORDINARY_SOILING))
         .with(washed(WASHED, celsius));
   }
 
@@ -343,7 +343,7 @@ class ManufacturersInstructionsTest {
     Event.Cleaned done = (Event.Cleaned) washed(WASHED, "45");
     Event.Cleaned inThatMonth =
         new Event.Cleaned(
-            When.on(MarkedDate.parse("2024-06")),
+            Moment.on(MarkedDate.parse("2024-06")),
             done.kind(),
             done.by(),
             done.answers(),

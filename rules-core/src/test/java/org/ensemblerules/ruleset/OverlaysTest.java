@@ -26,18 +26,18 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.record.RecordFile;
 import org.ensemblerules.retirement.AgeLimit;
-import org.ensemblerules.schedule.DoneBy;
+import org.ensemblerules.schedule.Discharge;
 import org.ensemblerules.schedule.Start;
 import org.ensemblerules.schedule.Timing;
 import org.ensemblerules.schedule.Trigger;
 import org.ensemblerules.source.Checked;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenProvenance;
 import org.ensemblerules.testkit.FrozenRules;
@@ -112,7 +112,7 @@ class OverlaysTest {
         .contains(
             Optional.of(FitGear.LAST_ADVANCED.plusMonths(3)),
             Optional.of(FitGear.LAST_ADVANCED.plusMonths(12)));
-    assertThat(verdict.identity().overlays()).containsExactly(new EditionId("POLICY"));
+    assertThat(verdict.identity().overlays()).containsExactly(new OriginId("POLICY"));
   }
 
   @Test
@@ -173,7 +173,7 @@ class OverlaysTest {
 
   @Test
   void aLooserTaskIsRefused() {
-    DoneBy cleaned = new DoneBy.Cleaned(CleaningKind.ADVANCED);
+    Discharge cleaned = new Discharge.Cleaned(CleaningKind.ADVANCED);
     assertThat(
             refused(
                 layer.policy(
@@ -184,7 +184,7 @@ class OverlaysTest {
                         new Timing.After(Trigger.PRODUCTS_OF_COMBUSTION, Optional.of(3))),
                     layer.task(
                         ElementKind.COAT,
-                        new DoneBy.Inspected(InspectionKind.ADVANCED),
+                        new Discharge.Inspected(InspectionKind.ADVANCED),
                         new Timing.Every(Start.IN_SERVICE, 12, 1, 13)))))
         .hasSize(3)
         .allSatisfy(
@@ -370,7 +370,7 @@ class OverlaysTest {
                 History.of(
                     List.of(
                         new Event.Retired(
-                            When.on(MarkedDate.of(LocalDate.of(2024, 1, 31))), "worn out"))))
+                            Moment.on(MarkedDate.of(LocalDate.of(2024, 1, 31))), "worn out"))))
             .build();
     assertThat(over(layer.policy(layer.keep(7)), law.law(law.keep(3))).retention(file))
         .extracting(kept -> kept.through().orElseThrow())
@@ -382,8 +382,8 @@ class OverlaysTest {
   void layersStandOnEachOtherOneWay() {
     Layering a = Layering.of("A");
     Layering b = Layering.of("B");
-    Overlay onB = a.overlay(OverlayKind.LAW_OF_PLACE, Optional.of(new EditionId("B")), List.of());
-    Overlay onA = b.overlay(OverlayKind.LAW_OF_PLACE, Optional.of(new EditionId("A")), List.of());
+    Overlay onB = a.overlay(OverlayKind.LAW_OF_PLACE, Optional.of(new OriginId("B")), List.of());
+    Overlay onA = b.overlay(OverlayKind.LAW_OF_PLACE, Optional.of(new OriginId("A")), List.of());
     assertThat(refused(onA, onB))
         .containsExactly(
             "NOT_ALLOWED A, on: found a circle: [A, B] and back to A, allowed: overlays that stand"
@@ -400,7 +400,7 @@ class OverlaysTest {
     Overlay above =
         a.overlay(
             OverlayKind.LAW_OF_PLACE,
-            Optional.of(new EditionId("B")),
+            Optional.of(new OriginId("B")),
             List.of(a.interval(ElementKind.COAT, 9, 9)));
     assertThat(refused(below, above))
         .singleElement()
@@ -413,7 +413,7 @@ class OverlaysTest {
   void whatBeginsLaterIsRefused() {
     Overlay later =
         new Overlay(
-            new EditionId("LATER"),
+            new OriginId("LATER"),
             OverlayKind.DEPARTMENT_POLICY,
             "Later",
             Optional.empty(),

@@ -18,10 +18,10 @@ import org.ensemblerules.gear.Use;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Edition;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.HowSeen;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Provenance;
 import org.ensemblerules.source.RowKey;
-import org.ensemblerules.source.Seen;
 import org.ensemblerules.source.SourceId;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.testkit.FitGear;
@@ -54,8 +54,8 @@ class RuleSetTest {
   @Test
   void theFingerprintDependsOnEveryPartOfARow() {
     Provenance from = ROW.provenance();
-    Basis read = new Basis.Published(new SourceId("s"), Optional.of("1"), Seen.READ);
-    EditionId origin = new EditionId("OTHER");
+    Basis read = new Basis.Published(new SourceId("s"), Optional.of("1"), HowSeen.READ);
+    OriginId origin = new OriginId("OTHER");
     LocalDate day = from.reviewedThrough();
     Optional<String> none = Optional.empty();
     List<CautionRow> rows = new ArrayList<>();
@@ -89,7 +89,7 @@ class RuleSetTest {
         .containsEntry(Subject.CARE, FrozenProvenance.EDITION);
     assertThat(identity.revisions()).isEqualTo(Map.of("defects", 1));
     assertThat(FrozenRules.rules().editions().get(Subject.AGE).id())
-        .isEqualTo(new EditionId("FROZEN_2010"));
+        .isEqualTo(new OriginId("FROZEN_2010"));
   }
 
   @Test
@@ -171,11 +171,6 @@ class RuleSetTest {
 
   private static Edition edition(String id, int order) {
     return new Edition(
-        FrozenProvenance.of("e"),
-        new EditionId(id),
-        order,
-        "T",
-        Optional.empty(),
-        Optional.empty());
+        FrozenProvenance.of("e"), new OriginId(id), order, "T", Optional.empty(), Optional.empty());
   }
 }

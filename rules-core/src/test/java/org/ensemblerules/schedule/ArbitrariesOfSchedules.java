@@ -16,8 +16,8 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Transfer;
-import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
@@ -29,11 +29,11 @@ import org.ensemblerules.testkit.People;
 final class ArbitrariesOfSchedules {
   private ArbitrariesOfSchedules() {}
 
-  static Arbitrary<When> moments() {
+  static Arbitrary<Moment> moments() {
     return Combinators.combine(
             ArbitrariesOfDates.marked(FitGear.IN_SERVICE, FitGear.AS_OF),
             Arbitraries.of(0, 0, 1, 2))
-        .as(When::new);
+        .as(Moment::new);
   }
 
   /** Events that discharge tasks. */
@@ -101,15 +101,15 @@ final class ArbitrariesOfSchedules {
 
   /** Rows of a coat, each with a key of its own. */
   static Arbitrary<TaskRow> rows() {
-    DoneBy cleaned = new DoneBy.Cleaned(CleaningKind.ADVANCED);
-    DoneBy checked = new DoneBy.Checked(Check.LINER_LEAKAGE);
+    Discharge cleaned = new Discharge.Cleaned(CleaningKind.ADVANCED);
+    Discharge checked = new Discharge.Checked(Check.LINER_LEAKAGE);
     Arbitrary<TaskRow> others =
         Combinators.combine(
                 Arbitraries.of(
                     cleaned,
                     checked,
-                    new DoneBy.Inspected(InspectionKind.ROUTINE),
-                    new DoneBy.Inspected(InspectionKind.ADVANCED)),
+                    new Discharge.Inspected(InspectionKind.ROUTINE),
+                    new Discharge.Inspected(InspectionKind.ADVANCED)),
                 timings())
             .as((doneBy, timing) -> Kept.row(ElementKind.COAT, name(doneBy), doneBy, timing));
     Arbitrary<TaskRow> reserve =
@@ -120,11 +120,11 @@ final class ArbitrariesOfSchedules {
     return Arbitraries.frequencyOf(Tuple.of(4, others), Tuple.of(1, reserve));
   }
 
-  private static String name(DoneBy doneBy) {
-    if (doneBy instanceof DoneBy.Inspected inspected) {
+  private static String name(Discharge doneBy) {
+    if (doneBy instanceof Discharge.Inspected inspected) {
       return "look-" + Integer.toString(inspected.kind().ordinal());
     }
-    return doneBy instanceof DoneBy.Cleaned ? "clean" : "check";
+    return doneBy instanceof Discharge.Cleaned ? "clean" : "check";
   }
 
   static Arbitrary<List<TaskRow>> tables() {

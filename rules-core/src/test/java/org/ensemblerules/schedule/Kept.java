@@ -11,12 +11,12 @@ import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
@@ -43,9 +43,10 @@ record Kept(Element element, List<Event> events, Set<LocalDate> dutyPeriods) {
     return new Kept(FitGear.element(kind).inService(inService).build(), List.of(), Set.of());
   }
 
-  static When on(String text) {
+  static Moment on(String text) {
     String[] parts = text.split("#", -1);
-    return new When(MarkedDate.parse(parts[0]), parts.length > 1 ? Integer.parseInt(parts[1]) : 0);
+    return new Moment(
+        MarkedDate.parse(parts[0]), parts.length > 1 ? Integer.parseInt(parts[1]) : 0);
   }
 
   Kept with(Event... more) {
@@ -86,7 +87,7 @@ record Kept(Element element, List<Event> events, Set<LocalDate> dutyPeriods) {
     return with(cleaning(on(on), CleaningKind.ADVANCED));
   }
 
-  static Event cleaning(When when, CleaningKind kind) {
+  static Event cleaning(Moment when, CleaningKind kind) {
     return Event.Cleaned.whole(when, kind, People.permitted(Task.of(kind)), Set.of());
   }
 
@@ -99,10 +100,10 @@ record Kept(Element element, List<Event> events, Set<LocalDate> dutyPeriods) {
   }
 
   static Event inspection(
-      ElementKind element, InspectionKind kind, When when, Occasion occasion, Outcome outcome) {
+      ElementKind element, InspectionKind kind, Moment when, Occasion occasion, Outcome outcome) {
     Inspection.Builder made =
         Inspection.builder(kind, occasion, when.date(), People.permitted(kind.task()))
-            .gearClean(Known.YES)
+            .gearClean(YesNoUnknown.YES)
             .atHand(EnumSet.allOf(Equipment.class));
     FitGear.inspection(kind, element, FitGear.AS_OF)
         .build()
@@ -134,7 +135,7 @@ record Kept(Element element, List<Event> events, Set<LocalDate> dutyPeriods) {
     return new Schedule(tables(List.of(rows)));
   }
 
-  static TaskRow row(ElementKind element, String task, DoneBy doneBy, Timing timing) {
+  static TaskRow row(ElementKind element, String task, Discharge doneBy, Timing timing) {
     return new TaskRow(
         FrozenProvenance.of("task", task, element, Integer.toHexString(timing.text().hashCode())),
         new TaskKey(task),
@@ -154,7 +155,7 @@ record Kept(Element element, List<Event> events, Set<LocalDate> dutyPeriods) {
     return row(
         element,
         "advanced-inspection",
-        new DoneBy.Inspected(InspectionKind.ADVANCED),
+        new Discharge.Inspected(InspectionKind.ADVANCED),
         new Timing.ByInterval());
   }
 
@@ -162,19 +163,19 @@ record Kept(Element element, List<Event> events, Set<LocalDate> dutyPeriods) {
     return row(
         ElementKind.COAT,
         "complete-liner-inspection",
-        new DoneBy.Inspected(InspectionKind.COMPLETE_LINER),
+        new Discharge.Inspected(InspectionKind.COMPLETE_LINER),
         new Timing.ByInterval());
   }
 
   static TaskRow cleaning(ElementKind element, Timing timing) {
-    return row(element, "advanced-cleaning", new DoneBy.Cleaned(CleaningKind.ADVANCED), timing);
+    return row(element, "advanced-cleaning", new Discharge.Cleaned(CleaningKind.ADVANCED), timing);
   }
 
   static TaskRow routine(ElementKind element, Trigger trigger) {
     return row(
         element,
         "routine-inspection",
-        new DoneBy.Inspected(InspectionKind.ROUTINE),
+        new Discharge.Inspected(InspectionKind.ROUTINE),
         new Timing.After(trigger, Optional.empty()));
   }
 

@@ -14,7 +14,7 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.CountedEvidence;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Evidence;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.junit.jupiter.api.Test;
 
 /** A history of ten thousand events is judged once for all rows, not once for each. */
@@ -24,7 +24,7 @@ class LongHistoryTest {
   private static Kept kept(int events) {
     List<Event> all = new ArrayList<>();
     for (int n = 0; n < events / 4; n++) {
-      When when = new When(MarkedDate.of(FIRST.plusDays(n % 1400)), 1 + n % 10_000);
+      Moment when = new Moment(MarkedDate.of(FIRST.plusDays(n % 1400)), 1 + n % 10_000);
       all.add(Kept.cleaning(when, CleaningKind.ADVANCED));
       all.add(new Event.Used(when));
       all.add(new Event.Exposed(when, Exposure.PRODUCTS_OF_COMBUSTION));

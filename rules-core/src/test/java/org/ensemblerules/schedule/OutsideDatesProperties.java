@@ -29,7 +29,7 @@ import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.gates.FewestTries;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.testkit.ArbitrariesOfDates;
 
 /**
@@ -46,7 +46,7 @@ class OutsideDatesProperties {
     Kept kept() {
       Kept kept = Kept.inServiceSince(ElementKind.HELMET, MarkedDate.of(since));
       for (LocalDate day : done) {
-        kept = kept.with(Kept.cleaning(When.on(MarkedDate.of(day)), CleaningKind.ADVANCED));
+        kept = kept.with(Kept.cleaning(Moment.on(MarkedDate.of(day)), CleaningKind.ADVANCED));
       }
       return kept;
     }

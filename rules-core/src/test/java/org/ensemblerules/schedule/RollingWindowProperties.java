@@ -19,7 +19,7 @@ import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.gates.FewestTries;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 
 /**
  * A number of cleanings in any span of months, held day by day against a count of those in the span
@@ -51,7 +51,7 @@ class RollingWindowProperties {
     Schedule schedule = Kept.schedule(Kept.cleaning(ElementKind.HELMET, timing));
     Kept kept = Kept.inServiceSince(ElementKind.HELMET, MarkedDate.of(ISSUED));
     for (LocalDate day : cleanings) {
-      kept = kept.with(Kept.cleaning(When.on(MarkedDate.of(day)), CleaningKind.ADVANCED));
+      kept = kept.with(Kept.cleaning(Moment.on(MarkedDate.of(day)), CleaningKind.ADVANCED));
     }
     ServiceRecord record = kept.record();
     List<Missed> missed = schedule.missed(record, ISSUED.plusDays(DAYS));

@@ -22,11 +22,11 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.statistics.Statistics;
 import org.ensemblerules.gates.FewestTries;
 import org.ensemblerules.gear.Element;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
@@ -59,7 +59,7 @@ class ScheduleLawsProperties {
   }
 
   /** The next due day of each row that is discharged as an event discharges. */
-  private static Map<TaskRow, LocalDate> next(List<TaskRow> rows, Kept kept, DoneBy doneBy) {
+  private static Map<TaskRow, LocalDate> next(List<TaskRow> rows, Kept kept, Discharge doneBy) {
     Map<TaskRow, LocalDate> next = new HashMap<>();
     for (TaskRow row : rows) {
       if (row.doneBy().equals(doneBy)) {
@@ -74,13 +74,13 @@ class ScheduleLawsProperties {
         Kept.tasks(Kept.schedule(row), kept, AS_OF).stream().findFirst());
   }
 
-  private static DoneBy doneBy(Event event) {
+  private static Discharge doneBy(Event event) {
     if (event instanceof Event.Inspected inspected) {
-      return new DoneBy.Inspected(inspected.inspection().kind());
+      return new Discharge.Inspected(inspected.inspection().kind());
     }
     return event instanceof Event.Cleaned cleaned
-        ? new DoneBy.Cleaned(cleaned.kind())
-        : new DoneBy.Checked(((Event.Checked) event).check());
+        ? new Discharge.Cleaned(cleaned.kind())
+        : new Discharge.Checked(((Event.Checked) event).check());
   }
 
   @Property
@@ -116,17 +116,17 @@ class ScheduleLawsProperties {
   }
 
   private static Event of(TaskRow row, LocalDate day) {
-    When when = When.on(MarkedDate.of(day));
-    if (row.doneBy() instanceof DoneBy.Inspected inspected) {
+    Moment when = Moment.on(MarkedDate.of(day));
+    if (row.doneBy() instanceof Discharge.Inspected inspected) {
       return Kept.inspection(
           row.element(), inspected.kind(), when, Occasion.PERIODIC, Outcome.CLEAR);
     }
-    if (row.doneBy() instanceof DoneBy.Cleaned cleaned) {
+    if (row.doneBy() instanceof Discharge.Cleaned cleaned) {
       return Kept.cleaning(when, cleaned.kind());
     }
     return new Event.Checked(
         when,
-        ((DoneBy.Checked) row.doneBy()).check(),
+        ((Discharge.Checked) row.doneBy()).check(),
         CheckResult.PASSED,
         People.PROVIDER,
         Set.of());
@@ -196,10 +196,10 @@ class ScheduleLawsProperties {
     Element with =
         FitGear.element(kept.element().kind())
             .inService(kept.element().inService())
-            .cbrnOption(Known.YES)
+            .cbrnOption(YesNoUnknown.YES)
             .build();
     assertThat(next(Kept.liner(), kept.with(with))).isBeforeOrEqualTo(next(Kept.liner(), kept));
     assertThat(Kept.liner().doneBy())
-        .isEqualTo(new DoneBy.Inspected(InspectionKind.COMPLETE_LINER));
+        .isEqualTo(new Discharge.Inspected(InspectionKind.COMPLETE_LINER));
   }
 }

@@ -15,10 +15,10 @@ import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.IntervalTable;
@@ -73,7 +73,7 @@ class ScheduleTest {
     Event dirty =
         new Event.Inspected(
             FitGear.inspection(InspectionKind.ADVANCED, ElementKind.HELMET, AS_OF.minusDays(5))
-                .gearClean(Known.NO)
+                .gearClean(YesNoUnknown.NO)
                 .build(),
             0);
     assertThat(only(YEARLY, HELMET.with(dirty)).by()).isEqualTo(day("2021-06-01"));
@@ -133,7 +133,7 @@ class ScheduleTest {
     "NO, 2022-01-01, 2023-06-01",
     "NO, 2023-05-01, 2024-05-01"
   })
-  void completeLinerInspection(Known cbrn, String last, String by) {
+  void completeLinerInspection(YesNoUnknown cbrn, String last, String by) {
     Kept coat =
         Kept.of(ElementKind.COAT).with(FitGear.element(ElementKind.COAT).cbrnOption(cbrn).build());
     Kept kept = last == null ? coat : coat.inspected(InspectionKind.COMPLETE_LINER, last);
@@ -198,7 +198,7 @@ class ScheduleTest {
   @Test
   void exposureReductionNeverCounts() {
     for (CleaningKind kind : CleaningKind.values()) {
-      TaskRow row = Kept.row(ElementKind.HELMET, "clean", new DoneBy.Cleaned(kind), HALF_YEARLY);
+      TaskRow row = Kept.row(ElementKind.HELMET, "clean", new Discharge.Cleaned(kind), HALF_YEARLY);
       Kept cleaned = HELMET.with(Kept.cleaning(Kept.on("2024-03-01"), kind));
       assertThat(only(Kept.schedule(row), cleaned).by())
           .isEqualTo(day(kind == CleaningKind.EXPOSURE_REDUCTION ? "2020-12-01" : "2024-09-01"));
@@ -235,7 +235,7 @@ class ScheduleTest {
   void aLabelThatIsLeftOutLeavesTheDayOfManufactureOpen() {
     Element noLabel =
         Element.builder(new ElementId("HELMET 1"), ElementKind.HELMET, Use.STRUCTURAL)
-            .cbrnOption(Known.NO)
+            .cbrnOption(YesNoUnknown.NO)
             .build();
     assertThat(only(HALF_YEARLY_CLEANING, HELMET.with(noLabel)).by()).isEmpty();
   }

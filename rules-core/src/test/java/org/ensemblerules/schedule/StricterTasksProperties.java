@@ -19,8 +19,8 @@ import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.gates.FewestTries;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.inspection.IntervalTable;
@@ -32,7 +32,7 @@ import org.ensemblerules.testkit.StrictnessLaw;
 /** What is at least as strict is due no later, whatever happened to the gear. */
 @PropertyDefaults(tries = 1000, edgeCases = EdgeCasesMode.NONE)
 class StricterTasksProperties {
-  private static final DoneBy LOOKED = new DoneBy.Inspected(InspectionKind.ADVANCED);
+  private static final Discharge LOOKED = new Discharge.Inspected(InspectionKind.ADVANCED);
 
   @Provide
   Arbitrary<TaskRow> rows() {
@@ -52,8 +52,8 @@ class StricterTasksProperties {
             Arbitraries.of(
                 LOOKED,
                 LOOKED,
-                new DoneBy.Cleaned(CleaningKind.ADVANCED),
-                new DoneBy.Checked(Check.LINER_LEAKAGE)),
+                new Discharge.Cleaned(CleaningKind.ADVANCED),
+                new Discharge.Checked(Check.LINER_LEAKAGE)),
             Arbitraries.oneOf(every, after),
             Arbitraries.of(true, false))
         .as(
@@ -106,7 +106,8 @@ class StricterTasksProperties {
     StrictnessLaw.passesOn(one, two, three);
   }
 
-  private static LocalDate due(IntervalRow row, Kept kept, Known cbrnOption, LocalDate last) {
+  private static LocalDate due(
+      IntervalRow row, Kept kept, YesNoUnknown cbrnOption, LocalDate last) {
     return IntervalTable.dueBy(
             row,
             FitGear.element(ElementKind.COAT)
@@ -123,7 +124,7 @@ class StricterTasksProperties {
       @ForAll("intervals") IntervalRow one,
       @ForAll("intervals") IntervalRow other,
       @ForAll("coats") Kept kept,
-      @ForAll Known cbrnOption,
+      @ForAll YesNoUnknown cbrnOption,
       @ForAll @IntRange(min = -200, max = 1000) int days) {
     LocalDate last = FitGear.IN_SERVICE.plusDays(days);
     StrictnessLaw.holds(
@@ -138,7 +139,7 @@ class StricterTasksProperties {
   void aTaskAndAnInterval(
       @ForAll("rows") TaskRow task,
       @ForAll("intervals") IntervalRow interval,
-      @ForAll Known cbrnOption,
+      @ForAll YesNoUnknown cbrnOption,
       @ForAll @IntRange(min = 0, max = 1000) int days) {
     LocalDate last = FitGear.IN_SERVICE.plusDays(days);
     Kept kept =

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 
 /** Rows that cannot be, and tables that say a thing twice. */
 class TaskRowsTest {
-  private static final DoneBy CLEANED = new DoneBy.Cleaned(CleaningKind.ADVANCED);
+  private static final Discharge CLEANED = new Discharge.Cleaned(CleaningKind.ADVANCED);
 
   private static void refused(ThrowingCallable making, String field, String given) {
     assertThatThrownBy(making)
@@ -110,7 +110,8 @@ class TaskRowsTest {
             "ADVANCED cleaning",
             "2 times in every 12 months, first by 12 months from ISSUE",
             "");
-    assertThat(new DoneBy.Inspected(InspectionKind.ROUTINE).text()).isEqualTo("ROUTINE inspection");
+    assertThat(new Discharge.Inspected(InspectionKind.ROUTINE).text())
+        .isEqualTo("ROUTINE inspection");
     TaskTable table = TaskTable.of(List.of(Kept.advanced(ElementKind.HELMET))).orElseThrow();
     assertThat(table.rows(Kept.of(ElementKind.COAT).element())).isEmpty();
     assertThat(table.rows(Kept.of(ElementKind.HELMET).element())).hasSize(1);

@@ -146,7 +146,7 @@ class TriggersTest {
         Kept.row(
             ElementKind.HELMET,
             "advanced-inspection",
-            new DoneBy.Inspected(InspectionKind.ADVANCED),
+            new Discharge.Inspected(InspectionKind.ADVANCED),
             new Timing.After(Trigger.ROUTINE_FOUND, Optional.empty()));
     Kept kept =
         HELMET.with(
@@ -169,7 +169,7 @@ class TriggersTest {
         Kept.row(
             ElementKind.COAT,
             "complete-liner-inspection",
-            new DoneBy.Inspected(InspectionKind.COMPLETE_LINER),
+            new Discharge.Inspected(InspectionKind.COMPLETE_LINER),
             new Timing.After(Trigger.LINER_SUSPECTED, Optional.empty()));
     Kept found =
         COAT.with(
@@ -240,7 +240,7 @@ class TriggersTest {
         Kept.row(
             ElementKind.COAT,
             "leak-check-of-our-own",
-            new DoneBy.Checked(Check.LINER_LEAKAGE),
+            new Discharge.Checked(Check.LINER_LEAKAGE),
             new Timing.Every(Start.IN_SERVICE, 6, 1, 6));
     Schedule schedule = Kept.schedule(row);
     assertThat(due(schedule, COAT.with(check("2024-03-01", CheckResult.PASSED, People.DEPARTMENT))))

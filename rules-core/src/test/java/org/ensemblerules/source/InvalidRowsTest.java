@@ -32,7 +32,7 @@ import org.ensemblerules.ruleset.CautionRow;
 import org.ensemblerules.ruleset.Overlay;
 import org.ensemblerules.ruleset.OverlayKind;
 import org.ensemblerules.ruleset.OverlayRows;
-import org.ensemblerules.schedule.DoneBy;
+import org.ensemblerules.schedule.Discharge;
 import org.ensemblerules.strength.UsedGearRow;
 import org.ensemblerules.testkit.FrozenProvenance;
 import org.junit.jupiter.api.function.Executable;
@@ -62,11 +62,11 @@ class InvalidRowsTest {
             "UsedGearRow.percent: given 0, allowed: above 0, up to 100",
             () -> new UsedGearRow(FROM, Optional.of(BigDecimal.ZERO))),
         of(
-            "DoneBy.by: given [], allowed: at least one kind of doer",
-            () -> new DoneBy.InspectedBy(KINDS, Set.of())),
+            "Discharge.by: given [], allowed: at least one kind of doer",
+            () -> new Discharge.InspectedBy(KINDS, Set.of())),
         of(
-            "DoneBy.cleanings: given [], allowed: at least one kind",
-            () -> new DoneBy.CleanedAs(Set.of())),
+            "Discharge.cleanings: given [], allowed: at least one kind",
+            () -> new Discharge.CleanedAs(Set.of())),
         of(
             "OverlayRows.rows: given \"1 rows of other kinds\", allowed: rows of intervals",
             () -> OverlayRows.of(List.of(new CautionRow(FROM, Set.of(), Set.of(), Set.of(), "x")))),
@@ -74,7 +74,7 @@ class InvalidRowsTest {
             "Overlay.rows: given \"frozen/row of FROZEN_2020\", allowed: rows of origin OTHER",
             () ->
                 new Overlay(
-                    new EditionId("OTHER"),
+                    new OriginId("OTHER"),
                     OverlayKind.LAW_OF_PLACE,
                     "Other",
                     Optional.empty(),
@@ -125,7 +125,7 @@ class InvalidRowsTest {
   }
 
   private static Object edition(int order, String title) {
-    EditionId id = new EditionId("E");
+    OriginId id = new OriginId("E");
     return new Edition(FROM, id, order, title, Optional.empty(), Optional.empty());
   }
 

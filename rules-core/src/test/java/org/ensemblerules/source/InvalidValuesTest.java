@@ -28,7 +28,7 @@ import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.retirement.AgeLimit;
@@ -43,14 +43,14 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Values that are impossible in themselves are refused with field, value given and allowed. */
 class InvalidValuesTest {
   private static final LocalDate DAY = LocalDate.of(2020, 5, 4);
-  private static final When WHEN = When.on(MarkedDate.of(DAY));
+  private static final Moment WHEN = Moment.on(MarkedDate.of(DAY));
   private static final Quantity INCH = Quantity.of("1", Unit.INCH);
   private static final Quantity SQUARE_INCH = Quantity.of("1", Unit.SQUARE_INCH);
 
   static Stream<Arguments> refused() {
     return Stream.of(
             text("RowKey.value", 200, RowKey::new),
-            text("EditionId.value", 60, EditionId::new),
+            text("OriginId.value", 60, OriginId::new),
             text("SourceId.value", 60, SourceId::new),
             text("ElementId.value", 100, ElementId::new),
             text("FindingId.value", 100, FindingId::new),
@@ -83,7 +83,7 @@ class InvalidValuesTest {
   }
 
   private static Object clause(String text) {
-    return new Basis.Published(new SourceId("s"), Optional.of(text), Seen.READ);
+    return new Basis.Published(new SourceId("s"), Optional.of(text), HowSeen.READ);
   }
 
   private static Object source(String title, String issuer, String date, String seenAt) {
@@ -121,12 +121,12 @@ class InvalidValuesTest {
     String years = MarkedDate.FORMS;
     return Stream.of(
         of("RowKey.value", "a b", "letters, digits and - _ / @ .", () -> new RowKey("a b")),
-        of("EditionId.value", "a", "groups of A-Z and 0-9, underscores", () -> new EditionId("a")),
+        of("OriginId.value", "a", "groups of A-Z and 0-9, underscores", () -> new OriginId("a")),
         of(
-            "EditionId.value",
+            "OriginId.value",
             "A__B",
             "groups of A-Z and 0-9, underscores",
-            () -> new EditionId("A__B")),
+            () -> new OriginId("A__B")),
         of("SourceId.value", "A", "groups of a-z and 0-9, hyphens", () -> new SourceId("A")),
         of("SourceId.value", "a-", "groups of a-z and 0-9, hyphens", () -> new SourceId("a-")),
         of("MarkedDate.year", "1899-12-31", years, () -> MarkedDate.of(LocalDate.of(1899, 12, 31))),
@@ -207,8 +207,12 @@ class InvalidValuesTest {
             "2020-05-03",
             "a day not before 2020-05-04",
             () -> new Credential(CredentialScope.CLEAN, DAY, DAY.minusDays(1))),
-        of("When.orderInDay", "-1", "0 to 10000", () -> new When(MarkedDate.of(DAY), -1)),
-        of("When.orderInDay", "10001", "0 to 10000", () -> new When(MarkedDate.of(DAY), 10_001)),
+        of("Moment.orderInDay", "-1", "0 to 10000", () -> new Moment(MarkedDate.of(DAY), -1)),
+        of(
+            "Moment.orderInDay",
+            "10001",
+            "0 to 10000",
+            () -> new Moment(MarkedDate.of(DAY), 10_001)),
         of("AgeLimit.years", "0", "1 to 50 years", () -> new AgeLimit.Years(0)),
         of("AgeLimit.years", "51", "1 to 50 years", () -> new AgeLimit.Years(51)),
         of(
@@ -266,7 +270,7 @@ class InvalidValuesTest {
     assertThat(new ElementId("a")).isLessThan(new ElementId("b"));
     assertThat(new SourceId("a")).isLessThan(new SourceId("b"));
     assertThat(new RowKey("a/B-1_2@x.y")).hasToString("a/B-1_2@x.y");
-    assertThat(new When(MarkedDate.of(DAY), 10_000).orderInDay()).isEqualTo(10_000);
+    assertThat(new Moment(MarkedDate.of(DAY), 10_000).orderInDay()).isEqualTo(10_000);
     assertThat(new Quantity(new BigDecimal("9".repeat(30)), Unit.INCH)).isNotNull();
     assertThat(new Quantity(new BigDecimal("1E+9"), Unit.INCH)).isNotNull();
     assertThat(new Quantity(new BigDecimal("1E-20"), Unit.INCH)).isNotNull();

@@ -22,14 +22,14 @@ class SeenOnPagesTest {
     assertThat(basis.pages()).containsExactly(MEMO, GUIDE);
     assertThat(basis.text())
         .isEqualTo("PUBLISHED, RESTATED, invented-rules, clause not seen, on page memo and guide");
-    assertThat(new Basis.CarriedOver(new EditionId("LATER"), basis).pages())
+    assertThat(new Basis.CarriedOver(new OriginId("LATER"), basis).pages())
         .containsExactly(MEMO, GUIDE);
   }
 
   @Test
   void whatWasReadOrRememberedIsOnNoOtherPage() {
-    assertThat(new Basis.Published(STANDARD, Optional.empty(), Seen.READ).pages()).isEmpty();
-    assertThat(new Basis.Published(STANDARD, Optional.empty(), Seen.RESTATED).pages()).isEmpty();
+    assertThat(new Basis.Published(STANDARD, Optional.empty(), HowSeen.READ).pages()).isEmpty();
+    assertThat(new Basis.Published(STANDARD, Optional.empty(), HowSeen.RESTATED).pages()).isEmpty();
     assertThat(new Basis.CommonPractice().pages()).isEmpty();
     assertThat(new Basis.Memory(Confidence.LOW, Optional.of(STANDARD)).pages()).isEmpty();
   }
@@ -37,7 +37,7 @@ class SeenOnPagesTest {
   @Test
   void pagesThatContradictTheBasisAreRefused() {
     assertThatThrownBy(
-            () -> new Basis.Published(STANDARD, Optional.empty(), Seen.READ, List.of(MEMO)))
+            () -> new Basis.Published(STANDARD, Optional.empty(), HowSeen.READ, List.of(MEMO)))
         .isInstanceOf(InvalidValueException.class)
         .hasMessageContaining("Basis.pages")
         .hasMessageContaining("none, since it was read in the document itself");
@@ -89,7 +89,7 @@ class SeenOnPagesTest {
   }
 
   private static Basis restated(List<SourceId> pages) {
-    return new Basis.Published(STANDARD, Optional.empty(), Seen.RESTATED, pages);
+    return new Basis.Published(STANDARD, Optional.empty(), HowSeen.RESTATED, pages);
   }
 
   private static Source page(SourceKind kind, Optional<String> issuer, Optional<String> seenAt) {

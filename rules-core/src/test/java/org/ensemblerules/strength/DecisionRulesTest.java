@@ -85,11 +85,11 @@ class DecisionRulesTest {
     StrengthResult.Judged b =
         eighteen(new DecisionRule.SmallSampleNonparametric(NINETY, NINETY_FIVE));
     assertThat(worked(b, "lower bound")).isCloseTo(124.156, within(0.0005));
-    assertThat(b.outcome()).isEqualTo(Outcome.PASS);
+    assertThat(b.outcome()).isEqualTo(TestOutcome.PASS);
     StrengthResult.Judged a =
         eighteen(new DecisionRule.SmallSampleNonparametric(NINETY_NINE, NINETY_FIVE));
     assertThat(worked(a, "lower bound")).isCloseTo(99.651, within(0.0005));
-    assertThat(a.outcome()).as("99.65 N against 100 N").isEqualTo(Outcome.FAIL);
+    assertThat(a.outcome()).as("99.65 N against 100 N").isEqualTo(TestOutcome.FAIL);
   }
 
   /** E1: 95 % lower confidence bound of the mean 139.2946 (t = 1.7396, 17 degrees). */
@@ -106,7 +106,7 @@ class DecisionRulesTest {
     String[] tear = {"24.1", "23.0", "22.4", "25.2", "23.7"};
     StrengthResult.Judged mean =
         against("22", Unit.POUND_FORCE, StrengthFixtures.SIMPLE, Statistic.MEAN_OF_SPECIMENS, tear);
-    assertThat(mean.outcome()).isEqualTo(Outcome.PASS);
+    assertThat(mean.outcome()).isEqualTo(TestOutcome.PASS);
     assertThat(StrengthFixtures.figure(mean, "mean of specimens")).isEqualByComparingTo("23.68");
     assertThat(mean.rule().text()).isEqualTo("simple acceptance, absolute method");
     StrengthResult.Judged bound =
@@ -116,7 +116,7 @@ class DecisionRulesTest {
             new DecisionRule.ConfidenceBoundOfMean(NINETY_FIVE),
             Statistic.MEAN_OF_SPECIMENS,
             tear);
-    assertThat(bound.outcome()).isEqualTo(Outcome.PASS);
+    assertThat(bound.outcome()).isEqualTo(TestOutcome.PASS);
     assertThat(worked(bound, "standard deviation")).isCloseTo(1.07098, within(0.000005));
     assertThat(worked(bound, "lower bound")).isCloseTo(22.659, within(0.0005));
     StrengthResult.Judged basis =
@@ -126,7 +126,7 @@ class DecisionRulesTest {
             new DecisionRule.NormalTolerance(NINETY, NINETY_FIVE),
             Statistic.MEAN_OF_SPECIMENS,
             tear);
-    assertThat(basis.outcome()).isEqualTo(Outcome.FAIL);
+    assertThat(basis.outcome()).isEqualTo(TestOutcome.FAIL);
     assertThat(worked(basis, "lower bound")).isCloseTo(20.03, within(0.005));
     assertThat(basis.rule().text())
         .isEqualTo("one-sided normal tolerance bound, coverage 90 %, confidence 95 %");
@@ -152,7 +152,7 @@ class DecisionRulesTest {
     "623, 0, PASS",
     "622.99, 0, FAIL"
   })
-  void guardBand(String value, String r, Outcome outcome) {
+  void guardBand(String value, String r, TestOutcome outcome) {
     assertThat(
             StrengthFixtures.judged(
                     uncertain(value, "8"),
@@ -179,7 +179,8 @@ class DecisionRulesTest {
             StrengthFixtures.CERTIFICATION,
             new DecisionRule.ConformanceProbability(NINETY_FIVE));
     assertThat(worked(judged, "conformance probability")).isCloseTo(probability, within(0.00005));
-    assertThat(judged.outcome()).isEqualTo(probability >= 0.95 ? Outcome.PASS : Outcome.FAIL);
+    assertThat(judged.outcome())
+        .isEqualTo(probability >= 0.95 ? TestOutcome.PASS : TestOutcome.FAIL);
   }
 
   /** On each specimen the lowest counts: a good mean does not hide it. */
@@ -189,7 +190,7 @@ class DecisionRulesTest {
     assertThat(
             against("100", Unit.NEWTON, StrengthFixtures.SIMPLE, Statistic.EACH_SPECIMEN, values)
                 .outcome())
-        .isEqualTo(Outcome.FAIL);
+        .isEqualTo(TestOutcome.FAIL);
     assertThat(
             against(
                     "100",
@@ -198,13 +199,13 @@ class DecisionRulesTest {
                     Statistic.MEAN_OF_SPECIMENS,
                     values)
                 .outcome())
-        .isEqualTo(Outcome.PASS);
+        .isEqualTo(TestOutcome.PASS);
   }
 
   /** A change counts in either sense: growth of 4 % is over 3 %, shrinkage of 3 % is not. */
   @ParameterizedTest
   @CsvSource({"-4, FAIL", "4, FAIL", "-3, PASS", "3, PASS"})
-  void changesInEitherSense(String percent, Outcome outcome) {
+  void changesInEitherSense(String percent, TestOutcome outcome) {
     TestReport.Builder report =
         StrengthFixtures.report(Property.WASH_CHANGE, StrengthFixtures.SHELL, StrengthFixtures.TEAR)
             .specimens(StrengthFixtures.specimens(Direction.WARP, Unit.PERCENT, percent));
@@ -220,7 +221,7 @@ class DecisionRulesTest {
     DecisionRule rounded = new DecisionRule.SimpleAcceptance(ComparisonMethod.roundedToLimit());
     StrengthResult.Judged judged =
         against("100", Unit.NEWTON, rounded, Statistic.MEAN_OF_SPECIMENS, "99.5");
-    assertThat(judged.outcome()).isEqualTo(Outcome.PASS);
+    assertThat(judged.outcome()).isEqualTo(TestOutcome.PASS);
     assertThat(StrengthFixtures.figure(judged, "value rounded for comparison"))
         .isEqualByComparingTo("100");
     assertThat(
@@ -231,7 +232,7 @@ class DecisionRulesTest {
                     Statistic.MEAN_OF_SPECIMENS,
                     "99.5")
                 .outcome())
-        .isEqualTo(Outcome.FAIL);
+        .isEqualTo(TestOutcome.FAIL);
   }
 
   /** For a maximum the bound is the upper one. */
@@ -245,14 +246,14 @@ class DecisionRulesTest {
     assertThat(
             StrengthFixtures.judged(report, StrengthFixtures.CERTIFICATION, StrengthFixtures.SIMPLE)
                 .outcome())
-        .isEqualTo(Outcome.PASS);
+        .isEqualTo(TestOutcome.PASS);
     StrengthResult.Judged bound =
         StrengthFixtures.judged(
             report,
             StrengthFixtures.CERTIFICATION,
             new DecisionRule.ConfidenceBoundOfMean(NINETY_FIVE));
     assertThat(worked(bound, "upper bound")).isGreaterThan(10);
-    assertThat(bound.outcome()).isEqualTo(Outcome.FAIL);
+    assertThat(bound.outcome()).isEqualTo(TestOutcome.FAIL);
   }
 
   /** AATCC 127-2003 Table VI, N = 1 to 5; N = 2 is printed 0.01 lower than 16.13 / root 2. */

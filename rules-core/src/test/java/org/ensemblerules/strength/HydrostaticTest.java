@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
@@ -31,11 +31,12 @@ class HydrostaticTest {
           .orElseThrow();
 
   private static HydrostaticResult judge(
-      Quantity pressure, String seconds, Known lastSpot, int spotsOfEach) {
+      Quantity pressure, String seconds, YesNoUnknown lastSpot, int spotsOfEach) {
     List<HydrostaticTrial.Spot> spots = new ArrayList<>();
     for (int i = 0; i < 2 * spotsOfEach; i++) {
       boolean last = i == 2 * spotsOfEach - 1;
-      spots.add(new HydrostaticTrial.Spot("spot " + i, i % 2 == 0, last ? lastSpot : Known.NO));
+      spots.add(
+          new HydrostaticTrial.Spot("spot " + i, i % 2 == 0, last ? lastSpot : YesNoUnknown.NO));
     }
     return TABLE.judge(
         ElementKind.COAT,
@@ -50,9 +51,9 @@ class HydrostaticTest {
 
   @Test
   void holdsAndLeaks() {
-    assertThat(judge(kilopascals("6.9"), "15", Known.NO, 3))
+    assertThat(judge(kilopascals("6.9"), "15", YesNoUnknown.NO, 3))
         .isInstanceOf(HydrostaticResult.Held.class);
-    assertThat(judge(kilopascals("6.9"), "15", Known.YES, 3))
+    assertThat(judge(kilopascals("6.9"), "15", YesNoUnknown.YES, 3))
         .isInstanceOfSatisfying(
             HydrostaticResult.Leaked.class, leak -> assertThat(leak.spots()).hasSize(1));
   }
@@ -60,7 +61,7 @@ class HydrostaticTest {
   /** 45 cm of water, which a page gives for the pressure, is 0.64 psi. */
   @Test
   void holdingUnderMilderConditionsShowsNothing() {
-    assertThat(judge(Quantity.of("30", Unit.CENTIMETER_OF_WATER), "10", Known.NO, 2))
+    assertThat(judge(Quantity.of("30", Unit.CENTIMETER_OF_WATER), "10", YesNoUnknown.NO, 2))
         .isInstanceOfSatisfying(
             HydrostaticResult.ConditionsNotKept.class,
             not ->
@@ -70,23 +71,23 @@ class HydrostaticTest {
                         HydrostaticFault.DWELL_TOO_SHORT,
                         HydrostaticFault.TOO_FEW_FABRIC_SPOTS,
                         HydrostaticFault.TOO_FEW_SEAM_SPOTS));
-    assertThat(judge(kilopascals("6.9"), "15", Known.UNKNOWN, 3))
+    assertThat(judge(kilopascals("6.9"), "15", YesNoUnknown.UNKNOWN, 3))
         .isInstanceOf(HydrostaticResult.ConditionsNotKept.class);
   }
 
   @Test
   void aLeakUnderMilderConditionsStands() {
-    assertThat(judge(kilopascals("3"), "5", Known.YES, 1))
+    assertThat(judge(kilopascals("3"), "5", YesNoUnknown.YES, 1))
         .isInstanceOf(HydrostaticResult.Leaked.class);
   }
 
   @Test
   void aLeakUnderHarderConditionsShowsNothingButHoldingDoes() {
-    assertThat(judge(kilopascals("20"), "15", Known.YES, 3))
+    assertThat(judge(kilopascals("20"), "15", YesNoUnknown.YES, 3))
         .isInstanceOfSatisfying(
             HydrostaticResult.ConditionsNotKept.class,
             not -> assertThat(not.faults()).containsExactly(HydrostaticFault.PRESSURE_TOO_HIGH));
-    assertThat(judge(kilopascals("20"), "60", Known.NO, 3))
+    assertThat(judge(kilopascals("20"), "60", YesNoUnknown.NO, 3))
         .isInstanceOf(HydrostaticResult.Held.class);
   }
 

@@ -15,7 +15,7 @@ import java.util.Map;
 import java.util.stream.Stream;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.junit.jupiter.api.Test;
 
 /** Directions, peaks, purposes, discards, failure modes. */
@@ -44,7 +44,7 @@ class JudgeTest {
                 tear("f1", Direction.FILL, "26", "25", "24", "23", "22")),
             CERTIFICATION,
             SIMPLE);
-    assertThat(result.outcome()).isEqualTo(Outcome.PASS);
+    assertThat(result.outcome()).isEqualTo(TestOutcome.PASS);
     assertThat(StrengthFixtures.figure(result, "mean of specimens"))
         .as("24 lbf in the limit's unit")
         .isEqualByComparingTo("106.757318766252");
@@ -59,10 +59,11 @@ class JudgeTest {
                 tear("f1", Direction.FILL, "21", "21", "21", "21", "21")),
             CERTIFICATION,
             SIMPLE);
-    assertThat(result.outcome()).isEqualTo(Outcome.FAIL);
+    assertThat(result.outcome()).isEqualTo(TestOutcome.FAIL);
     assertThat(result.directions())
         .extracting(DirectionResult::direction, DirectionResult::outcome)
-        .containsExactly(tuple(Direction.WARP, Outcome.PASS), tuple(Direction.FILL, Outcome.FAIL));
+        .containsExactly(
+            tuple(Direction.WARP, TestOutcome.PASS), tuple(Direction.FILL, TestOutcome.FAIL));
   }
 
   /** 22.2 lbf is 98.75 N: the bracketed 22 lbf would pass it, the limit of 100 N does not. */
@@ -75,7 +76,7 @@ class JudgeTest {
                 tear("f1", Direction.FILL, "30", "30", "30", "30", "30")),
             CERTIFICATION,
             SIMPLE);
-    assertThat(result.outcome()).isEqualTo(Outcome.FAIL);
+    assertThat(result.outcome()).isEqualTo(TestOutcome.FAIL);
     assertThat(result.remarks()).containsExactly(Remark.SECOND_UNIT_WOULD_DIFFER);
     assertThat(result.directions().get(0).figures())
         .extracting(Figure::toString)
@@ -97,7 +98,7 @@ class JudgeTest {
             StrengthFixtures.breaking(Unit.NEWTON, "650").origin(SpecimenOrigin.THIS_ELEMENT),
             USED,
             SIMPLE);
-    assertThat(result.outcome()).isEqualTo(Outcome.PASS);
+    assertThat(result.outcome()).isEqualTo(TestOutcome.PASS);
     assertThat(result.purpose().text()).contains("POLICY_TEST", "requirement for new material");
     assertThat(result.elementCutIsRetired()).isTrue();
     assertThat(result.remarks())
@@ -130,13 +131,13 @@ class JudgeTest {
                     share,
                     SIMPLE)
                 .outcome())
-        .isEqualTo(Outcome.PASS);
+        .isEqualTo(TestOutcome.PASS);
     StrengthResult.Judged fails =
         judged(
             StrengthFixtures.breaking(Unit.NEWTON, "667.2").origin(SpecimenOrigin.THIS_ELEMENT),
             share,
             SIMPLE);
-    assertThat(fails.outcome()).isEqualTo(Outcome.FAIL);
+    assertThat(fails.outcome()).isEqualTo(TestOutcome.FAIL);
     assertThat(StrengthFixtures.figure(fails, "least value by share")).isEqualByComparingTo("150");
     assertThat(StrengthFixtures.figure(fails, "value when new")).isEqualByComparingTo("200");
   }
@@ -152,7 +153,7 @@ class JudgeTest {
         Specimen.of("low", Direction.WARP, Quantity.of("349", Unit.NEWTON)).withBreakFromJaw(near));
     StrengthResult.Judged result =
         judged(StrengthFixtures.breaking(Unit.NEWTON).specimens(specimens), CERTIFICATION, SIMPLE);
-    assertThat(result.outcome()).isEqualTo(Outcome.PASS);
+    assertThat(result.outcome()).isEqualTo(TestOutcome.PASS);
     assertThat(result.remarks()).containsExactly(Remark.SPECIMENS_DISCARDED);
     assertThat(result.directions().get(0).discarded())
         .singleElement()
@@ -179,7 +180,7 @@ class JudgeTest {
       StrengthResult.Judged result =
           judged(
               StrengthFixtures.breaking(Unit.NEWTON).specimens(specimens), CERTIFICATION, SIMPLE);
-      assertThat(result.outcome()).as(low.id()).isEqualTo(Outcome.FAIL);
+      assertThat(result.outcome()).as(low.id()).isEqualTo(TestOutcome.FAIL);
       assertThat(result.directions().get(0).discarded()).isEmpty();
     }
   }
@@ -198,10 +199,10 @@ class JudgeTest {
         new ArrayList<>(StrengthFixtures.specimens(Direction.WARP, Unit.NEWTON, normal));
     six.add(low);
     assertThat(judged(report.specimens(six), CERTIFICATION, SIMPLE).outcome())
-        .isEqualTo(Outcome.PASS);
+        .isEqualTo(TestOutcome.PASS);
     assertThat(judged(report.specimens(six.subList(1, 6)), CERTIFICATION, SIMPLE).outcome())
         .as("four normal breaks cannot tell, so it counts")
-        .isEqualTo(Outcome.FAIL);
+        .isEqualTo(TestOutcome.FAIL);
   }
 
   @Test
@@ -214,22 +215,24 @@ class JudgeTest {
                     Specimen.of("s1", Direction.UNDIRECTED, Quantity.of("640", Unit.NEWTON))
                         .withFailure(FailureMode.FABRIC)));
     StrengthResult.Judged unknown = judged(report, CERTIFICATION, SIMPLE);
-    assertThat(unknown.outcome()).isEqualTo(Outcome.FAIL);
+    assertThat(unknown.outcome()).isEqualTo(TestOutcome.FAIL);
     assertThat(unknown.remarks()).containsExactly(Remark.FABRIC_STRENGTH_MISSING);
     StrengthResult.Judged strong =
         judged(report.fabricStrength(Quantity.of("150", Unit.POUND_FORCE)), CERTIFICATION, SIMPLE);
-    assertThat(strong.outcome()).as("667.2 N is no weaker than the limit").isEqualTo(Outcome.FAIL);
+    assertThat(strong.outcome())
+        .as("667.2 N is no weaker than the limit")
+        .isEqualTo(TestOutcome.FAIL);
     StrengthResult.Judged weak =
         judged(report.fabricStrength(Quantity.of("645", Unit.NEWTON)), CERTIFICATION, SIMPLE);
-    assertThat(weak.outcome()).isEqualTo(Outcome.PASS);
+    assertThat(weak.outcome()).isEqualTo(TestOutcome.PASS);
     assertThat(weak.remarks()).containsExactly(Remark.FABRIC_BROKE_FIRST);
     assertThat(weak.text(weak.directions().get(0))).endsWith(", gave way: FABRIC 1");
     StrengthResult.Judged used =
         judged(
             report.origin(SpecimenOrigin.SAME_MODEL_AGE_AND_USE),
-            new Purpose.AtLeastNewRequirement(new EditionId("POLICY")),
+            new Purpose.AtLeastNewRequirement(new OriginId("POLICY")),
             SIMPLE);
-    assertThat(used.outcome()).as("its fabric may be worn").isEqualTo(Outcome.FAIL);
+    assertThat(used.outcome()).as("its fabric may be worn").isEqualTo(TestOutcome.FAIL);
     assertThat(used.remarks()).contains(Remark.FABRIC_BROKE_FIRST_IN_USE);
     report.origin(SpecimenOrigin.NEW_CLOTH);
     assertThat(
@@ -241,6 +244,6 @@ class JudgeTest {
                     CERTIFICATION,
                     SIMPLE)
                 .outcome())
-        .isEqualTo(Outcome.FAIL);
+        .isEqualTo(TestOutcome.FAIL);
   }
 }

@@ -18,8 +18,8 @@ import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Rounding;
 import org.ensemblerules.measure.Unit;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.source.OriginId;
 import org.junit.jupiter.api.Test;
 
 /** Bad input has a named reason or cannot be built; it never passes. */
@@ -231,7 +231,7 @@ class NoResultTest {
     expect(
         Judge.judge(
             StrengthFixtures.tables(),
-            new EditionId("OTHER"),
+            new OriginId("OTHER"),
             breaking(Unit.NEWTON, "700").build(),
             CERTIFICATION,
             SIMPLE),
@@ -303,6 +303,6 @@ class NoResultTest {
                     new ComparisonMethod.RoundedTo(Rounding.toNearest("1")))))
         .isInstanceOfSatisfying(
             StrengthResult.Judged.class,
-            judged -> assertThat(judged.outcome()).isEqualTo(Outcome.PASS));
+            judged -> assertThat(judged.outcome()).isEqualTo(TestOutcome.PASS));
   }
 }

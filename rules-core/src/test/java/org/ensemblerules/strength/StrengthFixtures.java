@@ -19,14 +19,14 @@ import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.source.Basis;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Provenance;
 import org.ensemblerules.source.RowKey;
 
 /** Frozen tables for tests of the functions, apart from the tables shipped. */
 final class StrengthFixtures {
-  static final EditionId PRODUCT = new EditionId("PRODUCT_TEST");
-  static final EditionId POLICY = new EditionId("POLICY_TEST");
+  static final OriginId PRODUCT = new OriginId("PRODUCT_TEST");
+  static final OriginId POLICY = new OriginId("POLICY_TEST");
   static final TestMethod TEAR = new TestMethod("TEAR_TEST");
   static final TestMethod GRAB = new TestMethod("GRAB_TEST");
   static final TestMethod STRIP = new TestMethod("STRIP_TEST");

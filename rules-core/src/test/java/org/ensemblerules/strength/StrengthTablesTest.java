@@ -7,7 +7,7 @@ import java.util.List;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.source.Checked;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.TableFault;
 import org.junit.jupiter.api.Test;
 
@@ -58,7 +58,7 @@ class StrengthTablesTest {
   @Test
   void aRequirementCarriedOverKeepsEverythingButItsEdition() {
     RequirementRow row = breaking("one", Property.BREAKING_STRENGTH, Unit.NEWTON);
-    EditionId later = new EditionId("PRODUCT_LATER");
+    OriginId later = new OriginId("PRODUCT_LATER");
     assertThat(row.of(later).product()).isEqualTo(later);
     assertThat(row.of(later).of(row.product())).isEqualTo(row);
     assertThat(row.of(later).provenance().origin()).isEqualTo(StrengthFixtures.PRODUCT);

@@ -20,8 +20,8 @@ import net.jqwik.api.PropertyDefaults;
 import net.jqwik.api.Provide;
 import org.ensemblerules.gates.FewestTries;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
@@ -129,7 +129,7 @@ class StricterRequirementsProperties {
             HydrostaticTable.of(List.of()).orElseThrow());
     return Judge.judge(tables, StrengthFixtures.PRODUCT, report.build(), purpose, rule)
             instanceof StrengthResult.Judged judged
-        && judged.outcome() == Outcome.PASS;
+        && judged.outcome() == TestOutcome.PASS;
   }
 
   private static final MethodRow METHOD =
@@ -286,7 +286,12 @@ class StricterRequirementsProperties {
     Arbitrary<HydrostaticTrial.Spot> spots =
         Combinators.combine(
                 Arbitraries.of(true, false),
-                Arbitraries.of(Known.NO, Known.NO, Known.NO, Known.YES, Known.UNKNOWN))
+                Arbitraries.of(
+                    YesNoUnknown.NO,
+                    YesNoUnknown.NO,
+                    YesNoUnknown.NO,
+                    YesNoUnknown.YES,
+                    YesNoUnknown.UNKNOWN))
             .as((seam, leaked) -> new HydrostaticTrial.Spot("a place", seam, leaked));
     return Combinators.combine(
             Arbitraries.of("6.8", "6.9", "7.2", "13.6", "13.8", "14"),

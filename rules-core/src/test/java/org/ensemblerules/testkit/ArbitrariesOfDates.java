@@ -6,7 +6,7 @@ import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Tuple;
 import org.ensemblerules.gear.MarkedDate;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 
 /** Days and dates around the life of the fit elements, precise and imprecise. */
 public final class ArbitrariesOfDates {
@@ -55,12 +55,12 @@ public final class ArbitrariesOfDates {
    *
    * @return the moments
    */
-  public static Arbitrary<When> moments() {
+  public static Arbitrary<Moment> moments() {
     Arbitrary<MarkedDate> dates =
         Arbitraries.frequencyOf(
             Tuple.of(20, marked(FitGear.IN_SERVICE, FitGear.AS_OF)),
             Tuple.of(1, marked(FitGear.MADE.minusYears(2), FitGear.AS_OF.plusYears(2))));
     return dates.flatMap(
-        date -> Arbitraries.of(0, 0, 0, 1, 2, 3).map(order -> new When(date, order)));
+        date -> Arbitraries.of(0, 0, 0, 1, 2, 3).map(order -> new Moment(date, order)));
   }
 }

@@ -7,11 +7,11 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.Tuple;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.YesNoUnknown;
 
 /** Elements with labels that say all, say too little, or contradict each other. */
 public final class ArbitrariesOfElements {
@@ -42,7 +42,7 @@ public final class ArbitrariesOfElements {
             Arbitraries.of(FitGear.MAKER_NAME, "Another maker")
                 .map(text -> label -> label.manufacturer(text)),
             manufactured().map(date -> label -> label.manufactured(date)),
-            Arbitraries.of(Known.class).map(mark -> label -> label.certificationMark(mark)),
+            Arbitraries.of(YesNoUnknown.class).map(mark -> label -> label.certificationMark(mark)),
             Arbitraries.of(Legibility.class).map(text -> label -> label.legibility(text)));
     return Arbitraries.frequencyOf(
         Tuple.of(6, changes.map(change -> change.apply(FitGear.label()).build())),
@@ -80,7 +80,9 @@ public final class ArbitrariesOfElements {
                 Arbitraries.just(
                     element -> element.layer(LayerKind.WINTER_LINER, FitGear.label().build()))),
             Tuple.of(
-                1, Arbitraries.of(Known.class).map(known -> element -> element.cbrnOption(known))),
+                1,
+                Arbitraries.of(YesNoUnknown.class)
+                    .map(known -> element -> element.cbrnOption(known))),
             Tuple.of(
                 2,
                 ArbitrariesOfDates.marked(FitGear.MADE, FitGear.AS_OF)

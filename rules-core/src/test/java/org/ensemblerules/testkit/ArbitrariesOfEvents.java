@@ -27,20 +27,20 @@ import org.ensemblerules.effect.Task;
 import org.ensemblerules.fieldcheck.Condition;
 import org.ensemblerules.fieldcheck.ConditionValue;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Transfer;
-import org.ensemblerules.history.When;
 import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.strength.DecisionRule;
 import org.ensemblerules.strength.Direction;
 import org.ensemblerules.strength.Property;
@@ -128,7 +128,8 @@ public final class ArbitrariesOfEvents {
 
   private static Arbitrary<Event> washed() {
     Arbitrary<WashRecord> washes =
-        Combinators.combine(Arbitraries.of("30", "40", "41", "60"), Arbitraries.of(Known.class))
+        Combinators.combine(
+                Arbitraries.of("30", "40", "41", "60"), Arbitraries.of(YesNoUnknown.class))
             .as(
                 (celsius, bleach) ->
                     WashRecord.builder()
@@ -149,7 +150,7 @@ public final class ArbitrariesOfEvents {
   /** Checks that count only under conditions, or measure something. */
   private static Arbitrary<Event> byLamp() {
     Arbitrary<Map<Condition, ConditionValue>> conditions =
-        Combinators.combine(Arbitraries.of(Known.class), Arbitraries.of(2, 3))
+        Combinators.combine(Arbitraries.of(YesNoUnknown.class), Arbitraries.of(2, 3))
             .as(
                 (clean, places) ->
                     Map.of(
@@ -208,7 +209,7 @@ public final class ArbitrariesOfEvents {
                         .origin(origin)
                         .specimens(values)
                         .build(),
-                    new Purpose.AtLeastNewRequirement(new EditionId("FROZEN_POLICY")),
+                    new Purpose.AtLeastNewRequirement(new OriginId("FROZEN_POLICY")),
                     new DecisionRule.SimpleAcceptance(ComparisonMethod.absolute()),
                     ids));
   }
@@ -249,7 +250,7 @@ public final class ArbitrariesOfEvents {
             ArbitrariesOfDates.moments(),
             Arbitraries.of(Exposure.class),
             Arbitraries.of(Transfer.class),
-            Arbitraries.of(Known.class),
+            Arbitraries.of(YesNoUnknown.class),
             layersRetired())
         .flatAs(
             (when, exposure, transfer, approved, layer) ->
@@ -320,7 +321,7 @@ public final class ArbitrariesOfEvents {
   }
 
   private static Event withoutDate(Event event) {
-    When never = When.on(MarkedDate.unknown());
+    Moment never = Moment.on(MarkedDate.unknown());
     if (event instanceof Event.Repaired done) {
       return new Event.Repaired(
           never, done.repairClass(), done.replaced(), done.by(), done.answers());
@@ -386,26 +387,26 @@ public final class ArbitrariesOfEvents {
    */
   public static Arbitrary<List<Event>> harmless() {
     return ArbitrariesOfDates.days(FitGear.IN_SERVICE, FitGear.AS_OF.minusDays(1))
-        .map(day -> When.on(MarkedDate.of(day)))
+        .map(day -> Moment.on(MarkedDate.of(day)))
         .flatMap(
             when ->
                 Arbitraries.of(
                     List.of(new Event.Issued(when, "Member 7")),
                     List.of(
                         new Event.Returned(when),
-                        new Event.Issued(When.on(MarkedDate.of(FitGear.AS_OF)), "Member 9")),
+                        new Event.Issued(Moment.on(MarkedDate.of(FitGear.AS_OF)), "Member 9")),
                     List.of(
                         new Event.Exposed(when, Exposure.ORDINARY_SOILING),
                         Event.Cleaned.whole(
-                            When.on(MarkedDate.of(FitGear.AS_OF)),
+                            Moment.on(MarkedDate.of(FitGear.AS_OF)),
                             CleaningKind.ADVANCED,
                             People.permitted(Task.ADVANCED_CLEANING),
                             Set.of())),
                     List.of(new Event.Moved(when, Transfer.TO_STATION, "Station 3")),
-                    List.of(new Event.Modified(when, "a name tape sewn on", Known.YES)),
+                    List.of(new Event.Modified(when, "a name tape sewn on", YesNoUnknown.YES)),
                     List.of(
                         new Event.TakenOut(when, "stored"),
-                        new Event.BackInService(When.on(MarkedDate.of(FitGear.AS_OF)))),
+                        new Event.BackInService(Moment.on(MarkedDate.of(FitGear.AS_OF)))),
                     List.of(new Event.Returned(when)),
                     List.of(new Event.Used(when))));
   }

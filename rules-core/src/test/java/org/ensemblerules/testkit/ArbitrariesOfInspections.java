@@ -12,15 +12,15 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.Tuple;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
-import org.ensemblerules.history.When;
+import org.ensemblerules.gear.YesNoUnknown;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.inspection.SignOff;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.RowKey;
 
 /** Inspections: complete ones, and ones with something left out, contradictory or not permitted. */
@@ -34,7 +34,7 @@ public final class ArbitrariesOfInspections {
    * @return the inspections
    */
   public static Arbitrary<Inspection> of(ElementKind element) {
-    return flawless(element, ArbitrariesOfDates.moments().map(When::date))
+    return flawless(element, ArbitrariesOfDates.moments().map(Moment::date))
         .flatMap(
             inspection ->
                 Arbitraries.frequencyOf(
@@ -71,9 +71,9 @@ public final class ArbitrariesOfInspections {
    */
   public static Arbitrary<Inspection> signedOff(Inspection made) {
     Arbitrary<Double> share = Arbitraries.of(0.0, 0.0, 0.5, 1.0);
-    Arbitrary<EditionId> editions =
+    Arbitrary<OriginId> editions =
         Arbitraries.frequency(
-            Tuple.of(9, FrozenProvenance.EDITION), Tuple.of(1, new EditionId("FROZEN_2010")));
+            Tuple.of(9, FrozenProvenance.EDITION), Tuple.of(1, new OriginId("FROZEN_2010")));
     return Combinators.combine(share, editions, Arbitraries.randoms())
         .as(
             (itemized, edition, random) ->
@@ -124,7 +124,7 @@ public final class ArbitrariesOfInspections {
         Arbitraries.of(Outcome.class)
             .map(outcome -> given -> adding(given, new RowKey("no-such-criterion"), outcome)),
         Arbitraries.of(Equipment.class).map(what -> given -> withoutAtHand(given, what)),
-        Arbitraries.of(Known.NO, Known.UNKNOWN)
+        Arbitraries.of(YesNoUnknown.NO, YesNoUnknown.UNKNOWN)
             .map(known -> given -> given.toBuilder().gearClean(known).build()),
         ArbitrariesOfEvents.doers().map(by -> given -> by(given, by)));
   }

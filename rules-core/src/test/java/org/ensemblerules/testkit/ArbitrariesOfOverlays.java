@@ -24,7 +24,7 @@ import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.retirement.AgeLimit;
 import org.ensemblerules.ruleset.Overlay;
-import org.ensemblerules.schedule.DoneBy;
+import org.ensemblerules.schedule.Discharge;
 import org.ensemblerules.schedule.Start;
 import org.ensemblerules.schedule.Timing;
 import org.ensemblerules.schedule.Trigger;
@@ -66,7 +66,7 @@ public final class ArbitrariesOfOverlays {
       case 2 ->
           layer.task(
               element,
-              new DoneBy.CleanedAs(
+              new Discharge.CleanedAs(
                   EnumSet.of(CleaningKind.EXPOSURE_REDUCTION, CleaningKind.ADVANCED)),
               new Timing.After(Trigger.USE, Optional.empty()));
       case 3 ->
@@ -91,7 +91,7 @@ public final class ArbitrariesOfOverlays {
       case 8 ->
           layer.task(
               element,
-              new DoneBy.Inspected(InspectionKind.ADVANCED),
+              new Discharge.Inspected(InspectionKind.ADVANCED),
               new Timing.Every(Start.IN_SERVICE, 9 + random.nextInt(9), 1, 9 + random.nextInt(9)));
       default -> defect(layer, random);
     };

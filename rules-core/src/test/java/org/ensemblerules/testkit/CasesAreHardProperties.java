@@ -34,7 +34,7 @@ class CasesAreHardProperties {
           ReasonKind.INSPECTION_NOT_ITEMIZED);
 
   // So many that the rarest reason is certain to be seen often enough, whatever the seed.
-  @Property(tries = 4_000, edgeCases = EdgeCasesMode.NONE)
+  @Property(tries = 10_000, edgeCases = EdgeCasesMode.NONE)
   @FewestTries(10_000)
   @Tag("slow")
   void bothAnswersAndEveryReasonOccur(@ForAll GearCase given) {

@@ -12,14 +12,14 @@ import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
@@ -63,7 +63,7 @@ public final class FitGear {
         .size("M")
         .manufactured(MarkedDate.of(MADE))
         .claimedEdition("Invented edition")
-        .certificationMark(Known.YES)
+        .certificationMark(YesNoUnknown.YES)
         .legibility(Legibility.READABLE);
   }
 
@@ -77,7 +77,7 @@ public final class FitGear {
     Element.Builder element =
         Element.builder(new ElementId(kind + " 1"), kind, Use.STRUCTURAL)
             .inService(MarkedDate.of(IN_SERVICE))
-            .cbrnOption(Known.NO);
+            .cbrnOption(YesNoUnknown.NO);
     return kind == ElementKind.COAT
         ? element
             .layer(LayerKind.OUTER_SHELL, label().build())
@@ -136,7 +136,7 @@ public final class FitGear {
       InspectionKind inspection, ElementKind element, MarkedDate on, Doer by) {
     Inspection.Builder builder =
         Inspection.builder(inspection, Occasion.PERIODIC, on, by)
-            .gearClean(Known.YES)
+            .gearClean(YesNoUnknown.YES)
             .atHand(EnumSet.allOf(Equipment.class));
     for (CriterionRow row : criteria(inspection, element)) {
       builder.outcome(row.key(), ofAnotherLayer(row) ? Outcome.NOT_FITTED : Outcome.CLEAR);
@@ -182,11 +182,11 @@ public final class FitGear {
    */
   public static GearCase fit(ElementKind kind) {
     List<Event> events = new ArrayList<>();
-    events.add(new Event.Issued(When.on(MarkedDate.of(IN_SERVICE)), "Member 7"));
+    events.add(new Event.Issued(Moment.on(MarkedDate.of(IN_SERVICE)), "Member 7"));
     for (LocalDate day : CLEANED) {
       events.add(
           Event.Cleaned.whole(
-              When.on(MarkedDate.of(day)),
+              Moment.on(MarkedDate.of(day)),
               CleaningKind.ADVANCED,
               People.permitted(Task.ADVANCED_CLEANING),
               Set.of()));

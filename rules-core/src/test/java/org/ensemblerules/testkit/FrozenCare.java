@@ -17,7 +17,7 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.inspection.InspectionKind;
-import org.ensemblerules.schedule.DoneBy;
+import org.ensemblerules.schedule.Discharge;
 import org.ensemblerules.schedule.Start;
 import org.ensemblerules.schedule.TaskKey;
 import org.ensemblerules.schedule.TaskRow;
@@ -98,7 +98,7 @@ final class FrozenCare {
 
   static TaskTable tasks() {
     List<TaskRow> rows = new ArrayList<>();
-    DoneBy cleaned = new DoneBy.Cleaned(CleaningKind.ADVANCED);
+    Discharge cleaned = new Discharge.Cleaned(CleaningKind.ADVANCED);
     for (ElementKind element : FrozenRules.KINDS) {
       add(rows, element, "cleaning", cleaned, new Timing.Every(Start.ISSUE, 60, 2, 60));
       add(rows, element, "cleaning", cleaned, after(Trigger.PRODUCTS_OF_COMBUSTION));
@@ -106,7 +106,7 @@ final class FrozenCare {
           rows,
           element,
           "look-closer",
-          new DoneBy.Inspected(InspectionKind.ADVANCED),
+          new Discharge.Inspected(InspectionKind.ADVANCED),
           new Timing.ByInterval());
     }
     return TaskTable.of(rows).orElseThrow();
@@ -117,7 +117,7 @@ final class FrozenCare {
   }
 
   private static void add(
-      List<TaskRow> rows, ElementKind element, String task, DoneBy doneBy, Timing timing) {
+      List<TaskRow> rows, ElementKind element, String task, Discharge doneBy, Timing timing) {
     rows.add(
         new TaskRow(
             FrozenProvenance.of("task", rows.size() + 1),

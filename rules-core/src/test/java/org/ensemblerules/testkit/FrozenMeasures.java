@@ -28,7 +28,7 @@ import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Unit;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.strength.Direction;
 import org.ensemblerules.strength.HydrostaticRow;
 import org.ensemblerules.strength.HydrostaticTable;
@@ -46,7 +46,7 @@ import org.ensemblerules.strength.TestMethod;
 /** Under what conditions, within what limits, against what requirements: invented numbers. */
 public final class FrozenMeasures {
   /** The product edition of the requirement. */
-  public static final EditionId PRODUCT = new EditionId("FROZEN_PRODUCT");
+  public static final OriginId PRODUCT = new OriginId("FROZEN_PRODUCT");
 
   /** The method of the requirement; it destroys its specimens. */
   public static final TestMethod STRIP = new TestMethod("FROZEN_STRIP");

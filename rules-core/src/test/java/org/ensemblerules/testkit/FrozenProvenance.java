@@ -5,16 +5,16 @@ import java.util.Locale;
 import java.util.Optional;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Confidence;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.HowSeen;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Provenance;
 import org.ensemblerules.source.RowKey;
-import org.ensemblerules.source.Seen;
 import org.ensemblerules.source.SourceId;
 
 /** Where the frozen rows come from: an invented body of rules. */
 public final class FrozenProvenance {
   /** The invented edition of the frozen rows. */
-  public static final EditionId EDITION = new EditionId("FROZEN_2020");
+  public static final OriginId EDITION = new OriginId("FROZEN_2020");
 
   /** The last day for which the frozen rows were reviewed. */
   public static final LocalDate REVIEWED_THROUGH = LocalDate.of(2030, 12, 31);
@@ -46,8 +46,8 @@ public final class FrozenProvenance {
     return switch (Math.floorMod(name.hashCode(), 4)) {
       case 0 -> new Basis.CommonPractice();
       case 1 -> new Basis.Memory(Confidence.MEDIUM, Optional.of(source));
-      case 2 -> new Basis.Published(source, Optional.of("1.2"), Seen.READ);
-      default -> new Basis.Published(source, Optional.empty(), Seen.RESTATED);
+      case 2 -> new Basis.Published(source, Optional.of("1.2"), HowSeen.READ);
+      default -> new Basis.Published(source, Optional.empty(), HowSeen.RESTATED);
     };
   }
 }

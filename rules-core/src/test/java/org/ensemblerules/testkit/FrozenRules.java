@@ -22,7 +22,7 @@ import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.source.Edition;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 
 /**
  * A small, invented rule set that no data release changes. It has every kind of band, effect and
@@ -107,7 +107,7 @@ public final class FrozenRules {
     Edition earlier =
         new Edition(
             FrozenProvenance.of("edition", "earlier"),
-            new EditionId("FROZEN_2010"),
+            new OriginId("FROZEN_2010"),
             1,
             "Invented rules, edition of 2010",
             Optional.empty(),

@@ -10,7 +10,7 @@ import org.ensemblerules.defect.Finding;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.verdict.Assess;
@@ -146,7 +146,7 @@ public record GearCase(
         .filter(Event.Inspected.class::isInstance)
         .map(Event.Inspected.class::cast)
         .filter(made -> made.when().date().possiblyBy(asOf))
-        .max(Comparator.comparing(Event.Inspected::when, When.LAST_CERTAIN));
+        .max(Comparator.comparing(Event.Inspected::when, Moment.LAST_CERTAIN));
   }
 
   /**

@@ -38,12 +38,12 @@ import org.ensemblerules.retirement.AgeLimitRow;
 import org.ensemblerules.ruleset.Overlay;
 import org.ensemblerules.ruleset.OverlayKind;
 import org.ensemblerules.ruleset.OverlayRows;
-import org.ensemblerules.schedule.DoneBy;
+import org.ensemblerules.schedule.Discharge;
 import org.ensemblerules.schedule.TaskKey;
 import org.ensemblerules.schedule.TaskRow;
 import org.ensemblerules.schedule.Timing;
 import org.ensemblerules.source.Basis;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Provenance;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
@@ -51,11 +51,11 @@ import org.ensemblerules.strength.UsedGearRow;
 
 /** Invented overlays over the frozen rules, and their rows. */
 public final class Layering {
-  private final EditionId id;
+  private final OriginId id;
   private int made;
 
   private Layering(String id) {
-    this.id = new EditionId(id);
+    this.id = new OriginId(id);
   }
 
   /**
@@ -96,7 +96,7 @@ public final class Layering {
    * @param rows its rows
    * @return the overlay
    */
-  public Overlay overlay(OverlayKind kind, Optional<EditionId> on, List<? extends Row> rows) {
+  public Overlay overlay(OverlayKind kind, Optional<OriginId> on, List<? extends Row> rows) {
     return new Overlay(
         id, kind, "Invented layer " + id, on, Optional.empty(), OverlayRows.of(rows));
   }
@@ -118,14 +118,14 @@ public final class Layering {
   }
 
   /** A task of its own name. */
-  public TaskRow task(ElementKind element, DoneBy doneBy, Timing timing) {
+  public TaskRow task(ElementKind element, Discharge doneBy, Timing timing) {
     return new TaskRow(
         provenance(), new TaskKey("local-duty"), element, Use.STRUCTURAL, doneBy, timing, false);
   }
 
   /** An inspection of any kind by the department itself. */
-  public static DoneBy byTheDepartment() {
-    return new DoneBy.InspectedBy(
+  public static Discharge byTheDepartment() {
+    return new Discharge.InspectedBy(
         EnumSet.of(InspectionKind.ROUTINE, InspectionKind.ADVANCED),
         EnumSet.of(EntityKind.ORGANIZATION));
   }

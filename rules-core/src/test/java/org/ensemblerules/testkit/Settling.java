@@ -14,7 +14,7 @@ import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 
 /** Does for a finding what it calls for, by permitted people, one thing a day. */
 public final class Settling {
@@ -79,8 +79,8 @@ public final class Settling {
         new Event.Checked(next(), check, CheckResult.PASSED, People.permitted(task), answers));
   }
 
-  private When next() {
-    When when = When.on(MarkedDate.of(day));
+  private Moment next() {
+    Moment when = Moment.on(MarkedDate.of(day));
     day = day.plusDays(1);
     return when;
   }

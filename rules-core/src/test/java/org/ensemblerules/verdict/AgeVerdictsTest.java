@@ -16,10 +16,10 @@ import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
@@ -191,7 +191,7 @@ class AgeVerdictsTest {
                             Occasion.PERIODIC,
                             MarkedDate.of(FitGear.AS_OF),
                             People.permitted(Task.ADVANCED_INSPECTION))
-                        .gearClean(Known.YES)
+                        .gearClean(YesNoUnknown.YES)
                         .build()))
             .with(finding("CLOSURE@OUTER_SHELL", DefectKind.CLOSURE_FAILURE))
             .with(find("F2", "WHOLE_ELEMENT", DefectKind.INJURY_TO_WEARER))

@@ -25,14 +25,14 @@ import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Objection;
-import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
@@ -55,8 +55,8 @@ class CareVerdictsTest {
   private static final GearCase HELMET = FitGear.fit(ElementKind.HELMET);
   private static final GearCase COAT = FitGear.fit(ElementKind.COAT);
 
-  private static When on(String date) {
-    return When.on(MarkedDate.parse(date));
+  private static Moment on(String date) {
+    return Moment.on(MarkedDate.parse(date));
   }
 
   private static GearCase met(GearCase given, Exposure exposure) {
@@ -156,7 +156,7 @@ class CareVerdictsTest {
   private static Event looked(String date, Occasion occasion, int orderInDay) {
     Inspection.Builder looked =
         Inspection.builder(InspectionKind.ROUTINE, occasion, MarkedDate.parse(date), People.WEARER)
-            .gearClean(Known.YES)
+            .gearClean(YesNoUnknown.YES)
             .atHand(EnumSet.allOf(Equipment.class));
     FitGear.criteria(InspectionKind.ROUTINE, ElementKind.HELMET)
         .forEach(row -> looked.outcome(row.key(), Outcome.CLEAR));
@@ -348,7 +348,7 @@ class CareVerdictsTest {
     WashRecord.Builder all =
         WashRecord.builder()
             .waterTemperature(Quantity.of("38", Unit.DEGREE_CELSIUS))
-            .practice(WashPractice.CHLORINE_BLEACH, Known.NO);
+            .practice(WashPractice.CHLORINE_BLEACH, YesNoUnknown.NO);
     assertThat(objection(washed(whole, true, WashRecord.builder()))).isEmpty();
     assertThat(objection(washed(whole, true, mild))).isEmpty();
     assertThat(objection(washed(whole, false, all))).isEmpty();

@@ -12,10 +12,10 @@ import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
@@ -94,7 +94,7 @@ class CurrencyVerdictsTest {
   void anInspectionThatDoesNotCountKeepsNothingCurrent() {
     Inspection dirty =
         FitGear.inspection(InspectionKind.ADVANCED, ElementKind.HELMET, LocalDate.of(2024, 3, 1))
-            .gearClean(Known.NO)
+            .gearClean(YesNoUnknown.NO)
             .build();
     Verdict verdict = helmet("2020-06-01", null).with(new Event.Inspected(dirty, 0)).verdict();
     assertThat(Verdicts.kinds(verdict))
@@ -112,7 +112,7 @@ class CurrencyVerdictsTest {
     assertThat(given.verdict().service()).isEqualTo(Service.IN);
   }
 
-  private static GearCase coat(String inService, Known cbrn) {
+  private static GearCase coat(String inService, YesNoUnknown cbrn) {
     GearCase fit = FitGear.fit(ElementKind.COAT);
     Element element =
         FitGear.element(ElementKind.COAT)
@@ -134,7 +134,7 @@ class CurrencyVerdictsTest {
     "2022-06-14, YES, OUT",
     "2022-06-14, UNKNOWN, OUT"
   })
-  void theFirstLinerInspection(String inService, Known cbrn, Service service) {
+  void theFirstLinerInspection(String inService, YesNoUnknown cbrn, Service service) {
     Verdict verdict = coat(inService, cbrn).verdict();
     assertThat(verdict.service()).isEqualTo(service);
     if (service == Service.OUT) {
@@ -146,7 +146,7 @@ class CurrencyVerdictsTest {
 
   @Test
   void laterLinerInspectionsEachYear() {
-    GearCase given = coat("2020-06-01", Known.NO);
+    GearCase given = coat("2020-06-01", YesNoUnknown.NO);
     Event inTime = inspected(InspectionKind.COMPLETE_LINER, ElementKind.COAT, "2023-06-15");
     Event late = inspected(InspectionKind.COMPLETE_LINER, ElementKind.COAT, "2023-06-14");
     assertThat(given.with(inTime).verdict().service()).isEqualTo(Service.IN);
@@ -163,7 +163,7 @@ class CurrencyVerdictsTest {
     }
     return helmet("2020-06-01", "2024-01-10")
         .inspectedBy(List.of(look.build()))
-        .with(new Event.Used(new When(MarkedDate.parse(on), order)));
+        .with(new Event.Used(new Moment(MarkedDate.parse(on), order)));
   }
 
   @ParameterizedTest
@@ -192,7 +192,7 @@ class CurrencyVerdictsTest {
 
   @Test
   void ordersWithinTheDayTellUseFromInspectionOnRecord() {
-    Event used = new Event.Used(new When(MarkedDate.of(FitGear.AS_OF), 1));
+    Event used = new Event.Used(new Moment(MarkedDate.of(FitGear.AS_OF), 1));
     Inspection made =
         FitGear.inspection(InspectionKind.ADVANCED, ElementKind.HELMET, FitGear.AS_OF).build();
     GearCase given = helmet("2020-06-01", "2024-01-10").with(used);

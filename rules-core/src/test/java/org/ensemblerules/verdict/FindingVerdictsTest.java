@@ -18,7 +18,7 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.GearCase;
 import org.ensemblerules.testkit.People;
@@ -93,7 +93,7 @@ class FindingVerdictsTest {
 
   private static Event failed(String... ids) {
     return new Event.Checked(
-        When.on(MarkedDate.parse("2024-03-01")),
+        Moment.on(MarkedDate.parse("2024-03-01")),
         Check.SEAM_PULL,
         CheckResult.FAILED,
         People.PROVIDER,
@@ -170,7 +170,7 @@ class FindingVerdictsTest {
         COAT.with(finding("FABRIC@OUTER_SHELL", DefectKind.CHARRING))
             .with(
                 new Event.Checked(
-                    When.on(MarkedDate.parse("2024-06-15")),
+                    Moment.on(MarkedDate.parse("2024-06-15")),
                     Check.EXPERT_EVALUATION,
                     CheckResult.PASSED,
                     People.PROVIDER,

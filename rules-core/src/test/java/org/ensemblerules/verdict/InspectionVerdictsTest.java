@@ -19,11 +19,11 @@ import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
@@ -119,7 +119,7 @@ class InspectionVerdictsTest {
                 Occasion.PERIODIC,
                 MarkedDate.of(FitGear.LAST_ADVANCED.plusDays(1)),
                 People.PROVIDER)
-            .gearClean(Known.YES)
+            .gearClean(YesNoUnknown.YES)
             .build();
     GearCase given = helmet.with(new Event.Inspected(opened, 0));
     assertThat(kinds(given.verdict())).contains(ReasonKind.NO_RULE);
@@ -174,7 +174,7 @@ class InspectionVerdictsTest {
 
   @Test
   void dirtyGearIsCleanedAndInspectedAgain() {
-    GearCase given = inspected(advanced().gearClean(Known.NO).build());
+    GearCase given = inspected(advanced().gearClean(YesNoUnknown.NO).build());
     onlyReason(given, ReasonKind.INSPECTED_DIRTY);
     assertThat(given.verdict().actions())
         .extracting(Action::effect)
@@ -186,7 +186,7 @@ class InspectionVerdictsTest {
 
   @Test
   void gearNotKnownToBeCleanIsInspectedAgain() {
-    GearCase given = inspected(advanced().gearClean(Known.UNKNOWN).build());
+    GearCase given = inspected(advanced().gearClean(YesNoUnknown.UNKNOWN).build());
     Reason reason = onlyReason(given, ReasonKind.INSPECTED_DIRTY);
     assertThat(reason.seen()).endsWith("it is not known that the element was clean");
     assertThat(given.verdict().actions()).hasSize(1);
@@ -277,7 +277,7 @@ class InspectionVerdictsTest {
             .with(new Event.Found(old))
             .with(
                 new Event.Repaired(
-                    When.on(MarkedDate.parse("2022-02-01")),
+                    Moment.on(MarkedDate.parse("2022-02-01")),
                     RepairClass.ADVANCED,
                     true,
                     People.PROVIDER,

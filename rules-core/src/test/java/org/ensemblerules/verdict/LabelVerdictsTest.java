@@ -17,16 +17,16 @@ import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Evidence;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
@@ -79,7 +79,7 @@ class LabelVerdictsTest {
 
   private static Event passed(String on, Check check, FindingId answered) {
     return new Event.Checked(
-        When.on(MarkedDate.parse(on)), check, CheckResult.PASSED, People.MAKER, Set.of(answered));
+        Moment.on(MarkedDate.parse(on)), check, CheckResult.PASSED, People.MAKER, Set.of(answered));
   }
 
   private static FindingId shown(GearCase given) {
@@ -155,7 +155,7 @@ class LabelVerdictsTest {
             .identification("Lot 1")
             .size("M")
             .manufactured(MarkedDate.of(FitGear.MADE))
-            .certificationMark(Known.YES)
+            .certificationMark(YesNoUnknown.YES)
             .legibility(Legibility.READABLE)
             .build();
     GearCase given = coat(LayerKind.LINER_SYSTEM, silent);
@@ -170,12 +170,12 @@ class LabelVerdictsTest {
         Element.builder(
                 FitGear.element(ElementKind.COAT).build().id(), ElementKind.COAT, Use.STRUCTURAL)
             .inService(MarkedDate.of(FitGear.IN_SERVICE))
-            .cbrnOption(Known.NO)
+            .cbrnOption(YesNoUnknown.NO)
             .layer(LayerKind.OUTER_SHELL, FitGear.label().build())
             .build();
     Event repaired =
         new Event.Repaired(
-            When.on(MarkedDate.parse("2024-01-01")),
+            Moment.on(MarkedDate.parse("2024-01-01")),
             RepairClass.ADVANCED,
             false,
             People.MAKER,
@@ -225,7 +225,7 @@ class LabelVerdictsTest {
         .contains(LayerKind.WINTER_LINER);
     Event left =
         new Event.LayerRetired(
-            When.on(MarkedDate.parse("2024-03-01")),
+            Moment.on(MarkedDate.parse("2024-03-01")),
             LayerKind.WINTER_LINER,
             Optional.empty(),
             "lost");
@@ -242,7 +242,7 @@ class LabelVerdictsTest {
 
   @Test
   void aMarkThatIsMissingAsTheRowSays() {
-    GearCase given = liner(FitGear.label().certificationMark(Known.NO));
+    GearCase given = liner(FitGear.label().certificationMark(YesNoUnknown.NO));
     Reason reason = onlyReason(given, ReasonKind.RULE);
     assertThat(reason.seen()).isEqualTo("CERTIFICATION_MARK_MISSING at LABEL@LINER_SYSTEM");
     assertThat(given.verdict().headline()).isEqualTo(Headline.RETIRE);
@@ -275,7 +275,7 @@ class LabelVerdictsTest {
     Label label =
         Label.builder()
             .manufactured(MarkedDate.of(FitGear.MADE))
-            .certificationMark(Known.YES)
+            .certificationMark(YesNoUnknown.YES)
             .legibility(Legibility.READABLE)
             .build();
     GearCase given =
@@ -290,7 +290,7 @@ class LabelVerdictsTest {
         Element.builder(
                 FitGear.element(ElementKind.COAT).build().id(), ElementKind.COAT, Use.STRUCTURAL)
             .inService(MarkedDate.of(FitGear.IN_SERVICE))
-            .cbrnOption(Known.NO)
+            .cbrnOption(YesNoUnknown.NO)
             .layer(LayerKind.OUTER_SHELL, FitGear.label().build())
             .build();
     Verdict verdict = FitGear.fit(ElementKind.COAT).with(bare).verdict();
@@ -331,7 +331,7 @@ class LabelVerdictsTest {
         Element.builder(
                 FitGear.element(ElementKind.COAT).build().id(), ElementKind.COAT, Use.STRUCTURAL)
             .inService(MarkedDate.of(FitGear.IN_SERVICE))
-            .cbrnOption(Known.NO)
+            .cbrnOption(YesNoUnknown.NO)
             .layer(LayerKind.OUTER_SHELL, FitGear.label().build());
     for (LayerKind layer : layers) {
       coat.layer(layer, FitGear.label().build());

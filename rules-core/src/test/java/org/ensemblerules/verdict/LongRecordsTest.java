@@ -21,15 +21,15 @@ import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.CountedEvidence;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Evidence;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
@@ -112,9 +112,9 @@ class LongRecordsTest {
         .isBetween(small.characters() * 2, small.characters() * MANY * 11 / 10);
   }
 
-  private static When day(int number) {
+  private static Moment day(int number) {
     LocalDate day = LocalDate.of(2021, 1, 1).plusDays(number % 1200);
-    return new When(MarkedDate.of(day), 1 + number / 1200);
+    return new Moment(MarkedDate.of(day), 1 + number / 1200);
   }
 
   private static Event found(FindingId id, DefectKind defect, int number) {
@@ -171,7 +171,7 @@ class LongRecordsTest {
       events.add(checked(Check.SEAM_PULL, CheckResult.FAILED, n, id));
       events.add(checked(Check.SEAM_PULL, CheckResult.PASSED, n, id));
       events.add(inspected(n, true));
-      events.add(new Event.Modified(day(n), "a pocket sewn on", Known.NO));
+      events.add(new Event.Modified(day(n), "a pocket sewn on", YesNoUnknown.NO));
       events.add(new Event.TakenOut(day(n), "stored"));
       events.add(new Event.BackInService(day(n)));
     }

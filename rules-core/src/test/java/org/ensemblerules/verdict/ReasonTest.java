@@ -15,11 +15,11 @@ import org.ensemblerules.gear.Site;
 import org.ensemblerules.ruleset.CautionRow;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Confidence;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.HowSeen;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Provenance;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
-import org.ensemblerules.source.Seen;
 import org.ensemblerules.source.Source;
 import org.ensemblerules.source.SourceId;
 import org.ensemblerules.source.SourceKind;
@@ -52,7 +52,7 @@ class ReasonTest {
   private static Row row(String key, Basis basis) {
     Provenance provenance =
         new Provenance(
-            new RowKey(key), new EditionId("E"), basis, LocalDate.of(2030, 1, 1), Optional.empty());
+            new RowKey(key), new OriginId("E"), basis, LocalDate.of(2030, 1, 1), Optional.empty());
     return new CautionRow(provenance, Set.of(), Set.of(), Set.of(), "x");
   }
 
@@ -119,13 +119,13 @@ class ReasonTest {
                 Optional.empty(),
                 Set.of(SOURCE)));
     Basis restated =
-        new Basis.Published(SOURCE, Optional.empty(), Seen.RESTATED, List.of(memo, guide));
+        new Basis.Published(SOURCE, Optional.empty(), HowSeen.RESTATED, List.of(memo, guide));
     String pages =
         " Seen on: Memo on gear, City of Exampleton, 2020-06-17, exampleton.example/memo, seen on"
             + " 2026-11-30; A manufacturer's guide, 2013, address kept back.";
     assertThat(on(restated).caution(listed))
         .contains("Seen restated elsewhere, not read in the source itself." + pages);
-    assertThat(on(new Basis.CarriedOver(new EditionId("NEXT"), restated)).caution(listed))
+    assertThat(on(new Basis.CarriedOver(new OriginId("NEXT"), restated)).caution(listed))
         .hasValueSatisfying(
             text -> assertThat(text).startsWith("Carried over from an earlier").endsWith(pages));
     assertThat(on(restated).caution(Map.of()).orElseThrow()).endsWith(" Seen on: memo; guide.");
@@ -137,8 +137,8 @@ class ReasonTest {
   @Test
   void onlyWhatWasReadOrIsPracticeNeedsNoCaution() {
     assertThat(caution(new Basis.CommonPractice())).isEmpty();
-    assertThat(caution(new Basis.Published(SOURCE, Optional.of("1"), Seen.READ))).isEmpty();
-    assertThat(caution(new Basis.Published(SOURCE, Optional.empty(), Seen.RESTATED)))
+    assertThat(caution(new Basis.Published(SOURCE, Optional.of("1"), HowSeen.READ))).isEmpty();
+    assertThat(caution(new Basis.Published(SOURCE, Optional.empty(), HowSeen.RESTATED)))
         .contains("Seen restated elsewhere, not read in the source itself.");
     assertThat(caution(new Basis.Memory(Confidence.LOW, Optional.empty())))
         .contains(
@@ -150,10 +150,10 @@ class ReasonTest {
   void basesSayThemselvesOnOneLine() {
     assertThat(new Basis.CommonPractice().text()).isEqualTo("COMMON_PRACTICE");
     assertThat(new Basis.CommonPractice().cited()).isEmpty();
-    Basis read = new Basis.Published(SOURCE, Optional.of("7.1"), Seen.READ);
+    Basis read = new Basis.Published(SOURCE, Optional.of("7.1"), HowSeen.READ);
     assertThat(read.text()).isEqualTo("PUBLISHED, READ, invented-rules, 7.1");
     assertThat(read.cited()).contains(SOURCE);
-    assertThat(new Basis.Published(SOURCE, Optional.empty(), Seen.RESTATED).text())
+    assertThat(new Basis.Published(SOURCE, Optional.empty(), HowSeen.RESTATED).text())
         .isEqualTo("PUBLISHED, RESTATED, invented-rules, clause not seen");
     Basis memory = new Basis.Memory(Confidence.HIGH, Optional.of(SOURCE));
     assertThat(memory.text()).isEqualTo("MEMORY, HIGH, of invented-rules");

@@ -12,8 +12,8 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.ruleset.Identity;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
@@ -114,10 +114,10 @@ class RecomputeTest {
     Identity then =
         new Identity(
             Map.of(
-                Subject.CARE, new EditionId("FROZEN_1999"),
+                Subject.CARE, new OriginId("FROZEN_1999"),
                 Subject.INSPECTION, now.editions().get(Subject.INSPECTION),
-                Subject.PRODUCT, new EditionId("OTHER")),
-            List.of(new EditionId("POLICY")),
+                Subject.PRODUCT, new OriginId("OTHER")),
+            List.of(new OriginId("POLICY")),
             Map.of("defects", 3, "law/other.json", 1),
             now.form(),
             "0".repeat(64));
@@ -125,14 +125,14 @@ class RecomputeTest {
     assertThat(differ.mismatches())
         .containsExactly(
             new Mismatch.OtherEdition(
-                Subject.PRODUCT, Optional.of(new EditionId("OTHER")), Optional.empty()),
+                Subject.PRODUCT, Optional.of(new OriginId("OTHER")), Optional.empty()),
             new Mismatch.OtherEdition(
                 Subject.CARE,
-                Optional.of(new EditionId("FROZEN_1999")),
-                Optional.of(new EditionId("FROZEN_2020"))),
+                Optional.of(new OriginId("FROZEN_1999")),
+                Optional.of(new OriginId("FROZEN_2020"))),
             new Mismatch.OtherEdition(
-                Subject.AGE, Optional.empty(), Optional.of(new EditionId("FROZEN_2010"))),
-            new Mismatch.OtherOverlays(List.of(new EditionId("POLICY")), List.of()),
+                Subject.AGE, Optional.empty(), Optional.of(new OriginId("FROZEN_2010"))),
+            new Mismatch.OtherOverlays(List.of(new OriginId("POLICY")), List.of()),
             new Mismatch.OtherRevision("defects", Optional.of(3), Optional.of(1)),
             new Mismatch.OtherRevision("law/other.json", Optional.of(1), Optional.empty()),
             new Mismatch.OtherRows("0".repeat(64), now.fingerprint()));

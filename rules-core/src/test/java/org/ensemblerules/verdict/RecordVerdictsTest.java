@@ -14,12 +14,12 @@ import org.ensemblerules.defect.Extent;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
@@ -32,8 +32,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class RecordVerdictsTest {
   private static final GearCase HELMET = FitGear.fit(ElementKind.HELMET);
 
-  private static When on(String date) {
-    return When.on(MarkedDate.parse(date));
+  private static Moment on(String date) {
+    return Moment.on(MarkedDate.parse(date));
   }
 
   private static String contradiction(GearCase given) {
@@ -227,7 +227,7 @@ class RecordVerdictsTest {
 
   @ParameterizedTest
   @CsvSource({"NO, false", "UNKNOWN, false", "YES, true"})
-  void alteredWithoutApproval(Known approved, boolean in) {
+  void alteredWithoutApproval(YesNoUnknown approved, boolean in) {
     GearCase given = HELMET.with(new Event.Modified(on("2024-03-01"), "a bracket", approved));
     if (in) {
       assertThat(given.verdict().service()).isEqualTo(Service.IN);

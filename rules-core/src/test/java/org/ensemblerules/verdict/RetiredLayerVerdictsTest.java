@@ -12,14 +12,14 @@ import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
@@ -34,7 +34,10 @@ class RetiredLayerVerdictsTest {
 
   private static Event retired(LayerKind layer, String identification, String date) {
     return new Event.LayerRetired(
-        When.on(MarkedDate.parse(date)), layer, Optional.ofNullable(identification), "seams gone");
+        Moment.on(MarkedDate.parse(date)),
+        layer,
+        Optional.ofNullable(identification),
+        "seams gone");
   }
 
   private static Element coat(Label liner) {
@@ -89,7 +92,7 @@ class RetiredLayerVerdictsTest {
             .model("Model A")
             .size("M")
             .manufactured(MarkedDate.parse("2024-03-01"))
-            .certificationMark(Known.YES)
+            .certificationMark(YesNoUnknown.YES)
             .legibility(Legibility.READABLE);
     Label liner = two == null ? label.build() : label.identification(two).build();
     GearCase given =
@@ -111,7 +114,7 @@ class RetiredLayerVerdictsTest {
 
   private static Event identified(String on, FindingId id) {
     return new Event.Checked(
-        When.on(MarkedDate.parse(on)),
+        Moment.on(MarkedDate.parse(on)),
         Check.IDENTIFICATION,
         CheckResult.PASSED,
         People.permitted(FrozenRules.rules().tables().checks().row(Check.IDENTIFICATION).task()),

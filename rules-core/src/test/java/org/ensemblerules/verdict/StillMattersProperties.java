@@ -26,7 +26,7 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.testkit.ArbitrariesOfDates;
 import org.ensemblerules.testkit.ArbitrariesOfEvents;
 import org.ensemblerules.testkit.ArbitrariesOfInspections;
@@ -62,7 +62,7 @@ class StillMattersProperties {
         dates.map(
             day ->
                 Event.Cleaned.whole(
-                    When.on(day),
+                    Moment.on(day),
                     CleaningKind.ADVANCED,
                     People.permitted(Task.ADVANCED_CLEANING),
                     Set.of()));
@@ -73,9 +73,9 @@ class StillMattersProperties {
             .as(
                 (day, which) ->
                     switch (which) {
-                      case 0 -> new Event.Issued(When.on(day), "Member 7");
-                      case 1 -> new Event.Returned(When.on(day));
-                      default -> new Event.Used(When.on(day));
+                      case 0 -> new Event.Issued(Moment.on(day), "Member 7");
+                      case 1 -> new Event.Returned(Moment.on(day));
+                      default -> new Event.Used(Moment.on(day));
                     });
     return Arbitraries.oneOf(washed, looked, moved, ArbitrariesOfEvents.done())
         .list()

@@ -11,11 +11,11 @@ import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
@@ -32,8 +32,8 @@ class StillMattersTest {
   private static final GearCase COAT = FitGear.fit(ElementKind.COAT);
   private static final LocalDate DAY = FitGear.AS_OF;
 
-  private static When on(LocalDate day) {
-    return When.on(MarkedDate.of(day));
+  private static Moment on(LocalDate day) {
+    return Moment.on(MarkedDate.of(day));
   }
 
   private static Event washed(LocalDate day, String... answers) {
@@ -87,14 +87,14 @@ class StillMattersTest {
   void whatHappenedOnADayOfAStatedOrderStays() {
     LocalDate day = DAY.minusDays(10);
     Event first = new Event.Used(on(day.minusDays(5)));
-    Event used = new Event.Used(new When(MarkedDate.of(day), 3));
+    Event used = new Event.Used(new Moment(MarkedDate.of(day), 3));
     Inspection.Builder look =
         Inspection.builder(
                 InspectionKind.ROUTINE,
                 Occasion.AFTER_USE,
                 MarkedDate.of(day),
                 People.permitted(Task.ROUTINE_INSPECTION))
-            .gearClean(Known.YES)
+            .gearClean(YesNoUnknown.YES)
             .allAtHand();
     FitGear.inspection(InspectionKind.ROUTINE, ElementKind.COAT, day)
         .build()
@@ -146,7 +146,7 @@ class StillMattersTest {
                 Occasion.PERIODIC,
                 MarkedDate.of(day),
                 People.permitted(Task.ADVANCED_INSPECTION))
-            .gearClean(Known.YES)
+            .gearClean(YesNoUnknown.YES)
             .allAtHand()
             .signOff(
                 new SignOff(

@@ -17,11 +17,11 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.strength.DecisionRule;
 import org.ensemblerules.strength.Direction;
 import org.ensemblerules.strength.Property;
@@ -43,8 +43,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class TestVerdictsTest {
   private static final GearCase COAT = FitGear.fit(ElementKind.COAT);
 
-  private static When on(String date) {
-    return When.on(MarkedDate.parse(date));
+  private static Moment on(String date) {
+    return Moment.on(MarkedDate.parse(date));
   }
 
   private static TestReport.Builder report(
@@ -68,7 +68,7 @@ class TestVerdictsTest {
             on("2024-03-01"),
             FrozenMeasures.PRODUCT,
             report,
-            new Purpose.AtLeastNewRequirement(new EditionId("FROZEN_POLICY")),
+            new Purpose.AtLeastNewRequirement(new OriginId("FROZEN_POLICY")),
             new DecisionRule.SimpleAcceptance(ComparisonMethod.absolute()),
             Set.of(answers)));
   }

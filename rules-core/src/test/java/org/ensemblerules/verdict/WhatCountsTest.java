@@ -20,19 +20,19 @@ import org.ensemblerules.fieldcheck.ConditionRow;
 import org.ensemblerules.fieldcheck.ConditionTable;
 import org.ensemblerules.fieldcheck.Expected;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Evidence;
 import org.ensemblerules.history.EvidenceTables;
 import org.ensemblerules.history.Judgment;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Objection;
 import org.ensemblerules.history.Validity;
-import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.schedule.DoneBy;
+import org.ensemblerules.schedule.Discharge;
 import org.ensemblerules.schedule.Start;
 import org.ensemblerules.schedule.TaskKey;
 import org.ensemblerules.schedule.TaskRow;
@@ -52,8 +52,8 @@ class WhatCountsTest {
   private static final FindingId TEAR = new FindingId("F1");
   private static final String NOT_COUNTING = "does not count: ";
 
-  private static When on(String date) {
-    return When.on(MarkedDate.parse(date));
+  private static Moment on(String date) {
+    return Moment.on(MarkedDate.parse(date));
   }
 
   /** The frozen rules, but that a check shows something only on what is clean. */
@@ -103,7 +103,7 @@ class WhatCountsTest {
     TaskRow yearly =
         layer.task(
             ElementKind.COAT,
-            new DoneBy.Checked(Check.LIGHT_THROUGH_LINER),
+            new Discharge.Checked(Check.LIGHT_THROUGH_LINER),
             new Timing.Every(Start.IN_SERVICE, 12, 1, 12));
     RuleSet rules = RULES.with(List.of(layer.policy(yearly)), FitGear.AS_OF).orElseThrow();
     GearCase given = COAT.with(passed(Check.LIGHT_THROUGH_LINER, "2024-05-02"));
@@ -159,7 +159,7 @@ class WhatCountsTest {
   @Test
   void anAlterationIsNotEvaluatedByAPassThatIsVoid() {
     GearCase given =
-        COAT.with(new Event.Modified(on("2024-02-01"), "a pocket sewn on", Known.NO))
+        COAT.with(new Event.Modified(on("2024-02-01"), "a pocket sewn on", YesNoUnknown.NO))
             .with(passed(Check.EXPERT_EVALUATION, "2024-02-20"));
     assertThat(given.verdict().service()).isEqualTo(Service.IN);
     Verdict verdict = judged(given, onlyOnCleanGear(Check.EXPERT_EVALUATION));

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.ensemblerules.audit.AuditReport;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.codec.AuditTree;
 import org.ensemblerules.tables.json.JsonLine;
 
@@ -24,7 +24,7 @@ public final class AuditJson {
    * @return one line of JSON without a line end, its fields in a fixed order; never null
    */
   public static String write(
-      Optional<EditionId> edition, List<String> overlays, AuditReport report) {
+      Optional<OriginId> edition, List<String> overlays, AuditReport report) {
     Objects.requireNonNull(edition, "edition");
     Objects.requireNonNull(overlays, "overlays");
     Objects.requireNonNull(report, "report");

@@ -30,7 +30,7 @@ import org.ensemblerules.ruleset.TableKind;
 import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.ruleset.TableMap;
 import org.ensemblerules.schedule.TaskTable;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.strength.HydrostaticTable;
 import org.ensemblerules.strength.MethodTable;
 import org.ensemblerules.strength.RequirementTable;
@@ -41,11 +41,11 @@ import org.ensemblerules.strength.SmallSampleTable;
  * the same as a table without rows.
  */
 public final class EditionTables {
-  private final EditionId edition;
+  private final OriginId edition;
   private final TableMap tables;
   private final Set<Subject> subjects;
 
-  private EditionTables(EditionId edition, TableMap tables) {
+  private EditionTables(OriginId edition, TableMap tables) {
     this.edition = Objects.requireNonNull(edition, "edition");
     this.tables = Objects.requireNonNull(tables, "tables");
     Set<Subject> present = EnumSet.noneOf(Subject.class);
@@ -60,7 +60,7 @@ public final class EditionTables {
    * @param tables its tables; not null
    * @return the edition with them; never null
    */
-  public static EditionTables of(EditionId edition, TableMap tables) {
+  public static EditionTables of(OriginId edition, TableMap tables) {
     return new EditionTables(edition, tables);
   }
 
@@ -69,7 +69,7 @@ public final class EditionTables {
    *
    * @return its name; never null
    */
-  public EditionId edition() {
+  public OriginId edition() {
     return edition;
   }
 

@@ -39,7 +39,7 @@ import org.jspecify.annotations.Nullable;
  *     JsonLines.of("turnouts.jsonl", stream, AssessmentJson::read)
  *         .map(gear -> VerdictJson.write(Assess.assess(rules, gear, asOf)))) {
  *   while (answers.hasNext()) {
- *     JsonLines.Outcome<String> outcome = answers.next();
+ *     JsonLines.Entry<String> outcome = answers.next();
  *     if (outcome instanceof JsonLines.Line<String> line) {
  *       write(line.value());
  *     } else if (outcome instanceof JsonLines.BadLine<String> bad) {
@@ -53,7 +53,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param <T> what a line says
  */
-public final class JsonLines<T> implements Iterator<JsonLines.Outcome<T>>, AutoCloseable {
+public final class JsonLines<T> implements Iterator<JsonLines.Entry<T>>, AutoCloseable {
   /** The length that a line may have unless another is chosen: 1,048,576 bytes or characters. */
   public static final int USUAL_LONGEST = 1024 * 1024;
 
@@ -93,7 +93,7 @@ public final class JsonLines<T> implements Iterator<JsonLines.Outcome<T>>, AutoC
    *
    * @param <T> what a line says
    */
-  public sealed interface Outcome<T> {
+  public sealed interface Entry<T> {
     /**
      * Returns which line it is.
      *
@@ -109,7 +109,7 @@ public final class JsonLines<T> implements Iterator<JsonLines.Outcome<T>>, AutoC
    * @param value what it says; not null
    * @param <T> its type
    */
-  public record Line<T>(long number, T value) implements Outcome<T> {
+  public record Line<T>(long number, T value) implements Entry<T> {
     /** Checks for null. */
     public Line {
       Objects.requireNonNull(value, "value");
@@ -127,7 +127,7 @@ public final class JsonLines<T> implements Iterator<JsonLines.Outcome<T>>, AutoC
    * @param <T> what a line says
    */
   public record BadLine<T>(long number, List<JsonFault> faults, String text, boolean whole)
-      implements Outcome<T> {
+      implements Entry<T> {
     /**
      * Copies the faults.
      *
@@ -262,7 +262,7 @@ public final class JsonLines<T> implements Iterator<JsonLines.Outcome<T>>, AutoC
    * @throws UncheckedIOException if reading fails
    */
   @Override
-  public Outcome<T> next() {
+  public Entry<T> next() {
     if (!hasNext()) {
       throw new NoSuchElementException(sourceName);
     }
@@ -295,7 +295,7 @@ public final class JsonLines<T> implements Iterator<JsonLines.Outcome<T>>, AutoC
    *
    * @return the lines in their order; closing it closes these lines; never null
    */
-  public Stream<Outcome<T>> stream() {
+  public Stream<Entry<T>> stream() {
     return StreamSupport.stream(
             Spliterators.spliteratorUnknownSize(this, Spliterator.ORDERED | Spliterator.NONNULL),
             false)

@@ -23,7 +23,7 @@ public final class LineJson {
   private LineJson() {}
 
   /** What came of a line. */
-  public sealed interface Outcome {
+  public sealed interface Entry {
     /**
      * Returns where the line stands.
      *
@@ -58,7 +58,7 @@ public final class LineJson {
    */
   public record Answered(
       String source, long line, Optional<String> id, List<String> cautions, String answer)
-      implements Outcome {
+      implements Entry {
     /**
      * Copies the cautions, and checks that the answer is an object.
      *
@@ -82,7 +82,7 @@ public final class LineJson {
    * @param faults every fault, at least one; not null
    */
   public record Refused(String source, long line, Optional<String> id, List<JsonFault> faults)
-      implements Outcome {
+      implements Entry {
     /**
      * Copies the faults.
      *
@@ -114,7 +114,7 @@ public final class LineJson {
    * @param outcome what came of it; not null
    * @return one line of JSON without a line end, its fields in a fixed order; never null
    */
-  public static String write(Outcome outcome) {
+  public static String write(Entry outcome) {
     String line = JsonLine.of(LineTree.write(Objects.requireNonNull(outcome, "outcome")));
     // The answer is JSON already.
     return outcome instanceof Answered answered

@@ -13,8 +13,8 @@ import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.ruleset.TableMap;
 import org.ensemblerules.source.Edition;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Source;
 import org.ensemblerules.source.SourceId;
 import org.ensemblerules.strength.HydrostaticTable;
@@ -29,20 +29,20 @@ public final class LoadedTables {
    * edition. It alone has tables of anatomy and of test methods, by which the tables of all
    * editions are compiled.
    */
-  public static final EditionId TRADE = new EditionId("TRADE");
+  public static final OriginId TRADE = new OriginId("TRADE");
 
   /**
    * The body of rules that is public law and no edition of a standard. It alone has a table of the
    * laws on added PFAS.
    */
-  public static final EditionId LAW = new EditionId("LAW");
+  public static final OriginId LAW = new OriginId("LAW");
 
   // A name for all product editions together, which no edition has.
-  private static final EditionId PRODUCTS = new EditionId("PRODUCTS");
+  private static final OriginId PRODUCTS = new OriginId("PRODUCTS");
 
   private final Map<SourceId, Source> sources;
   private final List<Edition> editions;
-  private final Map<EditionId, EditionTables> tables;
+  private final Map<OriginId, EditionTables> tables;
   private final List<TableRevision> revisions;
   private final Optional<RequirementTable> strengthRequirements;
 
@@ -63,7 +63,7 @@ public final class LoadedTables {
       List<TableRevision> revisions) {
     this.sources = Collections.unmodifiableMap(new TreeMap<>(sources));
     this.editions = editions.stream().sorted().toList();
-    Map<EditionId, EditionTables> byEdition = new LinkedHashMap<>();
+    Map<OriginId, EditionTables> byEdition = new LinkedHashMap<>();
     for (EditionTables each : tables) {
       InvalidValueException.require(
           byEdition.putIfAbsent(each.edition(), each) == null,
@@ -120,7 +120,7 @@ public final class LoadedTables {
    * @param id its name; not null
    * @return the edition; empty if it is not known
    */
-  public Optional<Edition> edition(EditionId id) {
+  public Optional<Edition> edition(OriginId id) {
     return editions.stream().filter(edition -> edition.id().equals(id)).findFirst();
   }
 
@@ -142,7 +142,7 @@ public final class LoadedTables {
    * @param edition the edition; not null
    * @return its tables; without any if the set has none for it; never null
    */
-  public EditionTables tables(EditionId edition) {
+  public EditionTables tables(OriginId edition) {
     EditionTables found = tables.get(edition);
     return found == null ? EditionTables.of(edition, TableMap.none()) : found;
   }
@@ -152,7 +152,7 @@ public final class LoadedTables {
    *
    * @return an unmodifiable map in the order of the set's index; never null
    */
-  public Map<EditionId, EditionTables> tables() {
+  public Map<OriginId, EditionTables> tables() {
     return tables;
   }
 

@@ -14,8 +14,8 @@ import org.ensemblerules.ruleset.OverlayFault;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Edition;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.FaultCode;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.tables.json.JsonLimits;
 import org.ensemblerules.tables.json.JsonReader;
@@ -33,7 +33,7 @@ public final class OverlayJson {
       new JsonReader(JsonLimits.ofDocument(LONGEST), UnknownFields.REFUSED);
 
   private record Same(
-      FaultCode code, EditionId overlay, Optional<String> family, String field, String allowed) {}
+      FaultCode code, OriginId overlay, Optional<String> family, String field, String allowed) {}
 
   private OverlayJson() {}
 
@@ -50,7 +50,7 @@ public final class OverlayJson {
     return READER.read(name, text, at -> OverlayReader.read(at, ShippedRules.sources(), taken()));
   }
 
-  private static Set<EditionId> taken() {
+  private static Set<OriginId> taken() {
     return Stream.concat(
             ShippedRules.editions().stream().map(Edition::id),
             Stream.of(LoadedTables.TRADE, LoadedTables.LAW))

@@ -16,13 +16,13 @@ import org.ensemblerules.ruleset.TableKind;
 import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.ruleset.TableMap;
 import org.ensemblerules.ruleset.Tables;
-import org.ensemblerules.schedule.DoneBy;
+import org.ensemblerules.schedule.Discharge;
 import org.ensemblerules.schedule.TaskRow;
 import org.ensemblerules.schedule.TaskTable;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Edition;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.EditionOrder;
+import org.ensemblerules.source.OriginId;
 import org.jspecify.annotations.Nullable;
 
 /** Composes rule sets from loaded tables: for each subject the edition that the caller chooses. */
@@ -39,7 +39,7 @@ public final class RuleSets {
    * @param edition the edition; not null
    * @return the rule set, or what the set of tables lacks for it
    */
-  public static Checked<RuleSet, JsonFault> compose(LoadedTables tables, EditionId edition) {
+  public static Checked<RuleSet, JsonFault> compose(LoadedTables tables, OriginId edition) {
     return compose(tables, Map.of(Subject.INSPECTION, edition, Subject.AGE, edition));
   }
 
@@ -54,7 +54,7 @@ public final class RuleSets {
    * @return the rule set, or every edition that does not exist or has no tables for its subject
    */
   public static Checked<RuleSet, JsonFault> compose(
-      LoadedTables tables, Map<Subject, EditionId> chosen) {
+      LoadedTables tables, Map<Subject, OriginId> chosen) {
     List<JsonFault> faults = new ArrayList<>();
     Map<Subject, Edition> editions = new LinkedHashMap<>();
     List<Subject> asked = new ArrayList<>(List.of(Subject.INSPECTION, Subject.AGE));
@@ -65,7 +65,7 @@ public final class RuleSets {
     if (!faults.isEmpty()) {
       return new Checked.Refused<>(faults);
     }
-    EditionId inspection = id(editions, Subject.INSPECTION);
+    OriginId inspection = id(editions, Subject.INSPECTION);
     for (Subject subject : FOLLOWING) {
       if (!chosen.containsKey(subject)) {
         tables.editions(subject).stream()
@@ -96,7 +96,7 @@ public final class RuleSets {
 
   /** The editions that have criteria files of their own, carried over or not. */
   private static EditionOrder upTo(@Nullable Edition inForce, LoadedTables tables) {
-    Set<EditionId> ofInspections =
+    Set<OriginId> ofInspections =
         tables.revisions().stream()
             .filter(head -> head.table().equals(TableKinds.CRITERIA.name()))
             .flatMap(head -> head.edition().stream())
@@ -148,7 +148,7 @@ public final class RuleSets {
 
   // How often gear is cleaned is a rule of care; all else that a table of tasks asks is not.
   private static TaskTable tasks(LoadedTables tables, Map<Subject, Edition> editions) {
-    Predicate<TaskRow> cleaning = row -> row.doneBy() instanceof DoneBy.Cleaned;
+    Predicate<TaskRow> cleaning = row -> row.doneBy() instanceof Discharge.Cleaned;
     return TaskTable.of(
             Stream.concat(
                     rows(tables, editions, Subject.INSPECTION).filter(cleaning.negate()),
@@ -165,16 +165,13 @@ public final class RuleSets {
         .flatMap(table -> table.rows().stream());
   }
 
-  private static EditionId id(Map<Subject, Edition> editions, Subject subject) {
+  private static OriginId id(Map<Subject, Edition> editions, Subject subject) {
     return Objects.requireNonNull(editions.get(subject), "checked before").id();
   }
 
   private static Optional<Edition> edition(
-      LoadedTables tables,
-      Subject subject,
-      Map<Subject, EditionId> chosen,
-      List<JsonFault> faults) {
-    EditionId id = chosen.get(subject);
+      LoadedTables tables, Subject subject, Map<Subject, OriginId> chosen, List<JsonFault> faults) {
+    OriginId id = chosen.get(subject);
     List<Edition> allowed = tables.editions(subject);
     Optional<Edition> found =
         allowed.stream().filter(edition -> edition.id().equals(id)).findFirst();
@@ -192,7 +189,7 @@ public final class RuleSets {
   /** The revisions of the files of the editions chosen, and of those that rows stand in. */
   private static Map<String, Integer> revisions(
       LoadedTables loaded, Map<Subject, Edition> editions, Tables tables) {
-    Set<EditionId> origins =
+    Set<OriginId> origins =
         Stream.concat(
                 editions.values().stream().map(Edition::id),
                 tables.rows().stream().map(row -> row.provenance().origin()))

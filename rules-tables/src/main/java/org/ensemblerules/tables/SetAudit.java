@@ -16,8 +16,8 @@ import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Edition;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.FaultCode;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.SourceId;
 
 /**
@@ -36,9 +36,9 @@ public final class SetAudit {
    * @param editions the report of the rule set of each edition that has all tables, in the order of
    *     publication; empty if the set is refused
    */
-  public record Outcome(Optional<AuditReport> refused, Map<EditionId, AuditReport> editions) {
+  public record Audited(Optional<AuditReport> refused, Map<OriginId, AuditReport> editions) {
     /** Copies the map. */
-    public Outcome {
+    public Audited {
       editions = Collections.unmodifiableMap(new LinkedHashMap<>(editions));
     }
 
@@ -59,7 +59,7 @@ public final class SetAudit {
    * @param asOf the day for which reviews must hold; not null
    * @return the reports; never null
    */
-  public static Outcome of(TableFiles files, LocalDate asOf) {
+  public static Audited of(TableFiles files, LocalDate asOf) {
     return of(files, List.of(), asOf);
   }
 
@@ -72,14 +72,14 @@ public final class SetAudit {
    * @return the reports; an edition over which the overlays cannot be laid has the report of what
    *     is wrong with them; never null
    */
-  public static Outcome of(TableFiles files, List<OverlayFile> overlays, LocalDate asOf) {
+  public static Audited of(TableFiles files, List<OverlayFile> overlays, LocalDate asOf) {
     Checked<LoadedTables, JsonFault> loaded = TableLoader.load(files);
     if (loaded instanceof Checked.Refused<LoadedTables, JsonFault> refused) {
-      return new Outcome(Optional.of(report(refused.faults(), asOf)), Map.of());
+      return new Audited(Optional.of(report(refused.faults(), asOf)), Map.of());
     }
     LoadedTables tables = loaded.orElseThrow();
     Set<SourceId> sources = sources(tables, overlays);
-    Map<EditionId, AuditReport> reports = new LinkedHashMap<>();
+    Map<OriginId, AuditReport> reports = new LinkedHashMap<>();
     for (Edition edition : tables.editions(Subject.INSPECTION)) {
       Checked<RuleSet, JsonFault> composed = RuleSets.compose(tables, edition.id());
       Checked<RuleSet, JsonFault> rules =
@@ -92,7 +92,7 @@ public final class SetAudit {
               ? report(lacking.faults(), asOf)
               : Audit.of(rules.orElseThrow(), sources, asOf));
     }
-    return new Outcome(Optional.empty(), reports);
+    return new Audited(Optional.empty(), reports);
   }
 
   /** Rows of overlays cite their own sources and those that come with the library. */

@@ -7,7 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 
 /**
  * The overlays that come with this library: what laws of places ask beside the editions, as far as
@@ -42,7 +42,7 @@ public final class ShippedOverlays {
    * @param id its name, as in {@code WASHINGTON}; not null
    * @return the overlay; empty if there is none of this name
    */
-  public static Optional<OverlayFile> of(EditionId id) {
+  public static Optional<OverlayFile> of(OriginId id) {
     return all().stream().filter(file -> file.overlay().id().equals(id)).findFirst();
   }
 

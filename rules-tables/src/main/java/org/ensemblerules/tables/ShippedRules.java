@@ -9,7 +9,7 @@ import java.util.stream.Collectors;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.Edition;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Source;
 import org.ensemblerules.source.SourceId;
 import org.ensemblerules.tables.load.TableSetReader;
@@ -21,7 +21,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class ShippedRules {
   /** The edition chosen unless another is asked for. */
-  public static final EditionId DEFAULT_EDITION = new EditionId("NFPA_1851_2020");
+  public static final OriginId DEFAULT_EDITION = new OriginId("NFPA_1851_2020");
 
   private ShippedRules() {}
 
@@ -29,7 +29,7 @@ public final class ShippedRules {
   private static final class Holder {
     static final List<Edition> EDITIONS =
         TableLoader.editions(ShippedTables.files(), Subject.INSPECTION).orElseThrow();
-    static final Map<EditionId, Lazy> SETS =
+    static final Map<OriginId, Lazy> SETS =
         EDITIONS.stream()
             .map(Edition::id)
             .collect(Collectors.toUnmodifiableMap(Function.identity(), Lazy::new));
@@ -42,10 +42,10 @@ public final class ShippedRules {
 
   /** The rules of an edition, composed once. */
   private static final class Lazy {
-    private final EditionId edition;
+    private final OriginId edition;
     private @Nullable RuleSet rules;
 
-    Lazy(EditionId edition) {
+    Lazy(OriginId edition) {
       this.edition = edition;
     }
 
@@ -73,7 +73,7 @@ public final class ShippedRules {
    * @param edition its name, as in {@code NFPA_1851_2014}; not null
    * @return the rule set; empty if there is none for it
    */
-  public static Optional<RuleSet> of(EditionId edition) {
+  public static Optional<RuleSet> of(OriginId edition) {
     return Optional.ofNullable(Holder.SETS.get(edition)).map(Lazy::get);
   }
 

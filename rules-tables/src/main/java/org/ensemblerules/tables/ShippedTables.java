@@ -5,7 +5,7 @@ import java.io.InputStream;
 import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.source.Checked;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 
 /** The tables that come with this library. */
 public final class ShippedTables {
@@ -27,7 +27,7 @@ public final class ShippedTables {
    * @param editions the editions; not null
    * @return the tables, or every fault of the files read; never null
    */
-  public static Checked<LoadedTables, JsonFault> load(Set<EditionId> editions) {
+  public static Checked<LoadedTables, JsonFault> load(Set<OriginId> editions) {
     return TableLoader.load(files(), editions);
   }
 

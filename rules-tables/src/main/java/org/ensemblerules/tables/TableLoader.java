@@ -6,7 +6,7 @@ import java.util.Set;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Edition;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.load.TableSetReader;
 
 /**
@@ -39,7 +39,7 @@ public final class TableLoader {
    * @param editions the editions; one that the set does not know has no tables; not null
    * @return the tables, or every fault of the files read; never null
    */
-  public static Checked<LoadedTables, JsonFault> load(TableFiles files, Set<EditionId> editions) {
+  public static Checked<LoadedTables, JsonFault> load(TableFiles files, Set<OriginId> editions) {
     return TableSetReader.read(
         Objects.requireNonNull(files, "files"), Objects.requireNonNull(editions, "editions"));
   }

@@ -3,8 +3,8 @@ package org.ensemblerules.tables;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.source.OriginId;
 
 /**
  * What the head of a table file says.
@@ -19,7 +19,7 @@ import org.ensemblerules.source.InvalidValueException;
 public record TableRevision(
     String file,
     String table,
-    Optional<EditionId> edition,
+    Optional<OriginId> edition,
     int revision,
     String about,
     List<String> knownGaps) {

@@ -4,6 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.history.Contradiction;
+import org.ensemblerules.history.Contradictions;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.LabeledLayers;
 import org.ensemblerules.inspection.Occasion;
@@ -44,17 +47,21 @@ enum LeftOutExceptions {
     }
   },
 
-  /**
-   * What says that work came after a look or a check of its day that says it came after the work.
-   */
-  SAID_TO_BE_AFTER_THE_WORK {
+  /** What alone speaks against a statement that something came after another thing of its day. */
+  ORDER_AGAINST_A_STATEMENT {
     @Override
     boolean holds(Assessment given, Taken taken, String fault) {
       String[] steps = taken.way().at().toString().split("/", -1);
-      return steps[steps.length - 1].equals("orderInDay")
-          && given.history().events().stream()
-              .filter(event -> event.when().date().equals(at(given, steps).when().date()))
-              .anyMatch(LeftOutExceptions::saysAfterWork);
+      if (!steps[steps.length - 1].equals("orderInDay")) {
+        return false;
+      }
+      MarkedDate day = given.history().events().get(Integer.parseInt(steps[2])).when().date();
+      return given.history().events().stream()
+              .filter(event -> event.when().date().equals(day))
+              .anyMatch(LeftOutExceptions::saysAfterWork)
+          || Contradictions.in(given.history(), List.of()).stream()
+              .filter(each -> each.kind() == Contradiction.Kind.STATED_ORDER)
+              .anyMatch(each -> each.event().when().date().equals(day));
     }
   },
 
@@ -65,10 +72,6 @@ enum LeftOutExceptions {
       return !layers(taken.assessment()).containsAll(layers(given));
     }
   };
-
-  private static Event at(Assessment given, String[] steps) {
-    return given.history().events().get(Integer.parseInt(steps[2]));
-  }
 
   private static boolean saysAfterWork(Event event) {
     return event instanceof Event.Inspected look

@@ -16,7 +16,7 @@ import java.util.stream.Stream;
 import org.ensemblerules.audit.AuditReport;
 import org.ensemblerules.audit.Flaw;
 import org.ensemblerules.audit.FlawKind;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.OverlayFile;
 import org.ensemblerules.tables.OverlayJson;
 import org.ensemblerules.tables.SetAudit;
@@ -32,7 +32,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 @Tag("slow")
 class LaidOverAuditTest {
   private static final LocalDate AS_OF = LocalDate.of(2026, 11, 25);
-  private static final Map<EditionId, AuditReport> ALONE =
+  private static final Map<OriginId, AuditReport> ALONE =
       SetAudit.of(ShippedTables.files(), AS_OF).editions();
 
   static Stream<List<String>> overlays() {
@@ -47,7 +47,7 @@ class LaidOverAuditTest {
   private static OverlayFile file(String name) {
     return name.equals("EXAMPLETON")
         ? read(example())
-        : ShippedOverlays.of(new EditionId(name)).orElseThrow();
+        : ShippedOverlays.of(new OriginId(name)).orElseThrow();
   }
 
   private static String example() {
@@ -63,12 +63,12 @@ class LaidOverAuditTest {
     return OverlayJson.read("exampleton.json", text).orElseThrow();
   }
 
-  private static SetAudit.Outcome audit(OverlayFile... files) {
+  private static SetAudit.Audited audit(OverlayFile... files) {
     return SetAudit.of(ShippedTables.files(), List.of(files), AS_OF);
   }
 
   /** What is found with the overlays and not without them, whatever the edition. */
-  private static List<Flaw> added(SetAudit.Outcome outcome) {
+  private static List<Flaw> added(SetAudit.Audited outcome) {
     assertThat(outcome.refused()).isEmpty();
     assertThat(outcome.editions()).containsOnlyKeys(ALONE.keySet());
     return outcome.editions().entrySet().stream()
@@ -89,7 +89,7 @@ class LaidOverAuditTest {
   @ParameterizedTest
   @MethodSource("overlays")
   void isSoundAndWhatIsNotedIsKnown(List<String> names) {
-    SetAudit.Outcome outcome =
+    SetAudit.Audited outcome =
         audit(names.stream().map(LaidOverAuditTest::file).toArray(OverlayFile[]::new));
     assertThat(outcome.isSound()).isTrue();
     List<Flaw> added = added(outcome);
@@ -107,7 +107,7 @@ class LaidOverAuditTest {
                     name ->
                         Stream.of(name + "-yearly-inspection", name + "-yearly-inspection-covers"))
                 .toList());
-    for (Map.Entry<EditionId, AuditReport> each : outcome.editions().entrySet()) {
+    for (Map.Entry<OriginId, AuditReport> each : outcome.editions().entrySet()) {
       assertThat(each.getValue().proved())
           .isEqualTo(ALONE.getOrDefault(each.getKey(), each.getValue()).proved());
     }
@@ -139,7 +139,7 @@ class LaidOverAuditTest {
 
   @Test
   void whatCannotBeLaidIsReportedForItsEdition() {
-    SetAudit.Outcome outcome = audit(read(example().replace("{\"years\": 8}", "{\"years\": 12}")));
+    SetAudit.Audited outcome = audit(read(example().replace("{\"years\": 8}", "{\"years\": 12}")));
     assertThat(outcome.refused()).isEmpty();
     assertThat(outcome.isSound()).isFalse();
     assertThat(outcome.editions().get(ShippedRules.DEFAULT_EDITION))

@@ -14,7 +14,7 @@ import java.util.function.BiConsumer;
 import org.ensemblerules.gear.RequiredSince;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.ruleset.TableKinds;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Provenance;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.EditionTables;
@@ -36,8 +36,8 @@ public final class AllRows {
    * @return the rows of each edition with those of its own line in the list of editions, and of
    *     each overlay
    */
-  public static Map<EditionId, List<Row>> shipped(LoadedTables tables, List<OverlayFile> overlays) {
-    Map<EditionId, List<Row>> rows = new LinkedHashMap<>();
+  public static Map<OriginId, List<Row>> shipped(LoadedTables tables, List<OverlayFile> overlays) {
+    Map<OriginId, List<Row>> rows = new LinkedHashMap<>();
     tables.tables().values().forEach(each -> rows.put(each.edition(), new ArrayList<>(of(each))));
     tables
         .editions()

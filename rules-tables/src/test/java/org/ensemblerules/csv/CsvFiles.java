@@ -20,7 +20,7 @@ import org.ensemblerules.effect.CheckTable;
 import org.ensemblerules.ruleset.Overlay;
 import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.source.Edition;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.Source;
 import org.ensemblerules.source.SourceId;
@@ -56,12 +56,12 @@ final class CsvFiles {
     return files;
   }
 
-  private static String folder(EditionId edition) {
+  private static String folder(OriginId edition) {
     return edition.value().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   private static void put(
-      Map<String, String> files, String folder, EditionId edition, List<? extends Row> rows) {
+      Map<String, String> files, String folder, OriginId edition, List<? extends Row> rows) {
     Map<CsvTable<?>, List<Row>> tables = new LinkedHashMap<>();
     for (Row row : rows) {
       tables.computeIfAbsent(CsvTables.of(row.getClass()), each -> new ArrayList<>()).add(row);

@@ -28,11 +28,11 @@ import org.ensemblerules.shipped.TableTexts;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Confidence;
 import org.ensemblerules.source.Edition;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.HowSeen;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Provenance;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
-import org.ensemblerules.source.Seen;
 import org.ensemblerules.source.Source;
 import org.ensemblerules.source.SourceId;
 import org.ensemblerules.source.SourceKind;
@@ -81,7 +81,7 @@ class CsvFilesTest {
     }
   }
 
-  private static String folder(EditionId edition) {
+  private static String folder(OriginId edition) {
     return edition.value().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
@@ -91,11 +91,11 @@ class CsvFilesTest {
     Set<String> expected = new TreeSet<>(Set.of("editions.csv", "sources.csv"));
     for (TableTexts.Text text : TableTexts.all()) {
       if (!text.edition().isEmpty()) {
-        expected.add(folder(new EditionId(text.edition())) + "/" + text.table() + ".csv");
+        expected.add(folder(new OriginId(text.edition())) + "/" + text.table() + ".csv");
       }
     }
     // An edition that carries all of another over has tables of which it has no text.
-    for (EditionId edition : TABLES.tables().keySet()) {
+    for (OriginId edition : TABLES.tables().keySet()) {
       AllRows.of(TABLES.tables(edition))
           .forEach(
               row ->
@@ -114,7 +114,7 @@ class CsvFilesTest {
   @Tag("slow")
   @Test
   void everyRowOfEveryEditionIsThereOnceWithEveryField() throws IOException {
-    for (EditionId edition : TABLES.tables().keySet()) {
+    for (OriginId edition : TABLES.tables().keySet()) {
       agrees(FOLDER.resolve(folder(edition)), edition, AllRows.of(TABLES.tables(edition)));
     }
   }
@@ -222,17 +222,17 @@ class CsvFilesTest {
   @Tag("slow")
   @Test
   void aRowThatWasChangedOrLeftOutIsTold() throws IOException {
-    EditionId edition = ShippedRules.DEFAULT_EDITION;
+    OriginId edition = ShippedRules.DEFAULT_EDITION;
     Path folder = FOLDER.resolve(folder(edition));
     List<Row> rows = AllRows.of(TABLES.tables(edition));
     assertThatThrownBy(() -> agrees(folder, edition, rows.subList(1, rows.size())))
         .isInstanceOf(AssertionError.class);
     List<Row> other = new ArrayList<>(rows);
-    other.set(0, AllRows.of(TABLES.tables(new EditionId("NFPA_1850_2026"))).get(0));
+    other.set(0, AllRows.of(TABLES.tables(new OriginId("NFPA_1850_2026"))).get(0));
     assertThatThrownBy(() -> agrees(folder, edition, other)).isInstanceOf(AssertionError.class);
   }
 
-  private static void agrees(Path folder, EditionId edition, List<Row> rows) throws IOException {
+  private static void agrees(Path folder, OriginId edition, List<Row> rows) throws IOException {
     Map<List<String>, List<CSVRecord>> found = new HashMap<>();
     long records = 0;
     for (Map.Entry<String, Path> file : files(folder).entrySet()) {
@@ -258,7 +258,7 @@ class CsvFilesTest {
   }
 
   /** What a record says otherwise than a row; nothing if they agree in every field. */
-  private static List<String> differences(CSVRecord read, EditionId edition, Row row) {
+  private static List<String> differences(CSVRecord read, OriginId edition, Row row) {
     List<String> wrong = new ArrayList<>();
     List<String> own = read.toList().subList(3, read.size() - 9);
     List<String> canonical = row.canonical();
@@ -278,7 +278,7 @@ class CsvFilesTest {
     if (!read.isConsistent()) {
       wrong.add(row.key() + ": " + read.size() + " cells");
     }
-    if (!new EditionId(read.get("edition")).equals(edition)) {
+    if (!new OriginId(read.get("edition")).equals(edition)) {
       wrong.add(row.key() + ": edition " + read.get("edition"));
     }
     if (!provenance(read).equals(row.provenance())) {
@@ -303,11 +303,11 @@ class CsvFilesTest {
     Basis basis =
         kind.equals("CARRIED_OVER")
             ? new Basis.CarriedOver(
-                new EditionId(read.get("carriedInto")), basis(read.get("carriedBasis"), read))
+                new OriginId(read.get("carriedInto")), basis(read.get("carriedBasis"), read))
             : basis(kind, read);
     return new Provenance(
         new RowKey(read.get("key")),
-        new EditionId(read.get("origin")),
+        new OriginId(read.get("origin")),
         basis,
         LocalDate.parse(read.get("reviewedThrough")),
         given(read, "note"));
@@ -327,7 +327,7 @@ class CsvFilesTest {
           new Basis.Published(
               source.orElseThrow(),
               given(read, "clause").filter(text -> !text.equals("not seen")),
-              Seen.valueOf(read.get("seen")),
+              HowSeen.valueOf(read.get("seen")),
               ids(read, "pages"));
       case "MEMORY" -> new Basis.Memory(Confidence.valueOf(read.get("confidence")), source);
       case "COMMON_PRACTICE" -> new Basis.CommonPractice();

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
 
 /**
@@ -37,7 +37,7 @@ record CsvTable<R extends Row>(Class<R> type, String name, List<Column<R>> own) 
   }
 
   /** The rows, each with the edition in which it is in force, below the names of the columns. */
-  String text(List<? extends Row> rows, Function<R, EditionId> edition) {
+  String text(List<? extends Row> rows, Function<R, OriginId> edition) {
     List<Column<R>> foundation = Foundation.columns();
     List<List<String>> records = new ArrayList<>(List.of(head()));
     for (Row each : rows) {

@@ -22,7 +22,7 @@ import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.ruleset.Tables;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.testkit.ShippedExtents;
 import org.junit.jupiter.api.Tag;
@@ -44,8 +44,8 @@ import org.kie.internal.io.ResourceFactory;
  */
 @Tag("slow")
 class DmnAgreementTest {
-  static List<EditionId> editions() {
-    return List.of(new EditionId("NFPA_1851_2008"), new EditionId("NFPA_1851_2020"));
+  static List<OriginId> editions() {
+    return List.of(new OriginId("NFPA_1851_2008"), new OriginId("NFPA_1851_2020"));
   }
 
   private record Gear(ElementKind element, Use use) {}
@@ -69,7 +69,7 @@ class DmnAgreementTest {
    */
   @ParameterizedTest
   @MethodSource("editions")
-  void anEngineThatKnowsOnlyTheExportedTableAnswersAlike(EditionId edition, TestReporter report) {
+  void anEngineThatKnowsOnlyTheExportedTableAnswersAlike(OriginId edition, TestReporter report) {
     Tables tables = ShippedRules.of(edition).orElseThrow().tables();
     List<Extent> extents = ShippedExtents.of(tables.defects());
     List<Extent> oneOfEachKind = ShippedExtents.deciding(extents, ExtentKind.PRESENCE);

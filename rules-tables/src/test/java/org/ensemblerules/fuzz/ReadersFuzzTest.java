@@ -181,7 +181,7 @@ class ReadersFuzzTest {
       JsonLines.Reading<T> reading,
       Optional<Function<T, String>> writer,
       Consumer<T> answer) {
-    List<JsonLines.Outcome<T>> outcomes = new ArrayList<>();
+    List<JsonLines.Entry<T>> outcomes = new ArrayList<>();
     // Without the net that JsonLines spreads: what is thrown here is to be found.
     JsonLines.Reading<T> bare =
         (source, json) -> {
@@ -200,7 +200,7 @@ class ReadersFuzzTest {
           }
         };
     JsonLines.of("lines", new ByteArrayInputStream(data), bare).forEachRemaining(outcomes::add);
-    for (JsonLines.Outcome<T> outcome : outcomes) {
+    for (JsonLines.Entry<T> outcome : outcomes) {
       if (outcome instanceof JsonLines.BadLine<T> bad) {
         requireOneLineEach(bad.faults());
       }

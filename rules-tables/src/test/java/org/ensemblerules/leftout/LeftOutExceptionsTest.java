@@ -47,7 +47,7 @@ class LeftOutExceptionsTest {
               + "\"result\":\"PASSED\",\"by\":{\"name\":\"V\",\"kind\":\"ORGANIZATION\"},"
               + "\"answers\":[\"F1\"]}],\"findings\":[{\"id\":\"F1\",\"site\":\"WHOLE_ELEMENT\","
               + "\"defect\":\"INJURY_TO_WEARER\",\"seen\":\"2024-05-24\"}]}";
-      case SAID_TO_BE_AFTER_THE_WORK ->
+      case ORDER_AGAINST_A_STATEMENT ->
           HELMET.formatted(
               "{\"event\":\"FOUND\",\"finding\":{\"id\":\"F1\",\"site\":\"SUSPENSION\","
                   + "\"defect\":\"CRACKING\",\"seen\":\"2024-01-13\"}},"
@@ -87,7 +87,7 @@ class LeftOutExceptionsTest {
       case STOCK_LEFT_THE_SHELF -> "/element/inService";
       case CHECK_AFTER_A_REPAIR -> "/history/1";
       case RELEASE_LEFT_OUT -> "/history/2/answers";
-      case SAID_TO_BE_AFTER_THE_WORK -> "/history/3/orderInDay";
+      case ORDER_AGAINST_A_STATEMENT -> "/history/3/orderInDay";
       case LAYER_SAID_NOWHERE_ELSE -> "/element/layers/MOISTURE_BARRIER";
     };
   }

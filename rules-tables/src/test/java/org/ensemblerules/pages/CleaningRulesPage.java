@@ -13,9 +13,9 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.schedule.DoneBy;
+import org.ensemblerules.schedule.Discharge;
 import org.ensemblerules.schedule.Due;
 import org.ensemblerules.schedule.Schedule;
 import org.ensemblerules.schedule.ScheduleTables;
@@ -23,7 +23,7 @@ import org.ensemblerules.schedule.ServiceRecord;
 import org.ensemblerules.schedule.TaskRow;
 import org.ensemblerules.schedule.TaskTable;
 import org.ensemblerules.schedule.Timing;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.LoadedTables;
 import org.ensemblerules.tables.RuleSets;
 import org.ensemblerules.testkit.ShippedGear;
@@ -31,8 +31,8 @@ import org.ensemblerules.testkit.ShippedGear.Kind;
 
 /** Two rules of cleaning that are often taken for one, on histories where they differ. */
 final class CleaningRulesPage {
-  private static final EditionId TWICE = new EditionId("NFPA_1851_2020");
-  private static final EditionId SIX_MONTHS = new EditionId("NFPA_1851_2001");
+  private static final OriginId TWICE = new OriginId("NFPA_1851_2020");
+  private static final OriginId SIX_MONTHS = new OriginId("NFPA_1851_2001");
   private static final Kind COAT = new Kind(ElementKind.COAT, Use.STRUCTURAL);
   private static final LocalDate ISSUED = LocalDate.of(2025, 1, 15);
 
@@ -50,10 +50,10 @@ final class CleaningRulesPage {
     return new CleaningRulesPage(tables).page();
   }
 
-  private static TaskRow row(LoadedTables tables, EditionId edition) {
+  private static TaskRow row(LoadedTables tables, OriginId edition) {
     return tables.tables(edition).tasks().orElseThrow().rows().stream()
         .filter(row -> row.element() == COAT.element() && row.use() == COAT.use())
-        .filter(row -> row.doneBy() instanceof DoneBy.Cleaned)
+        .filter(row -> row.doneBy() instanceof Discharge.Cleaned)
         .filter(row -> row.timing() instanceof Timing.Every)
         .findFirst()
         .orElseThrow();
@@ -144,11 +144,11 @@ final class CleaningRulesPage {
   private ServiceRecord record(List<String> cleaned) {
     Element element = ShippedGear.element(rules, COAT).inService(MarkedDate.of(ISSUED)).build();
     List<Event> events = new ArrayList<>();
-    events.add(new Event.Issued(When.on(MarkedDate.of(ISSUED)), "Member 7"));
+    events.add(new Event.Issued(Moment.on(MarkedDate.of(ISSUED)), "Member 7"));
     for (String day : cleaned) {
       events.add(
           Event.Cleaned.whole(
-              When.on(MarkedDate.parse(day)),
+              Moment.on(MarkedDate.parse(day)),
               CleaningKind.ADVANCED,
               ShippedGear.permitted(rules, Task.ADVANCED_CLEANING),
               Set.of()));

@@ -4,11 +4,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Legibility;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Outcome;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.RowKey;
 
 /**
@@ -22,14 +22,14 @@ record CoatRow(
     Optional<String> maker,
     Optional<String> model,
     Optional<String> size,
-    Known mark,
+    YesNoUnknown mark,
     Legibility legibility,
     List<String> washes,
     String washedBy,
     boolean washedWholeWithinLimits,
     String inspected,
     String inspectedBy,
-    Known cleanWhenInspected,
+    YesNoUnknown cleanWhenInspected,
     Set<Equipment> atHand,
-    Optional<EditionId> signedOffFor,
+    Optional<OriginId> signedOffFor,
     Map<RowKey, Outcome> items) {}

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.EditionTables;
 import org.ensemblerules.tables.LoadedTables;
@@ -21,7 +21,7 @@ import org.ensemblerules.tables.LoadedTables;
  * @param rows its rows, one for each combination
  * @param <R> the rows
  */
-record Family<R extends Row>(String key, List<EditionId> editions, List<R> rows) {
+record Family<R extends Row>(String key, List<OriginId> editions, List<R> rows) {
   R first() {
     return rows.get(0);
   }
@@ -34,7 +34,7 @@ record Family<R extends Row>(String key, List<EditionId> editions, List<R> rows)
   /** Lists the families of a table by key, as each first occurs; a changed one again. */
   static <R extends Row> List<Family<R>> of(
       LoadedTables tables, Function<EditionTables, Optional<List<R>>> table) {
-    Map<String, Map<EditionId, Family<R>>> families = new LinkedHashMap<>();
+    Map<String, Map<OriginId, Family<R>>> families = new LinkedHashMap<>();
     for (EditionTables edition : inOrder(tables)) {
       Map<String, List<R>> byKey = new LinkedHashMap<>();
       for (R row : table.apply(edition).orElse(List.of())) {

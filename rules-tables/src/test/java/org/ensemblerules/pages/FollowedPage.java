@@ -19,7 +19,7 @@ import org.ensemblerules.gear.Use;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Provenance;
 import org.ensemblerules.tables.LoadedTables;
 import org.ensemblerules.tables.ShippedRules;
@@ -29,7 +29,7 @@ import org.ensemblerules.verdict.Reason;
 
 /** Reasons of verdicts, each followed to the pages on which its row was seen. */
 final class FollowedPage {
-  private static final EditionId EDITION = new EditionId("NFPA_1851_2020");
+  private static final OriginId EDITION = new OriginId("NFPA_1851_2020");
 
   private FollowedPage() {}
 

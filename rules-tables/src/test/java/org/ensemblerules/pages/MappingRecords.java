@@ -13,16 +13,16 @@ import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.DoerRegister;
 import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.RowKey;
 
 /** Six records of one coat, each with more on it than the one before. */
@@ -44,8 +44,8 @@ final class MappingRecords {
   static List<Sample> all(RuleSet rules) {
     DoerRegister nobody = DoerRegister.empty();
     DoerRegister people = people();
-    Optional<EditionId> unsigned = Optional.empty();
-    Optional<EditionId> signed = Optional.of(rules.editions().get(Subject.INSPECTION).id());
+    Optional<OriginId> unsigned = Optional.empty();
+    Optional<OriginId> signed = Optional.of(rules.editions().get(Subject.INSPECTION).id());
     Map<RowKey, Outcome> none = Map.of();
     return List.of(
         new Sample(
@@ -78,7 +78,7 @@ final class MappingRecords {
       boolean labelRead,
       boolean washed,
       boolean cleanAndAllAtHand,
-      Optional<EditionId> signedOffFor,
+      Optional<OriginId> signedOffFor,
       Map<RowKey, Outcome> items) {
     return new CoatRow(
         "C-1042",
@@ -87,14 +87,14 @@ final class MappingRecords {
         Optional.of("Maker One").filter(maker -> labelRead),
         Optional.of("Pattern CS").filter(model -> labelRead),
         Optional.of("L").filter(size -> labelRead),
-        labelRead ? Known.YES : Known.UNKNOWN,
+        labelRead ? YesNoUnknown.YES : YesNoUnknown.UNKNOWN,
         labelRead ? Legibility.READABLE : Legibility.UNKNOWN,
         List.of("2025-07-02", "2026-05-06", "2026-11-09"),
         "Gear room",
         washed,
         "2026-11-10",
         "A. Sample",
-        cleanAndAllAtHand ? Known.YES : Known.UNKNOWN,
+        cleanAndAllAtHand ? YesNoUnknown.YES : YesNoUnknown.UNKNOWN,
         cleanAndAllAtHand ? EnumSet.allOf(Equipment.class) : Set.of(),
         signedOffFor,
         items);

@@ -14,7 +14,7 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Event.Cleaned;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
@@ -44,10 +44,10 @@ final class RowToVerdict {
             .layer(LayerKind.OUTER_SHELL, label.build())
             .layer(LayerKind.LINER_SYSTEM, label.build());
     Assessment.Builder record = Assessment.builder(coat.build());
-    record.event(new Event.Issued(When.on(row.issued()), "its wearer"));
+    record.event(new Event.Issued(Moment.on(row.issued()), "its wearer"));
     Doer washer = people.doer(row.washedBy());
     for (String day : row.washes()) {
-      record.event(Cleaned.of(When.on(day), ADVANCED, washer, row.washedWholeWithinLimits()));
+      record.event(Cleaned.of(Moment.on(day), ADVANCED, washer, row.washedWholeWithinLimits()));
     }
     MarkedDate on = MarkedDate.parse(row.inspected());
     Doer inspector = people.doer(row.inspectedBy());

@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.source.Basis;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Provenance;
 import org.ensemblerules.tables.LoadedTables;
 
@@ -38,7 +38,7 @@ final class Words {
   }
 
   /** The year alone, since all editions with rows for inspection are of one standard. */
-  static String edition(EditionId id) {
+  static String edition(OriginId id) {
     if (id.equals(LoadedTables.TRADE)) {
       return "all";
     }
@@ -50,7 +50,7 @@ final class Words {
         : id.value().replace('_', ' ');
   }
 
-  static String editions(List<EditionId> ids) {
+  static String editions(List<OriginId> ids) {
     return ids.stream().map(Words::edition).collect(Collectors.joining(", "));
   }
 

@@ -5,14 +5,14 @@ import java.util.List;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
@@ -30,7 +30,7 @@ final class Building {
             .model("Pattern H")
             .size("One size")
             .manufactured(MarkedDate.parse("2023-05"))
-            .certificationMark(Known.YES)
+            .certificationMark(YesNoUnknown.YES)
             .legibility(Legibility.READABLE)
             .build();
     Element helmet =
@@ -38,7 +38,8 @@ final class Building {
             .inService(MarkedDate.parse("2023-09-01"))
             .label(label)
             .build();
-    History history = History.of(List.of(new Event.Used(When.on(MarkedDate.parse("2026-11-23")))));
+    History history =
+        History.of(List.of(new Event.Used(Moment.on(MarkedDate.parse("2026-11-23")))));
     Assessment record = Assessment.builder(helmet).history(history).build();
     Verdict verdict = Assess.assess(rules, record, LocalDate.of(2026, 11, 25));
     // README ends

@@ -8,8 +8,8 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Transfer;
-import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
@@ -34,7 +34,7 @@ class AwayTest {
   private static final LocalDate BACK = ShippedGear.AS_OF.minusDays(4);
 
   private static ShippedCase moved(ShippedCase given, Transfer transfer, LocalDate day) {
-    return given.with(new Event.Moved(When.on(MarkedDate.of(day)), transfer, "The other side"));
+    return given.with(new Event.Moved(Moment.on(MarkedDate.of(day)), transfer, "The other side"));
   }
 
   private static ShippedCase gone(Transfer transfer) {

@@ -14,23 +14,23 @@ import org.ensemblerules.gear.AnatomyRow;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.ruleset.Tables;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Whatever there is gets looked at, and whatever is looked for has a rule. */
 class CompletenessTest {
-  static List<EditionId> editions() {
+  static List<OriginId> editions() {
     return ShippedEditions.WITH_INSPECTION;
   }
 
-  private static Tables tables(EditionId edition) {
+  private static Tables tables(OriginId edition) {
     return ShippedEditions.rules(edition).tables();
   }
 
   @ParameterizedTest
   @MethodSource("editions")
-  void everyPartIsLookedAtByAnInspectorOfTheLayers(EditionId edition) {
+  void everyPartIsLookedAtByAnInspectorOfTheLayers(OriginId edition) {
     Tables tables = tables(edition);
     List<String> missed = new ArrayList<>();
     for (AnatomyRow place : tables.anatomy().rows()) {
@@ -51,7 +51,7 @@ class CompletenessTest {
 
   @ParameterizedTest
   @MethodSource("editions")
-  void everyKindOfDefectHasRows(EditionId edition) {
+  void everyKindOfDefectHasRows(OriginId edition) {
     Set<DefectKind> without = EnumSet.allOf(DefectKind.class);
     tables(edition).defects().rows().forEach(row -> without.remove(row.defect()));
     assertThat(without).isEmpty();
@@ -59,7 +59,7 @@ class CompletenessTest {
 
   @ParameterizedTest
   @MethodSource("editions")
-  void everyKindOfDefectIsLookedForSomewhere(EditionId edition) {
+  void everyKindOfDefectIsLookedForSomewhere(OriginId edition) {
     Set<DefectKind> without = EnumSet.allOf(DefectKind.class);
     tables(edition).criteria().rows().forEach(row -> without.removeAll(row.lookFor()));
     // Not what an inspection looks for, but what somebody who may judge it has said of it.
@@ -68,7 +68,7 @@ class CompletenessTest {
 
   @ParameterizedTest
   @MethodSource("editions")
-  void everyDefectLookedForHasARuleAtOneOfTheSites(EditionId edition) {
+  void everyDefectLookedForHasARuleAtOneOfTheSites(OriginId edition) {
     Tables tables = tables(edition);
     Set<String> missed = new TreeSet<>();
     for (CriterionRow row : tables.criteria().rows()) {
@@ -85,7 +85,7 @@ class CompletenessTest {
 
   @ParameterizedTest
   @MethodSource("editions")
-  void everyEffectAndEveryInspectionOccurs(EditionId edition) {
+  void everyEffectAndEveryInspectionOccurs(OriginId edition) {
     Set<EffectKind> effects = EnumSet.allOf(EffectKind.class);
     for (DefectRow row : tables(edition).defects().rows()) {
       effects.remove(row.effect().effectKind());

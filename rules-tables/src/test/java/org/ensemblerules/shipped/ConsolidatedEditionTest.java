@@ -17,7 +17,7 @@ import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.schedule.TaskRow;
 import org.ensemblerules.source.Basis;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.SourceId;
 import org.ensemblerules.testkit.ShippedGear;
 import org.ensemblerules.verdict.Assess;
@@ -86,7 +86,7 @@ class ConsolidatedEditionTest {
                     .allMatch(row -> row.provenance().basis() instanceof Basis.CarriedOver));
   }
 
-  private static Element coat(EditionId edition) {
+  private static Element coat(OriginId edition) {
     RuleSet rules = ShippedEditions.rules(edition);
     return ShippedGear.kinds(rules).stream()
         .filter(kind -> kind.element() == ElementKind.COAT && kind.use() == Use.STRUCTURAL)
@@ -95,7 +95,7 @@ class ConsolidatedEditionTest {
         .orElseThrow();
   }
 
-  private static WashDeviation water(EditionId edition, String fahrenheit) {
+  private static WashDeviation water(OriginId edition, String fahrenheit) {
     WashRecord wash =
         WashRecord.builder()
             .waterTemperature(Quantity.of(fahrenheit, Unit.DEGREE_FAHRENHEIT))
@@ -113,13 +113,13 @@ class ConsolidatedEditionTest {
             .orElseThrow();
   }
 
-  private static List<TaskRow> advanced(EditionId edition) {
+  private static List<TaskRow> advanced(OriginId edition) {
     return ShippedEditions.loaded().tables(edition).tasks().orElseThrow().rows().stream()
         .filter(row -> row.key().value().contains("advanced-inspection/"))
         .toList();
   }
 
-  private static List<TaskRow> exempt(EditionId edition) {
+  private static List<TaskRow> exempt(OriginId edition) {
     return ShippedEditions.loaded().tables(edition).tasks().orElseThrow().rows().stream()
         .filter(TaskRow::exemptInReserve)
         .toList();

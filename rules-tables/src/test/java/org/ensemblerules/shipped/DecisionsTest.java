@@ -20,7 +20,7 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.VerdictJson;
@@ -45,8 +45,8 @@ class DecisionsTest {
   private static final FindingId ID = new FindingId("D1");
   private static final Effect WASH = new Effect.Clean(CleaningKind.ADVANCED, Scope.ELEMENT);
 
-  private static When on(LocalDate day) {
-    return When.on(MarkedDate.of(day));
+  private static Moment on(LocalDate day) {
+    return Moment.on(MarkedDate.of(day));
   }
 
   private static Event decided(Effect effect) {

@@ -7,7 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 
 /** The facts that the shipped tables are held against. */
 final class Facts {
@@ -32,7 +32,7 @@ final class Facts {
       String words,
       String source,
       String certainty,
-      List<EditionId> editions,
+      List<OriginId> editions,
       String table,
       String rows,
       String field,
@@ -67,7 +67,7 @@ final class Facts {
         cells[1],
         cells[2],
         Arrays.stream(cells[3].split(",", -1))
-            .map(year -> new EditionId("NFPA_1851_" + year))
+            .map(year -> new OriginId("NFPA_1851_" + year))
             .toList(),
         cells[4],
         cells[5],

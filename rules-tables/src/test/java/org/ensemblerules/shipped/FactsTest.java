@@ -22,7 +22,7 @@ import org.ensemblerules.gear.Use;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.shipped.Facts.Fact;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.EditionTables;
 import org.junit.jupiter.api.Test;
@@ -35,14 +35,14 @@ class FactsTest {
     return Facts.all();
   }
 
-  static List<EditionId> editions() {
+  static List<OriginId> editions() {
     return ShippedEditions.WITH_INSPECTION;
   }
 
   @ParameterizedTest
   @MethodSource("facts")
   void theTableSaysSo(Fact fact) {
-    for (EditionId edition : fact.editions()) {
+    for (OriginId edition : fact.editions()) {
       List<? extends Row> rows = rows(fact, edition);
       if (fact.field().equals("rows")) {
         assertThat(rows).as("%s: %s", edition, fact).hasSize(Integer.parseInt(fact.value()));
@@ -74,7 +74,7 @@ class FactsTest {
     assertThat(Facts.all()).isNotEmpty().allMatch(fact -> listed.contains(fact.source()));
   }
 
-  private static List<? extends Row> rows(Fact fact, EditionId edition) {
+  private static List<? extends Row> rows(Fact fact, OriginId edition) {
     EditionTables tables = ShippedEditions.loaded().tables(edition);
     List<? extends Row> all =
         switch (fact.table()) {
@@ -137,7 +137,7 @@ class FactsTest {
   // advanced repair; a liner sewn shut after its inspection is not a defect that a row repairs.
   @ParameterizedTest
   @MethodSource("editions")
-  void noWorkOnBarrierOrThermalLinerIsBasic(EditionId edition) {
+  void noWorkOnBarrierOrThermalLinerIsBasic(OriginId edition) {
     Set<LayerKind> inner =
         Set.of(LayerKind.MOISTURE_BARRIER, LayerKind.THERMAL_LINER, LayerKind.WINTER_LINER);
     assertThat(basic(edition))
@@ -147,7 +147,7 @@ class FactsTest {
   // Restated of the 2020 edition: the list of basic repairs is of the outer shell alone.
   @ParameterizedTest
   @MethodSource("editions")
-  void basicRepairsOfGarmentsAreOnTheOuterShell(EditionId edition) {
+  void basicRepairsOfGarmentsAreOnTheOuterShell(OriginId edition) {
     Set<ElementKind> garments =
         Set.of(ElementKind.COAT, ElementKind.TROUSERS, ElementKind.COVERALL);
     assertThat(basic(edition).stream().filter(row -> garments.contains(row.element())))
@@ -159,7 +159,7 @@ class FactsTest {
   // not.
   @ParameterizedTest
   @MethodSource("editions")
-  void noPositiveClosureIsReplacedAsABasicRepair(EditionId edition) {
+  void noPositiveClosureIsReplacedAsABasicRepair(OriginId edition) {
     Set<Part> closures = Set.of(Part.CLOSURE, Part.ZIPPER, Part.HOOKS_AND_D_RINGS);
     assertThat(basic(edition))
         .filteredOn(row -> row.effect() instanceof Effect.ReplacePart)
@@ -167,7 +167,7 @@ class FactsTest {
         .noneMatch(row -> closures.contains(row.site().part()));
   }
 
-  private static List<DefectRow> basic(EditionId edition) {
+  private static List<DefectRow> basic(OriginId edition) {
     return ShippedEditions.rules(edition).tables().defects().rows().stream()
         .filter(
             row ->

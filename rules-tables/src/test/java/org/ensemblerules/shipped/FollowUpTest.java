@@ -29,7 +29,7 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
@@ -70,7 +70,7 @@ class FollowUpTest {
   }
 
   private static ShippedCase passed(ShippedCase given, Check check, int daysBefore) {
-    return given.with(ShippedWork.passed(RULES, When.on(before(daysBefore)), check, Set.of(ID)));
+    return given.with(ShippedWork.passed(RULES, Moment.on(before(daysBefore)), check, Set.of(ID)));
   }
 
   private static List<String> steps(ShippedCase given) {
@@ -93,7 +93,7 @@ class FollowUpTest {
     ShippedCase cleaned =
         released.with(
             Event.Cleaned.whole(
-                When.on(before(9)),
+                Moment.on(before(9)),
                 CleaningKind.ADVANCED,
                 ShippedGear.trained(EntityKind.VERIFIED_INDEPENDENT_SERVICE_PROVIDER),
                 Set.of()));
@@ -115,7 +115,7 @@ class FollowUpTest {
     ShippedCase washedSince =
         unwashed.with(
             Event.Cleaned.whole(
-                When.on(before(8)),
+                Moment.on(before(8)),
                 CleaningKind.ADVANCED,
                 ShippedGear.trained(EntityKind.VERIFIED_INDEPENDENT_SERVICE_PROVIDER),
                 Set.of()));
@@ -192,7 +192,7 @@ class FollowUpTest {
   void whatIsReleasedAndMetChemicalsIsCleanedOfThemAlone() {
     ShippedCase released =
         passed(
-            hurt().with(new Event.Exposed(When.on(before(20)), Exposure.HAZARDOUS_CHEMICALS)),
+            hurt().with(new Event.Exposed(Moment.on(before(20)), Exposure.HAZARDOUS_CHEMICALS)),
             Check.INCIDENT_RELEASE,
             10);
     assertThat(steps(released))
@@ -221,7 +221,8 @@ class FollowUpTest {
           found(new Kind(row.element(), row.use()), row.site(), row.defect(), extent);
       Doer maker = ShippedGear.trained(EntityKind.MANUFACTURER);
       ShippedCase done =
-          given.with(ShippedWork.done(RULES, When.on(before(10)), row.effect(), maker, Set.of(ID)));
+          given.with(
+              ShippedWork.done(RULES, Moment.on(before(10)), row.effect(), maker, Set.of(ID)));
       List<Reason> left =
           done.verdict().reasons().stream()
               .filter(reason -> reason.finding().equals(Optional.of(ID)))
@@ -244,7 +245,7 @@ class FollowUpTest {
       ShippedCase given = found(boots, Site.of(Part.SOLE), DefectKind.SOLE_SEPARATION, extent);
       Event soled =
           new Event.Repaired(
-              When.on(before(10)),
+              Moment.on(before(10)),
               RepairClass.ADVANCED,
               true,
               ShippedGear.trained(EntityKind.MANUFACTURER),
@@ -252,7 +253,7 @@ class FollowUpTest {
       ShippedCase looked =
           given
               .with(soled)
-              .with(ShippedWork.passed(RULES, When.on(before(9)), Check.WATER_ENTRY, Set.of(ID)))
+              .with(ShippedWork.passed(RULES, Moment.on(before(9)), Check.WATER_ENTRY, Set.of(ID)))
               .with(
                   new Event.Inspected(
                       ShippedGear.inspection(RULES, InspectionKind.ADVANCED, boots, before(8))
@@ -264,7 +265,7 @@ class FollowUpTest {
       assertThat(looked.verdict().service()).isEqualTo(Service.IN);
       Event byTheGearRoom =
           new Event.Repaired(
-              When.on(before(10)),
+              Moment.on(before(10)),
               RepairClass.BASIC,
               true,
               ShippedGear.trained(EntityKind.ORGANIZATION),
@@ -285,7 +286,7 @@ class FollowUpTest {
 
   /** A check that was passed as it must be made, but for one of its conditions. */
   private static Event with(int daysBefore, Check check, Condition condition, Quantity value) {
-    Event.Checked made = ShippedWork.passed(RULES, When.on(before(daysBefore)), check, Set.of());
+    Event.Checked made = ShippedWork.passed(RULES, Moment.on(before(daysBefore)), check, Set.of());
     Map<Condition, ConditionValue> conditions = new EnumMap<>(made.conditions());
     conditions.put(condition, new ConditionValue.Measured(value));
     return new Event.Checked(

@@ -31,14 +31,14 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.testkit.ShippedCase;
 import org.ensemblerules.testkit.ShippedGear;
 import org.ensemblerules.testkit.ShippedGear.Kind;
@@ -61,7 +61,7 @@ class HazardsTest {
   private static final MarkedDate MET = MarkedDate.of(ShippedGear.AS_OF.minusDays(3));
   private static final FindingId ID = new FindingId("F1");
 
-  static List<EditionId> editions() {
+  static List<OriginId> editions() {
     return ShippedEditions.WITH_INSPECTION;
   }
 
@@ -70,7 +70,7 @@ class HazardsTest {
   }
 
   private static ShippedCase met(ShippedCase given, Exposure exposure) {
-    return given.with(new Event.Exposed(When.on(MET), exposure));
+    return given.with(new Event.Exposed(Moment.on(MET), exposure));
   }
 
   private static Finding found(Site site, DefectKind defect, Extent extent) {
@@ -158,8 +158,8 @@ class HazardsTest {
   void aDeviceFittedAndShownToLieRightEndsIt() {
     ShippedCase given = withoutDragRescueDevice(Optional.of("NFPA 1971, 2018"));
     FindingId lacking = given.verdict().openFindings().get(0).finding().id();
-    When fitted = When.on(MarkedDate.of(ShippedGear.AS_OF.plusDays(1)));
-    When routed = When.on(MarkedDate.of(ShippedGear.AS_OF.plusDays(2)));
+    Moment fitted = Moment.on(MarkedDate.of(ShippedGear.AS_OF.plusDays(1)));
+    Moment routed = Moment.on(MarkedDate.of(ShippedGear.AS_OF.plusDays(2)));
     Effect replaced = given.verdict().actions().get(0).effect();
     List<Event> events = new ArrayList<>(given.happened());
     events.add(
@@ -198,7 +198,7 @@ class HazardsTest {
 
   @ParameterizedTest
   @MethodSource("editions")
-  void nothingThatHeatOrABlowSpoiledIsSwappedWithoutALookBehindIt(EditionId edition) {
+  void nothingThatHeatOrABlowSpoiledIsSwappedWithoutALookBehindIt(OriginId edition) {
     RuleSet rules = ShippedEditions.rules(edition);
     List<DefectRow> rows =
         rules.tables().defects().rows().stream()
@@ -252,7 +252,7 @@ class HazardsTest {
 
   @ParameterizedTest
   @MethodSource("editions")
-  void wearOfWhatCarriesTheReflectiveSurfaceIsJudgedOutside(EditionId edition) {
+  void wearOfWhatCarriesTheReflectiveSurfaceIsJudgedOutside(OriginId edition) {
     Set<Part> carriers =
         EnumSet.of(
             Part.REFLECTIVE_SURFACE,
@@ -322,14 +322,14 @@ class HazardsTest {
 
   @ParameterizedTest
   @MethodSource("editions")
-  void nothingNeverCertifiedBrittleOrDefectiveIsMarkedForTraining(EditionId edition) {
+  void nothingNeverCertifiedBrittleOrDefectiveIsMarkedForTraining(OriginId edition) {
     assertThat(ShippedEditions.rules(edition).tables().defects().rows())
         .noneMatch(row -> row.handling().contains(HandlingDuty.MARK_FOR_TRAINING));
   }
 
   @ParameterizedTest
   @MethodSource("editions")
-  void noRowAsksForACheckThatItsElementDoesNotHave(EditionId edition) {
+  void noRowAsksForACheckThatItsElementDoesNotHave(OriginId edition) {
     RuleSet rules = ShippedEditions.rules(edition);
     for (DefectRow row : rules.tables().defects().rows()) {
       Stream<Check> asked =
@@ -353,7 +353,7 @@ class HazardsTest {
   void whatMetAConfirmedAgentIsRetiredAndNothingElseIsAskedOfIt() {
     for (ElementKind kind : List.of(ElementKind.COAT, ElementKind.HELMET, ElementKind.GLOVES)) {
       ShippedCase given =
-          met(fit(kind, Use.STRUCTURAL), Exposure.CBRN_AGENT).with(new Event.Used(When.on(MET)));
+          met(fit(kind, Use.STRUCTURAL), Exposure.CBRN_AGENT).with(new Event.Used(Moment.on(MET)));
       assertThat(actions(given)).containsExactly("RETIRE ELEMENT");
       assertThat(given.verdict().wayBack()).isInstanceOf(WayBack.None.class);
     }

@@ -29,7 +29,7 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.OverlayJson;
 import org.ensemblerules.testkit.ShippedCase;
@@ -85,7 +85,7 @@ class InspectorsBenchTest {
 
   private static ShippedCase passed(ShippedCase given, Check check, Doer by, int daysBefore) {
     return given.with(
-        ShippedWork.passed(given.rules(), When.on(before(daysBefore)), check, by, Set.of(ID)));
+        ShippedWork.passed(given.rules(), Moment.on(before(daysBefore)), check, by, Set.of(ID)));
   }
 
   private static List<Step> steps(ShippedCase given) {
@@ -215,7 +215,7 @@ class InspectorsBenchTest {
             Site.of(Part.FACESHIELD),
             DefectKind.SCRATCHES_LIMITING_SIGHT,
             new Extent.NotMeasured());
-    When day = When.on(before(10));
+    Moment day = Moment.on(before(10));
     Doer trained = member(CredentialScope.BASIC_REPAIR);
     assertThat(
             scratched

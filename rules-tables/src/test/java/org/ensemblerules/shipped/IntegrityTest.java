@@ -18,8 +18,8 @@ import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.repair.RepairLimitRow;
 import org.ensemblerules.ruleset.CautionRow;
 import org.ensemblerules.source.Basis;
+import org.ensemblerules.source.HowSeen;
 import org.ensemblerules.source.Row;
-import org.ensemblerules.source.Seen;
 import org.ensemblerules.source.Source;
 import org.ensemblerules.source.SourceId;
 import org.ensemblerules.source.SourceKind;
@@ -28,7 +28,7 @@ import org.junit.jupiter.api.Test;
 /** Every row says honestly on whose word it stands, in our own words. */
 class IntegrityTest {
   /** A source and a clause of it. */
-  record Clause(String source, String clause, Seen seen) {}
+  record Clause(String source, String clause, HowSeen seen) {}
 
   /**
    * The clauses that a page showed: chapter 10 of the care standard on pages that quote it, the
@@ -36,30 +36,30 @@ class IntegrityTest {
    */
   private static final Set<Clause> CLAUSES_SEEN =
       Set.of(
-          new Clause("nfpa-1851-2008", "chapter 10", Seen.RESTATED),
-          new Clause("nfpa-1851-2014", "chapter 10", Seen.RESTATED),
-          new Clause("nfpa-1851-2020", "chapter 10", Seen.RESTATED),
-          new Clause("29-cfr-1910-1030", "(d)(3)", Seen.READ),
-          new Clause("29-cfr-1910-132", "(e)", Seen.READ),
-          new Clause("nmac-11-5-2-10", "11.5.2.10(B)(1)(a)", Seen.READ),
-          new Clause("nmac-11-5-2-10", "11.5.2.10(B)(1)(b)", Seen.READ),
-          new Clause("8-ccr-3403", "(b)", Seen.READ),
-          new Clause("fl-69a-62-024", "(8)", Seen.READ),
-          new Clause("nwt-firefighter-code", "11.4", Seen.READ),
-          new Clause("nu-firefighter-code", "11.4", Seen.READ),
-          new Clause("wac-296-305-02002", "(2)", Seen.READ),
-          new Clause("wac-296-305-02002", "(3)", Seen.READ),
-          new Clause("29-cfr-1910-156", "(e)(3)(ii)", Seen.READ),
-          new Clause("nfpa-1971-2007", "7.10.2", Seen.RESTATED),
-          new Clause("415-ilcs-170-20", "(a)", Seen.READ),
-          new Clause("415-ilcs-170-20", "(b)", Seen.READ),
-          new Clause("ca-hsc-13029", "(b)(1)", Seen.READ),
-          new Clause("ca-hsc-13029", "(b)(2)", Seen.READ),
-          new Clause("crs-25-5-1305", "(1)", Seen.READ),
-          new Clause("rcw-70a-400-030", "(1)", Seen.READ),
-          new Clause("rcw-70a-400-030", "(2)", Seen.READ),
-          new Clause("vt-9-2494s", "(a)", Seen.READ),
-          new Clause("vt-9-2494s", "(b)", Seen.READ));
+          new Clause("nfpa-1851-2008", "chapter 10", HowSeen.RESTATED),
+          new Clause("nfpa-1851-2014", "chapter 10", HowSeen.RESTATED),
+          new Clause("nfpa-1851-2020", "chapter 10", HowSeen.RESTATED),
+          new Clause("29-cfr-1910-1030", "(d)(3)", HowSeen.READ),
+          new Clause("29-cfr-1910-132", "(e)", HowSeen.READ),
+          new Clause("nmac-11-5-2-10", "11.5.2.10(B)(1)(a)", HowSeen.READ),
+          new Clause("nmac-11-5-2-10", "11.5.2.10(B)(1)(b)", HowSeen.READ),
+          new Clause("8-ccr-3403", "(b)", HowSeen.READ),
+          new Clause("fl-69a-62-024", "(8)", HowSeen.READ),
+          new Clause("nwt-firefighter-code", "11.4", HowSeen.READ),
+          new Clause("nu-firefighter-code", "11.4", HowSeen.READ),
+          new Clause("wac-296-305-02002", "(2)", HowSeen.READ),
+          new Clause("wac-296-305-02002", "(3)", HowSeen.READ),
+          new Clause("29-cfr-1910-156", "(e)(3)(ii)", HowSeen.READ),
+          new Clause("nfpa-1971-2007", "7.10.2", HowSeen.RESTATED),
+          new Clause("415-ilcs-170-20", "(a)", HowSeen.READ),
+          new Clause("415-ilcs-170-20", "(b)", HowSeen.READ),
+          new Clause("ca-hsc-13029", "(b)(1)", HowSeen.READ),
+          new Clause("ca-hsc-13029", "(b)(2)", HowSeen.READ),
+          new Clause("crs-25-5-1305", "(1)", HowSeen.READ),
+          new Clause("rcw-70a-400-030", "(1)", HowSeen.READ),
+          new Clause("rcw-70a-400-030", "(2)", HowSeen.READ),
+          new Clause("vt-9-2494s", "(a)", HowSeen.READ),
+          new Clause("vt-9-2494s", "(b)", HowSeen.READ));
 
   private static final Pattern REQUIREMENT =
       Pattern.compile("\\bshall\\b", Pattern.CASE_INSENSITIVE);
@@ -85,7 +85,8 @@ class IntegrityTest {
   @Test
   void nothingOfAStandardWhoseTextWasNotSeenIsSaidToHaveBeenRead() {
     Map<SourceId, Source> sources = ShippedEditions.loaded().sources();
-    assertThat(published().filter(basis -> basis.seen() == Seen.READ).map(Basis.Published::source))
+    assertThat(
+            published().filter(basis -> basis.seen() == HowSeen.READ).map(Basis.Published::source))
         .isNotEmpty()
         .noneMatch(id -> id.value().startsWith("nfpa-"))
         .allMatch(id -> sources.get(id).seenAt().isPresent());

@@ -8,14 +8,14 @@ import java.util.function.UnaryOperator;
 import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.testkit.ShippedCase;
 import org.ensemblerules.testkit.ShippedGear;
@@ -52,7 +52,8 @@ class LabelsReadTest {
   @Test
   void anInspectionThatCountsSaysThatALabelCanBeReadAndBearsTheMark() {
     ShippedCase given =
-        liner(label -> label.legibility(Legibility.UNKNOWN).certificationMark(Known.UNKNOWN));
+        liner(
+            label -> label.legibility(Legibility.UNKNOWN).certificationMark(YesNoUnknown.UNKNOWN));
     assertThat(given.verdict().service()).isEqualTo(Service.IN);
     List<Event> before =
         given.events().stream().filter(event -> !(event instanceof Event.Inspected)).toList();
@@ -65,7 +66,7 @@ class LabelsReadTest {
         liner(label -> label.legibility(Legibility.UNKNOWN).identification("Lot 2"))
             .with(
                 new Event.LayerRetired(
-                    When.on(MarkedDate.of(ShippedGear.LAST_IN_FULL.plusDays(5))),
+                    Moment.on(MarkedDate.of(ShippedGear.LAST_IN_FULL.plusDays(5))),
                     LayerKind.LINER_SYSTEM,
                     Optional.of("Lot 1"),
                     "worn"));

@@ -20,13 +20,13 @@ import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
@@ -60,8 +60,8 @@ class LeftOutTest {
     return ShippedCase.fit(RULES, kind);
   }
 
-  private static When on(String date) {
-    return When.on(MarkedDate.parse(date));
+  private static Moment on(String date) {
+    return Moment.on(MarkedDate.parse(date));
   }
 
   private static ShippedCase without(ShippedCase given, Predicate<Event> which) {
@@ -87,7 +87,7 @@ class LeftOutTest {
     Element element =
         Element.builder(new ElementId("HELMET 1"), ElementKind.HELMET, Use.STRUCTURAL)
             .inService(inService)
-            .cbrnOption(Known.NO)
+            .cbrnOption(YesNoUnknown.NO)
             .label(ShippedGear.label().build())
             .build();
     return without(

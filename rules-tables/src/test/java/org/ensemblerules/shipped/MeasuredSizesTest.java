@@ -30,7 +30,7 @@ import org.ensemblerules.gear.Use;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.testkit.ShippedCase;
 import org.ensemblerules.testkit.ShippedGear;
 import org.ensemblerules.testkit.ShippedGear.Kind;
@@ -52,7 +52,7 @@ class MeasuredSizesTest {
           new Extent.Area(Quantity.of("3", Unit.SQUARE_CENTIMETER)),
           new Extent.Count(2));
 
-  static List<EditionId> editions() {
+  static List<OriginId> editions() {
     return ShippedEditions.WITH_INSPECTION;
   }
 
@@ -80,7 +80,7 @@ class MeasuredSizesTest {
 
   @ParameterizedTest
   @MethodSource("editions")
-  void everyGradedPlaceTakesSizes(EditionId edition) {
+  void everyGradedPlaceTakesSizes(OriginId edition) {
     RuleSet rules = ShippedEditions.rules(edition);
     List<String> wrong = new ArrayList<>();
     int places = 0;

@@ -29,20 +29,20 @@ import org.ensemblerules.effect.Task;
 import org.ensemblerules.fieldcheck.Condition;
 import org.ensemblerules.fieldcheck.ConditionValue;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.strength.DecisionRule;
 import org.ensemblerules.strength.Direction;
 import org.ensemblerules.strength.Property;
@@ -78,8 +78,8 @@ class MeasuredVerdictsTest {
     return ShippedCase.fit(RULES, COAT);
   }
 
-  private static When on(int day) {
-    return When.on(MarkedDate.of(DAY.withDayOfMonth(day)));
+  private static Moment on(int day) {
+    return Moment.on(MarkedDate.of(DAY.withDayOfMonth(day)));
   }
 
   private static Doer by(Task task) {
@@ -98,7 +98,7 @@ class MeasuredVerdictsTest {
 
   private static Map<Condition, ConditionValue> leakage(String minutes, int waterPerAlcohol) {
     Map<Condition, ConditionValue> kept = new EnumMap<>(Condition.class);
-    kept.put(Condition.ITEM_CLEAN, new ConditionValue.Answered(Known.YES));
+    kept.put(Condition.ITEM_CLEAN, new ConditionValue.Answered(YesNoUnknown.YES));
     kept.put(
         Condition.WATER_PER_ALCOHOL,
         new ConditionValue.Proportion(
@@ -234,7 +234,7 @@ class MeasuredVerdictsTest {
             .machine(MachineType.FRONT_LOADING);
     for (WashPractice practice : WashPractice.values()) {
       if (practice != WashPractice.TOP_LOADER && practice != WashPractice.MACHINE_WASHING) {
-        wash.practice(practice, Known.NO);
+        wash.practice(practice, YesNoUnknown.NO);
       }
     }
     return wash;
@@ -319,7 +319,7 @@ class MeasuredVerdictsTest {
             .build();
     return new Event.Tested(
         on(7),
-        new EditionId("NFPA_1971_2018"),
+        new OriginId("NFPA_1971_2018"),
         report,
         purpose,
         new DecisionRule.SimpleAcceptance(ComparisonMethod.absolute()),
@@ -327,11 +327,11 @@ class MeasuredVerdictsTest {
   }
 
   private static final Purpose POLICY =
-      new Purpose.AtLeastNewRequirement(new EditionId("DEPARTMENT_POLICY"));
+      new Purpose.AtLeastNewRequirement(new OriginId("DEPARTMENT_POLICY"));
 
   @Test
   void aPolicyOnUsedGearJudgesEveryTestOfItBesides() {
-    EditionId ours = new EditionId("OURS");
+    OriginId ours = new OriginId("OURS");
     OverlayFile overlay =
         OverlayJson.read(
                 "ours.json",
@@ -346,7 +346,7 @@ class MeasuredVerdictsTest {
         torn(
             SpecimenOrigin.SAME_MODEL_AGE_AND_USE,
             new Purpose.AtLeastShareOfNewValue(
-                new EditionId("THEIRS"),
+                new OriginId("THEIRS"),
                 new BigDecimal(50),
                 Map.of(Direction.WARP, whenNew, Direction.FILL, whenNew)),
             "25.0",

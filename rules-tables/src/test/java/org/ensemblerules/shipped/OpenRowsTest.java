@@ -30,7 +30,7 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Provenance;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.tables.OverlayJson;
@@ -55,11 +55,11 @@ class OpenRowsTest {
       EnumSet.of(
           DefectKind.HELMET_STRUCK, DefectKind.CHARRING, DefectKind.BURN_HOLE, DefectKind.MELTING);
 
-  static List<EditionId> editions() {
+  static List<OriginId> editions() {
     return ShippedEditions.WITH_INSPECTION;
   }
 
-  private static List<DefectRow> open(EditionId edition) {
+  private static List<DefectRow> open(OriginId edition) {
     return ShippedEditions.rules(edition).tables().defects().rows().stream()
         .filter(DefectRow::open)
         .toList();
@@ -68,7 +68,7 @@ class OpenRowsTest {
   @Tag("slow")
   @ParameterizedTest
   @MethodSource("editions")
-  void noOpenRowAdmitsLessThanItMay(EditionId edition) {
+  void noOpenRowAdmitsLessThanItMay(OriginId edition) {
     RuleSet rules = ShippedEditions.rules(edition);
     List<String> wrong = new ArrayList<>();
     for (DefectRow row : open(edition)) {
@@ -135,7 +135,7 @@ class OpenRowsTest {
     return new DefectRow(
         new Provenance(
             new RowKey("answer"),
-            new EditionId("POLICY"),
+            new OriginId("POLICY"),
             from.basis(),
             from.reviewedThrough(),
             Optional.empty()),

@@ -11,7 +11,7 @@ import java.util.Set;
 import org.ensemblerules.care.CareRouteRow;
 import org.ensemblerules.repair.RepairLimitRow;
 import org.ensemblerules.shipped.Facts.Fact;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.EditionTables;
 import org.junit.jupiter.api.Test;
@@ -30,7 +30,7 @@ class OutsideCareChecksTest {
       if (!TABLES.contains(fact.table())) {
         continue;
       }
-      for (EditionId edition : fact.editions()) {
+      for (OriginId edition : fact.editions()) {
         String ours = ours(fact, ShippedEditions.loaded().tables(edition));
         lines.add(
             String.join(

@@ -16,8 +16,8 @@ import org.ensemblerules.csv.CsvTables;
 import org.ensemblerules.shipped.PagesAndValues.Origin;
 import org.ensemblerules.shipped.PagesAndValues.Taken;
 import org.ensemblerules.source.Basis;
+import org.ensemblerules.source.HowSeen;
 import org.ensemblerules.source.Row;
-import org.ensemblerules.source.Seen;
 import org.ensemblerules.source.Source;
 import org.ensemblerules.source.SourceId;
 import org.ensemblerules.source.SourceKind;
@@ -80,7 +80,7 @@ class PagesAndValuesTest {
     Set<String> wrong = new TreeSet<>();
     for (Row row : FAMILIES.values().stream().flatMap(List::stream).toList()) {
       Basis.Published basis = (Basis.Published) row.provenance().basis();
-      if (basis.seen() == Seen.RESTATED && basis.pages().isEmpty()) {
+      if (basis.seen() == HowSeen.RESTATED && basis.pages().isEmpty()) {
         wrong.add(row.key() + " names no page");
       }
       for (SourceId id : basis.pages()) {
@@ -119,7 +119,7 @@ class PagesAndValuesTest {
 
   private static List<SourceId> seenOn(Row row) {
     Basis.Published basis = (Basis.Published) row.provenance().basis();
-    return basis.seen() == Seen.READ ? List.of(basis.source()) : basis.pages();
+    return basis.seen() == HowSeen.READ ? List.of(basis.source()) : basis.pages();
   }
 
   /** The published families in the edition that each was written for. */

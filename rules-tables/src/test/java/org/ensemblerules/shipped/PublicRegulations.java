@@ -2,7 +2,7 @@ package org.ensemblerules.shipped;
 
 import java.util.List;
 import java.util.OptionalInt;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 
 /** What public regulations ask for, in our own words, each with its section. */
 final class PublicRegulations {
@@ -40,7 +40,7 @@ final class PublicRegulations {
    * @param law the law and its section
    * @param edition the edition
    */
-  record Adoption(String law, EditionId edition) {}
+  record Adoption(String law, OriginId edition) {}
 
   static final Rule WASHINGTON =
       new Rule(

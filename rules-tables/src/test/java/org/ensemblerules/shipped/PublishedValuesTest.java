@@ -16,9 +16,9 @@ import org.ensemblerules.csv.CsvTables;
 import org.ensemblerules.shipped.Facts.Fact;
 import org.ensemblerules.shipped.PublishedValues.Value;
 import org.ensemblerules.source.Basis;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.HowSeen;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
-import org.ensemblerules.source.Seen;
 import org.ensemblerules.source.Source;
 import org.ensemblerules.source.SourceId;
 import org.ensemblerules.tables.ShippedOverlays;
@@ -33,7 +33,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class PublishedValuesTest {
   private static final List<String> FROM_SUREST =
       List.of("READ", "RESTATED", "MEMORY_HIGH", "MEMORY_MEDIUM", "MEMORY_LOW");
-  private static final Map<EditionId, List<Row>> ROWS =
+  private static final Map<OriginId, List<Row>> ROWS =
       AllRows.shipped(ShippedEditions.loaded(), ShippedOverlays.all());
 
   static List<Value> values() {
@@ -131,7 +131,7 @@ class PublishedValuesTest {
       Source source = listed.get(basis.source());
       if (source == null) {
         wrong.add(basis.source() + " is not listed");
-      } else if (basis.seen() == Seen.READ && source.seenAt().isEmpty()) {
+      } else if (basis.seen() == HowSeen.READ && source.seenAt().isEmpty()) {
         wrong.add(basis.source() + " was read nowhere");
       }
       String last = basis.clause().map(clause -> ", " + clause).orElse(", clause not seen");
@@ -163,7 +163,7 @@ class PublishedValuesTest {
     List<Row> rows =
         value
             .edition()
-            .map(edition -> ROWS.get(new EditionId(edition)))
+            .map(edition -> ROWS.get(new OriginId(edition)))
             .orElseGet(() -> List.copyOf(ShippedEditions.loaded().editions()));
     return rows.stream()
         .filter(row -> CsvTables.name(row).equals(value.table()))

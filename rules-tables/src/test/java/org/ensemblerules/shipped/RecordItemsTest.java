@@ -24,7 +24,7 @@ import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
@@ -49,8 +49,8 @@ class RecordItemsTest {
   private static final FindingId SOIL = new FindingId("F2");
   private static final Doer DEPARTMENT = new Doer("Department", EntityKind.ORGANIZATION, List.of());
 
-  private static When on(String day) {
-    return When.on(MarkedDate.of(LocalDate.parse(day)));
+  private static Moment on(String day) {
+    return Moment.on(MarkedDate.of(LocalDate.parse(day)));
   }
 
   private static Finding finding(FindingId id, DefectKind defect, String day) {

@@ -9,14 +9,14 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.shipped.PublicRegulations.Rule;
 import org.ensemblerules.shipped.PublicRegulations.Stand;
 import org.ensemblerules.source.Edition;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.testkit.ShippedGear;
 import org.ensemblerules.testkit.ShippedGear.Kind;
 import org.ensemblerules.verdict.Assess;
@@ -36,7 +36,7 @@ class RegulationsTest {
     return PublicRegulations.all();
   }
 
-  static List<EditionId> editions() {
+  static List<OriginId> editions() {
     return ShippedEditions.WITH_INSPECTION;
   }
 
@@ -48,7 +48,7 @@ class RegulationsTest {
     if (rule.months().isEmpty()) {
       return;
     }
-    for (EditionId edition : editions()) {
+    for (OriginId edition : editions()) {
       for (IntervalRow row : ShippedEditions.rules(edition).tables().intervals().rows()) {
         if (row.inspection() == InspectionKind.ADVANCED) {
           assertThat(Math.max(row.firstMonths(), row.repeatMonths()) <= rule.months().getAsInt())
@@ -63,7 +63,7 @@ class RegulationsTest {
   // twelve, so a department in Washington needs an overlay; the shipped default does not do.
   @ParameterizedTest
   @MethodSource("editions")
-  void theShippedDefaultAloneDoesNotSatisfyWashington(EditionId edition) {
+  void theShippedDefaultAloneDoesNotSatisfyWashington(OriginId edition) {
     RuleSet rules = ShippedEditions.rules(edition);
     LocalDate sevenMonthsOn = ShippedGear.LAST_IN_FULL.plusMonths(7);
     assertThat(sevenMonthsOn)
@@ -81,7 +81,7 @@ class RegulationsTest {
   // N.J.A.C. 12:100-10.16(a); 11.5.2.10(B)(1) NMAC: an inspection at least every year.
   @ParameterizedTest
   @MethodSource("editions")
-  void nothingIsInMoreThanAYearAfterItsLastAdvancedInspection(EditionId edition) {
+  void nothingIsInMoreThanAYearAfterItsLastAdvancedInspection(OriginId edition) {
     RuleSet rules = ShippedEditions.rules(edition);
     LocalDate aYearOn = ShippedGear.LAST_IN_FULL.plusYears(1);
     for (Kind kind : ShippedGear.kinds(rules)) {
@@ -109,7 +109,7 @@ class RegulationsTest {
   // R 408.17431(5): inspected after each use; 11.5.2.10(B)(1) NMAC: after each run or daily.
   @ParameterizedTest
   @MethodSource("editions")
-  void nothingIsInThatWasNotLookedOverSinceItWasWorn(EditionId edition) {
+  void nothingIsInThatWasNotLookedOverSinceItWasWorn(OriginId edition) {
     RuleSet rules = ShippedEditions.rules(edition);
     for (Kind kind : ShippedGear.kinds(rules)) {
       Assessment worn = worn(rules, kind, ShippedGear.AS_OF);
@@ -124,7 +124,7 @@ class RegulationsTest {
   // soil or contamination was found.
   @ParameterizedTest
   @MethodSource("editions")
-  void theShippedDefaultAloneDoesNotCleanAfterEachUseAsMichiganAsks(EditionId edition) {
+  void theShippedDefaultAloneDoesNotCleanAfterEachUseAsMichiganAsks(OriginId edition) {
     RuleSet rules = ShippedEditions.rules(edition);
     for (Kind kind : ShippedGear.kinds(rules)) {
       Assessment worn = worn(rules, kind, ShippedGear.AS_OF.minusDays(1));
@@ -138,7 +138,7 @@ class RegulationsTest {
   private static Assessment worn(RuleSet rules, Kind kind, LocalDate day) {
     Assessment fit = ShippedGear.fit(rules, kind).build();
     List<Event> events = new ArrayList<>(fit.history().events());
-    events.add(new Event.Used(When.on(MarkedDate.of(day))));
+    events.add(new Event.Used(Moment.on(MarkedDate.of(day))));
     return ShippedGear.fit(rules, kind).history(History.of(events)).build();
   }
 
@@ -161,7 +161,7 @@ class RegulationsTest {
     assertThat(effective(ShippedEditions.EDITION_2020)).isEqualTo(LocalDate.of(2019, 8, 25));
   }
 
-  private static LocalDate effective(EditionId edition) {
+  private static LocalDate effective(OriginId edition) {
     return ShippedEditions.loaded().edition(edition).flatMap(Edition::effective).orElseThrow();
   }
 }

@@ -27,9 +27,9 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.testkit.ShippedCase;
 import org.ensemblerules.testkit.ShippedGear;
 import org.ensemblerules.testkit.ShippedGear.Kind;
@@ -61,14 +61,14 @@ class RouteKeptWalkTest {
           Optional.of(DefectKind.BLEACHED),
           Optional.of(DefectKind.INJURY_TO_WEARER));
 
-  static List<EditionId> editions() {
+  static List<OriginId> editions() {
     return ShippedEditions.WITH_INSPECTION;
   }
 
   @ParameterizedTest
   @Tag("slow")
   @MethodSource("editions")
-  void noStepIsBarredNorOutOfTurn(EditionId edition, TestReporter report) {
+  void noStepIsBarredNorOutOfTurn(OriginId edition, TestReporter report) {
     RuleSet rules = ShippedEditions.rules(edition);
     List<String> wrong = new ArrayList<>();
     long combinations = 0;
@@ -92,7 +92,7 @@ class RouteKeptWalkTest {
    * How many exposures are walked together. Routes combine step by step, so that what two do
    * together, more do as well; a long search walks one more of each edition.
    */
-  private static int together(EditionId edition) {
+  private static int together(OriginId edition) {
     BigDecimal factor = new BigDecimal(System.getProperty("tests.tries.factor", "1"));
     int more = factor.compareTo(BigDecimal.ONE) > 0 ? 1 : 0;
     return (edition.equals(ShippedEditions.EDITION_2020) ? 2 : 1) + more;
@@ -100,7 +100,7 @@ class RouteKeptWalkTest {
 
   private static ShippedCase given(ShippedCase fit, Set<Exposure> met, Optional<DefectKind> found) {
     List<Event> events = new ArrayList<>(fit.events());
-    met.forEach(each -> events.add(new Event.Exposed(When.on(MET), each)));
+    met.forEach(each -> events.add(new Event.Exposed(Moment.on(MET), each)));
     ShippedCase exposed = fit.withEvents(events);
     return found
         .map(

@@ -32,7 +32,7 @@ import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.ruleset.Tables;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.testkit.ShippedExtents;
 import org.ensemblerules.testkit.ShippedGear;
 import org.junit.jupiter.api.Tag;
@@ -48,13 +48,13 @@ import org.junit.jupiter.params.provider.MethodSource;
 class RulingWalkTest {
   record Cell(ElementKind element, Use use, Site site, DefectKind defect) {}
 
-  static List<EditionId> editions() {
+  static List<OriginId> editions() {
     return ShippedEditions.WITH_INSPECTION;
   }
 
   @ParameterizedTest
   @MethodSource("editions")
-  void everyCellAndExtentHasOneAnswer(EditionId edition, TestReporter report) {
+  void everyCellAndExtentHasOneAnswer(OriginId edition, TestReporter report) {
     Tables tables = ShippedEditions.rules(edition).tables();
     Map<Cell, List<DefectRow>> cells = cells(tables.defects());
     List<Extent> extents = ShippedExtents.of(tables.defects());
@@ -165,7 +165,7 @@ class RulingWalkTest {
 
   @ParameterizedTest
   @MethodSource("editions")
-  void everyFindingDemandsSomethingWhereverItIsSaidToBe(EditionId edition, TestReporter report) {
+  void everyFindingDemandsSomethingWhereverItIsSaidToBe(OriginId edition, TestReporter report) {
     Tables tables = ShippedEditions.rules(edition).tables();
     List<Extent> extents =
         List.of(new Extent.NotMeasured(), new Extent.Graded(Grade.SLIGHT), new Extent.Count(1));

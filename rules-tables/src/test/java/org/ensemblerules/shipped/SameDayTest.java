@@ -30,8 +30,8 @@ import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Transfer;
-import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
@@ -60,15 +60,15 @@ class SameDayTest {
     return MarkedDate.of(ShippedGear.AS_OF.minusDays(days));
   }
 
-  private static When when(int daysBefore, int orderInDay) {
-    return new When(before(daysBefore), orderInDay);
+  private static Moment when(int daysBefore, int orderInDay) {
+    return new Moment(before(daysBefore), orderInDay);
   }
 
   private static Event.Exposed fire(int orderInDay) {
     return new Event.Exposed(when(20, orderInDay), Exposure.PRODUCTS_OF_COMBUSTION);
   }
 
-  private static Event.Cleaned washed(When when) {
+  private static Event.Cleaned washed(Moment when) {
     return Event.Cleaned.whole(
         when,
         CleaningKind.ADVANCED,
@@ -169,7 +169,7 @@ class SameDayTest {
             .with(looked(before(20), Occasion.AFTER_USE, 0));
     MarkedDate month = new MarkedDate.Month(YearMonth.from(ShippedGear.AS_OF.minusDays(20)));
     assertThat(given.verdict().service()).isEqualTo(Service.IN);
-    assertThat(seen(given.with(new Event.Used(When.on(month))), ReasonKind.USED_SINCE_INSPECTION))
+    assertThat(seen(given.with(new Event.Used(Moment.on(month))), ReasonKind.USED_SINCE_INSPECTION))
         .hasSize(2);
   }
 
@@ -349,7 +349,7 @@ class SameDayTest {
         List.of(before(21), new MarkedDate.Month(YearMonth.from(ShippedGear.AS_OF)))) {
       Event.Checked early =
           ShippedWork.afterWork(
-              ShippedWork.passed(RULES, When.on(day), Check.SEAM_PULL, Set.of(LOOSE)));
+              ShippedWork.passed(RULES, Moment.on(day), Check.SEAM_PULL, Set.of(LOOSE)));
       assertThat(sewn(0, early).verdict().service()).as("%s", day).isEqualTo(Service.OUT);
     }
     Event.Checked ofAnother =

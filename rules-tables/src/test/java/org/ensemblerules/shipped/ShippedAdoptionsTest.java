@@ -13,7 +13,7 @@ import org.ensemblerules.ruleset.AdoptionRow;
 import org.ensemblerules.ruleset.AdoptionTable;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.RuleSets;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -103,7 +103,7 @@ class ShippedAdoptionsTest {
                     ShippedEditions.loaded().editions(Subject.PRODUCT),
                     TODAY,
                     Optional.of(bought))
-                .map(EditionId::value))
+                .map(OriginId::value))
         .isEqualTo(Optional.ofNullable(edition));
     assertThat(
             AdoptionTable.choose(
@@ -124,7 +124,7 @@ class ShippedAdoptionsTest {
   /** A department in Washington that cleans by the edition named and inspects by another. */
   @Test
   void rulesAreComposedBySubject() {
-    EditionId care =
+    OriginId care =
         held("US-WA", Subject.CARE, TODAY).stream()
             .flatMap(row -> row.edition().stream())
             .findFirst()

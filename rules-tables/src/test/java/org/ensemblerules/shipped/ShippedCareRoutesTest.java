@@ -39,7 +39,7 @@ import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.testkit.ShippedGear.Kind;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -60,7 +60,7 @@ class ShippedCareRoutesTest {
               Exposure.FUEL_OR_OIL, DefectKind.FUEL_OR_OIL,
               Exposure.UNKNOWN, DefectKind.CONTAMINATION_UNKNOWN));
 
-  static List<EditionId> editions() {
+  static List<OriginId> editions() {
     return List.of(
         ShippedEditions.EDITION_2001,
         ShippedEditions.EDITION_2008,
@@ -68,13 +68,13 @@ class ShippedCareRoutesTest {
         ShippedEditions.EDITION_2020);
   }
 
-  static List<EditionId> withInspection() {
+  static List<OriginId> withInspection() {
     return ShippedEditions.WITH_INSPECTION;
   }
 
   @ParameterizedTest
   @MethodSource("editions")
-  void everyExposureOfEveryElementAndLayerHasExactlyOneRoute(EditionId edition) {
+  void everyExposureOfEveryElementAndLayerHasExactlyOneRoute(OriginId edition) {
     int counted = 0;
     for (Kind kind : kinds()) {
       for (Exposure exposure : Exposure.values()) {
@@ -102,7 +102,7 @@ class ShippedCareRoutesTest {
   @Tag("slow")
   @ParameterizedTest
   @MethodSource("editions")
-  void exposuresCombineToTheStrictest(EditionId edition) {
+  void exposuresCombineToTheStrictest(OriginId edition) {
     CareRoutes routes = routes(edition);
     for (Kind kind : kinds().stream().filter(each -> covered(edition, each)).toList()) {
       List<CareRoute.Steps> bySet = new ArrayList<>();
@@ -148,7 +148,7 @@ class ShippedCareRoutesTest {
   /** Whatever may have been there is taken to be, but nothing is retired for not being known. */
   @ParameterizedTest
   @MethodSource("editions")
-  void theUnknownIsAsStrictAsAnythingKnownShortOfRetirement(EditionId edition) {
+  void theUnknownIsAsStrictAsAnythingKnownShortOfRetirement(OriginId edition) {
     for (Kind kind : kinds().stream().filter(each -> covered(edition, each)).toList()) {
       CareRoute.Steps unknown = steps(edition, kind, Set.of(Exposure.UNKNOWN));
       for (Exposure known : EnumSet.complementOf(EnumSet.of(Exposure.UNKNOWN))) {
@@ -171,7 +171,7 @@ class ShippedCareRoutesTest {
   /** The same gear, reported as exposed or found contaminated, is handled alike. */
   @ParameterizedTest
   @MethodSource("withInspection")
-  void routesSayWhatTheDefectsSay(EditionId edition) {
+  void routesSayWhatTheDefectsSay(OriginId edition) {
     Site whole = Site.of(Part.WHOLE_ELEMENT);
     for (Kind kind : kinds()) {
       FOUND_AS.forEach(
@@ -220,7 +220,7 @@ class ShippedCareRoutesTest {
 
   @ParameterizedTest
   @MethodSource("withInspection")
-  void eachStepNamesWhoMayDoIt(EditionId edition) {
+  void eachStepNamesWhoMayDoIt(OriginId edition) {
     PermissionTable permissions = tables(edition).permissions().orElseThrow();
     for (Kind kind : kinds()) {
       for (Exposure exposure : Exposure.values()) {
@@ -260,7 +260,7 @@ class ShippedCareRoutesTest {
   // machine. Restated of every edition: shells and liners are cleaned apart.
   @ParameterizedTest
   @MethodSource("withInspection")
-  void reflectiveShellsAreCleanedByHandAndLinersApart(EditionId edition) {
+  void reflectiveShellsAreCleanedByHandAndLinersApart(OriginId edition) {
     for (ElementKind garment :
         List.of(ElementKind.COAT, ElementKind.TROUSERS, ElementKind.COVERALL)) {
       for (Exposure exposure : Exposure.values()) {
@@ -283,7 +283,7 @@ class ShippedCareRoutesTest {
   // Restated of every edition: the drag rescue device is taken out before its coat is washed.
   @ParameterizedTest
   @MethodSource("withInspection")
-  void theDragRescueDeviceComesOutBeforeAnyCleaningAndItsWayIsLookedAtAfter(EditionId edition) {
+  void theDragRescueDeviceComesOutBeforeAnyCleaningAndItsWayIsLookedAtAfter(OriginId edition) {
     for (Exposure exposure : Exposure.values()) {
       List<CareAction> actions =
           steps(edition, new Kind(ElementKind.COAT, Use.STRUCTURAL), Set.of(exposure))

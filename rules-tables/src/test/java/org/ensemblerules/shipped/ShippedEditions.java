@@ -5,7 +5,7 @@ import java.util.stream.Stream;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.source.Checked;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.LoadedTables;
 import org.ensemblerules.tables.ShippedRules;
@@ -13,12 +13,12 @@ import org.ensemblerules.testkit.ShippedLoad;
 
 /** The shipped rule sets that the tests of this package go over. */
 final class ShippedEditions {
-  static final EditionId EDITION_2001 = new EditionId("NFPA_1851_2001");
-  static final EditionId EDITION_2008 = new EditionId("NFPA_1851_2008");
-  static final EditionId EDITION_2014 = new EditionId("NFPA_1851_2014");
-  static final EditionId EDITION_2020 = new EditionId("NFPA_1851_2020");
-  static final EditionId EDITION_2026 = new EditionId("NFPA_1850_2026");
-  static final List<EditionId> WITH_INSPECTION =
+  static final OriginId EDITION_2001 = new OriginId("NFPA_1851_2001");
+  static final OriginId EDITION_2008 = new OriginId("NFPA_1851_2008");
+  static final OriginId EDITION_2014 = new OriginId("NFPA_1851_2014");
+  static final OriginId EDITION_2020 = new OriginId("NFPA_1851_2020");
+  static final OriginId EDITION_2026 = new OriginId("NFPA_1850_2026");
+  static final List<OriginId> WITH_INSPECTION =
       List.of(EDITION_2008, EDITION_2014, EDITION_2020, EDITION_2026);
 
   private ShippedEditions() {}
@@ -31,7 +31,7 @@ final class ShippedEditions {
     return Checked.TABLES;
   }
 
-  static RuleSet rules(EditionId edition) {
+  static RuleSet rules(OriginId edition) {
     return ShippedRules.of(edition).orElseThrow();
   }
 

@@ -32,7 +32,7 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Outcome;
@@ -43,10 +43,10 @@ import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.CitedRow;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.HowSeen;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
-import org.ensemblerules.source.Seen;
 import org.ensemblerules.tables.OverlayFile;
 import org.ensemblerules.tables.OverlayJson;
 import org.ensemblerules.tables.ShippedOverlays;
@@ -67,15 +67,15 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ShippedOverlaysTest {
   private static final Kind COAT = new Kind(ElementKind.COAT, Use.STRUCTURAL);
 
-  static List<EditionId> editions() {
+  static List<OriginId> editions() {
     return ShippedEditions.WITH_INSPECTION;
   }
 
-  private record Laid(EditionId edition, Set<String> overlays) {}
+  private record Laid(OriginId edition, Set<String> overlays) {}
 
   private static final Map<Laid, RuleSet> LAID = new ConcurrentHashMap<>();
 
-  private static RuleSet with(EditionId edition, String... overlays) {
+  private static RuleSet with(OriginId edition, String... overlays) {
     return LAID.computeIfAbsent(new Laid(edition, Set.of(overlays)), ShippedOverlaysTest::lay);
   }
 
@@ -83,7 +83,7 @@ class ShippedOverlaysTest {
     return OverlayJson.lay(
             ShippedEditions.rules(laid.edition()),
             laid.overlays().stream()
-                .map(name -> ShippedOverlays.of(new EditionId(name)).orElseThrow())
+                .map(name -> ShippedOverlays.of(new OriginId(name)).orElseThrow())
                 .toList(),
             ShippedGear.AS_OF)
         .orElseThrow();
@@ -105,7 +105,7 @@ class ShippedOverlaysTest {
   // person whom the employer has qualified, never more than six months apart.
   @ParameterizedTest
   @MethodSource("editions")
-  void aCoatInspectedSevenMonthsAgoIsOutInWashington(EditionId edition) {
+  void aCoatInspectedSevenMonthsAgoIsOutInWashington(OriginId edition) {
     RuleSet base = ShippedEditions.rules(edition);
     RuleSet rules = with(edition, "WASHINGTON");
     LocalDate last = ShippedGear.LAST_IN_FULL;
@@ -119,7 +119,7 @@ class ShippedOverlaysTest {
     assertThat(reason.kind()).isEqualTo(ReasonKind.TASK_DUE);
     assertThat(reason.seen()).contains("in time until " + last.plusMonths(6));
     assertThat(reason.row().orElseThrow().provenance().origin())
-        .isEqualTo(new EditionId("WASHINGTON"));
+        .isEqualTo(new OriginId("WASHINGTON"));
     assertThat(verdict.due())
         .anySatisfy(
             due -> {
@@ -139,7 +139,7 @@ class ShippedOverlaysTest {
   // inspection does not discharge the yearly advanced one.
   @ParameterizedTest
   @MethodSource("editions")
-  void anInspectionByThePersonQualifiedKeepsTheSixMonthsAndNotTheYear(EditionId edition) {
+  void anInspectionByThePersonQualifiedKeepsTheSixMonthsAndNotTheYear(OriginId edition) {
     RuleSet rules = with(edition, "WASHINGTON");
     LocalDate last = ShippedGear.LAST_IN_FULL;
     Doer qualified = new Doer("The department's person", EntityKind.ORGANIZATION, List.of());
@@ -170,11 +170,11 @@ class ShippedOverlaysTest {
   // R 408.17431(5), State of Michigan: inspected and cleaned after each use.
   @ParameterizedTest
   @MethodSource("editions")
-  void wornGearIsCleanedInMichigan(EditionId edition) {
+  void wornGearIsCleanedInMichigan(OriginId edition) {
     RuleSet base = ShippedEditions.rules(edition);
     RuleSet rules = with(edition, "MICHIGAN");
     LocalDate day = ShippedGear.AS_OF;
-    When worn = When.on(MarkedDate.of(day.minusDays(2)));
+    Moment worn = Moment.on(MarkedDate.of(day.minusDays(2)));
     List<Event> used = List.of(new Event.Used(worn));
     assertThat(Assess.service(base, lookedOver(base, used, day), day)).isEqualTo(Service.IN);
     Verdict verdict = Assess.assess(rules, lookedOver(rules, used, day), day);
@@ -186,7 +186,7 @@ class ShippedOverlaysTest {
         List.of(
             new Event.Used(worn),
             Event.Cleaned.whole(
-                When.on(MarkedDate.of(day.minusDays(1))),
+                Moment.on(MarkedDate.of(day.minusDays(1))),
                 CleaningKind.ADVANCED,
                 ShippedGear.permitted(rules, Task.ADVANCED_CLEANING),
                 Set.of()));
@@ -198,7 +198,7 @@ class ShippedOverlaysTest {
   // least one inspection a year.
   @ParameterizedTest
   @MethodSource("editions")
-  void aYearIsTheLongestInNewJerseyAndNewMexico(EditionId edition) {
+  void aYearIsTheLongestInNewJerseyAndNewMexico(OriginId edition) {
     for (String place : List.of("NEW_JERSEY", "NEW_MEXICO")) {
       RuleSet rules = with(edition, place);
       LocalDate aYearOn = ShippedGear.LAST_IN_FULL.plusYears(1);
@@ -223,7 +223,7 @@ class ShippedOverlaysTest {
             .isInstanceOfSatisfying(
                 Basis.Published.class,
                 published -> {
-                  assertThat(published.seen()).isEqualTo(Seen.READ);
+                  assertThat(published.seen()).isEqualTo(HowSeen.READ);
                   assertThat(published.clause()).isPresent();
                   assertThat(ShippedEditions.loaded().sources()).containsKey(published.source());
                 });
@@ -233,10 +233,10 @@ class ShippedOverlaysTest {
 
   @ParameterizedTest
   @MethodSource("editions")
-  void allShippedOverlaysLieOverEveryEditionTogether(EditionId edition) {
+  void allShippedOverlaysLieOverEveryEditionTogether(OriginId edition) {
     RuleSet rules = with(edition, "MICHIGAN", "NEW_JERSEY", "NEW_MEXICO", "WASHINGTON");
     assertThat(rules.identity().overlays())
-        .extracting(EditionId::value)
+        .extracting(OriginId::value)
         .containsExactly("MICHIGAN", "NEW_JERSEY", "NEW_MEXICO", "WASHINGTON");
     assertThat(rules.identity().fingerprint())
         .isNotEqualTo(ShippedEditions.rules(edition).identity().fingerprint());
@@ -249,11 +249,11 @@ class ShippedOverlaysTest {
     assertThat(Files.readString(root.resolve("docs/overlays.md")))
         .contains("```json\n" + file + "```\n");
     OverlayFile overlay = OverlayJson.read("exampleton.json", file).orElseThrow();
-    for (EditionId edition : List.of(ShippedEditions.EDITION_2014, ShippedEditions.EDITION_2020)) {
+    for (OriginId edition : List.of(ShippedEditions.EDITION_2014, ShippedEditions.EDITION_2020)) {
       RuleSet rules =
           OverlayJson.lay(
                   ShippedEditions.rules(edition),
-                  List.of(overlay, ShippedOverlays.of(new EditionId("WASHINGTON")).orElseThrow()),
+                  List.of(overlay, ShippedOverlays.of(new OriginId("WASHINGTON")).orElseThrow()),
                   LocalDate.of(2026, 11, 25))
               .orElseThrow();
       assertThat(rules.tables().retention()).hasSize(1);
@@ -300,14 +300,14 @@ class ShippedOverlaysTest {
     assertThat(Files.readString(root.resolve("docs/overlays.md")))
         .contains("```json\n" + file + "```\n");
     OverlayFile overlay = OverlayJson.read(name, file).orElseThrow();
-    for (EditionId edition : ShippedEditions.WITH_INSPECTION) {
+    for (OriginId edition : ShippedEditions.WITH_INSPECTION) {
       RuleSet rules =
           OverlayJson.lay(
                   ShippedEditions.rules(edition), List.of(overlay), LocalDate.of(2026, 11, 25))
               .orElseThrow();
       Event.Cleaned warm =
           new Event.Cleaned(
-              When.on(MarkedDate.of(LocalDate.of(2026, 6, 1))),
+              Moment.on(MarkedDate.of(LocalDate.of(2026, 6, 1))),
               CleaningKind.ADVANCED,
               ShippedGear.permitted(rules, Task.ADVANCED_CLEANING),
               Set.of(),
@@ -352,7 +352,7 @@ class ShippedOverlaysTest {
   /** Else a limit that an overlay adds could take the contradiction away. */
   @Test
   void theLogOfAWashDoesNotSayWhatAnInspectionFound() {
-    EditionId edition = ShippedEditions.EDITION_2020;
+    OriginId edition = ShippedEditions.EDITION_2020;
     RuleSet rules = ShippedEditions.rules(edition);
     LocalDate day = ShippedGear.AS_OF;
     RowKey event = new RowKey("garment-routine-event/COAT/STRUCTURAL");
@@ -372,7 +372,7 @@ class ShippedOverlaysTest {
     List<Event> events = new ArrayList<>(ShippedGear.events(rules, COAT));
     events.add(
         new Event.Cleaned(
-            When.on(MarkedDate.of(day)),
+            Moment.on(MarkedDate.of(day)),
             CleaningKind.ADVANCED,
             ShippedGear.permitted(rules, Task.ADVANCED_CLEANING),
             Set.of(),
@@ -406,7 +406,7 @@ class ShippedOverlaysTest {
         Files.readString(Path.of("..", "examples", "department", "overlays", "exampleton.json"));
     // docs/overlays.md begins
     OverlayFile ours = OverlayJson.read("exampleton.json", text).orElseThrow();
-    OverlayFile state = ShippedOverlays.of(new EditionId("WASHINGTON")).orElseThrow();
+    OverlayFile state = ShippedOverlays.of(new OriginId("WASHINGTON")).orElseThrow();
     RuleSet edition = ShippedRules.standard();
     RuleSet rules = OverlayJson.lay(edition, List.of(ours, state), asOf).orElseThrow();
     // docs/overlays.md ends

@@ -15,9 +15,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.record.KeepAnswer;
 import org.ensemblerules.record.PfasAnswer;
 import org.ensemblerules.record.PfasContent;
@@ -35,7 +35,7 @@ import org.ensemblerules.retirement.RetiredGear;
 import org.ensemblerules.retirement.RetirementCause;
 import org.ensemblerules.retirement.RouteAnswer;
 import org.ensemblerules.ruleset.Subject;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.EditionTables;
 import org.ensemblerules.tables.LoadedTables;
 import org.junit.jupiter.api.AfterAll;
@@ -56,12 +56,12 @@ class ShippedRecordsTest {
     AGREED.add(source + ";" + what);
   }
 
-  private static EditionTables tables(EditionId edition) {
+  private static EditionTables tables(OriginId edition) {
     return ShippedEditions.loaded().tables(edition);
   }
 
   private static Map<RecordItem, Set<RecordDetail>> asked(
-      EditionId edition, ElementKind element, Use use) {
+      OriginId edition, ElementKind element, Use use) {
     Map<RecordItem, Set<RecordDetail>> asked = new EnumMap<>(RecordItem.class);
     for (RecordItem item : RecordItem.values()) {
       tables(edition)
@@ -95,7 +95,7 @@ class ShippedRecordsTest {
     for (String detail : details.split(" ", -1)) {
       expected.add(RecordDetail.valueOf(detail));
     }
-    for (EditionId edition : ShippedEditions.WITH_INSPECTION) {
+    for (OriginId edition : ShippedEditions.WITH_INSPECTION) {
       for (RecordItemRow row : tables(edition).recordItems().orElseThrow().rows()) {
         if (row.item() == item) {
           assertThat(row.details()).as("%s %s", edition, row.key()).isEqualTo(expected);
@@ -113,7 +113,7 @@ class ShippedRecordsTest {
           asked(ShippedEditions.EDITION_2001, element, Use.STRUCTURAL);
       assertThat(first).hasSize(10).doesNotContainKey(RecordItem.MAKER_AND_MODEL);
       assertThat(first.get(RecordItem.ADVANCED_CLEANINGS)).containsExactly(RecordDetail.DATE);
-      for (EditionId edition : ShippedEditions.WITH_INSPECTION) {
+      for (OriginId edition : ShippedEditions.WITH_INSPECTION) {
         assertThat(asked(edition, element, Use.STRUCTURAL)).hasSize(11);
         assertThat(asked(edition, element, Use.PROXIMITY)).hasSize(11);
       }
@@ -126,7 +126,7 @@ class ShippedRecordsTest {
     assertThat(tables(ShippedEditions.EDITION_2001).recordItems().orElseThrow().rows()).hasSize(70);
     assertThat(tables(ShippedEditions.EDITION_2001).disposalRoutes()).isEmpty();
     assertThat(tables(ShippedEditions.EDITION_2001).custodySteps()).isEmpty();
-    for (EditionId edition : ShippedEditions.WITH_INSPECTION) {
+    for (OriginId edition : ShippedEditions.WITH_INSPECTION) {
       assertThat(tables(edition).recordItems().orElseThrow().rows()).hasSize(198);
       assertThat(tables(edition).disposalRoutes().orElseThrow().rows()).hasSize(396);
       assertThat(tables(edition).custodySteps().orElseThrow().rows()).hasSize(10);
@@ -139,7 +139,7 @@ class ShippedRecordsTest {
   /** Every element has a way to end, whatever it was retired for. */
   @ParameterizedTest
   @MethodSource("editions")
-  void everyCauseLeavesARouteOpen(EditionId edition) {
+  void everyCauseLeavesARouteOpen(OriginId edition) {
     for (RetirementCause cause :
         List.of(
             new RetirementCause.OverAge(LocalDate.of(2024, 1, 1)),
@@ -149,16 +149,23 @@ class ShippedRecordsTest {
             new RetirementCause.NeverComplied("2007"),
             new RetirementCause.OriginNotShown(),
             new RetirementCause.OwnDecision("new gear"))) {
-      for (Known custody : Known.values()) {
+      for (YesNoUnknown custody : YesNoUnknown.values()) {
         Set<DisposalRoute> open =
-            open(edition, gear(cause, custody, Known.UNKNOWN, Known.UNKNOWN, Known.UNKNOWN));
-        assertThat(open.contains(DisposalRoute.CUSTODY)).isEqualTo(custody != Known.NO);
+            open(
+                edition,
+                gear(
+                    cause,
+                    custody,
+                    YesNoUnknown.UNKNOWN,
+                    YesNoUnknown.UNKNOWN,
+                    YesNoUnknown.UNKNOWN));
+        assertThat(open.contains(DisposalRoute.CUSTODY)).isEqualTo(custody != YesNoUnknown.NO);
         assertThat(open).isNotEmpty();
       }
     }
   }
 
-  static List<EditionId> editions() {
+  static List<OriginId> editions() {
     return ShippedEditions.WITH_INSPECTION;
   }
 
@@ -166,14 +173,17 @@ class ShippedRecordsTest {
   // if it is not contaminated, defective or damaged and is marked so that it is easily recognized.
   @ParameterizedTest
   @MethodSource("editions")
-  void trainingGearIsMarkedSoundAndClean(EditionId edition) {
+  void trainingGearIsMarkedSoundAndClean(OriginId edition) {
     RetirementCause old = new RetirementCause.OverAge(LocalDate.of(2024, 1, 1));
-    for (Known marked : Known.values()) {
-      for (Known damaged : Known.values()) {
-        for (Known contaminated : Known.values()) {
-          boolean allowed = marked == Known.YES && damaged == Known.NO && contaminated == Known.NO;
+    for (YesNoUnknown marked : YesNoUnknown.values()) {
+      for (YesNoUnknown damaged : YesNoUnknown.values()) {
+        for (YesNoUnknown contaminated : YesNoUnknown.values()) {
+          boolean allowed =
+              marked == YesNoUnknown.YES
+                  && damaged == YesNoUnknown.NO
+                  && contaminated == YesNoUnknown.NO;
           assertThat(
-                  open(edition, gear(old, Known.NO, marked, damaged, contaminated))
+                  open(edition, gear(old, YesNoUnknown.NO, marked, damaged, contaminated))
                       .contains(DisposalRoute.NON_LIVE_FIRE_TRAINING))
               .isEqualTo(allowed);
         }
@@ -184,19 +194,26 @@ class ShippedRecordsTest {
             new RetirementCause.CannotBeCleaned("asbestos"),
             new RetirementCause.BeyondRepair("shell"),
             new RetirementCause.NeverComplied("2007"))) {
-      assertThat(open(edition, gear(cause, Known.NO, Known.YES, Known.NO, Known.NO)))
+      assertThat(
+              open(
+                  edition,
+                  gear(cause, YesNoUnknown.NO, YesNoUnknown.YES, YesNoUnknown.NO, YesNoUnknown.NO)))
           .doesNotContain(DisposalRoute.NON_LIVE_FIRE_TRAINING);
     }
     agreed("37 TAC 427.207", "27 states of training gear, edition " + edition);
   }
 
   private static RetiredGear gear(
-      RetirementCause cause, Known custody, Known marked, Known damaged, Known contaminated) {
+      RetirementCause cause,
+      YesNoUnknown custody,
+      YesNoUnknown marked,
+      YesNoUnknown damaged,
+      YesNoUnknown contaminated) {
     return new RetiredGear(
         ElementKind.COAT, Use.STRUCTURAL, Set.of(cause), custody, marked, damaged, contaminated);
   }
 
-  private static Set<DisposalRoute> open(EditionId edition, RetiredGear gear) {
+  private static Set<DisposalRoute> open(OriginId edition, RetiredGear gear) {
     DisposalTable routes = tables(edition).disposalRoutes().orElseThrow();
     Set<DisposalRoute> open = EnumSet.noneOf(DisposalRoute.class);
     routes.routes(gear).stream()

@@ -24,7 +24,7 @@ import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.repair.MayDo;
 import org.ensemblerules.repair.RepairOrder;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.testkit.ShippedGear;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -33,14 +33,14 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ShippedRepairPermissionsTest {
   private static final Element COAT = ShippedRepairs.element(ElementKind.COAT, Use.STRUCTURAL);
 
-  static List<EditionId> editions() {
+  static List<OriginId> editions() {
     return ShippedEditions.WITH_INSPECTION;
   }
 
   /** A member, or somebody trained for basic repair only, is told why not and who may. */
   @ParameterizedTest
   @MethodSource("editions")
-  void whoeverLacksTheScopeIsToldWhyNot(EditionId edition) {
+  void whoeverLacksTheScopeIsToldWhyNot(OriginId edition) {
     Finding hole =
         finding(
             "F1",
@@ -70,7 +70,7 @@ class ShippedRepairPermissionsTest {
     assertThat(may(edition, hole, with(EntityKind.MANUFACTURER))).isInstanceOf(MayDo.Yes.class);
   }
 
-  private static MayDo may(EditionId edition, Finding finding, Doer doer) {
+  private static MayDo may(OriginId edition, Finding finding, Doer doer) {
     return orders(edition)
         .plan(COAT, List.of(finding), doer, ShippedGear.AS_OF)
         .orders()
@@ -83,7 +83,7 @@ class ShippedRepairPermissionsTest {
   // the element's manufacturer.
   @ParameterizedTest
   @MethodSource("editions")
-  void onlyTheVerifiedAndTheManufacturerRepairLayersInside(EditionId edition) {
+  void onlyTheVerifiedAndTheManufacturerRepairLayersInside(OriginId edition) {
     RepairOrder order =
         orders(edition)
             .plan(COAT, List.of(finding("SEAM_TAPE@MOISTURE_BARRIER", DefectKind.LIFTING_TAPE)))

@@ -20,7 +20,7 @@ import org.ensemblerules.gear.Element;
 import org.ensemblerules.repair.RepairLevel;
 import org.ensemblerules.repair.RepairOrder;
 import org.ensemblerules.repair.RepairPlan;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.testkit.ShippedArbitraries;
 
 /** The laws of repair orders hold under every shipped edition with a table of defects. */
@@ -56,7 +56,7 @@ class ShippedRepairProperties {
   }
 
   @Provide
-  Arbitrary<EditionId> editions() {
+  Arbitrary<OriginId> editions() {
     return Arbitraries.of(ShippedEditions.WITH_INSPECTION);
   }
 
@@ -70,7 +70,7 @@ class ShippedRepairProperties {
 
   @Property
   void anotherFindingNeverMakesAnOrderMilder(
-      @ForAll("cases") Case given, @ForAll("editions") EditionId edition) {
+      @ForAll("cases") Case given, @ForAll("editions") OriginId edition) {
     RepairPlan all = ShippedRepairs.orders(edition).plan(given.element(), given.findings());
     Map<String, RepairLevel> after = levels(all);
     for (Finding left : given.findings()) {
@@ -88,7 +88,7 @@ class ShippedRepairProperties {
 
   @Property
   void theOrderOfFindingsNeverMatters(
-      @ForAll("cases") Case given, @ForAll("editions") EditionId edition, @ForAll Random random) {
+      @ForAll("cases") Case given, @ForAll("editions") OriginId edition, @ForAll Random random) {
     List<Finding> stirred = new ArrayList<>(given.findings());
     Collections.shuffle(stirred, random);
     assertThat(levels(ShippedRepairs.orders(edition).plan(given.element(), stirred)))
@@ -97,7 +97,7 @@ class ShippedRepairProperties {
 
   @Property
   void limitsOnlyMakeStricterWhatTheDefectsSay(
-      @ForAll("cases") Case given, @ForAll("editions") EditionId edition) {
+      @ForAll("cases") Case given, @ForAll("editions") OriginId edition) {
     for (RepairOrder order :
         ShippedRepairs.orders(edition).plan(given.element(), given.findings()).orders()) {
       RepairLevel own = RepairLevel.of(order.demand().orElseThrow().effect());

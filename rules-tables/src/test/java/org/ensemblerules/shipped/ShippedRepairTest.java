@@ -33,7 +33,7 @@ import org.ensemblerules.repair.RepairLimitRow;
 import org.ensemblerules.repair.RepairOrder;
 import org.ensemblerules.repair.RepairPlan;
 import org.ensemblerules.repair.RepairSubject;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.testkit.ShippedExtents;
 import org.ensemblerules.testkit.ShippedGear;
 import org.junit.jupiter.api.Test;
@@ -44,19 +44,19 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ShippedRepairTest {
   private static final Element COAT = ShippedRepairs.element(ElementKind.COAT, Use.STRUCTURAL);
 
-  static List<EditionId> editions() {
+  static List<OriginId> editions() {
     return ShippedEditions.WITH_INSPECTION;
   }
 
-  private static RepairOrder only(EditionId edition, Element element, Finding... findings) {
+  private static RepairOrder only(OriginId edition, Element element, Finding... findings) {
     return orders(edition).plan(element, List.of(findings)).orders().get(0);
   }
 
-  private static List<DefectRow> defects(EditionId edition) {
+  private static List<DefectRow> defects(OriginId edition) {
     return ShippedRepairs.tables(edition).defects().rows();
   }
 
-  private static List<Extent> extents(EditionId edition) {
+  private static List<Extent> extents(OriginId edition) {
     return ShippedExtents.of(ShippedRepairs.tables(edition).defects());
   }
 
@@ -67,7 +67,7 @@ class ShippedRepairTest {
   /** No class is said twice: the limits leave every single defect what its own row says it is. */
   @ParameterizedTest
   @MethodSource("editions")
-  void theLimitsAgreeWithTheTableOfDefects(EditionId edition) {
+  void theLimitsAgreeWithTheTableOfDefects(OriginId edition) {
     List<Extent> extents = extents(edition);
     List<String> differing = new ArrayList<>();
     int work = 0;
@@ -93,7 +93,7 @@ class ShippedRepairTest {
    */
   @ParameterizedTest
   @MethodSource("editions")
-  void aStrongerDefectIsNeverOfAMilderLevel(EditionId edition) {
+  void aStrongerDefectIsNeverOfAMilderLevel(OriginId edition) {
     List<String> milder = new ArrayList<>();
     for (DefectRow first : defects(edition)) {
       List<DefectRow> bands =
@@ -118,7 +118,7 @@ class ShippedRepairTest {
   // (25 mm) are a basic repair; more is an advanced one. The inch is printed first.
   @ParameterizedTest
   @MethodSource("editions")
-  void stitchesOfOneInchAreABasicRepair(EditionId edition) {
+  void stitchesOfOneInchAreABasicRepair(OriginId edition) {
     for (DefectKind stitches : List.of(DefectKind.BROKEN_STITCHING, DefectKind.MISSING_STITCHING)) {
       for (String seam : List.of("SEAM_MAJOR_A@OUTER_SHELL", "SEAM_MINOR@OUTER_SHELL")) {
         assertThat(stitched(edition, seam, stitches, length("1", Unit.INCH)))
@@ -136,7 +136,7 @@ class ShippedRepairTest {
   }
 
   private static RepairLevel stitched(
-      EditionId edition, String seam, DefectKind defect, Extent extent) {
+      OriginId edition, String seam, DefectKind defect, Extent extent) {
     return only(edition, COAT, finding("F1", Site.parse(seam), defect, extent)).level();
   }
 
@@ -144,7 +144,7 @@ class ShippedRepairTest {
   // Remembered (MEDIUM): a repaired barrier is tested again under pressure.
   @ParameterizedTest
   @MethodSource("editions")
-  void everyPlaceOfTheInnerLayersIsLimitedToAdvancedRepair(EditionId edition) {
+  void everyPlaceOfTheInnerLayersIsLimitedToAdvancedRepair(OriginId edition) {
     Set<LayerKind> inner = Set.of(LayerKind.MOISTURE_BARRIER, LayerKind.THERMAL_LINER);
     for (AnatomyRow place : ShippedRepairs.tables(edition).anatomy().rows()) {
       if (place.site().layer().map(inner::contains).orElse(false)) {
@@ -169,7 +169,7 @@ class ShippedRepairTest {
   // positive closure systems are not.
   @ParameterizedTest
   @MethodSource("editions")
-  void hardwareIsBasicPositiveClosuresAreNot(EditionId edition) {
+  void hardwareIsBasicPositiveClosuresAreNot(OriginId edition) {
     RepairOrder snaps = only(edition, COAT, finding("SNAPS@OUTER_SHELL", DefectKind.DAMAGED));
     assertThat(snaps.level()).isEqualTo(RepairLevel.BASIC_REPLACEMENT);
     for (String closure : List.of("CLOSURE@OUTER_SHELL", "ZIPPER@OUTER_SHELL")) {
@@ -182,7 +182,7 @@ class ShippedRepairTest {
   // Restated of NFPA 1851 (2020): sewing a liner shut after its complete inspection is basic.
   @ParameterizedTest
   @MethodSource("editions")
-  void aLinerIsSewnShutAsABasicRepair(EditionId edition) {
+  void aLinerIsSewnShutAsABasicRepair(OriginId edition) {
     for (Use use : Use.values()) {
       Element coat = ShippedRepairs.element(ElementKind.COAT, use);
       Doer trained = with(EntityKind.ORGANIZATION, CredentialScope.BASIC_REPAIR);
@@ -203,7 +203,7 @@ class ShippedRepairTest {
   /** Common practice: what burned or melted is not sewn on again, whatever else is wrong there. */
   @ParameterizedTest
   @MethodSource("editions")
-  void trimThatBurnedOrMeltedIsNotSewnOnAgain(EditionId edition) {
+  void trimThatBurnedOrMeltedIsNotSewnOnAgain(OriginId edition) {
     Site trim = Site.parse("TRIM@OUTER_SHELL");
     Finding loose = finding("F1", trim, DefectKind.LOOSE, new Extent.NotMeasured());
     assertThat(only(edition, COAT, loose).level()).isEqualTo(RepairLevel.ADVANCED_REPAIR);
@@ -223,7 +223,7 @@ class ShippedRepairTest {
   /** Remembered (HIGH): gear of an incident is preserved as found; nothing on it is repaired. */
   @ParameterizedTest
   @MethodSource("editions")
-  void nothingIsRepairedOnGearThatIsPreserved(EditionId edition) {
+  void nothingIsRepairedOnGearThatIsPreserved(OriginId edition) {
     RepairPlan plan =
         orders(edition)
             .plan(
@@ -254,7 +254,7 @@ class ShippedRepairTest {
   /** What leaves service is not repaired first. */
   @ParameterizedTest
   @MethodSource("editions")
-  void nothingIsRepairedOnALayerThatLeaves(EditionId edition) {
+  void nothingIsRepairedOnALayerThatLeaves(OriginId edition) {
     Finding beyond =
         finding(
             "F1",

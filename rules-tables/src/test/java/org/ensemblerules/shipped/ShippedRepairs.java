@@ -23,21 +23,21 @@ import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.repair.RepairOrders;
 import org.ensemblerules.repair.RepairTables;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.EditionTables;
 import org.ensemblerules.testkit.ShippedGear;
 
 /** Repair orders by the shipped tables, and what they are asked about. */
 final class ShippedRepairs {
-  private static final ConcurrentMap<EditionId, RepairOrders> ORDERS = new ConcurrentHashMap<>();
+  private static final ConcurrentMap<OriginId, RepairOrders> ORDERS = new ConcurrentHashMap<>();
 
   private ShippedRepairs() {}
 
-  static RepairOrders orders(EditionId edition) {
+  static RepairOrders orders(OriginId edition) {
     return ORDERS.computeIfAbsent(edition, each -> RepairOrders.of(tables(each)));
   }
 
-  static RepairTables tables(EditionId edition) {
+  static RepairTables tables(OriginId edition) {
     EditionTables tables = ShippedEditions.loaded().tables(edition);
     return new RepairTables(
         ShippedEditions.loaded().anatomy().orElseThrow(),

@@ -15,7 +15,7 @@ import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Use;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.EditionTables;
 import org.ensemblerules.testkit.ShippedGear.Kind;
 
@@ -23,15 +23,15 @@ import org.ensemblerules.testkit.ShippedGear.Kind;
 final class ShippedRoutes {
   private ShippedRoutes() {}
 
-  static EditionTables tables(EditionId edition) {
+  static EditionTables tables(OriginId edition) {
     return ShippedEditions.loaded().tables(edition);
   }
 
-  static CareRouteTable table(EditionId edition) {
+  static CareRouteTable table(OriginId edition) {
     return tables(edition).careRoutes().orElseThrow();
   }
 
-  static CareRoutes routes(EditionId edition) {
+  static CareRoutes routes(OriginId edition) {
     return CareRoutes.of(
         table(edition),
         tables(edition).permissions().orElseGet(() -> PermissionTable.of(List.of()).orElseThrow()),
@@ -66,12 +66,12 @@ final class ShippedRoutes {
   }
 
   /** The edition of 2001 is of structural elements, before drag rescue devices. */
-  static boolean covered(EditionId edition, Kind kind) {
+  static boolean covered(OriginId edition, Kind kind) {
     return !edition.equals(ShippedEditions.EDITION_2001)
         || (kind.use() == Use.STRUCTURAL && kind.element() != ElementKind.DRAG_RESCUE_DEVICE);
   }
 
-  static CareRoute.Steps steps(EditionId edition, Kind kind, Set<Exposure> met) {
+  static CareRoute.Steps steps(OriginId edition, Kind kind, Set<Exposure> met) {
     return (CareRoute.Steps) routes(edition).route(element(kind), met);
   }
 }

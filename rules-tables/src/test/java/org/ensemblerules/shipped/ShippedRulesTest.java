@@ -11,8 +11,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TimeZone;
 import java.util.stream.Collectors;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.retirement.AgeAnswer;
 import org.ensemblerules.ruleset.HeldBy;
 import org.ensemblerules.ruleset.RuleSet;
@@ -21,7 +21,7 @@ import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Edition;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.JsonFault;
 import org.ensemblerules.tables.LoadedTables;
@@ -61,7 +61,7 @@ class ShippedRulesTest {
 
   @Test
   void anEditionWithoutRulesIsEmpty() {
-    assertThat(ShippedRules.of(new EditionId("NFPA_1851_1999"))).isEmpty();
+    assertThat(ShippedRules.of(new OriginId("NFPA_1851_1999"))).isEmpty();
     assertThat(ShippedRules.of(ShippedEditions.EDITION_2001)).isEmpty();
   }
 
@@ -76,7 +76,7 @@ class ShippedRulesTest {
   @Test
   void theFingerprintIsTheSameAtEachLoad() {
     LoadedTables loaded = ShippedTables.load().orElseThrow();
-    for (EditionId edition : ShippedEditions.WITH_INSPECTION) {
+    for (OriginId edition : ShippedEditions.WITH_INSPECTION) {
       RuleSet anew = RuleSets.compose(loaded, edition).orElseThrow();
       assertThat(fingerprint(anew)).matches("[0-9a-f]{64}").isEqualTo(fingerprint(edition));
       assertThat(anew.identity()).isEqualTo(ShippedEditions.rules(edition).identity());
@@ -97,7 +97,7 @@ class ShippedRulesTest {
         Locale.setDefault(Locale.forLanguageTag(tag));
         TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Kiritimati"));
         LoadedTables anew = ShippedTables.load().orElseThrow();
-        for (EditionId edition : ShippedEditions.WITH_INSPECTION) {
+        for (OriginId edition : ShippedEditions.WITH_INSPECTION) {
           assertThat(fingerprint(RuleSets.compose(anew, edition).orElseThrow()))
               .as("%s under %s", edition, tag)
               .isEqualTo(fingerprint(edition));
@@ -109,7 +109,7 @@ class ShippedRulesTest {
     }
   }
 
-  private static String fingerprint(EditionId edition) {
+  private static String fingerprint(OriginId edition) {
     return fingerprint(ShippedEditions.rules(edition));
   }
 
@@ -127,7 +127,7 @@ class ShippedRulesTest {
                   .contains("/editions/INSPECTION", "NFPA_1851_2001")
                   .contains("NFPA_1851_2008, NFPA_1851_2014, NFPA_1851_2020");
             });
-    EditionId product = new EditionId("NFPA_1971_2018");
+    OriginId product = new OriginId("NFPA_1971_2018");
     assertThat(faults(product, product))
         .extracting(JsonFault::toString)
         .satisfiesExactly(
@@ -136,7 +136,7 @@ class ShippedRulesTest {
                 assertThat(age)
                     .contains("/editions/AGE", "NFPA_1971_2018")
                     .contains("NFPA_1851_2001, NFPA_1851_2008"));
-    assertThat(faults(ShippedEditions.EDITION_2020, new EditionId("NFPA_1851_2019")))
+    assertThat(faults(ShippedEditions.EDITION_2020, new OriginId("NFPA_1851_2019")))
         .singleElement()
         .extracting(JsonFault::toString)
         .asString()
@@ -147,13 +147,13 @@ class ShippedRulesTest {
         .contains("/editions/INSPECTION", "/editions/AGE");
   }
 
-  private static List<JsonFault> faults(EditionId inspection, EditionId age) {
+  private static List<JsonFault> faults(OriginId inspection, OriginId age) {
     return compose(inspection, age) instanceof Checked.Refused<RuleSet, JsonFault> refused
         ? refused.faults()
         : List.of();
   }
 
-  private static Checked<RuleSet, JsonFault> compose(EditionId inspection, EditionId age) {
+  private static Checked<RuleSet, JsonFault> compose(OriginId inspection, OriginId age) {
     return RuleSets.compose(
         ShippedEditions.loaded(), Map.of(Subject.INSPECTION, inspection, Subject.AGE, age));
   }
@@ -187,7 +187,8 @@ class ShippedRulesTest {
     for (Kind kind : ShippedGear.kinds(rules)) {
       Assessment fit = ShippedGear.fit(rules, kind).build();
       Assessment bare =
-          Assessment.builder(ShippedGear.element(rules, kind).cbrnOption(Known.UNKNOWN).build())
+          Assessment.builder(
+                  ShippedGear.element(rules, kind).cbrnOption(YesNoUnknown.UNKNOWN).build())
               .build();
       for (Assessment each : List.of(fit, bare)) {
         assertThat(Assess.assess(rules, each, ShippedGear.AS_OF).cautions())
@@ -195,7 +196,7 @@ class ShippedRulesTest {
             .anyMatch(text -> text.contains("NFPA 1850 (2026)") && text.contains("not confirmed"));
       }
     }
-    for (EditionId edition : List.of(ShippedEditions.EDITION_2008, ShippedEditions.EDITION_2014)) {
+    for (OriginId edition : List.of(ShippedEditions.EDITION_2008, ShippedEditions.EDITION_2014)) {
       RuleSet older = ShippedEditions.rules(edition);
       Kind kind = ShippedGear.kinds(older).get(0);
       assertThat(
@@ -255,7 +256,7 @@ class ShippedRulesTest {
         .containsExactlyInAnyOrderElementsOf(meanings(ShippedEditions.EDITION_2020, own));
   }
 
-  private static List<String> meanings(EditionId edition, Set<String> without) {
+  private static List<String> meanings(OriginId edition, Set<String> without) {
     Set<String> cautions = new HashSet<>();
     RuleSet rules = ShippedEditions.rules(edition);
     rules.tables().cautions().rows().forEach(row -> cautions.add(row.key().value()));
@@ -268,7 +269,7 @@ class ShippedRulesTest {
 
   @Test
   void aDayBeforeTheEditionTookEffectIsNotJudgedByIt() {
-    for (EditionId edition : ShippedEditions.WITH_INSPECTION) {
+    for (OriginId edition : ShippedEditions.WITH_INSPECTION) {
       RuleSet rules = ShippedEditions.rules(edition);
       Edition named = ShippedEditions.loaded().edition(edition).orElseThrow();
       if (named.effective().isEmpty()) {

@@ -20,7 +20,7 @@ import org.ensemblerules.gates.FewestTries;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.ShippedRules;
@@ -66,13 +66,13 @@ class ShippedStillMattersProperties {
     for (int i = random.nextInt(30); i >= 0; i--) {
       MarkedDate day = MarkedDate.of(from.plusDays(random.nextInt(span)));
       switch (random.nextInt(12)) {
-        case 0 -> events.add(new Event.Issued(When.on(day), "Member 7"));
-        case 1 -> events.add(new Event.Returned(When.on(day)));
-        case 2, 3, 4 -> events.add(new Event.Used(When.on(day)));
+        case 0 -> events.add(new Event.Issued(Moment.on(day), "Member 7"));
+        case 1 -> events.add(new Event.Returned(Moment.on(day)));
+        case 2, 3, 4 -> events.add(new Event.Used(Moment.on(day)));
         case 5, 6, 7 ->
             events.add(
                 Event.Cleaned.whole(
-                    When.on(day),
+                    Moment.on(day),
                     CleaningKind.ADVANCED,
                     ShippedGear.permitted(RULES, Task.ADVANCED_CLEANING),
                     Set.of()));

@@ -15,17 +15,17 @@ import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.schedule.DoneBy;
+import org.ensemblerules.schedule.Discharge;
 import org.ensemblerules.schedule.Due;
 import org.ensemblerules.schedule.Planned;
 import org.ensemblerules.schedule.Schedule;
@@ -39,10 +39,10 @@ import org.ensemblerules.schedule.Timing;
 import org.ensemblerules.schedule.Trigger;
 import org.ensemblerules.shipped.PublicRegulations.Rule;
 import org.ensemblerules.source.Basis;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.HowSeen;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Provenance;
 import org.ensemblerules.source.RowKey;
-import org.ensemblerules.source.Seen;
 import org.ensemblerules.source.SourceId;
 import org.ensemblerules.testkit.ShippedGear;
 import org.ensemblerules.testkit.ShippedGear.Kind;
@@ -57,15 +57,15 @@ class ShippedTasksTest {
   private static final TaskKey ADVANCED = new TaskKey("advanced-inspection");
   private static final Kind COAT = new Kind(ElementKind.COAT, Use.STRUCTURAL);
 
-  static List<EditionId> editions() {
+  static List<OriginId> editions() {
     return ShippedEditions.WITH_INSPECTION;
   }
 
-  private static TaskTable tasks(EditionId edition) {
+  private static TaskTable tasks(OriginId edition) {
     return ShippedEditions.loaded().tables(edition).tasks().orElseThrow();
   }
 
-  private static Schedule schedule(EditionId edition, TaskTable tasks) {
+  private static Schedule schedule(OriginId edition, TaskTable tasks) {
     RuleSet rules = ShippedEditions.rules(edition);
     return new Schedule(
         new ScheduleTables(
@@ -76,7 +76,7 @@ class ShippedTasksTest {
             rules.evidenceTables()));
   }
 
-  private static Schedule schedule(EditionId edition) {
+  private static Schedule schedule(OriginId edition) {
     return schedule(edition, tasks(edition));
   }
 
@@ -103,7 +103,7 @@ class ShippedTasksTest {
         "NFPA_1851_2020|advanced-inspection|after each ROUTINE_FOUND, but for SOILING,"
       })
   void whatEachEditionAsksOfACoat(String edition, String task, String timing) {
-    assertThat(ofACoat(new EditionId(edition)))
+    assertThat(ofACoat(new OriginId(edition)))
         .anyMatch(text -> text.startsWith(task + ": " + timing));
   }
 
@@ -119,7 +119,7 @@ class ShippedTasksTest {
         .noneMatch(text -> text.contains(": in every 12 months"));
   }
 
-  private static List<String> ofACoat(EditionId edition) {
+  private static List<String> ofACoat(OriginId edition) {
     return tasks(edition).rows().stream()
         .filter(row -> row.element() == ElementKind.COAT && row.use() == Use.STRUCTURAL)
         .map(row -> row.task() + ": " + row.timing().text())
@@ -129,14 +129,14 @@ class ShippedTasksTest {
   /** No number of the table of intervals stands in that of tasks, and none is forgotten. */
   @ParameterizedTest
   @MethodSource("editions")
-  void everyIntervalIsATaskAndEveryTaskByIntervalHasOne(EditionId edition) {
+  void everyIntervalIsATaskAndEveryTaskByIntervalHasOne(OriginId edition) {
     Set<String> intervals = new TreeSet<>();
     for (IntervalRow row : ShippedEditions.rules(edition).tables().intervals().rows()) {
       intervals.add(row.inspection() + " " + row.element() + " " + row.use());
     }
     Set<String> asked = new TreeSet<>();
     for (TaskRow row : tasks(edition).rows()) {
-      if (row.doneBy() instanceof DoneBy.Inspected inspected) {
+      if (row.doneBy() instanceof Discharge.Inspected inspected) {
         assertThat(row.timing()).isNotInstanceOf(Timing.Every.class);
         if (row.timing() instanceof Timing.ByInterval) {
           asked.add(inspected.kind() + " " + row.element() + " " + row.use());
@@ -149,7 +149,7 @@ class ShippedTasksTest {
   /** Where the basis of an interval is restated or remembered, so is that of its task. */
   @ParameterizedTest
   @MethodSource("editions")
-  void aTaskByIntervalIsAsSureAsItsInterval(EditionId edition) {
+  void aTaskByIntervalIsAsSureAsItsInterval(OriginId edition) {
     Map<String, Basis> bases =
         ShippedEditions.rules(edition).tables().intervals().rows().stream()
             .collect(
@@ -163,7 +163,7 @@ class ShippedTasksTest {
               && !(row.provenance().basis() instanceof Basis.CarriedOver);
       if (!stored
           && row.timing() instanceof Timing.ByInterval
-          && row.doneBy() instanceof DoneBy.Inspected inspected) {
+          && row.doneBy() instanceof Discharge.Inspected inspected) {
         assertThat(row.provenance().basis())
             .isEqualTo(bases.get(inspected.kind() + " " + row.element() + " " + row.use()));
       }
@@ -172,7 +172,7 @@ class ShippedTasksTest {
 
   @Test
   void everyElementOfEveryUseHasTasks() {
-    for (EditionId edition : editions()) {
+    for (OriginId edition : editions()) {
       RuleSet rules = ShippedEditions.rules(edition);
       for (Kind kind : ShippedGear.kinds(rules)) {
         assertThat(tasks(edition).rows(ShippedGear.element(rules, kind).build()))
@@ -185,13 +185,13 @@ class ShippedTasksTest {
 
   @Test
   void onlyTheEditionOf2020ExemptsReserveStock() {
-    for (EditionId edition : editions()) {
+    for (OriginId edition : editions()) {
       assertThat(tasks(edition).rows().stream().anyMatch(TaskRow::exemptInReserve))
           .isEqualTo(edition.equals(ShippedEditions.EDITION_2020));
     }
   }
 
-  private static Element coat(EditionId edition, String inService, Known cbrn) {
+  private static Element coat(OriginId edition, String inService, YesNoUnknown cbrn) {
     return ShippedGear.element(ShippedEditions.rules(edition), COAT)
         .inService(MarkedDate.parse(inService))
         .cbrnOption(cbrn)
@@ -209,8 +209,8 @@ class ShippedTasksTest {
   /** Three years in service, two with the CBRN option, then every year: the 2008 edition. */
   @ParameterizedTest
   @CsvSource({"NO, 2024-06-01", "YES, 2023-06-01", "UNKNOWN, 2023-06-01"})
-  void theFirstCompleteLinerInspection(Known cbrn, LocalDate by) {
-    for (EditionId edition : editions()) {
+  void theFirstCompleteLinerInspection(YesNoUnknown cbrn, LocalDate by) {
+    for (OriginId edition : editions()) {
       assertThat(
               first(
                   schedule(edition),
@@ -222,9 +222,9 @@ class ShippedTasksTest {
     }
   }
 
-  private static Event cleaned(EditionId edition, LocalDate day) {
+  private static Event cleaned(OriginId edition, LocalDate day) {
     return Event.Cleaned.whole(
-        When.on(MarkedDate.of(day)),
+        Moment.on(MarkedDate.of(day)),
         CleaningKind.ADVANCED,
         ShippedGear.permitted(ShippedEditions.rules(edition), Task.of(CleaningKind.ADVANCED)),
         Set.of());
@@ -232,15 +232,15 @@ class ShippedTasksTest {
 
   @Test
   void aCleaningAfterAFire() {
-    EditionId edition = ShippedEditions.EDITION_2020;
+    OriginId edition = ShippedEditions.EDITION_2020;
     LocalDate fire = ShippedGear.AS_OF.minusDays(9);
     List<Event> events = new ArrayList<>();
     events.add(cleaned(edition, fire.minusDays(40)));
     events.add(cleaned(edition, fire.minusDays(20)));
-    Element element = coat(edition, "2021-06-01", Known.NO);
+    Element element = coat(edition, "2021-06-01", YesNoUnknown.NO);
     assertThat(first(schedule(edition), element, events, CLEANING, ShippedGear.AS_OF))
         .contains(fire.minusDays(40).plusMonths(12));
-    events.add(new Event.Exposed(When.on(MarkedDate.of(fire)), Exposure.PRODUCTS_OF_COMBUSTION));
+    events.add(new Event.Exposed(Moment.on(MarkedDate.of(fire)), Exposure.PRODUCTS_OF_COMBUSTION));
     assertThat(first(schedule(edition), element, events, CLEANING, ShippedGear.AS_OF))
         .contains(fire);
     events.add(cleaned(edition, fire.plusDays(1)));
@@ -248,13 +248,13 @@ class ShippedTasksTest {
         .contains(fire.minusDays(20).plusMonths(12));
   }
 
-  private static TaskRow ruleAs(Rule rule, TaskKey task, DoneBy doneBy, Timing timing) {
+  private static TaskRow ruleAs(Rule rule, TaskKey task, Discharge doneBy, Timing timing) {
     return new TaskRow(
         new Provenance(
             new RowKey("law/" + rule.source() + "/" + task),
-            new EditionId("LOCAL_LAW"),
+            new OriginId("LOCAL_LAW"),
             new Basis.Published(
-                new SourceId(rule.source()), Optional.of(rule.section()), Seen.READ),
+                new SourceId(rule.source()), Optional.of(rule.section()), HowSeen.READ),
             LocalDate.of(2027, 11, 30),
             Optional.empty()),
         task,
@@ -265,7 +265,7 @@ class ShippedTasksTest {
         false);
   }
 
-  private static Event inspected(EditionId edition, LocalDate day) {
+  private static Event inspected(OriginId edition, LocalDate day) {
     RuleSet rules = ShippedEditions.rules(edition);
     Inspection made =
         ShippedGear.inspection(rules, InspectionKind.ADVANCED, COAT, MarkedDate.of(day)).build();
@@ -276,10 +276,10 @@ class ShippedTasksTest {
   // 12:100-10.16(a) and 11.5.2.10(B)(1) NMAC: an inspection every year.
   @ParameterizedTest
   @MethodSource("editions")
-  void inspectionIntervalsOfPublicRegulations(EditionId edition) {
+  void inspectionIntervalsOfPublicRegulations(OriginId edition) {
     LocalDate last = LocalDate.of(2024, 1, 31);
     List<Event> events = List.of(inspected(edition, last));
-    Element coat = coat(edition, "2021-06-01", Known.NO);
+    Element coat = coat(edition, "2021-06-01", YesNoUnknown.NO);
     LocalDate shipped =
         first(schedule(edition), coat, events, ADVANCED, ShippedGear.AS_OF).orElseThrow();
     for (Rule rule :
@@ -292,7 +292,7 @@ class ShippedTasksTest {
           ruleAs(
               rule,
               ADVANCED,
-              new DoneBy.Inspected(InspectionKind.ADVANCED),
+              new Discharge.Inspected(InspectionKind.ADVANCED),
               new Timing.Every(Start.IN_SERVICE, months, 1, months));
       LocalDate asked = months == 6 ? LocalDate.of(2024, 7, 31) : LocalDate.of(2025, 1, 31);
       assertThat(first(schedule(edition, only(law)), coat, events, ADVANCED, ShippedGear.AS_OF))
@@ -310,14 +310,14 @@ class ShippedTasksTest {
   // each run.
   @ParameterizedTest
   @MethodSource("editions")
-  void afterEachUseAsMichiganAndNewMexicoAsk(EditionId edition) {
+  void afterEachUseAsMichiganAndNewMexicoAsk(OriginId edition) {
     LocalDate used = ShippedGear.AS_OF.minusDays(3);
-    Element coat = coat(edition, "2021-06-01", Known.NO);
+    Element coat = coat(edition, "2021-06-01", YesNoUnknown.NO);
     List<Event> events =
         List.of(
             cleaned(edition, used.minusDays(60)),
             cleaned(edition, used.minusDays(30)),
-            new Event.Used(When.on(MarkedDate.of(used))));
+            new Event.Used(Moment.on(MarkedDate.of(used))));
     TaskKey routine = new TaskKey("routine-inspection");
     assertThat(first(schedule(edition), coat, events, routine, ShippedGear.AS_OF)).contains(used);
     assertThat(first(schedule(edition), coat, events, CLEANING, ShippedGear.AS_OF))
@@ -327,7 +327,7 @@ class ShippedTasksTest {
         ruleAs(
             PublicRegulations.MICHIGAN_CLEANED,
             CLEANING,
-            new DoneBy.Cleaned(CleaningKind.ADVANCED),
+            new Discharge.Cleaned(CleaningKind.ADVANCED),
             new Timing.After(Trigger.USE, Optional.empty()));
     TaskTable both = tasks(edition).with(List.of(michigan)).orElseThrow();
     assertThat(first(schedule(edition, both), coat, events, CLEANING, ShippedGear.AS_OF))
@@ -338,14 +338,14 @@ class ShippedTasksTest {
   // program, not of a coat: no shipped row asks for it, and its value is tried on a row.
   @Test
   void fiveYearsBetweenRiskAssessmentsInTexas() {
-    EditionId edition = ShippedEditions.EDITION_2020;
+    OriginId edition = ShippedEditions.EDITION_2020;
     TaskRow texas =
         ruleAs(
             PublicRegulations.TEXAS_RISK,
             new TaskKey("risk-assessment"),
-            new DoneBy.Inspected(InspectionKind.ADVANCED),
+            new Discharge.Inspected(InspectionKind.ADVANCED),
             new Timing.Every(Start.IN_SERVICE, 60, 1, 60));
-    Element coat = coat(edition, "2016-02-29", Known.NO);
+    Element coat = coat(edition, "2016-02-29", YesNoUnknown.NO);
     assertThat(
             schedule(edition, only(texas))
                 .calendar(

@@ -22,14 +22,14 @@ import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.gear.Element;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
@@ -100,7 +100,8 @@ class ShippedUnknownProperties {
 
   @Property
   void whetherItIsCertified(@ForAll("cases") ShippedCase given) {
-    Element unknown = changed(given, label -> label.certificationMark(Known.UNKNOWN)).build();
+    Element unknown =
+        changed(given, label -> label.certificationMark(YesNoUnknown.UNKNOWN)).build();
     out(nobodyReadIt(given).with(unknown));
   }
 
@@ -161,7 +162,7 @@ class ShippedUnknownProperties {
 
   @Property
   void whenItWasUsed(@ForAll("cases") ShippedCase given) {
-    out(given.with(new Event.Used(When.on(MarkedDate.unknown()))));
+    out(given.with(new Event.Used(Moment.on(MarkedDate.unknown()))));
   }
 
   record Found(ShippedCase fit, Finding finding) {}

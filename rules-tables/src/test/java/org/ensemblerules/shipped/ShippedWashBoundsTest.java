@@ -23,7 +23,7 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.measure.Bound;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
@@ -33,8 +33,8 @@ import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Comparison;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.FaultCode;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.JsonFault;
 import org.ensemblerules.tables.OverlayFile;
 import org.ensemblerules.tables.OverlayJson;
@@ -50,7 +50,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ShippedWashBoundsTest {
   private static final Kind COAT = new Kind(ElementKind.COAT, Use.STRUCTURAL);
 
-  static List<EditionId> editions() {
+  static List<OriginId> editions() {
     return ShippedEditions.WITH_INSPECTION;
   }
 
@@ -96,7 +96,7 @@ class ShippedWashBoundsTest {
       LocalDate day = ShippedGear.AS_OF.minusDays(back);
       events.add(
           new Event.Cleaned(
-              When.on(MarkedDate.of(day)),
+              Moment.on(MarkedDate.of(day)),
               CleaningKind.ADVANCED,
               ShippedGear.permitted(rules, Task.ADVANCED_CLEANING),
               Set.of(),
@@ -113,7 +113,7 @@ class ShippedWashBoundsTest {
   /** Without an end of what a maker may loosen, a coat boiled twice over would go back. */
   @ParameterizedTest
   @MethodSource("editions")
-  void noInstructionsMakeWashesAtThreeHundredDegreesGood(EditionId edition) {
+  void noInstructionsMakeWashesAtThreeHundredDegreesGood(OriginId edition) {
     RuleSet rules = ShippedEditions.rules(edition);
     OverlayFile endless = water("100000");
     ShippedCase alone = washedTwiceAt(rules, "300");
@@ -152,7 +152,7 @@ class ShippedWashBoundsTest {
 
   @ParameterizedTest
   @MethodSource("editions")
-  void theLoosestItselfIsAllowedAndNothingBeyond(EditionId edition) {
+  void theLoosestItselfIsAllowedAndNothingBeyond(OriginId edition) {
     RuleSet rules = ShippedEditions.rules(edition);
     RuleSet sixty = laid(rules, water("60")).orElseThrow();
     assertThat(washedTwiceAt(sixty, "60").verdict().service()).isEqualTo(Service.IN);
@@ -187,7 +187,7 @@ class ShippedWashBoundsTest {
   /** No limit of an edition is itself beyond what a maker could ask for, or what there is. */
   @ParameterizedTest
   @MethodSource("editions")
-  void theEditionsKeepWithinTheirEnds(EditionId edition) {
+  void theEditionsKeepWithinTheirEnds(OriginId edition) {
     RuleSet rules = ShippedEditions.rules(edition);
     WashBoundTable bounds = rules.tables().of(TableKinds.WASH_BOUNDS);
     for (CareLimitRow row : rules.tables().care().limits().rows()) {

@@ -18,12 +18,12 @@ import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.InspectionOnRecord;
 import org.ensemblerules.inspection.CriterionOutcome;
@@ -37,7 +37,7 @@ import org.ensemblerules.inspection.SignOff;
 import org.ensemblerules.record.RecordFile;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Checked;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.JsonFault;
@@ -59,7 +59,7 @@ import org.junit.jupiter.api.Test;
 class SignedOffTest {
   private static final RuleSet RULES = ShippedRules.standard();
   private static final Kind COAT = new Kind(ElementKind.COAT, Use.STRUCTURAL);
-  private static final EditionId IN_FORCE = new EditionId("NFPA_1851_2020");
+  private static final OriginId IN_FORCE = new OriginId("NFPA_1851_2020");
   private static final RowKey SHELL = new RowKey("garment-advanced-shell-damage/COAT/STRUCTURAL");
 
   private static final Event.Found SOILED =
@@ -91,7 +91,7 @@ class SignedOffTest {
     for (String id : clearBut) {
       ids.add(new FindingId(id));
     }
-    return made -> bare(made).signOff(new SignOff(new EditionId(edition), ids)).build();
+    return made -> bare(made).signOff(new SignOff(new OriginId(edition), ids)).build();
   }
 
   private static UnaryOperator<Inspection> signedOff() {
@@ -147,7 +147,7 @@ class SignedOffTest {
     Verdict verdict =
         coat(made ->
                 Inspection.builder(made.kind(), made.occasion(), made.on(), made.by())
-                    .gearClean(Known.YES)
+                    .gearClean(YesNoUnknown.YES)
                     .signOff(new SignOff(IN_FORCE, Set.of()))
                     .build())
             .verdict();
@@ -266,7 +266,7 @@ class SignedOffTest {
 
   @Test
   void anEarlierEditionSignsOffWhatIsStillTheSame() {
-    RuleSet later = ShippedRules.of(new EditionId("NFPA_1850_2026")).orElseThrow();
+    RuleSet later = ShippedRules.of(new OriginId("NFPA_1850_2026")).orElseThrow();
     ShippedCase given =
         ShippedCase.fit(later, COAT)
             .inspections(made -> Optional.of(signedOff("NFPA_1851_2020").apply(made)));
@@ -298,7 +298,7 @@ class SignedOffTest {
     Verdict verdict =
         coat(made ->
                 Inspection.builder(made.kind(), made.occasion(), made.on(), wearer)
-                    .gearClean(Known.YES)
+                    .gearClean(YesNoUnknown.YES)
                     .allAtHand()
                     .signOff(new SignOff(IN_FORCE, Set.of()))
                     .build())
@@ -316,7 +316,7 @@ class SignedOffTest {
                 Occasion.PERIODIC,
                 MarkedDate.of(LocalDate.of(2019, 1, 1)),
                 ShippedGear.trained(EntityKind.VERIFIED_ORGANIZATION))
-            .gearClean(Known.YES)
+            .gearClean(YesNoUnknown.YES)
             .allAtHand()
             .signOff(new SignOff(IN_FORCE, Set.of()))
             .build();

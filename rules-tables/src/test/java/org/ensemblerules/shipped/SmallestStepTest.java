@@ -24,14 +24,14 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.testkit.ShippedCase;
 import org.ensemblerules.testkit.ShippedGear;
@@ -48,7 +48,7 @@ class SmallestStepTest {
   private static final Kind COAT = new Kind(ElementKind.COAT, Use.STRUCTURAL);
   private static final FindingId ID = new FindingId("F1");
 
-  static List<EditionId> editions() {
+  static List<OriginId> editions() {
     return ShippedEditions.WITH_INSPECTION;
   }
 
@@ -56,8 +56,8 @@ class SmallestStepTest {
     return MarkedDate.of(ShippedGear.AS_OF.minusDays(days));
   }
 
-  private static When when(int daysBefore) {
-    return When.on(before(daysBefore));
+  private static Moment when(int daysBefore) {
+    return Moment.on(before(daysBefore));
   }
 
   /** An inspection on record that counts, at which something was found at some criteria. */
@@ -173,7 +173,7 @@ class SmallestStepTest {
   @Test
   void anAdvancedInspectionDischargesTheWearersLook() {
     List<Event> events = new ArrayList<>(ShippedGear.events(RULES, COAT));
-    events.add(new Event.Used(When.on(MarkedDate.of(LocalDate.of(2021, 8, 1)))));
+    events.add(new Event.Used(Moment.on(MarkedDate.of(LocalDate.of(2021, 8, 1)))));
     ShippedCase given = ShippedCase.fit(RULES, COAT).withEvents(events);
     assertThat(given.inspectedBy(List.of()).verdict().due())
         .filteredOn(due -> due.task().value().equals("routine-inspection"))
@@ -204,7 +204,7 @@ class SmallestStepTest {
   /** What is said to cover a criterion looks for all that it looks for, between them. */
   @ParameterizedTest
   @MethodSource("editions")
-  void whatCoversACriterionLooksForAllOfIt(EditionId edition) {
+  void whatCoversACriterionLooksForAllOfIt(OriginId edition) {
     List<CriterionRow> rows = ShippedEditions.rules(edition).tables().criteria().rows();
     int routine = 0;
     for (CriterionRow row : rows) {

@@ -20,7 +20,7 @@ import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.gear.AnatomyRow;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.testkit.ShippedExtents;
 import org.ensemblerules.testkit.ShippedGear;
 import org.ensemblerules.testkit.ShippedGear.Kind;
@@ -49,13 +49,13 @@ class VerdictWalkTest {
   // A prime, so that the steps fall on other defects and extents at each part.
   private static final int STRIDE = 163;
 
-  static List<EditionId> editions() {
+  static List<OriginId> editions() {
     return ShippedEditions.WITH_INSPECTION;
   }
 
   @ParameterizedTest
   @MethodSource("editions")
-  void theElementsAreFitWithoutAFinding(EditionId edition) {
+  void theElementsAreFitWithoutAFinding(OriginId edition) {
     RuleSet rules = ShippedEditions.rules(edition);
     for (Kind kind : ShippedGear.kinds(rules)) {
       Verdict verdict =
@@ -90,7 +90,7 @@ class VerdictWalkTest {
 
   @ParameterizedTest
   @MethodSource("editions")
-  void everySoManiethOfAllCombinations(EditionId edition, TestReporter report) {
+  void everySoManiethOfAllCombinations(OriginId edition, TestReporter report) {
     RuleSet rules = ShippedEditions.rules(edition);
     List<Extent> extents = ShippedExtents.of(rules.tables().defects());
     List<AnatomyRow> places = rules.tables().anatomy().rows();

@@ -27,13 +27,13 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.testkit.ShippedCase;
 import org.ensemblerules.testkit.ShippedExtents;
 import org.ensemblerules.testkit.ShippedGear;
@@ -84,14 +84,14 @@ class WayBackWalkTest {
 
   private record Way(Element element, List<Act> acts, LocalDate day) {}
 
-  static List<EditionId> editions() {
+  static List<OriginId> editions() {
     return ShippedEditions.WITH_INSPECTION;
   }
 
   @ParameterizedTest
   @Tag("slow")
   @MethodSource("editions")
-  void theWayBackEnds(EditionId edition, TestReporter report) {
+  void theWayBackEnds(OriginId edition, TestReporter report) {
     RuleSet rules = ShippedEditions.rules(edition);
     List<Extent> extents = ShippedExtents.of(rules.tables().defects());
     Map<Check, Integer> onlyWithAnExpert = new EnumMap<>(Check.class);
@@ -122,7 +122,7 @@ class WayBackWalkTest {
       ElementKind element, Use use, Effect effect, Set<Check> afterward, String wording) {}
 
   /** Every row of the default edition; of the others, one of those that say the same. */
-  private static Collection<DefectRow> walked(EditionId edition, RuleSet rules) {
+  private static Collection<DefectRow> walked(OriginId edition, RuleSet rules) {
     List<DefectRow> rows = rules.tables().defects().rows();
     if (edition.equals(ShippedEditions.EDITION_2020)) {
       return rows;
@@ -320,8 +320,8 @@ class WayBackWalkTest {
         .reduce(made, (looked, layer) -> seen(given, layer, looked), (one, other) -> other);
   }
 
-  private static When on(LocalDate day) {
-    return When.on(MarkedDate.of(day));
+  private static Moment on(LocalDate day) {
+    return Moment.on(MarkedDate.of(day));
   }
 
   private static Element relabeled(ShippedCase given, Step step, LocalDate made) {

@@ -25,8 +25,8 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Transfer;
-import org.ensemblerules.history.When;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.RuleSet;
@@ -42,7 +42,7 @@ import org.junit.jupiter.api.Test;
 /** Where gear goes next and why it is out, by the shipped tables: one worked case for each. */
 class WhereItGoesTest {
   private static final RuleSet RULES = ShippedEditions.rules(ShippedEditions.EDITION_2020);
-  private static final When TODAY = When.on(MarkedDate.of(ShippedGear.AS_OF));
+  private static final Moment TODAY = Moment.on(MarkedDate.of(ShippedGear.AS_OF));
 
   private static ShippedCase fit(ElementKind kind) {
     return ShippedCase.fit(RULES, new Kind(kind, Use.STRUCTURAL));

@@ -17,7 +17,7 @@ import net.jqwik.api.Provide;
 import org.ensemblerules.fleet.FleetDifference;
 import org.ensemblerules.record.RecordFile;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.testkit.ArbitrariesOfAssessments;
 import org.ensemblerules.testkit.InventedRules;
 import org.ensemblerules.verdict.Assessment;
@@ -52,7 +52,7 @@ class AnswersJsonProperties {
 
   @Property(tries = 50, edgeCases = EdgeCasesMode.NONE)
   void whatItChangesForGear(@ForAll("assessments") Assessment given) throws IOException {
-    RuleSet then = ShippedRules.of(new EditionId("NFPA_1851_2014")).orElseThrow();
+    RuleSet then = ShippedRules.of(new OriginId("NFPA_1851_2014")).orElseThrow();
     List<String> lines = new ArrayList<>();
     lines.add(
         DifferenceJson.write(

@@ -23,8 +23,8 @@ import org.ensemblerules.record.RetentionPolicy;
 import org.ensemblerules.record.RetentionStart;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.FaultCode;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.strength.Judge;
 import org.ensemblerules.strength.TestCase;
 import org.junit.jupiter.api.Test;
@@ -142,7 +142,7 @@ class AnswersJsonTest {
 
   @Test
   void whatAnotherEditionChanges() throws IOException {
-    RuleSet then = ShippedRules.of(new EditionId("NFPA_1851_2014")).orElseThrow();
+    RuleSet then = ShippedRules.of(new OriginId("NFPA_1851_2014")).orElseThrow();
     RuleSetDifference difference = RuleSetDifference.between(then, RULES);
     valid("difference-answer", DifferenceJson.write(difference));
     assertThat(difference.changes()).isNotEmpty();
@@ -153,14 +153,14 @@ class AnswersJsonTest {
 
   @Test
   void whetherRulesAreSound() throws IOException {
-    SetAudit.Outcome outcome = SetAudit.of(ShippedTables.files(), DAY);
-    for (EditionId edition : outcome.editions().keySet()) {
+    SetAudit.Audited outcome = SetAudit.of(ShippedTables.files(), DAY);
+    for (OriginId edition : outcome.editions().keySet()) {
       AuditReport report = outcome.editions().get(edition);
       JsonNode tree =
           valid("audit-answer", AuditJson.write(Optional.of(edition), List.of(), report));
       assertThat(tree.get("sound").booleanValue()).isEqualTo(report.isSound());
     }
-    SetAudit.Outcome broken =
+    SetAudit.Audited broken =
         SetAudit.of(TableFiles.in(Path.of("..", "examples", "department", "broken-tables")), DAY);
     for (AuditReport report : broken.editions().values()) {
       valid("audit-answer", AuditJson.write(Optional.empty(), List.of("EXAMPLETON"), report));

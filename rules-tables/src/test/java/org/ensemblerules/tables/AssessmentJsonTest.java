@@ -20,14 +20,14 @@ import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Credential;
 import org.ensemblerules.effect.CredentialScope;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Transfer;
-import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.measure.Quantity;
@@ -76,7 +76,7 @@ class AssessmentJsonTest {
                 .size("44 R")
                 .manufactured(new MarkedDate.Month(YearMonth.of(2018, 3)))
                 .claimedEdition("Edition 2018")
-                .certificationMark(Known.YES)
+                .certificationMark(YesNoUnknown.YES)
                 .legibility(Legibility.READABLE)
                 .build())
         .containsEntry(
@@ -87,7 +87,7 @@ class AssessmentJsonTest {
                 .build());
     assertThat(assessment.element().inService())
         .isEqualTo(new MarkedDate.Month(YearMonth.of(2019, 5)));
-    assertThat(assessment.element().cbrnOption()).isEqualTo(Known.NO);
+    assertThat(assessment.element().cbrnOption()).isEqualTo(YesNoUnknown.NO);
   }
 
   @Test
@@ -112,14 +112,14 @@ class AssessmentJsonTest {
     assertThat(assessment.history().events(Event.Exposed.class))
         .containsExactly(
             new Event.Exposed(
-                new When(MarkedDate.parse("2021-06-02"), 1), Exposure.PRODUCTS_OF_COMBUSTION));
+                new Moment(MarkedDate.parse("2021-06-02"), 1), Exposure.PRODUCTS_OF_COMBUSTION));
     assertThat(assessment.history().events(Event.Moved.class))
         .containsExactly(
-            new Event.Moved(When.on(MarkedDate.parse("2021-07")), Transfer.LENT, "Station 2"));
+            new Event.Moved(Moment.on(MarkedDate.parse("2021-07")), Transfer.LENT, "Station 2"));
     assertThat(assessment.history().events(Event.Modified.class))
         .containsExactly(
             new Event.Modified(
-                When.on(MarkedDate.parse("2021-08-01")), "a pocket added", Known.YES));
+                Moment.on(MarkedDate.parse("2021-08-01")), "a pocket added", YesNoUnknown.YES));
     assertThat(assessment.history().events(Event.TakenOut.class).get(0).why())
         .isEqualTo("sent for repair");
     assertThat(assessment.history().events(Event.BackInService.class)).hasSize(1);
@@ -152,14 +152,14 @@ class AssessmentJsonTest {
             .events(Event.Inspected.class)
             .get(0)
             .inspection();
-    assertThat(barely.gearClean()).isEqualTo(Known.UNKNOWN);
+    assertThat(barely.gearClean()).isEqualTo(YesNoUnknown.UNKNOWN);
     assertThat(barely.atHand()).isEmpty();
     assertThat(barely.outcomes()).isEmpty();
     assertThat(assessment.findings().get(1).place()).isEmpty();
     assertThat(assessment.findings().get(1).extent()).isEqualTo(new Extent.NotMeasured());
 
     Assessment least = AssessmentJson.read("{\"element\":" + COAT + "}").orElseThrow();
-    assertThat(least.element().cbrnOption()).isEqualTo(Known.UNKNOWN);
+    assertThat(least.element().cbrnOption()).isEqualTo(YesNoUnknown.UNKNOWN);
     assertThat(least.element().inService()).isEqualTo(MarkedDate.unknown());
     assertThat(AssessmentJson.write(least)).isEqualTo("{\"element\":" + COAT + "}");
   }

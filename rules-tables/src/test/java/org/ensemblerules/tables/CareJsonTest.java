@@ -14,7 +14,7 @@ import org.ensemblerules.effect.PermissionTable;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.source.Checked;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.testkit.ShippedLoad;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -41,7 +41,7 @@ class CareJsonTest {
   }
 
   private static CareRoutes routes(String edition) {
-    EditionTables tables = TABLES.tables(new EditionId(edition));
+    EditionTables tables = TABLES.tables(new OriginId(edition));
     return CareRoutes.of(
         tables.careRoutes().orElseThrow(),
         tables.permissions().orElseGet(() -> PermissionTable.of(List.of()).orElseThrow()),

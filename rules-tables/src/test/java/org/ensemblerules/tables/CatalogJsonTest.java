@@ -27,7 +27,7 @@ import org.ensemblerules.gear.Use;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.junit.jupiter.api.Test;
 
 class CatalogJsonTest {
@@ -104,8 +104,7 @@ class CatalogJsonTest {
 
   @Test
   void theJsonIsWhatItsSchemaSaysForEachEdition() throws IOException {
-    for (EditionId edition :
-        List.of(ShippedRules.DEFAULT_EDITION, new EditionId("NFPA_1851_2008"))) {
+    for (OriginId edition : List.of(ShippedRules.DEFAULT_EDITION, new OriginId("NFPA_1851_2008"))) {
       RuleSet rules = ShippedRules.of(edition).orElseThrow();
       String json = CatalogJson.write(Catalog.of(rules), ShippedWords.english());
       assertThat(TableSchemas.objections("catalog", json)).isEmpty();

@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Checked;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -52,7 +52,7 @@ class CustodyJsonTest {
   @ParameterizedTest
   @ValueSource(strings = {"NFPA_1851_2008", "NFPA_1851_2014", "NFPA_1851_2020", "NFPA_1850_2026"})
   void whatIsRecordedIsShownAndWhatIsNotIsMissing(String edition) throws IOException {
-    RuleSet rules = ShippedRules.of(new EditionId(edition)).orElseThrow();
+    RuleSet rules = ShippedRules.of(new OriginId(edition)).orElseThrow();
     Map<String, String> whole = steps(answer(rules, quoted(COAT + WHOLE + "}}")));
     assertThat(whole).hasSize(10).containsEntry("RECORDED_RELEASE", "STILL_HELD");
     whole.remove("RECORDED_RELEASE");

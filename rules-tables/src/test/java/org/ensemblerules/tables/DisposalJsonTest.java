@@ -12,7 +12,7 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Checked;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -51,7 +51,7 @@ class DisposalJsonTest {
   @ParameterizedTest
   @ValueSource(strings = {"NFPA_1851_2008", "NFPA_1851_2014", "NFPA_1851_2020", "NFPA_1850_2026"})
   void questionsAndAnswersAreAsTheSchemasHaveThem(String edition) {
-    RuleSet rules = ShippedRules.of(new EditionId(edition)).orElseThrow();
+    RuleSet rules = ShippedRules.of(new OriginId(edition)).orElseThrow();
     for (ElementKind kind : ElementKind.values()) {
       for (Use use : Use.values()) {
         for (List<String> causes :

@@ -21,7 +21,6 @@ import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.JsonLines.BadLine;
 import org.ensemblerules.tables.JsonLines.Line;
-import org.ensemblerules.tables.JsonLines.Outcome;
 import org.ensemblerules.verdict.Assessment;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -37,17 +36,17 @@ class JsonLinesTest {
     return new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8));
   }
 
-  private static List<Outcome<Assessment>> all(JsonLines<Assessment> lines) {
-    try (Stream<Outcome<Assessment>> stream = lines.stream()) {
+  private static List<JsonLines.Entry<Assessment>> all(JsonLines<Assessment> lines) {
+    try (Stream<JsonLines.Entry<Assessment>> stream = lines.stream()) {
       return stream.toList();
     }
   }
 
   /** The same text as bytes and as characters must give the same. */
-  private static List<Outcome<Assessment>> read(String text, int longest) {
-    List<Outcome<Assessment>> fromBytes =
+  private static List<JsonLines.Entry<Assessment>> read(String text, int longest) {
+    List<JsonLines.Entry<Assessment>> fromBytes =
         all(JsonLines.of("gear.jsonl", bytes(text), AssessmentJson::read, longest));
-    List<Outcome<Assessment>> fromCharacters =
+    List<JsonLines.Entry<Assessment>> fromCharacters =
         all(JsonLines.of("gear.jsonl", new StringReader(text), AssessmentJson::read, longest));
     assertThat(fromCharacters.toString().replace("characters", "bytes"))
         .isEqualTo(fromBytes.toString());
@@ -58,14 +57,14 @@ class JsonLinesTest {
     return new Line<>(number, AssessmentJson.read(coat(id)).orElseThrow());
   }
 
-  private static BadLine<Assessment> bad(Outcome<Assessment> outcome) {
+  private static BadLine<Assessment> bad(JsonLines.Entry<Assessment> outcome) {
     assertThat(outcome).isInstanceOf(BadLine.class);
     return (BadLine<Assessment>) outcome;
   }
 
   @Test
   void badLinesAreHandedOverAndReadingGoesOn() {
-    List<Outcome<Assessment>> outcomes =
+    List<JsonLines.Entry<Assessment>> outcomes =
         read(coat("A") + "\n{\"element\":7}\n" + coat("B") + "\n", 1000);
 
     assertThat(outcomes)
@@ -190,7 +189,7 @@ class JsonLinesTest {
     }
     InputStream oneByOne = LineStreams.byteByByte(bytes(text.toString()));
 
-    List<Outcome<Assessment>> slowly =
+    List<JsonLines.Entry<Assessment>> slowly =
         all(JsonLines.of("gear.jsonl", oneByOne, AssessmentJson::read));
 
     assertThat(slowly).hasSize(700).hasOnlyElementsOfType(Line.class);
@@ -312,7 +311,7 @@ class JsonLinesTest {
                   return gear.element().id().value();
                 });
 
-    Outcome<String> first = lines.next();
+    JsonLines.Entry<String> first = lines.next();
     assertThat(first.number()).isEqualTo(1);
     assertThat(((BadLine<String>) first).text()).isEqualTo(coat("A"));
     assertThat(((BadLine<String>) first).faults())

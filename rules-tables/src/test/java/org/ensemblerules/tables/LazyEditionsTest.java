@@ -9,14 +9,14 @@ import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Edition;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.testkit.ShippedLoad;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Only what is asked for is loaded, and it is the same as if all had been. */
 class LazyEditionsTest {
-  private static final EditionId EDITION_2008 = new EditionId("NFPA_1851_2008");
+  private static final OriginId EDITION_2008 = new OriginId("NFPA_1851_2008");
 
   @Tag("slow")
   @Test
@@ -32,7 +32,7 @@ class LazyEditionsTest {
       assertThat(ShippedRules.of(edition.id())).containsSame(lazy);
     }
     assertThat(ShippedRules.sources()).isEqualTo(all.sources());
-    assertThat(ShippedRules.of(new EditionId("NO_SUCH_EDITION"))).isEmpty();
+    assertThat(ShippedRules.of(new OriginId("NO_SUCH_EDITION"))).isEmpty();
   }
 
   @Test
@@ -57,7 +57,7 @@ class LazyEditionsTest {
   @Test
   void anEditionThatCarriesAnotherOverWholeHasAllItsTables() {
     RuleSet before = ShippedRules.standard();
-    RuleSet after = ShippedRules.of(new EditionId("NFPA_1850_2026")).orElseThrow();
+    RuleSet after = ShippedRules.of(new OriginId("NFPA_1850_2026")).orElseThrow();
     // A caution on its first day is its own.
     assertThat(after.tables().rows()).hasSize(before.tables().rows().size() + 1);
     assertThat(after.identity().revisions())

@@ -127,13 +127,13 @@ class LongReportsTest {
     return DECISIONS;
   }
 
-  private static JsonLines.Outcome<Assessment> read(String line, int longest) {
+  private static JsonLines.Entry<Assessment> read(String line, int longest) {
     return JsonLines.of("gear.jsonl", new StringReader(line), AssessmentJson::read, longest).next();
   }
 
   /** The one reason that a test is told by. */
   private static Reason answered(String line) {
-    JsonLines.Outcome<Assessment> outcome = read(line, ROOM);
+    JsonLines.Entry<Assessment> outcome = read(line, ROOM);
     assertThat(outcome).isInstanceOf(JsonLines.Line.class);
     List<Reason> told =
         Assess.assess(RULES, ((JsonLines.Line<Assessment>) outcome).value(), AS_OF)

@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.ensemblerules.effect.DoerRegister;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.record.DisposalNote;
 import org.ensemblerules.record.PfasContent;
 import org.ensemblerules.record.PfasNotice;
@@ -61,16 +61,16 @@ class RecordFileJsonTest {
     assertThat(file.history().events()).hasSize(1);
     assertThat(file.label().orElseThrow().manufactured()).hasToString("2020-03");
     assertThat(file.layerLabels()).hasSize(1);
-    assertThat(file.inStock()).isEqualTo(Known.NO);
+    assertThat(file.inStock()).isEqualTo(YesNoUnknown.NO);
     assertThat(file.notes())
         .containsExactly(
             new RecordNote(
                 RecordItem.ISSUE_DATE_AND_CONDITION,
-                new When(MarkedDate.parse("2020-06-01"), 2),
+                new Moment(MarkedDate.parse("2020-06-01"), 2),
                 RecordDetail.CONDITION,
                 "new"));
     assertThat(file.disposal())
-        .contains(new DisposalNote(DisposalRoute.NON_LIVE_FIRE_TRAINING, Known.YES));
+        .contains(new DisposalNote(DisposalRoute.NON_LIVE_FIRE_TRAINING, YesNoUnknown.YES));
     assertThat(file.pfasNotices())
         .containsExactly(
             new PfasNotice(
@@ -92,8 +92,8 @@ class RecordFileJsonTest {
                     + " \"DESTROY\"}, \"pfasNotices\": [{\"place\": \"US-CO\"}]}}")
             .orElseThrow();
     assertThat(file.history().events()).isEmpty();
-    assertThat(file.inStock()).isEqualTo(Known.UNKNOWN);
-    assertThat(file.disposal().orElseThrow().markedForTraining()).isEqualTo(Known.UNKNOWN);
+    assertThat(file.inStock()).isEqualTo(YesNoUnknown.UNKNOWN);
+    assertThat(file.disposal().orElseThrow().markedForTraining()).isEqualTo(YesNoUnknown.UNKNOWN);
     PfasNotice notice = file.pfasNotices().iterator().next();
     assertThat(notice.content()).isEqualTo(PfasContent.UNKNOWN);
     assertThat(notice.sold()).isEqualTo(MarkedDate.unknown());

@@ -21,9 +21,9 @@ import org.ensemblerules.defect.Demand;
 import org.ensemblerules.defect.ExtentKind;
 import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.fleet.FleetEffect;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Contradiction;
 import org.ensemblerules.history.Event;
@@ -62,7 +62,7 @@ class RecordSchemasTest {
           Map.entry(
               "record#/$defs/event/properties/event",
               texts(TableSchemas.text("record").at("/$defs/event/properties/event/enum"))),
-          Map.entry("record#/$defs/known", names(Known.class)),
+          Map.entry("record#/$defs/known", names(YesNoUnknown.class)),
           Map.entry("record#/$defs/occasion", names(Occasion.class)),
           Map.entry("record#/$defs/outcome", names(Outcome.class)),
           Map.entry("record#/$defs/checkResult", names(CheckResult.class)),
@@ -77,7 +77,8 @@ class RecordSchemasTest {
           Map.entry("repair-answer#/$defs/may", formsOf(MayDo.class)),
           Map.entry("repair-answer#/$defs/view", formsOf(CostView.class)),
           Map.entry("file-answer#/$defs/contradictionKind", names(Contradiction.Kind.class)),
-          Map.entry("test-answer#/$defs/outcome", names(org.ensemblerules.strength.Outcome.class)),
+          Map.entry(
+              "test-answer#/$defs/outcome", names(org.ensemblerules.strength.TestOutcome.class)),
           Map.entry("test-answer#/$defs/reason", names(NoResultReason.class)),
           Map.entry("test-answer#/$defs/remark", names(Remark.class)),
           Map.entry("difference-answer#/$defs/changeKind", names(ChangeKind.class)),

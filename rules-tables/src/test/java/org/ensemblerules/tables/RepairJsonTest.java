@@ -10,7 +10,7 @@ import java.util.List;
 import org.ensemblerules.repair.RepairOrders;
 import org.ensemblerules.repair.RepairTables;
 import org.ensemblerules.source.Checked;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.testkit.ShippedLoad;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -44,7 +44,7 @@ class RepairJsonTest {
   private static final String HALF = "'against':'REPLACEMENT_VALUE','mostPercent':50";
 
   private static RepairOrders orders(String edition) {
-    EditionTables tables = TABLES.tables(new EditionId(edition));
+    EditionTables tables = TABLES.tables(new OriginId(edition));
     return RepairOrders.of(
         new RepairTables(
             TABLES.anatomy().orElseThrow(),

@@ -57,7 +57,7 @@ import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.schedule.Start;
 import org.ensemblerules.schedule.Trigger;
 import org.ensemblerules.source.Confidence;
-import org.ensemblerules.source.Seen;
+import org.ensemblerules.source.HowSeen;
 import org.ensemblerules.source.SourceKind;
 import org.ensemblerules.strength.Construction;
 import org.ensemblerules.strength.Direction;
@@ -75,7 +75,7 @@ class SchemaVocabularyTest {
     for (Class<? extends Enum<?>> type :
         List.of(
             Subject.class,
-            Seen.class,
+            HowSeen.class,
             Confidence.class,
             SourceKind.class,
             ElementKind.class,

@@ -28,7 +28,7 @@ class SetAuditTest {
   @ParameterizedTest
   @MethodSource("names")
   void everyRefusalIsInTheReport(String name) throws IOException {
-    SetAudit.Outcome outcome = SetAudit.of(FixtureSets.brokenBy(name), AS_OF);
+    SetAudit.Audited outcome = SetAudit.of(FixtureSets.brokenBy(name), AS_OF);
     assertThat(outcome.isSound()).isFalse();
     assertThat(outcome.editions()).isEmpty();
     assertThat(outcome.refused().orElseThrow().faults())
@@ -93,7 +93,7 @@ class SetAuditTest {
   @Test
   @Tag("slow")
   void aSetThatLoadsIsAuditedEditionByEdition() {
-    SetAudit.Outcome shipped = SetAudit.of(ShippedTables.files(), AS_OF);
+    SetAudit.Audited shipped = SetAudit.of(ShippedTables.files(), AS_OF);
     assertThat(shipped.refused()).isEmpty();
     assertThat(shipped.isSound()).isTrue();
     assertThat(shipped.editions().keySet())

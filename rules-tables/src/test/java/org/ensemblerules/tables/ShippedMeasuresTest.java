@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ensemblerules.ruleset.Subject;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.strength.RequirementRow;
 import org.ensemblerules.strength.RequirementTable;
 import org.ensemblerules.testkit.ShippedLoad;
@@ -15,11 +15,11 @@ import org.junit.jupiter.api.Test;
 
 /** How much the shipped tables say of measurements, edition by edition. */
 class ShippedMeasuresTest {
-  private static final EditionId CARE_2001 = new EditionId("NFPA_1851_2001");
-  private static final EditionId CARE_2008 = new EditionId("NFPA_1851_2008");
-  private static final EditionId CARE_2014 = new EditionId("NFPA_1851_2014");
-  private static final EditionId CARE_2020 = new EditionId("NFPA_1851_2020");
-  private static final EditionId CARE_2026 = new EditionId("NFPA_1850_2026");
+  private static final OriginId CARE_2001 = new OriginId("NFPA_1851_2001");
+  private static final OriginId CARE_2008 = new OriginId("NFPA_1851_2008");
+  private static final OriginId CARE_2014 = new OriginId("NFPA_1851_2014");
+  private static final OriginId CARE_2020 = new OriginId("NFPA_1851_2020");
+  private static final OriginId CARE_2026 = new OriginId("NFPA_1850_2026");
 
   private final LoadedTables tables = ShippedLoad.tables();
 
@@ -59,7 +59,7 @@ class ShippedMeasuresTest {
 
   @Test
   void editionsOfCareHaveConditionsAndLimits() {
-    for (EditionId edition : List.of(CARE_2008, CARE_2014, CARE_2020)) {
+    for (OriginId edition : List.of(CARE_2008, CARE_2014, CARE_2020)) {
       EditionTables of = tables.tables(edition);
       assertThat(of.conditions().orElseThrow().rows()).as("%s", edition).hasSize(29);
       assertThat(of.strongerChecks().orElseThrow().rows()).as("%s", edition).hasSize(12);
@@ -104,7 +104,7 @@ class ShippedMeasuresTest {
                     .isPresent());
   }
 
-  private List<RequirementRow> requirements(EditionId edition) {
+  private List<RequirementRow> requirements(OriginId edition) {
     Optional<RequirementTable> of = tables.tables(edition).strengthRequirements();
     return of.orElseThrow().rows();
   }

@@ -21,7 +21,7 @@ import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.Edition;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.strength.Construction;
 import org.ensemblerules.strength.Direction;
 import org.ensemblerules.strength.DiscardRow;
@@ -38,15 +38,15 @@ import org.junit.jupiter.api.Test;
 
 /** What the frozen sound set says of measurements, value for value. */
 class SoundMeasuresTest {
-  private static final EditionId FIRST = new EditionId("FROZEN_1");
-  private static final EditionId SECOND = new EditionId("FROZEN_2");
+  private static final OriginId FIRST = new OriginId("FROZEN_1");
+  private static final OriginId SECOND = new OriginId("FROZEN_2");
   private static final TestMethod TEAR = new TestMethod("FROZEN_TEAR");
   private static final TestMethod GRAB = new TestMethod("FROZEN_GRAB");
 
   private final LoadedTables set =
       TableLoader.load(TableFiles.in(FixtureSets.sound())).orElseThrow();
 
-  private List<RequirementRow> requirements(EditionId edition) {
+  private List<RequirementRow> requirements(OriginId edition) {
     return set.tables(edition).strengthRequirements().orElseThrow().rows();
   }
 

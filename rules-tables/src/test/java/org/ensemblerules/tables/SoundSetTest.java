@@ -38,25 +38,25 @@ import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Confidence;
 import org.ensemblerules.source.Edition;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.HowSeen;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
-import org.ensemblerules.source.Seen;
 import org.ensemblerules.source.SourceId;
 import org.ensemblerules.source.SourceKind;
 import org.junit.jupiter.api.Test;
 
 /** What the frozen sound set says, value for value. */
 class SoundSetTest {
-  private static final EditionId FIRST = new EditionId("FROZEN_1");
-  private static final EditionId SECOND = new EditionId("FROZEN_2");
-  private static final EditionId THIRD = new EditionId("FROZEN_3");
+  private static final OriginId FIRST = new OriginId("FROZEN_1");
+  private static final OriginId SECOND = new OriginId("FROZEN_2");
+  private static final OriginId THIRD = new OriginId("FROZEN_3");
   private static final Site SHELL = Site.of(Part.FABRIC, LayerKind.OUTER_SHELL);
 
   private final LoadedTables set =
       TableLoader.load(TableFiles.in(FixtureSets.sound())).orElseThrow();
 
-  private DefectTable defects(EditionId edition) {
+  private DefectTable defects(OriginId edition) {
     return set.tables(edition).defects().orElseThrow();
   }
 
@@ -81,7 +81,7 @@ class SoundSetTest {
     assertThat(set.editions()).extracting(Edition::id).containsExactly(FIRST, SECOND, THIRD);
     assertThat(set.edition(FIRST).orElseThrow().effective()).contains(LocalDate.of(2001, 2, 28));
     assertThat(set.edition(SECOND).orElseThrow().consolidatedInto()).contains(THIRD);
-    assertThat(set.edition(new EditionId("FROZEN_9"))).isEmpty();
+    assertThat(set.edition(new OriginId("FROZEN_9"))).isEmpty();
   }
 
   @Test
@@ -99,7 +99,7 @@ class SoundSetTest {
     assertThat(set.tables(SECOND).criteria()).isEmpty();
     assertThat(set.tables(SECOND).checks()).isEmpty();
     assertThat(set.tables(SECOND).cautions()).isEmpty();
-    assertThat(set.tables(new EditionId("FROZEN_9")).subjects()).isEmpty();
+    assertThat(set.tables(new OriginId("FROZEN_9")).subjects()).isEmpty();
   }
 
   @Test
@@ -151,7 +151,7 @@ class SoundSetTest {
     assertThat(rows.get(1).atHand()).isEmpty();
     assertThat(shell.provenance().basis())
         .isEqualTo(
-            new Basis.Published(new SourceId("frozen-rules"), Optional.of("§6.2"), Seen.READ));
+            new Basis.Published(new SourceId("frozen-rules"), Optional.of("§6.2"), HowSeen.READ));
   }
 
   @Test

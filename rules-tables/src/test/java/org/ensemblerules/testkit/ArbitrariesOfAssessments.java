@@ -14,15 +14,15 @@ import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.effect.Scope;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Transfer;
-import org.ensemblerules.history.When;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.source.RowKey;
@@ -45,13 +45,13 @@ public final class ArbitrariesOfAssessments {
    *
    * @return moments with and without an order in their day
    */
-  public static Arbitrary<When> moments() {
+  public static Arbitrary<Moment> moments() {
     return Combinators.combine(
             ArbitrariesOfTexts.markedDates(),
             Arbitraries.frequencyOf(
                 Tuple.of(3, Arbitraries.just(0)),
                 Tuple.of(1, Arbitraries.integers().between(1, 10_000))))
-        .as(When::new);
+        .as(Moment::new);
   }
 
   /**
@@ -94,7 +94,8 @@ public final class ArbitrariesOfAssessments {
         Combinators.combine(
                 moments(), Arbitraries.of(Transfer.class), ArbitrariesOfTexts.texts(200))
             .as(Event.Moved::new),
-        Combinators.combine(moments(), ArbitrariesOfTexts.texts(300), Arbitraries.of(Known.class))
+        Combinators.combine(
+                moments(), ArbitrariesOfTexts.texts(300), Arbitraries.of(YesNoUnknown.class))
             .as(Event.Modified::new),
         Combinators.combine(moments(), ArbitrariesOfTexts.texts(300)).as(Event.TakenOut::new),
         Combinators.combine(

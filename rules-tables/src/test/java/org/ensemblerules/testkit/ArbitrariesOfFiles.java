@@ -5,10 +5,10 @@ import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
-import org.ensemblerules.history.When;
+import org.ensemblerules.gear.YesNoUnknown;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.record.DisposalNote;
 import org.ensemblerules.record.PfasContent;
 import org.ensemblerules.record.PfasNotice;
@@ -43,7 +43,7 @@ public final class ArbitrariesOfFiles {
   }
 
   private static RecordNote form(RecordItem item, RecordDetail detail) {
-    return new RecordNote(item, When.on(MarkedDate.unknown()), detail, "x");
+    return new RecordNote(item, Moment.on(MarkedDate.unknown()), detail, "x");
   }
 
   /**
@@ -69,14 +69,14 @@ public final class ArbitrariesOfFiles {
    */
   public static Arbitrary<RecordFile> files(List<RowKey> criteria) {
     Arbitrary<Optional<DisposalNote>> disposals =
-        Combinators.combine(Arbitraries.of(DisposalRoute.class), Arbitraries.of(Known.class))
+        Combinators.combine(Arbitraries.of(DisposalRoute.class), Arbitraries.of(YesNoUnknown.class))
             .as(DisposalNote::new)
             .optional();
     return Combinators.combine(
             ArbitrariesOfGear.elements(),
             ArbitrariesOfAssessments.histories(criteria),
             ArbitrariesOfGear.elements(),
-            Arbitraries.of(Known.class),
+            Arbitraries.of(YesNoUnknown.class),
             notes().list().ofMaxSize(3),
             disposals,
             notices().list().ofMaxSize(2))

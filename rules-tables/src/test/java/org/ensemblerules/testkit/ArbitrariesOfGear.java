@@ -8,13 +8,13 @@ import net.jqwik.api.Combinators;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 
 /** Elements of every kind and use, with all, some or none of what can be known of them. */
 public final class ArbitrariesOfGear {
@@ -45,7 +45,7 @@ public final class ArbitrariesOfGear {
         .use(ArbitrariesOfTexts.texts(100))
         .withProbability(0.4)
         .in(said(Label.Builder::claimedEdition))
-        .use(Arbitraries.of(Known.class))
+        .use(Arbitraries.of(YesNoUnknown.class))
         .withProbability(0.7)
         .in(said(Label.Builder::certificationMark))
         .use(Arbitraries.of(Legibility.class))
@@ -78,7 +78,7 @@ public final class ArbitrariesOfGear {
             labels().optional(0.6),
             Arbitraries.maps(Arbitraries.of(LayerKind.class), labels()).ofMaxSize(3),
             ArbitrariesOfTexts.markedDates().optional(0.7),
-            Arbitraries.of(Known.class),
+            Arbitraries.of(YesNoUnknown.class),
             sites().list().ofMaxSize(2))
         .as(
             (element, label, layers, inService, cbrnOption, notFitted) -> {

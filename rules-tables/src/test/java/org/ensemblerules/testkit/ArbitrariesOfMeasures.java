@@ -17,15 +17,15 @@ import org.ensemblerules.fieldcheck.Condition;
 import org.ensemblerules.fieldcheck.ConditionForm;
 import org.ensemblerules.fieldcheck.ConditionValue;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Rounding;
 import org.ensemblerules.measure.Ties;
 import org.ensemblerules.measure.Unit;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.strength.Construction;
 import org.ensemblerules.strength.DecisionRule;
 import org.ensemblerules.strength.Direction;
@@ -88,7 +88,7 @@ public final class ArbitrariesOfMeasures {
 
   private static Arbitrary<ConditionValue> values(Condition condition) {
     if (condition.form() == ConditionForm.ANSWERED) {
-      return Arbitraries.of(Known.class).map(ConditionValue.Answered::new);
+      return Arbitraries.of(YesNoUnknown.class).map(ConditionValue.Answered::new);
     } else if (condition.form() == ConditionForm.COUNTED) {
       return Arbitraries.integers().between(0, 100).map(ConditionValue.Counted::new);
     }
@@ -130,7 +130,7 @@ public final class ArbitrariesOfMeasures {
             Arbitraries.of(WashPractice.CHLORINE_BLEACH, WashPractice.LAYERS_TOGETHER)
                 .set()
                 .ofMaxSize(2),
-            Arbitraries.of(Known.class))
+            Arbitraries.of(YesNoUnknown.class))
         .as(
             (water, drying, ph, extraction, machine, practices, known) -> {
               WashRecord.Builder wash =
@@ -222,7 +222,7 @@ public final class ArbitrariesOfMeasures {
       Optional<String> laboratory) {}
 
   private static Arbitrary<Purpose> purposes() {
-    EditionId policy = new EditionId("INVENTED_POLICY");
+    OriginId policy = new OriginId("INVENTED_POLICY");
     return Arbitraries.oneOf(
         Arbitraries.just(new Purpose.Certification()),
         Arbitraries.just(new Purpose.AtLeastNewRequirement(policy)),
@@ -260,6 +260,6 @@ public final class ArbitrariesOfMeasures {
     return Combinators.combine(ArbitrariesOfTexts.texts(100), reports(), purposes(), rules())
         .as(
             (id, report, purpose, rule) ->
-                new TestCase(id, new EditionId("INVENTED_PRODUCT"), report, purpose, rule));
+                new TestCase(id, new OriginId("INVENTED_PRODUCT"), report, purpose, rule));
   }
 }

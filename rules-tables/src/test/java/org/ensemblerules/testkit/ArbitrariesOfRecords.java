@@ -31,7 +31,6 @@ import org.ensemblerules.fieldcheck.Applicability;
 import org.ensemblerules.gear.AnatomyRow;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementId;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
@@ -39,11 +38,12 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Presence;
 import org.ensemblerules.gear.Site;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Transfer;
-import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
@@ -54,7 +54,7 @@ import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.verdict.Assessment;
 
 /**
@@ -137,8 +137,8 @@ public final class ArbitrariesOfRecords {
     return AS_OF.minusDays(random.nextInt(days));
   }
 
-  private When when(LocalDate day) {
-    return new When(date(day), seldom() ? 1 + random.nextInt(3) : 0);
+  private Moment when(LocalDate day) {
+    return new Moment(date(day), seldom() ? 1 + random.nextInt(3) : 0);
   }
 
   // What it is.
@@ -146,7 +146,7 @@ public final class ArbitrariesOfRecords {
   private Element element() {
     Element.Builder element =
         Element.builder(new ElementId("1"), kind.element(), kind.use())
-            .cbrnOption(leftOut() ? Known.UNKNOWN : one(Known.values()));
+            .cbrnOption(leftOut() ? YesNoUnknown.UNKNOWN : one(YesNoUnknown.values()));
     if (!leftOut()) {
       element.inService(date(ShippedGear.IN_SERVICE));
     }
@@ -190,7 +190,7 @@ public final class ArbitrariesOfRecords {
                 leftOut()
                     ? MarkedDate.unknown()
                     : date(seldom() ? LocalDate.of(2012, 5, 1) : ShippedGear.MADE))
-            .certificationMark(leftOut() ? Known.UNKNOWN : Known.YES)
+            .certificationMark(leftOut() ? YesNoUnknown.UNKNOWN : YesNoUnknown.YES)
             .legibility(leftOut() ? one(Legibility.values()) : Legibility.READABLE);
     if (!leftOut()) {
       label.manufacturer(rarely() ? "Another maker" : ShippedGear.MAKER);
@@ -271,7 +271,7 @@ public final class ArbitrariesOfRecords {
                 leftOut()
                     ? Optional.<Doer>empty()
                     : seldom() ? Optional.of(doer(inspection.task())) : fit.by())
-            .gearClean(leftOut() ? one(Known.values()) : fit.gearClean())
+            .gearClean(leftOut() ? one(YesNoUnknown.values()) : fit.gearClean())
             .atHand(leftOut() ? Set.of() : fit.atHand());
     Set<String> labeled =
         element.layerLabels().keySet().stream().map(Enum::name).collect(Collectors.toSet());
@@ -309,13 +309,13 @@ public final class ArbitrariesOfRecords {
     while (seldom()) {
       clearBut.add(new FindingId("F" + (1 + random.nextInt(3))));
     }
-    EditionId inForce = rules.editions().get(Subject.INSPECTION).id();
+    OriginId inForce = rules.editions().get(Subject.INSPECTION).id();
     made.signOff(
         new SignOff(
             seldom()
                 ? one(
                     List.of("NFPA_1851_2014", "NFPA_1850_2026", "NFPA_1971_2018").stream()
-                        .map(EditionId::new)
+                        .map(OriginId::new)
                         .toList())
                 : inForce,
             clearBut));
@@ -350,7 +350,7 @@ public final class ArbitrariesOfRecords {
   /** Several things of one day, some of them with their order. */
   private void busy(Element element, LocalDate day) {
     for (int things = 2 + random.nextInt(4); things > 0; things--) {
-      When when = new When(date(day), random.nextInt(3) == 0 ? 0 : 1 + random.nextInt(6));
+      Moment when = new Moment(date(day), random.nextInt(3) == 0 ? 0 : 1 + random.nextInt(6));
       FindingId id = new FindingId("F" + (1 + random.nextInt(3)));
       switch (random.nextInt(7)) {
         case 0 -> events.add(new Event.Used(when));
@@ -416,7 +416,7 @@ public final class ArbitrariesOfRecords {
   private void seldomer(LocalDate day) {
     switch (random.nextInt(6)) {
       case 5 -> decided(day);
-      case 0 -> events.add(new Event.Modified(when(day), "a strap", one(Known.values())));
+      case 0 -> events.add(new Event.Modified(when(day), "a strap", one(YesNoUnknown.values())));
       case 1 -> events.add(new Event.Returned(when(day)));
       case 2 -> {
         events.add(new Event.TakenOut(when(day), "for a look"));
@@ -434,14 +434,14 @@ public final class ArbitrariesOfRecords {
 
   private void met(Element element, LocalDate day) {
     Exposure what = one(Exposure.values());
-    events.add(new Event.Exposed(When.on(date(day)), what));
+    events.add(new Event.Exposed(Moment.on(date(day)), what));
     if (what == Exposure.UNKNOWN && random.nextBoolean()) {
       Exposure as = one(Exposure.values());
       if (as != Exposure.UNKNOWN) {
         events.add(
             new Event.ExposureIdentified(
                 when(day.plusDays(1)),
-                When.on(MarkedDate.of(day)),
+                Moment.on(MarkedDate.of(day)),
                 as,
                 doer(rules.tables().checks().row(Check.EXPERT_EVALUATION).task()),
                 "a test"));

@@ -15,7 +15,7 @@ import org.ensemblerules.effect.Credential;
 import org.ensemblerules.effect.CredentialScope;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.EntityKind;
-import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
@@ -26,7 +26,7 @@ import org.ensemblerules.inspection.SignOff;
 import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.RowKey;
 
 /** Doers, inspections and findings, with all, some or none of what can be known of them. */
@@ -80,12 +80,12 @@ public final class ArbitrariesOfWork {
             .as(Inspection::builder);
     Arbitrary<SignOff> signOffs =
         Combinators.combine(
-                Arbitraries.of("NFPA_1851_2014", "NFPA_1851_2020", "ANY_1").map(EditionId::new),
+                Arbitraries.of("NFPA_1851_2014", "NFPA_1851_2020", "ANY_1").map(OriginId::new),
                 findingIds().set().ofMaxSize(3))
             .as(SignOff::new);
     return Combinators.combine(
             made,
-            Arbitraries.of(Known.class),
+            Arbitraries.of(YesNoUnknown.class),
             Arbitraries.of(Equipment.class).set().ofMaxSize(8),
             outcomes,
             signOffs.optional(0.3))

@@ -52,15 +52,15 @@ import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Confidence;
 import org.ensemblerules.source.Edition;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.HowSeen;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Provenance;
 import org.ensemblerules.source.RowKey;
-import org.ensemblerules.source.Seen;
 import org.ensemblerules.source.SourceId;
 
 /** A rule set for every kind of element, small and invented, that no release of data changes. */
 public final class InventedRules {
-  private static final EditionId EDITION = new EditionId("INVENTED_2015");
+  private static final OriginId EDITION = new OriginId("INVENTED_2015");
   private static final List<Site> SITES =
       List.of(
           Site.of(Part.WHOLE_ELEMENT),
@@ -71,8 +71,8 @@ public final class InventedRules {
 
   private final List<Basis> bases =
       List.of(
-          new Basis.Published(new SourceId("invented-book"), Optional.of("1.2"), Seen.READ),
-          new Basis.Published(new SourceId("invented-book"), Optional.empty(), Seen.RESTATED),
+          new Basis.Published(new SourceId("invented-book"), Optional.of("1.2"), HowSeen.READ),
+          new Basis.Published(new SourceId("invented-book"), Optional.empty(), HowSeen.RESTATED),
           new Basis.CommonPractice(),
           new Basis.Memory(Confidence.LOW, Optional.of(new SourceId("invented-book"))),
           new Basis.Memory(Confidence.HIGH, Optional.empty()));

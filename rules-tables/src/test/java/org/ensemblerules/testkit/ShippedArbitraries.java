@@ -25,7 +25,7 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.tables.ShippedRules;
@@ -162,8 +162,8 @@ public final class ShippedArbitraries {
   }
 
   private static Arbitrary<Event> events(ShippedCase fit) {
-    Arbitrary<When> moments =
-        Combinators.combine(dates(), Arbitraries.of(0, 0, 1, 2)).as(When::new);
+    Arbitrary<Moment> moments =
+        Combinators.combine(dates(), Arbitraries.of(0, 0, 1, 2)).as(Moment::new);
     Arbitrary<Doer> doers =
         Arbitraries.of(EntityKind.class)
             .flatMap(

@@ -16,16 +16,16 @@ import org.ensemblerules.gear.AnatomyRow;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Presence;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
@@ -87,7 +87,7 @@ public final class ShippedGear {
         .identification("Lot 1")
         .size("M")
         .manufactured(MarkedDate.of(MADE))
-        .certificationMark(Known.YES)
+        .certificationMark(YesNoUnknown.YES)
         .legibility(Legibility.READABLE);
   }
 
@@ -102,7 +102,7 @@ public final class ShippedGear {
     Element.Builder element =
         Element.builder(new ElementId(kind.element() + " 1"), kind.element(), kind.use())
             .inService(MarkedDate.of(IN_SERVICE))
-            .cbrnOption(Known.NO);
+            .cbrnOption(YesNoUnknown.NO);
     for (AnatomyRow row : rules.tables().anatomy().of(kind.element(), kind.use())) {
       if (row.site().part() == Part.LABEL && row.presence() == Presence.REQUIRED) {
         row.site()
@@ -147,7 +147,7 @@ public final class ShippedGear {
       RuleSet rules, InspectionKind inspection, Kind kind, MarkedDate on) {
     Inspection.Builder builder =
         Inspection.builder(inspection, Occasion.PERIODIC, on, permitted(rules, inspection.task()))
-            .gearClean(Known.YES)
+            .gearClean(YesNoUnknown.YES)
             .atHand(EnumSet.allOf(Equipment.class));
     rules
         .tables()
@@ -203,11 +203,11 @@ public final class ShippedGear {
    */
   public static List<Event> events(RuleSet rules, Kind kind) {
     List<Event> events = new ArrayList<>();
-    events.add(new Event.Issued(When.on(MarkedDate.of(IN_SERVICE)), "Member 7"));
+    events.add(new Event.Issued(Moment.on(MarkedDate.of(IN_SERVICE)), "Member 7"));
     for (LocalDate day : List.of(LAST_IN_FULL, LAST_IN_FULL.plusDays(1))) {
       events.add(
           Event.Cleaned.whole(
-              When.on(MarkedDate.of(day)),
+              Moment.on(MarkedDate.of(day)),
               CleaningKind.ADVANCED,
               permitted(rules, Task.ADVANCED_CLEANING),
               Set.of()));

@@ -14,10 +14,10 @@ import org.ensemblerules.fieldcheck.Condition;
 import org.ensemblerules.fieldcheck.ConditionRow;
 import org.ensemblerules.fieldcheck.ConditionValue;
 import org.ensemblerules.fieldcheck.Expected;
-import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.RuleSet;
@@ -38,7 +38,7 @@ public final class ShippedWork {
    * @return the check
    */
   public static Event.Checked passed(
-      RuleSet rules, When when, Check check, Set<FindingId> answers) {
+      RuleSet rules, Moment when, Check check, Set<FindingId> answers) {
     Task task = rules.tables().checks().row(check).task();
     return passed(rules, when, check, ShippedGear.permitted(rules, task), answers);
   }
@@ -54,7 +54,7 @@ public final class ShippedWork {
    * @return the check
    */
   public static Event.Checked passed(
-      RuleSet rules, When when, Check check, Doer by, Set<FindingId> answers) {
+      RuleSet rules, Moment when, Check check, Doer by, Set<FindingId> answers) {
     Map<Condition, ConditionValue> kept = new EnumMap<>(Condition.class);
     for (ConditionRow row : rules.tables().conditions().conditions(check)) {
       kept.put(row.condition(), kept(row.expected()));
@@ -92,7 +92,7 @@ public final class ShippedWork {
     }
     return expected instanceof Expected.CountAtLeast least
         ? new ConditionValue.Counted(least.count())
-        : new ConditionValue.Answered(Known.YES);
+        : new ConditionValue.Answered(YesNoUnknown.YES);
   }
 
   /**
@@ -106,7 +106,7 @@ public final class ShippedWork {
    * @return what was done
    */
   public static Event done(
-      RuleSet rules, When when, Effect effect, Doer by, Set<FindingId> answers) {
+      RuleSet rules, Moment when, Effect effect, Doer by, Set<FindingId> answers) {
     if (effect instanceof Effect.Clean clean) {
       return Event.Cleaned.whole(when, clean.kind(), by, answers);
     } else if (effect instanceof Effect.Repair repair) {

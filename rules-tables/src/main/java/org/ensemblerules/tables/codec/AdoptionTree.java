@@ -9,7 +9,7 @@ import org.ensemblerules.ruleset.AdoptionAnswer;
 import org.ensemblerules.ruleset.AdoptionRow;
 import org.ensemblerules.ruleset.AdoptionTable;
 import org.ensemblerules.ruleset.Subject;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.LoadedTables;
 
 /** The JSON form of what the law of a place asks to go by. */
@@ -49,7 +49,7 @@ public final class AdoptionTree {
         .node();
   }
 
-  private static JsonNode write(AdoptionAnswer.Held held, Optional<EditionId> edition) {
+  private static JsonNode write(AdoptionAnswer.Held held, Optional<OriginId> edition) {
     AdoptionRow row = held.row();
     return new Fields()
         .put("where", row.where())

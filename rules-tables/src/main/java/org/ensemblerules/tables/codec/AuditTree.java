@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.ensemblerules.audit.AuditReport;
 import org.ensemblerules.audit.Flaw;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 
 /** The JSON form of what an audit came to. */
 public final class AuditTree {
@@ -13,7 +13,7 @@ public final class AuditTree {
 
   /** Writes the report of a set. */
   public static JsonNode write(
-      Optional<EditionId> edition, List<String> overlays, AuditReport report) {
+      Optional<OriginId> edition, List<String> overlays, AuditReport report) {
     Fields proved = new Fields();
     report.proved().forEach((what, count) -> proved.put(what, (long) count));
     return new Fields()

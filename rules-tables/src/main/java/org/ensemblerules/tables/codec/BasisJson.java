@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Confidence;
-import org.ensemblerules.source.EditionId;
-import org.ensemblerules.source.Seen;
+import org.ensemblerules.source.HowSeen;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.SourceId;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
@@ -33,7 +33,7 @@ final class BasisJson {
       case PUBLISHED -> {
         Optional<SourceId> source = basis.required("source", ValueReaders::sourceId);
         Optional<String> clause = basis.optional("clause", JsonCursor::text);
-        Optional<Seen> seen = basis.required("seen", value -> value.enumOf(Seen.class));
+        Optional<HowSeen> seen = basis.required("seen", value -> value.enumOf(HowSeen.class));
         Optional<List<SourceId>> pages =
             basis.optional("pages", value -> value.distinct(ValueReaders::sourceId));
         yield basis.make(
@@ -49,7 +49,7 @@ final class BasisJson {
         yield basis.make(() -> new Basis.Memory(confidence.orElseThrow(), about));
       }
       case CARRIED_OVER -> {
-        Optional<EditionId> into = basis.required("into", ValueReaders::editionId);
+        Optional<OriginId> into = basis.required("into", ValueReaders::editionId);
         Optional<Basis> there = basis.required("there", BasisJson::read);
         yield basis.make(() -> new Basis.CarriedOver(into.orElseThrow(), there.orElseThrow()));
       }

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.ensemblerules.fieldcheck.Condition;
 import org.ensemblerules.fieldcheck.ConditionValue;
-import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.tables.json.JsonCursor;
@@ -35,7 +35,7 @@ final class ConditionsJson {
 
   private static Optional<ConditionValue> value(JsonCursor at, Condition condition) {
     return switch (condition.form()) {
-      case ANSWERED -> at.enumOf(Known.class).map(ConditionValue.Answered::new);
+      case ANSWERED -> at.enumOf(YesNoUnknown.class).map(ConditionValue.Answered::new);
       case COUNTED -> at.integer(0, Integer.MAX_VALUE).map(ConditionValue.Counted::new);
       case MEASURED -> measured(at, condition.dimension().orElseThrow());
     };

@@ -5,9 +5,9 @@ import java.time.LocalDate;
 import java.util.Map;
 import java.util.Optional;
 import org.ensemblerules.gear.Element;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
-import org.ensemblerules.history.When;
+import org.ensemblerules.gear.YesNoUnknown;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.retirement.CustodyAnswer;
 import org.ensemblerules.retirement.CustodyRecord;
 import org.ensemblerules.retirement.CustodyStep;
@@ -31,9 +31,9 @@ public final class CustodyTree {
 
   private static Optional<CustodyRecord> custody(JsonCursor at) {
     ObjectCursor object = at.object();
-    Optional<When> taken = object.optional("taken", CustodyTree::taken);
+    Optional<Moment> taken = object.optional("taken", CustodyTree::taken);
     CustodyRecord.Builder record =
-        CustodyRecord.builder(taken.orElse(When.on(MarkedDate.unknown())));
+        CustodyRecord.builder(taken.orElse(Moment.on(MarkedDate.unknown())));
     known(object, "leftAsFound").ifPresent(record::leftAsFound);
     known(object, "leftUncleaned").ifPresent(record::leftUncleaned);
     known(object, "storedProtected").ifPresent(record::storedProtected);
@@ -52,8 +52,8 @@ public final class CustodyTree {
     return object.make(record::build);
   }
 
-  private static Optional<Known> known(ObjectCursor object, String name) {
-    return object.optional(name, value -> value.enumOf(Known.class));
+  private static Optional<YesNoUnknown> known(ObjectCursor object, String name) {
+    return object.optional(name, value -> value.enumOf(YesNoUnknown.class));
   }
 
   /** Tried alone, so that its fault is found beside those of other fields. */
@@ -61,15 +61,15 @@ public final class CustodyTree {
     return at.parsed(text -> new CustodyRecord.Deed(MarkedDate.unknown(), text).by());
   }
 
-  private static Optional<When> taken(JsonCursor at) {
+  private static Optional<Moment> taken(JsonCursor at) {
     ObjectCursor object = at.object();
-    Optional<When> when = WhenJson.read(object);
+    Optional<Moment> when = WhenJson.read(object);
     return object.make(when::orElseThrow);
   }
 
   private static Optional<Handover> handover(JsonCursor at) {
     ObjectCursor object = at.object();
-    Optional<When> when = WhenJson.read(object);
+    Optional<Moment> when = WhenJson.read(object);
     Optional<String> from = object.required("from", CustodyTree::name);
     Optional<String> to = object.required("to", CustodyTree::name);
     return object.make(

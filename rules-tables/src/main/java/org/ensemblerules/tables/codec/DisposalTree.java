@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.gear.Element;
-import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.retirement.RetiredGear;
 import org.ensemblerules.retirement.RetirementCause;
 import org.ensemblerules.retirement.RouteAnswer;
@@ -23,10 +23,10 @@ public final class DisposalTree {
     Optional<Element> element = object.required("element", ElementJson::read);
     Optional<List<RetirementCause>> causes =
         object.required("causes", value -> value.distinct(RetirementCauseJson::read));
-    Known underCustody = known(object, "underCustody");
-    Known markedForTraining = known(object, "markedForTraining");
-    Known damaged = known(object, "damaged");
-    Known contaminated = known(object, "contaminated");
+    YesNoUnknown underCustody = known(object, "underCustody");
+    YesNoUnknown markedForTraining = known(object, "markedForTraining");
+    YesNoUnknown damaged = known(object, "damaged");
+    YesNoUnknown contaminated = known(object, "contaminated");
     return object.make(
         () ->
             new DisposalJson.Request(
@@ -41,8 +41,10 @@ public final class DisposalTree {
                     contaminated)));
   }
 
-  private static Known known(ObjectCursor object, String name) {
-    return object.optional(name, value -> value.enumOf(Known.class)).orElse(Known.UNKNOWN);
+  private static YesNoUnknown known(ObjectCursor object, String name) {
+    return object
+        .optional(name, value -> value.enumOf(YesNoUnknown.class))
+        .orElse(YesNoUnknown.UNKNOWN);
   }
 
   /** Writes the answer. */

@@ -8,13 +8,13 @@ import java.util.Optional;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.NamedElement;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
 import org.ensemblerules.tables.json.ValueReaders;
@@ -31,7 +31,8 @@ final class ElementJson {
     Optional<Label> label = object.optional("label", LabelJson::read);
     Optional<Map<LayerKind, Label>> layers = object.optional("layers", ElementJson::layers);
     Optional<MarkedDate> inService = object.optional("inService", ValueReaders::markedDate);
-    Optional<Known> cbrnOption = object.optional("cbrnOption", value -> value.enumOf(Known.class));
+    Optional<YesNoUnknown> cbrnOption =
+        object.optional("cbrnOption", value -> value.enumOf(YesNoUnknown.class));
     Optional<List<Site>> notFitted =
         object.optional("notFitted", value -> value.distinct(ValueReaders::site));
     return object.make(

@@ -16,20 +16,20 @@ import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.fieldcheck.Condition;
 import org.ensemblerules.fieldcheck.ConditionValue;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.NamedElement;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Transfer;
-import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.measure.Quantity;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.strength.DecisionRule;
 import org.ensemblerules.strength.Purpose;
 import org.ensemblerules.strength.TestReport;
@@ -39,7 +39,7 @@ import org.ensemblerules.tables.json.ValueReaders;
 
 /** Reads events. */
 final class EventReader {
-  private static final When ANY_TIME = When.on(MarkedDate.unknown());
+  private static final Moment ANY_TIME = Moment.on(MarkedDate.unknown());
 
   private EventReader() {}
 
@@ -56,16 +56,16 @@ final class EventReader {
       EventName name, ObjectCursor event, Optional<NamedElement> element) {
     return switch (name) {
       case STOCKED -> {
-        Optional<When> when = WhenJson.read(event);
+        Optional<Moment> when = WhenJson.read(event);
         yield event.make(() -> new Event.Stocked(when.orElseThrow()));
       }
       case ISSUED -> issued(event);
       case RETURNED -> {
-        Optional<When> when = WhenJson.read(event);
+        Optional<Moment> when = WhenJson.read(event);
         yield event.make(() -> new Event.Returned(when.orElseThrow()));
       }
       case USED -> {
-        Optional<When> when = WhenJson.read(event);
+        Optional<Moment> when = WhenJson.read(event);
         yield event.make(() -> new Event.Used(when.orElseThrow()));
       }
       case INSPECTED -> inspected(event, element);
@@ -78,7 +78,7 @@ final class EventReader {
       case TESTED -> tested(event);
       case REPAIRED -> repaired(event);
       case EXPOSED -> {
-        Optional<When> when = WhenJson.read(event);
+        Optional<Moment> when = WhenJson.read(event);
         Optional<Exposure> to = event.required("to", at -> at.enumOf(Exposure.class));
         yield event.make(() -> new Event.Exposed(when.orElseThrow(), to.orElseThrow()));
       }
@@ -87,7 +87,7 @@ final class EventReader {
       case MODIFIED -> modified(event);
       case TAKEN_OUT -> takenOut(event);
       case BACK_IN_SERVICE -> {
-        Optional<When> when = WhenJson.read(event);
+        Optional<Moment> when = WhenJson.read(event);
         yield event.make(() -> new Event.BackInService(when.orElseThrow()));
       }
       case INSPECTOR_DECIDED -> inspectorDecided(event);
@@ -100,7 +100,7 @@ final class EventReader {
   }
 
   private static Optional<Event> issued(ObjectCursor event) {
-    Optional<When> when = WhenJson.read(event);
+    Optional<Moment> when = WhenJson.read(event);
     // Tried alone, so that a fault of the text is found beside one of the date; so below.
     Optional<String> holder =
         event.required(
@@ -116,7 +116,7 @@ final class EventReader {
   }
 
   private static Optional<Event> cleaned(ObjectCursor event) {
-    Optional<When> when = WhenJson.read(event);
+    Optional<Moment> when = WhenJson.read(event);
     Optional<CleaningKind> kind = event.required("cleaning", at -> at.enumOf(CleaningKind.class));
     Optional<Doer> by = event.required("by", DoerJson::read);
     Optional<Set<FindingId>> answers = answers(event);
@@ -142,7 +142,7 @@ final class EventReader {
   }
 
   private static Optional<Event> identified(ObjectCursor event) {
-    Optional<When> when = WhenJson.read(event);
+    Optional<Moment> when = WhenJson.read(event);
     Optional<MarkedDate> met = event.required("met", ValueReaders::markedDate);
     Optional<Integer> order = WhenJson.orderInDay(event, "metOrderInDay");
     Optional<Exposure> as =
@@ -158,14 +158,14 @@ final class EventReader {
         () ->
             new Event.ExposureIdentified(
                 when.orElseThrow(),
-                new When(met.orElseThrow(), order.orElse(0)),
+                new Moment(met.orElseThrow(), order.orElse(0)),
                 as.orElseThrow(),
                 by.orElseThrow(),
                 ground.orElseThrow()));
   }
 
   private static Optional<Event> checked(ObjectCursor event) {
-    Optional<When> when = WhenJson.read(event);
+    Optional<Moment> when = WhenJson.read(event);
     Optional<Check> check = event.required("check", at -> at.enumOf(Check.class));
     Optional<CheckResult> result = event.required("result", at -> at.enumOf(CheckResult.class));
     Optional<Doer> by = event.required("by", DoerJson::read);
@@ -194,8 +194,8 @@ final class EventReader {
   }
 
   private static Optional<Event> tested(ObjectCursor event) {
-    Optional<When> when = WhenJson.read(event);
-    Optional<EditionId> product = event.required("product", ValueReaders::editionId);
+    Optional<Moment> when = WhenJson.read(event);
+    Optional<OriginId> product = event.required("product", ValueReaders::editionId);
     Optional<TestReport> report = event.required("report", TestReportJson::read);
     Optional<Purpose> purpose = event.required("purpose", PurposeJson::read);
     Optional<DecisionRule> rule = event.required("rule", DecisionRuleJson::read);
@@ -212,7 +212,7 @@ final class EventReader {
   }
 
   private static Optional<Event> repaired(ObjectCursor event) {
-    Optional<When> when = WhenJson.read(event);
+    Optional<Moment> when = WhenJson.read(event);
     Optional<RepairClass> repair = event.required("class", at -> at.enumOf(RepairClass.class));
     Optional<Boolean> replaced = event.optional("replaced", JsonCursor::bool);
     Optional<Doer> by = event.required("by", DoerJson::read);
@@ -228,7 +228,7 @@ final class EventReader {
   }
 
   private static Optional<Event> moved(ObjectCursor event) {
-    Optional<When> when = WhenJson.read(event);
+    Optional<Moment> when = WhenJson.read(event);
     Optional<Transfer> transfer = event.required("transfer", at -> at.enumOf(Transfer.class));
     Optional<String> to =
         event.required(
@@ -238,27 +238,29 @@ final class EventReader {
   }
 
   private static Optional<Event> modified(ObjectCursor event) {
-    Optional<When> when = WhenJson.read(event);
+    Optional<Moment> when = WhenJson.read(event);
     Optional<String> what =
         event.required(
             "what",
-            at -> at.parsed(text -> new Event.Modified(ANY_TIME, text, Known.UNKNOWN).what()));
-    Optional<Known> approved = event.optional("approved", at -> at.enumOf(Known.class));
+            at ->
+                at.parsed(text -> new Event.Modified(ANY_TIME, text, YesNoUnknown.UNKNOWN).what()));
+    Optional<YesNoUnknown> approved =
+        event.optional("approved", at -> at.enumOf(YesNoUnknown.class));
     return event.make(
         () ->
             new Event.Modified(
-                when.orElseThrow(), what.orElseThrow(), approved.orElse(Known.UNKNOWN)));
+                when.orElseThrow(), what.orElseThrow(), approved.orElse(YesNoUnknown.UNKNOWN)));
   }
 
   private static Optional<Event> takenOut(ObjectCursor event) {
-    Optional<When> when = WhenJson.read(event);
+    Optional<Moment> when = WhenJson.read(event);
     Optional<String> why =
         event.required("why", at -> at.parsed(text -> new Event.TakenOut(ANY_TIME, text).why()));
     return event.make(() -> new Event.TakenOut(when.orElseThrow(), why.orElseThrow()));
   }
 
   private static Optional<Event> inspectorDecided(ObjectCursor event) {
-    Optional<When> when = WhenJson.read(event);
+    Optional<Moment> when = WhenJson.read(event);
     Optional<FindingId> id = event.required("id", FindingJson::ownersId);
     Optional<Site> site = event.optional("site", ValueReaders::site);
     Optional<Effect> effect =
@@ -282,7 +284,7 @@ final class EventReader {
   }
 
   private static Optional<Event> decisionWithdrawn(ObjectCursor event) {
-    Optional<When> when = WhenJson.read(event);
+    Optional<Moment> when = WhenJson.read(event);
     Optional<FindingId> decision = event.required("decision", FindingJson::ownersId);
     Optional<Doer> by = event.required("by", DoerJson::read);
     Optional<String> why =
@@ -294,7 +296,7 @@ final class EventReader {
   }
 
   private static Optional<Event> authorityDecided(ObjectCursor event) {
-    Optional<When> when = WhenJson.read(event);
+    Optional<Moment> when = WhenJson.read(event);
     Optional<String> authority =
         event.required(
             "authority", at -> at.parsed(text -> new Event.Issued(ANY_TIME, text).holder()));
@@ -313,14 +315,14 @@ final class EventReader {
   }
 
   private static Optional<Event> retired(ObjectCursor event) {
-    Optional<When> when = WhenJson.read(event);
+    Optional<Moment> when = WhenJson.read(event);
     Optional<String> why =
         event.required("why", at -> at.parsed(text -> new Event.Retired(ANY_TIME, text).why()));
     return event.make(() -> new Event.Retired(when.orElseThrow(), why.orElseThrow()));
   }
 
   private static Optional<Event> layerRetired(ObjectCursor event) {
-    Optional<When> when = WhenJson.read(event);
+    Optional<Moment> when = WhenJson.read(event);
     Optional<LayerKind> layer = event.required("layer", at -> at.enumOf(LayerKind.class));
     Optional<String> identification =
         event
@@ -337,7 +339,7 @@ final class EventReader {
   }
 
   private static Optional<Event> disposed(ObjectCursor event) {
-    Optional<When> when = WhenJson.read(event);
+    Optional<Moment> when = WhenJson.read(event);
     Optional<String> method =
         event.required(
             "method", at -> at.parsed(text -> new Event.Disposed(ANY_TIME, text).method()));

@@ -8,8 +8,8 @@ import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.Collection;
 import java.util.Optional;
 import java.util.function.Function;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.YesNoUnknown;
 
 /** The fields of an object, written in the order they are put. What is not known is left out. */
 final class Fields {
@@ -55,8 +55,8 @@ final class Fields {
     return date instanceof MarkedDate.Unknown ? this : put(name, date);
   }
 
-  Fields known(String name, Known value) {
-    return value == Known.UNKNOWN ? this : put(name, value);
+  Fields known(String name, YesNoUnknown value) {
+    return value == YesNoUnknown.UNKNOWN ? this : put(name, value);
   }
 
   Fields list(String name, Collection<?> values) {

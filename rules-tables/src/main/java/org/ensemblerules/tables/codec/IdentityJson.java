@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.ensemblerules.ruleset.Identity;
 import org.ensemblerules.ruleset.Subject;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
 import org.ensemblerules.tables.json.ValueReaders;
@@ -24,9 +24,8 @@ final class IdentityJson {
 
   static Optional<Identity> read(JsonCursor at) {
     ObjectCursor object = at.object();
-    Optional<Map<Subject, EditionId>> editions =
-        object.required("editions", IdentityJson::editions);
-    Optional<List<EditionId>> overlays =
+    Optional<Map<Subject, OriginId>> editions = object.required("editions", IdentityJson::editions);
+    Optional<List<OriginId>> overlays =
         object.required("overlays", list -> list.distinctOrNone(ValueReaders::editionId));
     Optional<Map<String, Integer>> revisions =
         object.required("revisions", IdentityJson::revisions);
@@ -43,9 +42,9 @@ final class IdentityJson {
                 fingerprint.orElseThrow()));
   }
 
-  private static Optional<Map<Subject, EditionId>> editions(JsonCursor at) {
+  private static Optional<Map<Subject, OriginId>> editions(JsonCursor at) {
     ObjectCursor object = at.object();
-    Map<Subject, EditionId> editions = new EnumMap<>(Subject.class);
+    Map<Subject, OriginId> editions = new EnumMap<>(Subject.class);
     for (Subject subject : Subject.values()) {
       object
           .optional(subject.name(), ValueReaders::editionId)

@@ -9,9 +9,9 @@ import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Doer;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.NamedElement;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
@@ -19,7 +19,7 @@ import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.inspection.SignOff;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.JsonDecoder;
@@ -41,7 +41,8 @@ final class InspectionJson {
         object.required("occasion", value -> value.enumOf(Occasion.class));
     Optional<MarkedDate> on = object.required("on", ValueReaders::markedDate);
     Optional<Doer> by = object.optional("by", DoerJson::read);
-    Optional<Known> gearClean = object.optional("gearClean", value -> value.enumOf(Known.class));
+    Optional<YesNoUnknown> gearClean =
+        object.optional("gearClean", value -> value.enumOf(YesNoUnknown.class));
     Optional<Set<Equipment>> atHand = object.optional("atHand", InspectionJson::atHand);
     Optional<List<CriterionOutcome>> outcomes =
         object.optional("outcomes", value -> outcomes(value, key(kind, element)));
@@ -68,7 +69,7 @@ final class InspectionJson {
 
   private static Optional<SignOff> signOff(JsonCursor at) {
     ObjectCursor object = at.object();
-    Optional<EditionId> edition = object.required("edition", ValueReaders::editionId);
+    Optional<OriginId> edition = object.required("edition", ValueReaders::editionId);
     // That nothing was found is said, never taken from a field that is not there.
     Optional<List<FindingId>> clearBut =
         object.required(

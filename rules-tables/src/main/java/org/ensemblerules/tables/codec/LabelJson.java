@@ -2,9 +2,9 @@ package org.ensemblerules.tables.codec;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Optional;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.Legibility;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
 import org.ensemblerules.tables.json.ValueReaders;
@@ -24,7 +24,7 @@ final class LabelJson {
     object.optional("manufactured", ValueReaders::markedDate).ifPresent(label::manufactured);
     object.optional("claimedEdition", value -> value.parsed(label::claimedEdition));
     object
-        .optional("certificationMark", value -> value.enumOf(Known.class))
+        .optional("certificationMark", value -> value.enumOf(YesNoUnknown.class))
         .ifPresent(label::certificationMark);
     object
         .optional("legibility", value -> value.enumOf(Legibility.class))

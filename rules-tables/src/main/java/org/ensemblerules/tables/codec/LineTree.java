@@ -16,7 +16,7 @@ public final class LineTree {
   private LineTree() {}
 
   /** Writes what came of a line, without the answer. */
-  public static JsonNode write(LineJson.Outcome outcome) {
+  public static JsonNode write(LineJson.Entry outcome) {
     Fields fields =
         new Fields()
             .put("source", outcome.source())

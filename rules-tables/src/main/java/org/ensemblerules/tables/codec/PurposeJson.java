@@ -6,7 +6,7 @@ import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import org.ensemblerules.measure.Quantity;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.strength.Direction;
 import org.ensemblerules.strength.Purpose;
 import org.ensemblerules.tables.json.JsonCursor;
@@ -35,7 +35,7 @@ final class PurposeJson {
     if (name == Name.CERTIFICATION) {
       return object.make(Purpose.Certification::new);
     }
-    Optional<EditionId> policy = object.required("policy", ValueReaders::editionId);
+    Optional<OriginId> policy = object.required("policy", ValueReaders::editionId);
     if (name == Name.NEW_REQUIREMENT) {
       return object.make(() -> new Purpose.AtLeastNewRequirement(policy.orElseThrow()));
     }

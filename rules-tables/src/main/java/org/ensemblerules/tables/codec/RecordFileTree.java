@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementId;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
 import org.ensemblerules.record.DisposalNote;
@@ -26,7 +26,7 @@ public final class RecordFileTree {
   private record Filed(
       Optional<Label> label,
       Map<LayerKind, Label> layers,
-      Optional<Known> inStock,
+      Optional<YesNoUnknown> inStock,
       List<RecordNote> notes,
       Optional<DisposalNote> disposal,
       List<PfasNotice> pfasNotices) {}
@@ -67,7 +67,8 @@ public final class RecordFileTree {
     ObjectCursor object = at.object();
     Optional<Label> label = object.optional("label", LabelJson::read);
     Optional<Map<LayerKind, Label>> layers = object.optional("layers", ElementJson::layers);
-    Optional<Known> inStock = object.optional("inStock", value -> value.enumOf(Known.class));
+    Optional<YesNoUnknown> inStock =
+        object.optional("inStock", value -> value.enumOf(YesNoUnknown.class));
     Optional<List<RecordNote>> notes =
         object.optional("notes", value -> value.distinctOrNone(RecordNoteJson::read));
     Optional<DisposalNote> disposal = object.optional("disposal", RecordFileTree::disposal);
@@ -88,9 +89,10 @@ public final class RecordFileTree {
     ObjectCursor object = at.object();
     Optional<DisposalRoute> route =
         object.required("route", value -> value.enumOf(DisposalRoute.class));
-    Optional<Known> marked =
-        object.optional("markedForTraining", value -> value.enumOf(Known.class));
-    return object.make(() -> new DisposalNote(route.orElseThrow(), marked.orElse(Known.UNKNOWN)));
+    Optional<YesNoUnknown> marked =
+        object.optional("markedForTraining", value -> value.enumOf(YesNoUnknown.class));
+    return object.make(
+        () -> new DisposalNote(route.orElseThrow(), marked.orElse(YesNoUnknown.UNKNOWN)));
   }
 
   /** Writes a file. */

@@ -3,7 +3,7 @@ package org.ensemblerules.tables.codec;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Optional;
 import org.ensemblerules.gear.MarkedDate;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.record.RecordDetail;
 import org.ensemblerules.record.RecordItem;
 import org.ensemblerules.record.RecordNote;
@@ -12,14 +12,14 @@ import org.ensemblerules.tables.json.ObjectCursor;
 
 /** The JSON form of what a file says of an event. */
 final class RecordNoteJson {
-  private static final When ANY_TIME = When.on(MarkedDate.unknown());
+  private static final Moment ANY_TIME = Moment.on(MarkedDate.unknown());
 
   private RecordNoteJson() {}
 
   static Optional<RecordNote> read(JsonCursor at) {
     ObjectCursor object = at.object();
     Optional<RecordItem> item = object.required("item", value -> value.enumOf(RecordItem.class));
-    Optional<When> when = WhenJson.read(object);
+    Optional<Moment> when = WhenJson.read(object);
     Optional<RecordDetail> detail =
         object.required("detail", value -> value.enumOf(RecordDetail.class));
     Optional<String> text = object.required("text", value -> value.parsed(RecordNoteJson::text));

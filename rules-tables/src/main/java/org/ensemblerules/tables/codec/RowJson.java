@@ -5,7 +5,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.CitedRow;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Provenance;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
@@ -20,7 +20,7 @@ final class RowJson {
   static Optional<CitedRow> read(JsonCursor at) {
     ObjectCursor object = at.object();
     Optional<RowKey> key = object.required("key", RowJson::key);
-    Optional<EditionId> origin = object.required("origin", ValueReaders::editionId);
+    Optional<OriginId> origin = object.required("origin", ValueReaders::editionId);
     Optional<Basis> basis = object.required("basis", BasisJson::read);
     Derived.text(object, "basisText", basis.map(Basis::text));
     Optional<String> wording = object.optional("wording", JsonCursor::text);

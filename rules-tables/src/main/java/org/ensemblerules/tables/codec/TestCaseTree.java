@@ -2,7 +2,7 @@ package org.ensemblerules.tables.codec;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Optional;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.strength.DecisionRule;
 import org.ensemblerules.strength.Purpose;
 import org.ensemblerules.strength.TestCase;
@@ -19,7 +19,7 @@ public final class TestCaseTree {
   public static Optional<TestCase> read(JsonCursor at) {
     ObjectCursor object = at.object();
     Optional<String> id = object.required("id", value -> value.parsed(TestCase::requireId));
-    Optional<EditionId> product = object.required("product", ValueReaders::editionId);
+    Optional<OriginId> product = object.required("product", ValueReaders::editionId);
     Optional<TestReport> report = object.required("report", TestReportJson::read);
     Optional<Purpose> purpose = object.required("purpose", PurposeJson::read);
     Optional<DecisionRule> rule = object.required("rule", DecisionRuleJson::read);

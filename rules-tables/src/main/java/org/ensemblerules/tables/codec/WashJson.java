@@ -13,7 +13,7 @@ import org.ensemblerules.care.MachineType;
 import org.ensemblerules.care.WashMeasure;
 import org.ensemblerules.care.WashPractice;
 import org.ensemblerules.care.WashRecord;
-import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.tables.json.JsonCursor;
@@ -82,7 +82,7 @@ final class WashJson {
     ObjectCursor object = at.object();
     for (WashPractice practice : PRACTICES) {
       object
-          .optional(practice.name(), value -> value.enumOf(Known.class))
+          .optional(practice.name(), value -> value.enumOf(YesNoUnknown.class))
           .ifPresent(known -> wash.practice(practice, known));
     }
     return object.make(() -> true);

@@ -2,7 +2,7 @@ package org.ensemblerules.tables.codec;
 
 import java.util.Optional;
 import org.ensemblerules.gear.MarkedDate;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.tables.json.ObjectCursor;
 import org.ensemblerules.tables.json.ValueReaders;
 
@@ -16,10 +16,10 @@ final class WhenJson {
   private WhenJson() {}
 
   /** Reads the fields of an object that say when. */
-  static Optional<When> read(ObjectCursor object) {
+  static Optional<Moment> read(ObjectCursor object) {
     Optional<MarkedDate> on = object.required("on", ValueReaders::markedDate);
     Optional<Integer> order = orderInDay(object);
-    return on.map(date -> new When(date, order.orElse(0)));
+    return on.map(date -> new Moment(date, order.orElse(0)));
   }
 
   /** Reads the order alone, for what has its day elsewhere. */
@@ -33,17 +33,17 @@ final class WhenJson {
   }
 
   /** Writes the fields into an object. */
-  static Fields write(Fields fields, When when) {
+  static Fields write(Fields fields, Moment when) {
     return order(fields.put("on", when.date()), when);
   }
 
   /** Writes the order alone, for what has its day elsewhere. */
-  static Fields order(Fields fields, When when) {
+  static Fields order(Fields fields, Moment when) {
     return order(fields, ORDER, when);
   }
 
   /** Writes the order into a field of another name. */
-  static Fields order(Fields fields, String field, When when) {
+  static Fields order(Fields fields, String field, Moment when) {
     return when.orderInDay() == 0 ? fields : fields.put(field, when.orderInDay());
   }
 }

@@ -17,8 +17,8 @@ import org.ensemblerules.gear.Site;
 import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.SourceId;
 
 /** Readers of the values that tables and other texts share. */
@@ -129,7 +129,7 @@ public final class ValueReaders {
   }
 
   /** Reads the name of an edition. */
-  public static Optional<EditionId> editionId(JsonCursor at) {
-    return at.parsed(EditionId::new);
+  public static Optional<OriginId> editionId(JsonCursor at) {
+    return at.parsed(OriginId::new);
   }
 }

@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Confidence;
 import org.ensemblerules.source.FaultCode;
-import org.ensemblerules.source.Seen;
+import org.ensemblerules.source.HowSeen;
 import org.ensemblerules.source.Source;
 import org.ensemblerules.source.SourceId;
 import org.ensemblerules.tables.json.JsonCursor;
@@ -48,7 +48,7 @@ record BasisReader(Optional<Map<SourceId, Source>> sources) {
   private Optional<Basis> published(ObjectCursor basis) {
     Optional<SourceId> source = basis.required("source", this::source);
     Optional<String> clause = basis.optional("clause", JsonCursor::text);
-    Optional<Seen> seen = basis.required("seen", at -> seen(at, source));
+    Optional<HowSeen> seen = basis.required("seen", at -> seen(at, source));
     Optional<List<SourceId>> pages =
         basis.optional("pages", at -> at.distinct(page -> page(page, source)));
     return basis.make(
@@ -71,10 +71,10 @@ record BasisReader(Optional<Map<SourceId, Source>> sources) {
   }
 
   /** Only a source with an address can have been read: others are known from other pages. */
-  private Optional<Seen> seen(JsonCursor at, Optional<SourceId> source) {
-    Optional<Seen> seen = at.enumOf(Seen.class);
+  private Optional<HowSeen> seen(JsonCursor at, Optional<SourceId> source) {
+    Optional<HowSeen> seen = at.enumOf(HowSeen.class);
     boolean neverRead =
-        seen.filter(Seen.READ::equals).isPresent()
+        seen.filter(HowSeen.READ::equals).isPresent()
             && sources
                 .flatMap(known -> source.map(known::get))
                 .filter(named -> named.seenAt().isEmpty())

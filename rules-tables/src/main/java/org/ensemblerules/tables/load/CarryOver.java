@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.ensemblerules.source.ComparableRow;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.json.NearestName;
 
 /**
@@ -40,8 +40,8 @@ final class CarryOver<R extends ComparableRow<R>> {
     }
   }
 
-  private final Map<EditionId, EditionTable<R>> tables = new LinkedHashMap<>();
-  private final Map<EditionId, Completed<R>> done = new LinkedHashMap<>();
+  private final Map<OriginId, EditionTable<R>> tables = new LinkedHashMap<>();
+  private final Map<OriginId, Completed<R>> done = new LinkedHashMap<>();
   private final RowCount count;
 
   private CarryOver(Collection<EditionTable<R>> tables, RowCount count) {
@@ -104,10 +104,10 @@ final class CarryOver<R extends ComparableRow<R>> {
 
   /** Tells whether a chain of editions names one that is not there, or comes back to itself. */
   private boolean endsNowhere(EditionTable<R> table, TableFile.CarriesOver first) {
-    List<EditionId> chain = new ArrayList<>(List.of(table.edition()));
+    List<OriginId> chain = new ArrayList<>(List.of(table.edition()));
     Optional<TableFile.CarriesOver> next = Optional.of(first);
     while (next.isPresent()) {
-      EditionId from = next.get().edition();
+      OriginId from = next.get().edition();
       boolean again = chain.contains(from);
       chain.add(from);
       if (again) {
@@ -133,7 +133,7 @@ final class CarryOver<R extends ComparableRow<R>> {
     List<String> others =
         tables.keySet().stream()
             .filter(edition -> !edition.equals(table.edition()))
-            .map(EditionId::value)
+            .map(OriginId::value)
             .toList();
     from.at()
         .fault(
@@ -141,7 +141,7 @@ final class CarryOver<R extends ComparableRow<R>> {
             NearestName.allowed(from.edition().value(), others));
   }
 
-  private static String names(List<EditionId> chain) {
-    return chain.stream().map(EditionId::value).collect(Collectors.joining(" from "));
+  private static String names(List<OriginId> chain) {
+    return chain.stream().map(OriginId::value).collect(Collectors.joining(" from "));
   }
 }

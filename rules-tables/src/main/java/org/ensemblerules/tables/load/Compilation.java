@@ -11,8 +11,8 @@ import java.util.function.BiConsumer;
 import java.util.function.BiFunction;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.ComparableRow;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.FaultCode;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.tables.JsonFault;
@@ -25,7 +25,7 @@ final class Compilation {
   private record Same(FaultCode code, String family, String field, String found, String allowed) {}
 
   private final Faults faults;
-  private final Map<EditionId, Set<TableFault>> known = new LinkedHashMap<>();
+  private final Map<OriginId, Set<TableFault>> known = new LinkedHashMap<>();
 
   private Compilation(Faults faults) {
     this.faults = faults;
@@ -42,8 +42,8 @@ final class Compilation {
    */
   static <R extends ComparableRow<R>, T> void run(
       Collection<CarryOver.Completed<R>> completed,
-      BiFunction<EditionId, List<R>, Checked<T, TableFault>> compiler,
-      BiConsumer<EditionId, T> taker,
+      BiFunction<OriginId, List<R>, Checked<T, TableFault>> compiler,
+      BiConsumer<OriginId, T> taker,
       Faults faults) {
     Compilation compilation = new Compilation(faults);
     for (CarryOver.Completed<R> table : completed) {

@@ -11,17 +11,17 @@ import java.util.Set;
 import java.util.function.Predicate;
 import org.ensemblerules.ruleset.TableKind;
 import org.ensemblerules.source.ComparableRow;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.TableRevision;
 
 /** The table files of all editions, by table and edition. */
 final class EditionFiles {
   private final SetFiles files;
   private final List<TableRevision> revisions;
-  private final Map<TableKind<?, ?>, Map<EditionId, List<TableFile>>> byTable =
+  private final Map<TableKind<?, ?>, Map<OriginId, List<TableFile>>> byTable =
       new LinkedHashMap<>();
-  private final Set<EditionId> incomplete = new HashSet<>();
-  private final Map<EditionId, EditionFolder.Whole> whole = new LinkedHashMap<>();
+  private final Set<OriginId> incomplete = new HashSet<>();
+  private final Map<OriginId, EditionFolder.Whole> whole = new LinkedHashMap<>();
   private final RowCount count = new RowCount();
 
   /** Makes an empty collection that adds the heads of files to a list. */
@@ -66,15 +66,15 @@ final class EditionFiles {
   }
 
   /** Tells whether an edition surely lacks a table: none of its files is it, or could be. */
-  boolean lack(TableKind<?, ?> kind, EditionId edition) {
+  boolean lack(TableKind<?, ?> kind, OriginId edition) {
     return !holds(kind, edition) && !incomplete.contains(edition);
   }
 
   /** Tells whether an edition has a table, be it one that it carries over with all others. */
-  private boolean holds(TableKind<?, ?> kind, EditionId edition) {
-    Map<EditionId, List<TableFile>> own = byTable.getOrDefault(kind, Map.of());
-    Set<EditionId> passed = new HashSet<>();
-    Optional<EditionId> at = Optional.of(edition);
+  private boolean holds(TableKind<?, ?> kind, OriginId edition) {
+    Map<OriginId, List<TableFile>> own = byTable.getOrDefault(kind, Map.of());
+    Set<OriginId> passed = new HashSet<>();
+    Optional<OriginId> at = Optional.of(edition);
     while (at.isPresent() && passed.add(at.get())) {
       if (own.containsKey(at.get())) {
         return true;
@@ -85,8 +85,8 @@ final class EditionFiles {
   }
 
   /** The editions that an edition names to carry tables over from, in its opened files. */
-  Set<EditionId> bases(EditionId edition) {
-    Set<EditionId> bases = new LinkedHashSet<>();
+  Set<OriginId> bases(OriginId edition) {
+    Set<OriginId> bases = new LinkedHashSet<>();
     Optional.ofNullable(whole.get(edition)).ifPresent(all -> bases.add(all.from().edition()));
     byTable
         .values()
@@ -101,7 +101,7 @@ final class EditionFiles {
   /** Reads the rows of a table of all editions whose files are open. */
   <R extends ComparableRow<R>> List<EditionTable<R>> tables(TableType<R> type, BasisReader bases) {
     List<EditionTable<R>> tables = new ArrayList<>();
-    Map<EditionId, List<TableFile>> own = byTable.getOrDefault(type.kind(), Map.of());
+    Map<OriginId, List<TableFile>> own = byTable.getOrDefault(type.kind(), Map.of());
     own.forEach(
         (edition, list) ->
             tables.add(

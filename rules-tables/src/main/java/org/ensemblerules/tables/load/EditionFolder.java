@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.ruleset.Subject;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.FaultCode;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.TableRevision;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
@@ -22,7 +22,7 @@ import org.ensemblerules.tables.json.ValueReaders;
  * @param files the files, in the order listed
  */
 record EditionFolder(
-    EditionId edition, JsonCursor editionAt, Optional<Whole> whole, List<Listed> files) {
+    OriginId edition, JsonCursor editionAt, Optional<Whole> whole, List<Listed> files) {
   static final String FILE = "edition.json";
   private static final String WHOLE = "edition";
 
@@ -38,7 +38,7 @@ record EditionFolder(
    */
   record Whole(TableFile.CarriesOver from, boolean unconfirmed, TableRevision revision) {}
 
-  private record Name(EditionId edition, JsonCursor at) {}
+  private record Name(OriginId edition, JsonCursor at) {}
 
   /** Reads the folder's list; what is faulty of it is left out, with a fault added. */
   static Optional<EditionFolder> read(String folder, JsonCursor at) {
@@ -54,7 +54,7 @@ record EditionFolder(
     return name.map(found -> new EditionFolder(found.edition(), found.at(), whole, files));
   }
 
-  private static Optional<Whole> whole(JsonCursor at, EditionId edition) {
+  private static Optional<Whole> whole(JsonCursor at, OriginId edition) {
     ObjectCursor object = at.object();
     Optional<TableFile.CarriesOver> from =
         object.required(

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ensemblerules.source.ComparableRow;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.FaultCode;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.json.Faults;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
@@ -19,7 +19,7 @@ import org.ensemblerules.tables.json.ObjectCursor;
  */
 final class EditionTable<R extends ComparableRow<R>> {
   private final TableType<R> type;
-  private final EditionId edition;
+  private final OriginId edition;
   private final String firstFile;
   private final RowCount count;
   private final Map<String, Family<R>> families = new LinkedHashMap<>();
@@ -28,7 +28,7 @@ final class EditionTable<R extends ComparableRow<R>> {
   private boolean unconfirmed;
   private boolean sound = true;
 
-  private EditionTable(TableType<R> type, EditionId edition, String firstFile, RowCount count) {
+  private EditionTable(TableType<R> type, OriginId edition, String firstFile, RowCount count) {
     this.type = type;
     this.edition = edition;
     this.firstFile = firstFile;
@@ -45,7 +45,7 @@ final class EditionTable<R extends ComparableRow<R>> {
    */
   static <R extends ComparableRow<R>> EditionTable<R> read(
       TableType<R> type,
-      EditionId edition,
+      OriginId edition,
       List<TableFile> files,
       BasisReader bases,
       boolean complete,
@@ -65,7 +65,7 @@ final class EditionTable<R extends ComparableRow<R>> {
    */
   static <R extends ComparableRow<R>> EditionTable<R> carriedOver(
       TableType<R> type,
-      EditionId edition,
+      OriginId edition,
       EditionFolder.Whole whole,
       boolean complete,
       RowCount count) {
@@ -108,7 +108,7 @@ final class EditionTable<R extends ComparableRow<R>> {
   }
 
   /** Reads an entry again, for an edition whose own text was not seen. */
-  private List<R> unconfirmed(JsonCursor place, TableFile file, BasisReader bases, EditionId into) {
+  private List<R> unconfirmed(JsonCursor place, TableFile file, BasisReader bases, OriginId into) {
     ObjectCursor row = place.object();
     FamilyHead head = FamilyHead.read(row, Optional.of(edition), file.head(), bases);
     return type.reader().read(head.unconfirmedIn(into), row).orElse(List.of());
@@ -133,7 +133,7 @@ final class EditionTable<R extends ComparableRow<R>> {
     sound = false;
   }
 
-  EditionId edition() {
+  OriginId edition() {
     return edition;
   }
 

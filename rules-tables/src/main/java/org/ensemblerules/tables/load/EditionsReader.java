@@ -11,8 +11,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.ensemblerules.source.Edition;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.FaultCode;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.TableRevision;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.NearestName;
@@ -57,11 +57,11 @@ final class EditionsReader {
   }
 
   private static Optional<Edition> edition(FamilyHead head, ObjectCursor row) {
-    Optional<EditionId> id = row.required("id", ValueReaders::editionId);
+    Optional<OriginId> id = row.required("id", ValueReaders::editionId);
     Optional<Integer> order = row.required("order", at -> at.integer(1, Integer.MAX_VALUE));
     Optional<String> title = row.required("title", JsonCursor::text);
     Optional<LocalDate> effective = row.optional("effective", ValueReaders::day);
-    Optional<EditionId> into = row.optional("consolidatedInto", ValueReaders::editionId);
+    Optional<OriginId> into = row.optional("consolidatedInto", ValueReaders::editionId);
     Optional<LocalDate> notBefore = row.optional("notBefore", ValueReaders::day);
     return row.make(
         () ->
@@ -76,7 +76,7 @@ final class EditionsReader {
   }
 
   private static void checkTogether(List<Read> read) {
-    Map<EditionId, Edition> ids = new HashMap<>();
+    Map<OriginId, Edition> ids = new HashMap<>();
     Set<Integer> orders = new HashSet<>();
     Set<String> keys = new HashSet<>();
     for (Read each : read) {
@@ -99,7 +99,7 @@ final class EditionsReader {
             .fault(FaultCode.DUPLICATE, "key", "a second row " + edition.key(), "each key once");
       }
     }
-    List<String> names = ids.keySet().stream().map(EditionId::value).sorted().toList();
+    List<String> names = ids.keySet().stream().map(OriginId::value).sorted().toList();
     for (Read each : read) {
       each.edition()
           .consolidatedInto()

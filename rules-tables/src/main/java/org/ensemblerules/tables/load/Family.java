@@ -3,7 +3,7 @@ package org.ensemblerules.tables.load;
 import java.util.List;
 import java.util.function.Function;
 import org.ensemblerules.source.ComparableRow;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.json.ObjectCursor;
 
 /**
@@ -17,12 +17,12 @@ import org.ensemblerules.tables.json.ObjectCursor;
  */
 record Family<R extends ComparableRow<R>>(
     String key,
-    EditionId origin,
+    OriginId origin,
     ObjectCursor place,
     List<R> rows,
-    Function<EditionId, List<R>> unconfirmed) {
+    Function<OriginId, List<R>> unconfirmed) {
   /** The same rows, marked as carried over into an edition whose own text was not seen. */
-  Family<R> carriedInto(EditionId edition) {
+  Family<R> carriedInto(OriginId edition) {
     return new Family<>(key, origin, place, unconfirmed.apply(edition), unconfirmed);
   }
 }

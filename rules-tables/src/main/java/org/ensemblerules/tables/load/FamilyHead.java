@@ -6,9 +6,9 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ensemblerules.source.Basis;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Provenance;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.tables.json.JsonCursor;
@@ -20,7 +20,7 @@ import org.ensemblerules.tables.json.ValueReaders;
  * and until when it was reviewed. A part that is missing was faulty.
  */
 record FamilyHead(
-    Optional<EditionId> origin,
+    Optional<OriginId> origin,
     Optional<String> key,
     Optional<Basis> basis,
     Optional<LocalDate> reviewedThrough,
@@ -38,7 +38,7 @@ record FamilyHead(
    * @param bases reads bases
    */
   static FamilyHead read(
-      ObjectCursor row, Optional<EditionId> origin, FileHead file, BasisReader bases) {
+      ObjectCursor row, Optional<OriginId> origin, FileHead file, BasisReader bases) {
     Optional<LocalDate> own =
         file.reviewedThrough().isPresent()
             ? row.optional("reviewedThrough", ValueReaders::day).or(file::reviewedThrough)
@@ -52,12 +52,12 @@ record FamilyHead(
   }
 
   /** Returns the same head for a row that itself names the edition it is about. */
-  FamilyHead from(EditionId edition) {
+  FamilyHead from(OriginId edition) {
     return new FamilyHead(Optional.of(edition), key, basis, reviewedThrough, note);
   }
 
   /** Returns the same head for an edition whose own text was not seen. */
-  FamilyHead unconfirmedIn(EditionId edition) {
+  FamilyHead unconfirmedIn(OriginId edition) {
     return new FamilyHead(
         origin,
         key,

@@ -3,7 +3,7 @@ package org.ensemblerules.tables.load;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.TableRevision;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
@@ -36,7 +36,7 @@ record FileHead(
   }
 
   /** Returns the revision; to be asked for only while making the file. */
-  TableRevision revision(String table, Optional<EditionId> edition) {
+  TableRevision revision(String table, Optional<OriginId> edition) {
     return new TableRevision(
         file, table, edition, revision.orElseThrow(), about.orElseThrow(), knownGaps.orElseThrow());
   }

@@ -12,7 +12,7 @@ import org.ensemblerules.ruleset.AdoptionKind;
 import org.ensemblerules.ruleset.AdoptionRow;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.ruleset.TableKinds;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
 import org.ensemblerules.tables.json.ValueReaders;
@@ -54,7 +54,7 @@ final class LawReaders {
             : row.required("country", JsonCursor::text);
     Optional<Set<Subject>> subjects = row.required("subjects", at -> at.setOf(Subject.class));
     Optional<AdoptionKind> kind = row.required("rule", at -> at.enumOf(AdoptionKind.class));
-    Optional<EditionId> edition = row.optional("namesEdition", ValueReaders::editionId);
+    Optional<OriginId> edition = row.optional("namesEdition", ValueReaders::editionId);
     Optional<LocalDate> from = row.optional("from", ValueReaders::day);
     Optional<LocalDate> before = row.optional("before", ValueReaders::day);
     Optional<String> covers = row.required("covers", JsonCursor::text);

@@ -23,9 +23,9 @@ import org.ensemblerules.ruleset.OverlayKind;
 import org.ensemblerules.ruleset.OverlayRows;
 import org.ensemblerules.schedule.TaskRow;
 import org.ensemblerules.source.ComparableRow;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.Source;
 import org.ensemblerules.source.SourceId;
@@ -43,7 +43,7 @@ public final class OverlayReader {
   private static final int LONGEST_NAME = 200;
 
   /** Stands for a name that is missing or faulty while the rows are read for their faults. */
-  private static final EditionId UNNAMED = new EditionId("UNNAMED");
+  private static final OriginId UNNAMED = new OriginId("UNNAMED");
 
   /** A table of an overlay, and how its families are read. */
   private record Table<R extends ComparableRow<R>>(String name, FamilyReader<R> reader) {}
@@ -59,11 +59,11 @@ public final class OverlayReader {
 
   private final ObjectCursor file;
   private final Map<SourceId, Source> known;
-  private final Set<EditionId> taken;
+  private final Set<OriginId> taken;
   private final List<Row> rows = new ArrayList<>();
   private final Map<String, ObjectCursor> families = new LinkedHashMap<>();
 
-  private OverlayReader(ObjectCursor file, Map<SourceId, Source> known, Set<EditionId> taken) {
+  private OverlayReader(ObjectCursor file, Map<SourceId, Source> known, Set<OriginId> taken) {
     this.file = file;
     this.known = known;
     this.taken = taken;
@@ -77,12 +77,12 @@ public final class OverlayReader {
    * @param taken the names of editions and other bodies of rules, which it cannot have
    */
   public static Optional<OverlayFile> read(
-      JsonCursor at, Map<SourceId, Source> known, Set<EditionId> taken) {
+      JsonCursor at, Map<SourceId, Source> known, Set<OriginId> taken) {
     return new OverlayReader(at.object(), known, taken).read();
   }
 
   private Optional<OverlayFile> read() {
-    Optional<EditionId> id = file.required("overlay", ValueReaders::editionId);
+    Optional<OriginId> id = file.required("overlay", ValueReaders::editionId);
     id.filter(taken::contains)
         .ifPresent(
             name ->
@@ -92,7 +92,7 @@ public final class OverlayReader {
                     "a name of its own"));
     Optional<OverlayKind> kind = file.required("kind", at -> at.enumOf(OverlayKind.class));
     Optional<String> title = file.required("title", JsonCursor::text);
-    Optional<EditionId> on = file.optional("on", ValueReaders::editionId);
+    Optional<OriginId> on = file.optional("on", ValueReaders::editionId);
     Optional<LocalDate> from = file.optional("from", ValueReaders::day);
     boolean instructions = kind.filter(OverlayKind.MANUFACTURERS_INSTRUCTIONS::equals).isPresent();
     Optional<GearModel> model = instructions ? model() : Optional.empty();
@@ -190,7 +190,7 @@ public final class OverlayReader {
 
   private <R extends ComparableRow<R>> Optional<Boolean> families(
       JsonCursor at,
-      Optional<EditionId> id,
+      Optional<OriginId> id,
       FileHead head,
       BasisReader bases,
       FamilyReader<R> reader) {

@@ -11,7 +11,7 @@ import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.ruleset.TableKinds;
-import org.ensemblerules.schedule.DoneBy;
+import org.ensemblerules.schedule.Discharge;
 import org.ensemblerules.schedule.FoundWhat;
 import org.ensemblerules.schedule.Start;
 import org.ensemblerules.schedule.TaskKey;
@@ -47,7 +47,7 @@ final class ScheduleReaders {
   static Optional<List<TaskRow>> tasks(FamilyHead head, ObjectCursor row) {
     Optional<TaskKey> task = row.required("task", at -> at.parsed(TaskKey::new));
     Combinations gear = Combinations.read(row);
-    Optional<DoneBy> doneBy = row.required("doneBy", ScheduleReaders::doneBy);
+    Optional<Discharge> doneBy = row.required("doneBy", ScheduleReaders::doneBy);
     Optional<Timing> timing = row.required("timing", ScheduleReaders::timing);
     Optional<Boolean> exempt = row.optional("exemptInReserve", JsonCursor::bool);
     return row.make(
@@ -65,7 +65,7 @@ final class ScheduleReaders {
                             exempt.orElse(false)))));
   }
 
-  private static Optional<DoneBy> doneBy(JsonCursor at) {
+  private static Optional<Discharge> doneBy(JsonCursor at) {
     ObjectCursor done = at.object();
     Optional<DoneKind> kind = done.required("kind", value -> value.enumOf(DoneKind.class));
     if (kind.isEmpty()) {
@@ -75,27 +75,27 @@ final class ScheduleReaders {
       case INSPECTED -> {
         Optional<InspectionKind> inspection =
             done.required("inspection", value -> value.enumOf(InspectionKind.class));
-        yield done.make(() -> new DoneBy.Inspected(inspection.orElseThrow()));
+        yield done.make(() -> new Discharge.Inspected(inspection.orElseThrow()));
       }
       case INSPECTED_BY -> {
         Optional<Set<InspectionKind>> kinds =
             done.required("inspections", value -> value.setOf(InspectionKind.class));
         Optional<Set<EntityKind>> by = done.required("by", value -> value.setOf(EntityKind.class));
-        yield done.make(() -> new DoneBy.InspectedBy(kinds.orElseThrow(), by.orElseThrow()));
+        yield done.make(() -> new Discharge.InspectedBy(kinds.orElseThrow(), by.orElseThrow()));
       }
       case CLEANED_AS -> {
         Optional<Set<CleaningKind>> kinds =
             done.required("cleanings", value -> value.setOf(CleaningKind.class));
-        yield done.make(() -> new DoneBy.CleanedAs(kinds.orElseThrow()));
+        yield done.make(() -> new Discharge.CleanedAs(kinds.orElseThrow()));
       }
       case CLEANED -> {
         Optional<CleaningKind> cleaning =
             done.required("cleaning", value -> value.enumOf(CleaningKind.class));
-        yield done.make(() -> new DoneBy.Cleaned(cleaning.orElseThrow()));
+        yield done.make(() -> new Discharge.Cleaned(cleaning.orElseThrow()));
       }
       case CHECKED -> {
         Optional<Check> check = done.required("check", value -> value.enumOf(Check.class));
-        yield done.make(() -> new DoneBy.Checked(check.orElseThrow()));
+        yield done.make(() -> new Discharge.Checked(check.orElseThrow()));
       }
     };
   }

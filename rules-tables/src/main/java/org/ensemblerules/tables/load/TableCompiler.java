@@ -12,8 +12,8 @@ import org.ensemblerules.ruleset.HeldBy;
 import org.ensemblerules.ruleset.TableKind;
 import org.ensemblerules.ruleset.TableMap;
 import org.ensemblerules.source.ComparableRow;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.FaultCode;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.EditionTables;
 import org.ensemblerules.tables.JsonFault;
 import org.ensemblerules.tables.LoadedTables;
@@ -27,10 +27,10 @@ final class TableCompiler {
   private final EditionFiles files;
   private final BasisReader bases;
   private final Faults faults;
-  private final Predicate<EditionId> wanted;
-  private final Map<EditionId, TableMap> editions = new LinkedHashMap<>();
+  private final Predicate<OriginId> wanted;
+  private final Map<OriginId, TableMap> editions = new LinkedHashMap<>();
 
-  TableCompiler(EditionFiles files, BasisReader bases, Faults faults, Predicate<EditionId> wanted) {
+  TableCompiler(EditionFiles files, BasisReader bases, Faults faults, Predicate<OriginId> wanted) {
     this.wanted = wanted;
     this.files = files;
     this.bases = bases;
@@ -38,7 +38,7 @@ final class TableCompiler {
   }
 
   /** Compiles the tables of editions. */
-  List<EditionTables> compile(Collection<EditionId> all) {
+  List<EditionTables> compile(Collection<OriginId> all) {
     all.forEach(edition -> editions.put(edition, TableMap.none()));
     TableTypes.all().forEach(type -> compile(type));
     return editions.entrySet().stream()
@@ -69,15 +69,15 @@ final class TableCompiler {
         faults);
   }
 
-  private TableMap known(EditionId edition) {
+  private TableMap known(OriginId edition) {
     return Objects.requireNonNull(editions.get(edition), "its folder was read");
   }
 
-  private <B> TableMap knownWith(EditionId edition, TableKind<?, B> base) {
+  private <B> TableMap knownWith(OriginId edition, TableKind<?, B> base) {
     return known(edition).with(base, known(holder(base, edition)).of(base));
   }
 
-  private static EditionId holder(TableKind<?, ?> base, EditionId edition) {
+  private static OriginId holder(TableKind<?, ?> base, OriginId edition) {
     return base.heldBy() == HeldBy.TRADE ? LoadedTables.TRADE : edition;
   }
 
@@ -96,7 +96,7 @@ final class TableCompiler {
     }
     List<CarryOver.Completed<R>> sound = new ArrayList<>();
     for (CarryOver.Completed<R> table : tables) {
-      EditionId edition = table.own().edition();
+      OriginId edition = table.own().edition();
       TableMap held = editions.getOrDefault(holder(base, edition), TableMap.none());
       if (held.find(base).isPresent()) {
         sound.add(table);

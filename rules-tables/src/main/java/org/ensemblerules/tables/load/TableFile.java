@@ -3,7 +3,7 @@ package org.ensemblerules.tables.load;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.TableRevision;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
@@ -23,14 +23,14 @@ import org.ensemblerules.tables.json.ValueReaders;
  */
 record TableFile(
     TableType<?> type,
-    EditionId edition,
+    OriginId edition,
     FileHead head,
     Optional<TableRevision> revision,
     Optional<CarriesOver> carriesOver,
     boolean unconfirmed,
     List<Removal> removes) {
   /** The edition that rows come from, and where it is named. */
-  record CarriesOver(EditionId edition, JsonCursor at) {}
+  record CarriesOver(OriginId edition, JsonCursor at) {}
 
   /** The key of a family that is not carried over, and where it is named. */
   record Removal(String key, JsonCursor at) {}
@@ -107,8 +107,8 @@ record TableFile(
         .collect(Collectors.joining(", "));
   }
 
-  private static Optional<EditionId> edition(JsonCursor at, EditionId expected) {
-    Optional<EditionId> given = ValueReaders.editionId(at);
+  private static Optional<OriginId> edition(JsonCursor at, OriginId expected) {
+    Optional<OriginId> given = ValueReaders.editionId(at);
     return given.isPresent() && !given.get().equals(expected)
         ? at.mismatch(expected + ", the edition of its folder")
         : given;

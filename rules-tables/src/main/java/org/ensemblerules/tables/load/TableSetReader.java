@@ -14,8 +14,8 @@ import java.util.function.Predicate;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Edition;
-import org.ensemblerules.source.EditionId;
 import org.ensemblerules.source.FaultCode;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Source;
 import org.ensemblerules.source.SourceId;
 import org.ensemblerules.tables.EditionTables;
@@ -40,9 +40,9 @@ public final class TableSetReader {
   private final SetFiles files;
   private final List<TableRevision> revisions = new ArrayList<>();
 
-  private final Predicate<EditionId> wanted;
+  private final Predicate<OriginId> wanted;
 
-  private TableSetReader(TableFiles files, Predicate<EditionId> wanted) {
+  private TableSetReader(TableFiles files, Predicate<OriginId> wanted) {
     this.files = new SetFiles(files, faults);
     this.wanted = wanted;
   }
@@ -56,7 +56,7 @@ public final class TableSetReader {
    * Reads of a set what the rules of some editions need. Whatever all rules share is read too: the
    * trade's tables, public law, and what products must meet.
    */
-  public static Checked<LoadedTables, JsonFault> read(TableFiles files, Set<EditionId> editions) {
+  public static Checked<LoadedTables, JsonFault> read(TableFiles files, Set<OriginId> editions) {
     return new TableSetReader(files, Set.copyOf(editions)::contains).read();
   }
 
@@ -84,9 +84,9 @@ public final class TableSetReader {
       Optional<SourcesReader.Sources> sources,
       Optional<EditionsReader.Editions> editions,
       BasisReader bases,
-      Map<EditionId, EditionFolder> folders) {
-    boolean lists(EditionId edition, Subject subject) {
-      Set<EditionId> passed = new HashSet<>();
+      Map<OriginId, EditionFolder> folders) {
+    boolean lists(OriginId edition, Subject subject) {
+      Set<OriginId> passed = new HashSet<>();
       Optional<EditionFolder> at = Optional.ofNullable(folders.get(edition));
       while (at.isPresent() && passed.add(at.get().edition())) {
         if (at.get().files().stream().anyMatch(file -> file.subject() == subject)) {
@@ -107,7 +107,7 @@ public final class TableSetReader {
         files.open(EditionsReader.FILE).flatMap(at -> EditionsReader.read(at, bases));
     sources.ifPresent(read -> revisions.add(read.revision()));
     editions.ifPresent(read -> revisions.add(read.revision()));
-    Map<EditionId, EditionFolder> folders = new LinkedHashMap<>();
+    Map<OriginId, EditionFolder> folders = new LinkedHashMap<>();
     for (JsonCursor place : listed) {
       SetFiles.folderName(place)
           .flatMap(name -> folder(name, place))
@@ -136,8 +136,8 @@ public final class TableSetReader {
   }
 
   /** Opens what is wanted, and what that carries over, and so on. */
-  private void open(Map<EditionId, EditionFolder> folders, EditionFiles listed) {
-    Set<EditionId> opened = new HashSet<>();
+  private void open(Map<OriginId, EditionFolder> folders, EditionFiles listed) {
+    Set<OriginId> opened = new HashSet<>();
     // In the order of the index, as long as nothing is left out.
     folders.values().stream()
         .filter(folder -> isShared(folder) || wanted.test(folder.edition()))
@@ -146,9 +146,9 @@ public final class TableSetReader {
               listed.open(folder, file -> true);
               opened.add(folder.edition());
             });
-    Deque<EditionId> next = new ArrayDeque<>(opened);
+    Deque<OriginId> next = new ArrayDeque<>(opened);
     while (!next.isEmpty()) {
-      for (EditionId base : listed.bases(next.remove())) {
+      for (OriginId base : listed.bases(next.remove())) {
         EditionFolder folder = folders.get(base);
         if (folder != null && opened.add(base)) {
           listed.open(folder, file -> true);
@@ -165,8 +165,8 @@ public final class TableSetReader {
   }
 
   /** What is carried over whole must be there, and must not lead back. */
-  private static void checkWhole(EditionFolder folder, Map<EditionId, EditionFolder> folders) {
-    Set<EditionId> passed = new HashSet<>();
+  private static void checkWhole(EditionFolder folder, Map<OriginId, EditionFolder> folders) {
+    Set<OriginId> passed = new HashSet<>();
     Optional<EditionFolder> at = Optional.of(folder);
     while (at.isPresent()) {
       Optional<TableFile.CarriesOver> from = at.get().whole().map(EditionFolder.Whole::from);
@@ -186,7 +186,7 @@ public final class TableSetReader {
             .mismatch(
                 NearestName.allowed(
                     from.get().edition().value(),
-                    folders.keySet().stream().map(EditionId::value).sorted().toList()));
+                    folders.keySet().stream().map(OriginId::value).sorted().toList()));
       }
     }
   }
@@ -211,7 +211,7 @@ public final class TableSetReader {
         .flatMap(at -> EditionFolder.read(name, at));
   }
 
-  private static boolean isNew(EditionFolder folder, Map<EditionId, EditionFolder> seen) {
+  private static boolean isNew(EditionFolder folder, Map<OriginId, EditionFolder> seen) {
     JsonCursor at = folder.editionAt();
     EditionFolder first = seen.putIfAbsent(folder.edition(), folder);
     if (first != null) {

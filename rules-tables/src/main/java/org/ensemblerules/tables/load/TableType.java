@@ -5,7 +5,7 @@ import java.util.function.BiFunction;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.ruleset.TableKind;
 import org.ensemblerules.source.ComparableRow;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.LoadedTables;
 
 /**
@@ -17,7 +17,7 @@ import org.ensemblerules.tables.LoadedTables;
  * @param <R> its rows
  */
 record TableType<R extends ComparableRow<R>>(
-    TableKind<R, ?> kind, FamilyReader<R> reader, BiFunction<R, EditionId, R> heldBy) {
+    TableKind<R, ?> kind, FamilyReader<R> reader, BiFunction<R, OriginId, R> heldBy) {
   /** A table whose rows are the same in every edition that carries them over. */
   TableType(TableKind<R, ?> kind, FamilyReader<R> reader) {
     this(kind, reader, (row, edition) -> row);
@@ -32,7 +32,7 @@ record TableType<R extends ComparableRow<R>>(
   }
 
   /** The one body of rules that may have it; empty if every edition may. */
-  Optional<EditionId> ofOnly() {
+  Optional<OriginId> ofOnly() {
     return switch (kind.heldBy()) {
       case TRADE -> Optional.of(LoadedTables.TRADE);
       case LAW -> Optional.of(LoadedTables.LAW);

@@ -14,7 +14,7 @@ import org.ensemblerules.gear.Site;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.source.Checked;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.SourceId;
 import org.ensemblerules.tables.JsonFault;
 import org.junit.jupiter.api.Test;
@@ -113,7 +113,7 @@ class ValueReadersTest {
   @Test
   void idsAreReadInTheirForms() {
     assertThat(value("\"NFPA_1851_2020\"", ValueReaders::editionId))
-        .isEqualTo(new EditionId("NFPA_1851_2020"));
+        .isEqualTo(new OriginId("NFPA_1851_2020"));
     assertThat(value("\"cfr-29-1910\"", ValueReaders::sourceId))
         .isEqualTo(new SourceId("cfr-29-1910"));
     assertThat(faults("\"NFPA 1851\"", ValueReaders::editionId))

@@ -12,7 +12,7 @@ import org.ensemblerules.ruleset.TableKind;
 import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.Edition;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.LoadedTables;
 import org.ensemblerules.tables.ShippedRules;
@@ -39,7 +39,7 @@ class EveryTableIsLoadedTest {
             .map(Edition::id)
             .map(id -> ShippedRules.of(id).orElseThrow())
             .toList();
-    Set<EditionId> origins = new HashSet<>();
+    Set<OriginId> origins = new HashSet<>();
     sets.forEach(rules -> rules.editions().values().forEach(each -> origins.add(each.id())));
     for (TableType<?> type : TableTypes.all()) {
       Set<Row> composed = new HashSet<>();

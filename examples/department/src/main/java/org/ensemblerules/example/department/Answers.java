@@ -81,7 +81,7 @@ final class Answers {
    */
   void each(String name, JsonLines<Answer> lines, Writing writing) throws IOException {
     while (isRead() && lines.hasNext()) {
-      JsonLines.Outcome<Answer> outcome = lines.next();
+      JsonLines.Entry<Answer> outcome = lines.next();
       if (outcome instanceof JsonLines.Line<Answer> line) {
         seen.note(name, line.number(), line.value().id()).ifPresent(err::println);
         if (!line.value().text().isEmpty()) {

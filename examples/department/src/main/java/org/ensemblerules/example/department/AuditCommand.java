@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.ensemblerules.example.department.report.AuditText;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.AuditJson;
 import org.ensemblerules.tables.OverlayFile;
 import org.ensemblerules.tables.SetAudit;
@@ -71,19 +71,19 @@ final class AuditCommand implements Callable<Integer> {
       throw new NoSuchFileException(folder.get() + ": no such folder");
     }
     List<OverlayFile> laid = overlays.files();
-    SetAudit.Outcome outcome =
+    SetAudit.Audited outcome =
         SetAudit.of(
             folder.map(TableFiles::in).orElseGet(ShippedTables::files),
             laid,
             asOf.orElseGet(() -> LocalDate.now(clock)));
-    SetAudit.Outcome shown = edition.map(each -> only(outcome, each)).orElse(outcome);
+    SetAudit.Audited shown = edition.map(each -> only(outcome, each)).orElse(outcome);
     spec.commandLine()
         .getOut()
         .print(json.isAsked() ? json(shown, names(laid)) : AuditText.of(shown, names(laid), notes));
     return shown.isSound() ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES;
   }
 
-  private static String json(SetAudit.Outcome outcome, List<String> overlays) {
+  private static String json(SetAudit.Audited outcome, List<String> overlays) {
     StringBuilder lines = new StringBuilder();
     outcome
         .refused()
@@ -102,11 +102,11 @@ final class AuditCommand implements Callable<Integer> {
     return overlays.stream().map(file -> file.overlay().id().value()).sorted().toList();
   }
 
-  private SetAudit.Outcome only(SetAudit.Outcome outcome, String name) {
+  private SetAudit.Audited only(SetAudit.Audited outcome, String name) {
     if (outcome.refused().isPresent()) {
       return outcome;
     }
-    EditionId id =
+    OriginId id =
         outcome.editions().keySet().stream()
             .filter(each -> each.value().equals(name) || each.value().endsWith("_" + name))
             .findFirst()
@@ -115,6 +115,6 @@ final class AuditCommand implements Callable<Integer> {
                     new ParameterException(
                         spec.commandLine(),
                         "--edition: found " + name + ", allowed: " + outcome.editions().keySet()));
-    return new SetAudit.Outcome(Optional.empty(), Map.of(id, outcome.editions().get(id)));
+    return new SetAudit.Audited(Optional.empty(), Map.of(id, outcome.editions().get(id)));
   }
 }

@@ -13,7 +13,7 @@ import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.example.department.report.DifferenceText;
 import org.ensemblerules.fleet.FleetDifference;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.DifferenceJson;
 import org.ensemblerules.tables.JsonLines;
 import org.ensemblerules.verdict.Assessment;
@@ -115,7 +115,7 @@ final class DifferenceCommand implements Callable<Integer> {
 
   /** Without a name the edition is counted from the last one published. */
   private RuleSet rules(String option, Optional<String> named, int fromTheLast) {
-    List<EditionId> known = RulesOption.known();
+    List<OriginId> known = RulesOption.known();
     return RulesOption.rules(
         spec,
         option,

@@ -101,7 +101,7 @@ final class ExplainCommand implements Callable<Integer> {
                         .filter(one -> id.equals(id(one)))
                         .map(one -> Assess.assess(rules, one, day)))) {
       while (lines.hasNext()) {
-        JsonLines.Outcome<Optional<Verdict>> outcome = lines.next();
+        JsonLines.Entry<Optional<Verdict>> outcome = lines.next();
         if (outcome instanceof JsonLines.Line<Optional<Verdict>> line) {
           if (line.value().isPresent()) {
             found++;

@@ -60,7 +60,7 @@ final class GoodLines<T> implements Iterator<T> {
       throw new OutputEndedException();
     }
     while (ahead.isEmpty() && lines.hasNext()) {
-      JsonLines.Outcome<T> outcome = lines.next();
+      JsonLines.Entry<T> outcome = lines.next();
       if (outcome instanceof JsonLines.Line<T> line) {
         ahead = Optional.of(line.value());
         seen.note(name, line.number(), id.apply(line.value())).ifPresent(err::println);

@@ -3,7 +3,7 @@ package org.ensemblerules.example.department;
 import java.util.List;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Edition;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.ShippedRules;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -29,7 +29,7 @@ final class RulesOption {
 
   /** Returns the rules of an edition that an option names. */
   static RuleSet rules(CommandSpec command, String option, String edition) {
-    List<EditionId> known = known();
+    List<OriginId> known = known();
     return known.stream()
         .filter(id -> id.value().equals(edition) || id.value().endsWith("_" + edition))
         .findFirst()
@@ -41,7 +41,7 @@ final class RulesOption {
   }
 
   /** The editions that there are rules of, in the order in which they were published. */
-  static List<EditionId> known() {
+  static List<OriginId> known() {
     return ShippedRules.editions().stream()
         .sorted()
         .map(Edition::id)

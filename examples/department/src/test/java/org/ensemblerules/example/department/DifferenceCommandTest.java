@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.verdict.Assessment;
@@ -46,7 +46,7 @@ class DifferenceCommandTest {
 
   @Test
   void withoutEditionsItSetsTheLastTwoAgainstEachOther() {
-    List<EditionId> known = RulesOption.known();
+    List<OriginId> known = RulesOption.known();
     String last = known.get(known.size() - 1).value();
     String before = known.get(known.size() - 2).value();
     assertThat(ProgramRun.of("difference").out())
@@ -65,7 +65,7 @@ class DifferenceCommandTest {
 
   @Test
   void aFileIsReadBesideItsBadLines() {
-    RuleSet rules = ShippedRules.of(new EditionId("NFPA_1851_2014")).orElseThrow();
+    RuleSet rules = ShippedRules.of(new OriginId("NFPA_1851_2014")).orElseThrow();
     Assessment first = DemoDepartment.assessments(rules).get(0);
     ProgramRun run =
         ProgramRun.withInput(

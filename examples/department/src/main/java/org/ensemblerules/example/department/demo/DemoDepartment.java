@@ -13,7 +13,7 @@ import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.Edition;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.verdict.Assessment;
 
 /**
@@ -76,7 +76,7 @@ public final class DemoDepartment {
    */
   public static List<DemoElement> fleet(RuleSet rules) {
     CriteriaTable criteria = rules.tables().criteria();
-    Optional<EditionId> signedFor =
+    Optional<OriginId> signedFor =
         Optional.ofNullable(rules.editions().get(Subject.INSPECTION)).map(Edition::id);
     List<DemoElement> elements = new ArrayList<>();
     for (Member member : Roster.fleet()) {
@@ -92,7 +92,7 @@ public final class DemoDepartment {
       CriteriaTable criteria,
       ElementKind kind,
       Member holder,
-      Optional<EditionId> signedFor,
+      Optional<OriginId> signedFor,
       Story story) {
     Piece piece = new Piece(criteria, kind, holder, signedFor);
     story.teller().accept(piece);

@@ -17,11 +17,11 @@ import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.GearModel;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.issue.Join;
 import org.ensemblerules.issue.Order;
 import org.ensemblerules.issue.SafetyNotice;
@@ -201,7 +201,7 @@ public final class DemoPolicies {
         gloves("N-2", "M", label -> {}),
         gloves("N-3", "XL", label -> {}),
         gloves("N-4", "L", label -> label.manufactured(MarkedDate.parse("2023"))),
-        gloves("N-5", "L", label -> label.certificationMark(Known.UNKNOWN)),
+        gloves("N-5", "L", label -> label.certificationMark(YesNoUnknown.UNKNOWN)),
         gloves("1-03-GLOVES", "L", label -> {}));
   }
 
@@ -214,7 +214,7 @@ public final class DemoPolicies {
             .size(size)
             .manufactured(new MarkedDate.Month(YearMonth.of(2026, 9)))
             .claimedEdition("NFPA 1971, 2018")
-            .certificationMark(Known.YES)
+            .certificationMark(YesNoUnknown.YES)
             .legibility(Legibility.READABLE);
     change.accept(label);
     return Element.builder(new ElementId(id), ElementKind.GLOVES, Use.STRUCTURAL)

@@ -12,9 +12,9 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.issue.Fitting;
 import org.ensemblerules.issue.Join;
 import org.ensemblerules.issue.Whereabouts;
@@ -129,7 +129,7 @@ public final class DemoRoster {
                 new ElementId(member.tag(one.name())),
                 new ElementId(member.tag(other.name())),
                 MarkedDate.of(LocalDate.of(2026, 4, 2 + member.number())),
-                Known.YES,
+                YesNoUnknown.YES,
                 Optional.of(Quantity.of(rides ? "1.5" : "3", Unit.INCH))));
       }
     }

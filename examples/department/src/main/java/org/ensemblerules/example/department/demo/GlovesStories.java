@@ -4,7 +4,7 @@ import java.util.List;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.Grade;
 import org.ensemblerules.effect.Check;
-import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Transfer;
 
 /** What happened to the structural gloves. */
@@ -43,7 +43,7 @@ final class GlovesStories {
             gloves -> gloves.found("F1", "GLOVE_SHELL", "", DefectKind.LOST_FLEXIBILITY)),
         new Story(
             "Bought from a web shop: no certification mark anywhere",
-            gloves -> gloves.label(label -> label.certificationMark(Known.NO))),
+            gloves -> gloves.label(label -> label.certificationMark(YesNoUnknown.NO))),
         new Story(
             "A seam sewn up by the wearer with household thread",
             gloves -> gloves.found("F1", "SEAM", "right thumb", DefectKind.RESTITCHED)),

@@ -5,8 +5,8 @@ import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.Grade;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.RepairClass;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Legibility;
+import org.ensemblerules.gear.YesNoUnknown;
 
 /** What happened to the structural helmets. */
 final class HelmetStories {
@@ -51,7 +51,9 @@ final class HelmetStories {
             helmet ->
                 helmet.label(
                     label ->
-                        label.legibility(Legibility.UNKNOWN).certificationMark(Known.UNKNOWN))),
+                        label
+                            .legibility(Legibility.UNKNOWN)
+                            .certificationMark(YesNoUnknown.UNKNOWN))),
         new Story(
             "Retired last spring, and still on the list",
             helmet -> {

@@ -8,8 +8,8 @@ import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Scope;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Legibility;
+import org.ensemblerules.gear.YesNoUnknown;
 
 /** What happened to the structural hoods. */
 final class HoodStories {
@@ -47,7 +47,9 @@ final class HoodStories {
             hood ->
                 hood.label(
                     label ->
-                        label.legibility(Legibility.MISSING).certificationMark(Known.UNKNOWN))),
+                        label
+                            .legibility(Legibility.MISSING)
+                            .certificationMark(YesNoUnknown.UNKNOWN))),
         new Story("Made in early 2016; time is up", hood -> hood.made("2016-02")),
         new Story(
             "Issued after this year's inspections; nobody has looked at it yet",

@@ -19,7 +19,7 @@ import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.inspection.SignOff;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 
 /**
  * The form of an inspection: one line for every criterion that the table asks for. Whoever fills it
@@ -37,7 +37,7 @@ record InspectionForm(
     ElementKind element,
     Use use,
     Set<Site> notFitted,
-    Optional<EditionId> signedFor) {
+    Optional<OriginId> signedFor) {
 
   /** Who filled in a form, for what, when. */
   record Head(InspectionKind kind, Occasion occasion, LocalDate on, Doer by) {}

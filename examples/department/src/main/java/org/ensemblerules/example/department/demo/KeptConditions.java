@@ -5,7 +5,7 @@ import java.util.Map;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.fieldcheck.Condition;
 import org.ensemblerules.fieldcheck.ConditionValue;
-import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 
@@ -25,7 +25,7 @@ final class KeptConditions {
   }
 
   private static Map<Condition, ConditionValue> yes(Condition condition) {
-    return Map.of(condition, new ConditionValue.Answered(Known.YES));
+    return Map.of(condition, new ConditionValue.Answered(YesNoUnknown.YES));
   }
 
   /**

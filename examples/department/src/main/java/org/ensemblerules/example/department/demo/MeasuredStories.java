@@ -16,18 +16,18 @@ import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.fieldcheck.Condition;
 import org.ensemblerules.fieldcheck.ConditionValue;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.strength.DecisionRule;
 import org.ensemblerules.strength.Direction;
 import org.ensemblerules.strength.ExpandedUncertainty;
@@ -41,8 +41,8 @@ import org.ensemblerules.strength.TestReport;
 
 /** What was measured on the coats of the reserve rack: in newtons, in pounds, and by hand. */
 final class MeasuredStories {
-  private static final EditionId PRODUCT = new EditionId("NFPA_1971_2018");
-  private static final EditionId POLICY = new EditionId("EXAMPLE_DEPARTMENT_POLICY");
+  private static final OriginId PRODUCT = new OriginId("NFPA_1971_2018");
+  private static final OriginId POLICY = new OriginId("EXAMPLE_DEPARTMENT_POLICY");
   private static final String DAY = "2026-11-18";
 
   private MeasuredStories() {}
@@ -110,8 +110,8 @@ final class MeasuredStories {
         new Story("Washed at 60 degrees and dried in the sun", coat -> coat.happened(washedHot())));
   }
 
-  private static When on() {
-    return When.on(MarkedDate.parse(DAY));
+  private static Moment on() {
+    return Moment.on(MarkedDate.parse(DAY));
   }
 
   private static Event leakage(CheckResult result, Map<Condition, ConditionValue> conditions) {
@@ -190,7 +190,7 @@ final class MeasuredStories {
                 .waterTemperature(Quantity.of("60", Unit.DEGREE_CELSIUS))
                 .extraction(new Extraction.NotSpun())
                 .machine(MachineType.FRONT_LOADING)
-                .practice(WashPractice.DRYING_IN_SUNLIGHT, Known.YES)
+                .practice(WashPractice.DRYING_IN_SUNLIGHT, YesNoUnknown.YES)
                 .build()));
   }
 }

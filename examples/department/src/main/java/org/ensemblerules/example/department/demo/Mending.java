@@ -11,7 +11,7 @@ import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 
 /** What was done about one finding. Whether it settles the finding is not ours to say. */
 final class Mending {
@@ -57,7 +57,7 @@ final class Mending {
     return this;
   }
 
-  private static When at(String day) {
-    return When.on(MarkedDate.parse(day));
+  private static Moment at(String day) {
+    return Moment.on(MarkedDate.parse(day));
   }
 }

@@ -22,17 +22,17 @@ import org.ensemblerules.effect.Effect;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Transfer;
-import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
@@ -40,7 +40,7 @@ import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.verdict.Assessment;
 
 /**
@@ -64,14 +64,14 @@ final class Piece {
   private YearMonth made;
   private Optional<LocalDate> placedInService = Optional.empty();
   private Optional<LocalDate> lookedOver = Optional.empty();
-  private Known clean = Known.YES;
+  private YesNoUnknown clean = YesNoUnknown.YES;
   private Doer inspector;
   private int lastRound = DemoDepartment.AS_OF.getYear();
   private boolean linerInspected = true;
   private boolean inspectionOnRecord = true;
   private boolean issued = true;
 
-  Piece(CriteriaTable criteria, ElementKind kind, Member holder, Optional<EditionId> signedFor) {
+  Piece(CriteriaTable criteria, ElementKind kind, Member holder, Optional<OriginId> signedFor) {
     this.kind = kind;
     this.holder = holder;
     this.inspector = holder.carer();
@@ -92,7 +92,7 @@ final class Piece {
         .identification("LOT-" + holder.tag(kind.name()))
         .size(holder.size())
         .claimedEdition(holder.number() % 3 == 0 ? "NFPA 1971, 2013" : "NFPA 1971, 2018")
-        .certificationMark(Known.YES)
+        .certificationMark(YesNoUnknown.YES)
         .legibility(Legibility.READABLE);
   }
 
@@ -156,7 +156,7 @@ final class Piece {
   }
 
   void altered(String day, String what) {
-    events.add(new Event.Modified(at(day), what, Known.UNKNOWN));
+    events.add(new Event.Modified(at(day), what, YesNoUnknown.UNKNOWN));
   }
 
   /** The inspector of the gear room decided more strictly than the rules. */
@@ -190,12 +190,12 @@ final class Piece {
     return new Mending(events, new FindingId(id));
   }
 
-  private static When on(String day, int orderInDay) {
-    return new When(MarkedDate.parse(day), orderInDay);
+  private static Moment on(String day, int orderInDay) {
+    return new Moment(MarkedDate.parse(day), orderInDay);
   }
 
-  private static When at(String day) {
-    return When.on(MarkedDate.parse(day));
+  private static Moment at(String day) {
+    return Moment.on(MarkedDate.parse(day));
   }
 
   /** Yearly care ended with that year. */
@@ -251,7 +251,7 @@ final class Piece {
     skipped.add(part);
   }
 
-  void cleanWhenInspected(Known known) {
+  void cleanWhenInspected(YesNoUnknown known) {
     clean = known;
   }
 
@@ -279,12 +279,12 @@ final class Piece {
     LocalDate since = placedInService.orElse(made.plusMonths(4).atDay(15));
     List<Event> history = new ArrayList<>(events);
     if (issued) {
-      history.add(new Event.Issued(When.on(MarkedDate.of(since)), holder.name()));
+      history.add(new Event.Issued(Moment.on(MarkedDate.of(since)), holder.name()));
       for (int year = since.getYear(); year <= lastRound; year++) {
         history.addAll(new YearlyRound(year, holder).care(form, since));
       }
     } else {
-      history.add(new Event.Stocked(When.on(MarkedDate.of(since))));
+      history.add(new Event.Stocked(Moment.on(MarkedDate.of(since))));
     }
     for (int year = since.getYear(); year < lastRound; year++) {
       yearly(year, since, Remarks.NONE).forEach(done -> history.add(new Event.Inspected(done, 0)));
@@ -330,7 +330,7 @@ final class Piece {
     Element.Builder element =
         Element.builder(new ElementId(holder.tag(kind.name())), kind, holder.use())
             .inService(issued ? MarkedDate.of(since) : MarkedDate.unknown())
-            .cbrnOption(Known.NO);
+            .cbrnOption(YesNoUnknown.NO);
     labels.forEach(
         (layer, label) -> {
           layer.ifPresent(own -> element.layer(own, label.build()));

@@ -1,8 +1,8 @@
 package org.ensemblerules.example.department.demo;
 
 import java.util.Set;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Part;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.inspection.Equipment;
 
 /**
@@ -12,7 +12,7 @@ import org.ensemblerules.inspection.Equipment;
  * @param missing what was not at hand
  * @param skipped parts that nobody looked at
  */
-record Remarks(Known clean, Set<Equipment> missing, Set<Part> skipped) {
+record Remarks(YesNoUnknown clean, Set<Equipment> missing, Set<Part> skipped) {
   /** All as it should be. */
-  static final Remarks NONE = new Remarks(Known.YES, Set.of(), Set.of());
+  static final Remarks NONE = new Remarks(YesNoUnknown.YES, Set.of(), Set.of());
 }

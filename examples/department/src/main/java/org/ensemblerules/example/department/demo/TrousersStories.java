@@ -6,12 +6,12 @@ import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Grade;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.RepairClass;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
@@ -72,7 +72,7 @@ final class TrousersStories {
                     Grade.SEVERE)),
         new Story(
             "Inspected straight from the rack, still dirty",
-            trousers -> trousers.cleanWhenInspected(Known.NO)),
+            trousers -> trousers.cleanWhenInspected(YesNoUnknown.NO)),
         new Story(
             "Inspected without a flashlight and without a new sample of the trim",
             trousers -> {

@@ -9,7 +9,7 @@ import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
@@ -47,7 +47,7 @@ record YearlyRound(int year, Member holder) {
 
   private void used(LocalDate on, InspectionForm form, LocalDate since, List<Event> events) {
     if (!on.isBefore(since)) {
-      events.add(new Event.Used(When.on(MarkedDate.of(on))));
+      events.add(new Event.Used(Moment.on(MarkedDate.of(on))));
       InspectionForm.Head head =
           new InspectionForm.Head(InspectionKind.ROUTINE, Occasion.AFTER_USE, on, holder.doer());
       events.add(new Event.Inspected(form.filled(head, List.of(), Remarks.NONE), 0));
@@ -58,7 +58,7 @@ record YearlyRound(int year, Member holder) {
     if (!on.isBefore(since)) {
       events.add(
           Event.Cleaned.whole(
-              When.on(MarkedDate.of(on)), CleaningKind.ADVANCED, holder.carer(), Set.of()));
+              Moment.on(MarkedDate.of(on)), CleaningKind.ADVANCED, holder.carer(), Set.of()));
     }
   }
 

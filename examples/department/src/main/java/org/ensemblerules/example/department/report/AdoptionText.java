@@ -8,7 +8,7 @@ import org.ensemblerules.ruleset.AdoptionAnswer;
 import org.ensemblerules.ruleset.AdoptionRow;
 import org.ensemblerules.ruleset.AdoptionTable;
 import org.ensemblerules.ruleset.Subject;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.LoadedTables;
 
 /** What the law of a place asks to go by, for people. */
@@ -40,7 +40,7 @@ public final class AdoptionText {
       AdoptionAnswer answer = adoptions.inForce(place, day, subject);
       if (answer instanceof AdoptionAnswer.Rules held) {
         for (AdoptionAnswer.Held one : held.rules()) {
-          Optional<EditionId> edition =
+          Optional<OriginId> edition =
               AdoptionTable.choose(one.row(), tables.editions(subject), day, bought);
           page.wrapped("  - ", text(one, edition) + " " + rows.cite(List.of(one.row())));
         }
@@ -58,7 +58,7 @@ public final class AdoptionText {
     return page.toString();
   }
 
-  private static String text(AdoptionAnswer.Held held, Optional<EditionId> edition) {
+  private static String text(AdoptionAnswer.Held held, Optional<OriginId> edition) {
     AdoptionRow row = held.row();
     return row.where()
         + ": "

@@ -22,7 +22,7 @@ public final class AuditText {
    * @param whole whether what is proved and noted of sound sets is written as well
    * @return the text, a line for each sound set unless more is asked for; never null
    */
-  public static String of(SetAudit.Outcome outcome, List<String> overlays, boolean whole) {
+  public static String of(SetAudit.Audited outcome, List<String> overlays, boolean whole) {
     String laid = overlays.isEmpty() ? "" : " with " + String.join(", ", overlays);
     TextPage page = new TextPage();
     outcome.refused().ifPresent(report -> one(page, "The set cannot be loaded", report));

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import org.ensemblerules.ruleset.Identity;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Source;
 import org.ensemblerules.source.SourceId;
 import org.ensemblerules.verdict.Service;
@@ -94,7 +94,7 @@ public final class DepartmentReport {
   }
 
   private static String names(Identity rules) {
-    Map<EditionId, List<String>> subjects = new LinkedHashMap<>();
+    Map<OriginId, List<String>> subjects = new LinkedHashMap<>();
     rules
         .editions()
         .forEach(

@@ -3,8 +3,8 @@ package org.ensemblerules.example.department.report;
 import java.util.List;
 import java.util.Locale;
 import org.ensemblerules.fleet.Readiness;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.issue.JudgedElement;
 import org.ensemblerules.issue.SafetyNotice;
 import org.ensemblerules.verdict.Service;
@@ -37,12 +37,14 @@ public final class NoticeText {
                 : ", lots " + String.join(", ", notice.lots()))
             + ", made "
             + span(notice));
-    for (Known known : List.of(Known.YES, Known.UNKNOWN)) {
+    for (YesNoUnknown known : List.of(YesNoUnknown.YES, YesNoUnknown.UNKNOWN)) {
       List<JudgedElement> those =
           touched.stream().filter(each -> each.notices().get(0).touched() == known).toList();
       page.blank();
       page.line(
-          (known == Known.YES ? "TOUCHED: " : "POSSIBLY TOUCHED, SINCE THE LABELS DO NOT TELL: ")
+          (known == YesNoUnknown.YES
+                  ? "TOUCHED: "
+                  : "POSSIBLY TOUCHED, SINCE THE LABELS DO NOT TELL: ")
               + those.size());
       those.stream()
           .limit(SHOWN)

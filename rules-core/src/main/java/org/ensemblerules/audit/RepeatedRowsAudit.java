@@ -11,18 +11,18 @@ import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.ruleset.CautionRow;
 import org.ensemblerules.ruleset.Overlay;
 import org.ensemblerules.schedule.TaskRow;
-import org.ensemblerules.source.EditionId;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.strength.RequirementRow;
 
 /** Rows that say again what others say: a key or a meaning used twice. */
-final class SameAudit {
+final class RepeatedRowsAudit {
   private record Key(RowKey key, String origin) {}
 
-  private record Said(Optional<EditionId> overlay, List<String> meaning) {}
+  private record Said(Optional<OriginId> overlay, List<String> meaning) {}
 
-  private SameAudit() {}
+  private RepeatedRowsAudit() {}
 
   static void run(AuditedRows rows, Flaws flaws) {
     for (Class<?> type : rows.types()) {

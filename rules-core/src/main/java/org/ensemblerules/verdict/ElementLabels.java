@@ -17,18 +17,18 @@ import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.defect.Grade;
 import org.ensemblerules.gear.Element;
-import org.ensemblerules.gear.Known;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Evidence;
 import org.ensemblerules.history.History;
 
 /** The labels an element must carry, those it carries, and what is wrong with them. */
-final class Labeled {
+final class ElementLabels {
   /** How much of the SHA-256 of what labels say is enough to tell that they said something else. */
   private static final int DIGITS = 12;
 
@@ -37,7 +37,7 @@ final class Labeled {
   private final LocalDate asOf;
   private final List<Optional<LayerKind>> layers;
 
-  Labeled(Evidence evidence) {
+  ElementLabels(Evidence evidence) {
     this.element = evidence.element();
     this.history = evidence.history();
     this.asOf = evidence.asOf();
@@ -83,7 +83,7 @@ final class Labeled {
     if (label.legibility() == Legibility.MISSING) {
       findings.accept(finding(site, DefectKind.MISSING, new Extent.NotMeasured(), says));
     }
-    if (label.certificationMark() == Known.NO) {
+    if (label.certificationMark() == YesNoUnknown.NO) {
       findings.accept(
           finding(site, DefectKind.CERTIFICATION_MARK_MISSING, new Extent.NotMeasured(), says));
     }
@@ -171,7 +171,7 @@ final class Labeled {
     if (label.get().legibility() == Legibility.UNKNOWN) {
       unknown.add("legibility");
     }
-    if (label.get().certificationMark() == Known.UNKNOWN) {
+    if (label.get().certificationMark() == YesNoUnknown.UNKNOWN) {
       unknown.add("certificationMark");
     }
     // Of layers, what tells whether they belong together.

@@ -1,7 +1,7 @@
 package org.ensemblerules.source;
 
 /** How a published value was seen. */
-public enum Seen {
+public enum HowSeen {
   /** In the document's own text. */
   READ,
   /** On another page that says what the document requires. */

@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
  * @param value upper-case letters and digits in groups joined by underscores, as in {@code
  *     NFPA_1851_2020}; 1 to 60 characters
  */
-public record EditionId(String value) implements Comparable<EditionId> {
+public record OriginId(String value) implements Comparable<OriginId> {
   private static final Pattern FORM = Pattern.compile("[A-Z0-9]+(_[A-Z0-9]+)*");
 
   /**
@@ -16,17 +16,17 @@ public record EditionId(String value) implements Comparable<EditionId> {
    *
    * @throws InvalidValueException if the value has another form
    */
-  public EditionId {
-    InvalidValueException.requireText("EditionId.value", value, 60);
+  public OriginId {
+    InvalidValueException.requireText("OriginId.value", value, 60);
     InvalidValueException.require(
         FORM.matcher(value).matches(),
-        "EditionId.value",
+        "OriginId.value",
         value,
         "groups of A-Z and 0-9, underscores");
   }
 
   @Override
-  public int compareTo(EditionId other) {
+  public int compareTo(OriginId other) {
     return value.compareTo(other.value);
   }
 

@@ -12,13 +12,13 @@ import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.source.InvalidValueException;
 
 /** What on record discharges a task. */
-public sealed interface DoneBy {
+public sealed interface Discharge {
   /**
    * An inspection that counts.
    *
    * @param kind its kind; no other kind stands in for it; not null
    */
-  record Inspected(InspectionKind kind) implements DoneBy {
+  record Inspected(InspectionKind kind) implements Discharge {
     /** Checks for null. */
     public Inspected {
       Objects.requireNonNull(kind, "kind");
@@ -42,7 +42,7 @@ public sealed interface DoneBy {
    * @param kinds the kinds, at least one; not null
    * @param by who must have made it, at least one kind; not null
    */
-  record InspectedBy(Set<InspectionKind> kinds, Set<EntityKind> by) implements DoneBy {
+  record InspectedBy(Set<InspectionKind> kinds, Set<EntityKind> by) implements Discharge {
     /**
      * Checks that something can discharge it.
      *
@@ -52,8 +52,8 @@ public sealed interface DoneBy {
       kinds = Sets.immutableEnumSet(kinds);
       by = Sets.immutableEnumSet(by);
       InvalidValueException.require(
-          !kinds.isEmpty(), "DoneBy.inspections", kinds, "at least one kind");
-      InvalidValueException.require(!by.isEmpty(), "DoneBy.by", by, "at least one kind of doer");
+          !kinds.isEmpty(), "Discharge.inspections", kinds, "at least one kind");
+      InvalidValueException.require(!by.isEmpty(), "Discharge.by", by, "at least one kind of doer");
     }
 
     /**
@@ -83,7 +83,7 @@ public sealed interface DoneBy {
    *
    * @param kinds the kinds, at least one; not null
    */
-  record CleanedAs(Set<CleaningKind> kinds) implements DoneBy {
+  record CleanedAs(Set<CleaningKind> kinds) implements Discharge {
     /**
      * Checks that something can discharge it.
      *
@@ -92,7 +92,7 @@ public sealed interface DoneBy {
     public CleanedAs {
       kinds = Sets.immutableEnumSet(kinds);
       InvalidValueException.require(
-          !kinds.isEmpty(), "DoneBy.cleanings", kinds, "at least one kind");
+          !kinds.isEmpty(), "Discharge.cleanings", kinds, "at least one kind");
     }
 
     /**
@@ -120,7 +120,7 @@ public sealed interface DoneBy {
    *
    * @param kind its kind; no other kind stands in for it; not null
    */
-  record Cleaned(CleaningKind kind) implements DoneBy {
+  record Cleaned(CleaningKind kind) implements Discharge {
     /** Checks for null. */
     public Cleaned {
       Objects.requireNonNull(kind, "kind");
@@ -142,7 +142,7 @@ public sealed interface DoneBy {
    *
    * @param check which; not null
    */
-  record Checked(Check check) implements DoneBy {
+  record Checked(Check check) implements Discharge {
     /** Checks for null. */
     public Checked {
       Objects.requireNonNull(check, "check");

@@ -1,7 +1,7 @@
 package org.ensemblerules.strength;
 
 /** What the numbers come to, from mildest to strictest. */
-public enum Outcome {
+public enum TestOutcome {
   /** The requirement is met under the rule applied. */
   PASS,
   /** The value is inside the limit, but by less than the guard band. */
@@ -17,7 +17,7 @@ public enum Outcome {
    * @param other the other; not null
    * @return the stricter; never null
    */
-  public Outcome stricter(Outcome other) {
+  public TestOutcome stricter(TestOutcome other) {
     return compareTo(other) >= 0 ? this : other;
   }
 }

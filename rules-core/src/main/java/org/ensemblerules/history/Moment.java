@@ -18,33 +18,33 @@ import org.ensemblerules.source.InvalidValueException;
  * @param orderInDay the place among the events of that day, 1 to 10000; 0 if the record does not
  *     tell
  */
-public record When(MarkedDate date, int orderInDay) {
+public record Moment(MarkedDate date, int orderInDay) {
   /**
    * By what a moment is certainly after: of two, the greater is certainly after whatever the other
    * is certainly after. Unknown dates come first.
    */
-  public static final Comparator<When> LAST_CERTAIN =
-      Comparator.<When, LocalDate>comparing(when -> when.date.earliest().orElse(LocalDate.MIN))
-          .thenComparing(When::precise)
-          .thenComparing(When::orderInDay);
+  public static final Comparator<Moment> LAST_CERTAIN =
+      Comparator.<Moment, LocalDate>comparing(when -> when.date.earliest().orElse(LocalDate.MIN))
+          .thenComparing(Moment::precise)
+          .thenComparing(Moment::orderInDay);
 
   /**
    * By what is certainly after a moment: of two, whatever is certainly after the greater is
    * certainly after the lesser. Unknown dates come last.
    */
-  public static final Comparator<When> FIRST_CERTAIN =
-      Comparator.<When, LocalDate>comparing(when -> when.date.latest().orElse(LocalDate.MAX))
+  public static final Comparator<Moment> FIRST_CERTAIN =
+      Comparator.<Moment, LocalDate>comparing(when -> when.date.latest().orElse(LocalDate.MAX))
           .thenComparing(when -> !when.precise())
           .thenComparingInt(when -> when.orderInDay == 0 ? Integer.MAX_VALUE : when.orderInDay);
 
-  private static final Comparator<When> BY_LATEST = Comparator.comparing(When::latest);
+  private static final Comparator<Moment> BY_LATEST = Comparator.comparing(Moment::latest);
 
   /**
    * Checks the order.
    *
    * @throws InvalidValueException if the order is out of range
    */
-  public When {
+  public Moment {
     Objects.requireNonNull(date, "date");
     requireOrder(orderInDay);
   }
@@ -57,14 +57,14 @@ public record When(MarkedDate date, int orderInDay) {
    * @return for each of those days the last of the moments that may share it, by {@link
    *     #LAST_CERTAIN} and in its order; never null
    */
-  public static List<When> onDistinctDays(Collection<When> moments) {
-    List<When> distinct = new ArrayList<>();
+  public static List<Moment> onDistinctDays(Collection<Moment> moments) {
+    List<Moment> distinct = new ArrayList<>();
     LocalDate shared = LocalDate.MIN;
-    for (When when : moments.stream().sorted(BY_LATEST).toList()) {
+    for (Moment when : moments.stream().sorted(BY_LATEST).toList()) {
       boolean sharesIt =
           !distinct.isEmpty() && !when.date.earliest().orElse(LocalDate.MIN).isAfter(shared);
       if (sharesIt) {
-        When other = distinct.remove(distinct.size() - 1);
+        Moment other = distinct.remove(distinct.size() - 1);
         distinct.add(LAST_CERTAIN.compare(other, when) < 0 ? when : other);
       } else {
         distinct.add(when);
@@ -74,13 +74,13 @@ public record When(MarkedDate date, int orderInDay) {
     return List.copyOf(distinct);
   }
 
-  private static LocalDate latest(When when) {
+  private static LocalDate latest(Moment when) {
     return when.date.latest().orElse(LocalDate.MAX);
   }
 
   static void requireOrder(int orderInDay) {
     InvalidValueException.require(
-        orderInDay >= 0 && orderInDay <= 10_000, "When.orderInDay", orderInDay, "0 to 10000");
+        orderInDay >= 0 && orderInDay <= 10_000, "Moment.orderInDay", orderInDay, "0 to 10000");
   }
 
   /**
@@ -89,8 +89,8 @@ public record When(MarkedDate date, int orderInDay) {
    * @param date the date; not null
    * @return the moment; never null
    */
-  public static When on(MarkedDate date) {
-    return new When(date, 0);
+  public static Moment on(MarkedDate date) {
+    return new Moment(date, 0);
   }
 
   /**
@@ -100,7 +100,7 @@ public record When(MarkedDate date, int orderInDay) {
    * @return the moment; never null
    * @throws InvalidValueException if it is no such date
    */
-  public static When on(String date) {
+  public static Moment on(String date) {
     return on(MarkedDate.parse(date));
   }
 
@@ -111,7 +111,7 @@ public record When(MarkedDate date, int orderInDay) {
    * @return true if no reading of the dates says otherwise; on one and the same day only if the
    *     record tells the order of both
    */
-  public boolean certainlyAfter(When other) {
+  public boolean certainlyAfter(Moment other) {
     if (date.certainlyAfter(other.date)) {
       return true;
     }
@@ -129,7 +129,7 @@ public record When(MarkedDate date, int orderInDay) {
    * @param namesIt whether the record says that this answers the other, or was made because of it
    * @return true if it did; never against an order that the record tells of both
    */
-  public boolean follows(When other, boolean namesIt) {
+  public boolean follows(Moment other, boolean namesIt) {
     return certainlyAfter(other)
         || (namesIt && date.certainlyNotBefore(other.date) && !other.certainlyAfter(this));
   }
@@ -141,7 +141,7 @@ public record When(MarkedDate date, int orderInDay) {
    * @return one sentence without its end; empty if they are not of one and the same day, or their
    *     order is told
    */
-  public Optional<String> howToOrder(When other) {
+  public Optional<String> howToOrder(Moment other) {
     return date instanceof MarkedDate.Day
             && date.equals(other.date)
             && (orderInDay == 0 || other.orderInDay == 0)

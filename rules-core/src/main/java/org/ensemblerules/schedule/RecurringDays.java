@@ -6,24 +6,24 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.EvidenceGrade;
 import org.ensemblerules.source.Row;
 
 /** The days of a task that is due a number of times in every span of months. */
-final class Rounds {
+final class RecurringDays {
   /** When one is due: on a day, now and not known since when, or not for the time being. */
   private record Deadline(boolean exempt, Optional<LocalDate> by) {}
 
-  private final Facts facts;
+  private final RecordOnDay facts;
   private final TaskRow task;
   private final Row row;
   private final Timing.Every every;
-  private final Facts.Since since;
-  private final List<When> done;
+  private final RecordOnDay.Since since;
+  private final List<Moment> done;
   private final List<LocalDate> days;
 
-  Rounds(Facts facts, TaskRow task, Row row, Timing.Every every) {
+  RecurringDays(RecordOnDay facts, TaskRow task, Row row, Timing.Every every) {
     this.facts = facts;
     this.task = task;
     this.row = row;
@@ -113,7 +113,7 @@ final class Rounds {
   private Deadline deadline(int given) {
     Optional<LocalDate> by = by(given, days);
     if (task.exemptInReserve() && given > 0 && facts.reserve().at(done.get(given - 1))) {
-      Optional<When> issued =
+      Optional<Moment> issued =
           facts.reserve().inUseAfter(done.get(given - 1)).filter(facts::mayHaveHappened);
       Optional<LocalDate> not = issued.flatMap(when -> when.date().earliest());
       return new Deadline(issued.isEmpty(), later(by, not));

@@ -1,7 +1,7 @@
 package org.ensemblerules.gear;
 
 /** An answer that may be missing. Unknown never counts as the milder of the two. */
-public enum Known {
+public enum YesNoUnknown {
   /** It is so. */
   YES,
   /** It is not so. */

@@ -19,14 +19,15 @@ import org.ensemblerules.gear.Site;
  * @param because which other finding makes it stricter; empty if none does
  * @param preserved whether the gear is kept as found, so that only its release lets anything begin
  */
-record Ruled(
+record DamageRuling(
     Site site,
     RepairLevel level,
     List<RepairLimitRow> limits,
     Optional<String> because,
     boolean preserved) {
 
-  static Ruled of(Found found, List<Found> all, Element element, RepairLimitTable table) {
+  static DamageRuling of(
+      PlacedFinding found, List<PlacedFinding> all, Element element, RepairLimitTable table) {
     Site site = found.demand().site();
     List<RepairLimitRow> limits = new ArrayList<>();
     RepairLevel level = RepairLevel.of(found.demand().effect());
@@ -40,7 +41,7 @@ record Ruled(
     }
     RepairLevel wider = RepairLevel.ACCEPTABLE;
     Optional<String> because = Optional.empty();
-    for (Found other : all) {
+    for (PlacedFinding other : all) {
       RepairLevel reach = reach(other.demand(), site);
       if (!level.isAtLeast(reach) && !wider.isAtLeast(reach)) {
         wider = wider.and(reach);
@@ -48,12 +49,13 @@ record Ruled(
       }
     }
     Optional<String> reason = because;
-    Optional<Found> held = all.stream().filter(each -> preserves(each.demand())).findFirst();
+    Optional<PlacedFinding> held =
+        all.stream().filter(each -> preserves(each.demand())).findFirst();
     Optional<String> why =
         held.filter(each -> !each.equals(found))
             .map(each -> "because of " + each.finding().text())
             .or(() -> reason);
-    return new Ruled(site, level.and(wider), limits, why, held.isPresent());
+    return new DamageRuling(site, level.and(wider), limits, why, held.isPresent());
   }
 
   private static RepairLevel apply(
@@ -71,7 +73,7 @@ record Ruled(
     return stricter;
   }
 
-  private static boolean holds(RepairSubject subject, Site site, List<Found> all) {
+  private static boolean holds(RepairSubject subject, Site site, List<PlacedFinding> all) {
     if (subject instanceof RepairSubject.Damage damage) {
       DefectKind defect = damage.defect();
       return all.stream()

@@ -16,18 +16,18 @@ import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Judgment;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.OpenFinding;
-import org.ensemblerules.history.When;
 import org.ensemblerules.retirement.AgeAnswer;
 import org.ensemblerules.source.Row;
 
 /** What is due by other tables than that of tasks: age limits, and checks that repairs wait for. */
-final class OtherDues {
+final class ChecksAndAgesDue {
   private static final String NO_LABEL = "no label is known";
 
-  private final Facts facts;
+  private final RecordOnDay facts;
 
-  OtherDues(Facts facts) {
+  ChecksAndAgesDue(RecordOnDay facts) {
     this.facts = facts;
   }
 
@@ -87,7 +87,7 @@ final class OtherDues {
     Map<List<Object>, String> since = new HashMap<>();
     for (OpenFinding open : facts.evidence().openFindings()) {
       FindingId finding = open.finding().id();
-      Optional<When> done = facts.evidence().workedOn(finding);
+      Optional<Moment> done = facts.evidence().workedOn(finding);
       Set<Check> afterward =
           open.demand()
               .row()
@@ -111,7 +111,7 @@ final class OtherDues {
     return due.stream().distinct().toList();
   }
 
-  private static Due check(OpenFinding open, Check check, When done, String since) {
+  private static Due check(OpenFinding open, Check check, Moment done, String since) {
     return new Due(
         TaskKey.CHECK_AFTERWARD,
         open.demand().row().map(row -> row),
@@ -121,7 +121,7 @@ final class OtherDues {
   }
 
   /** Of the checks made for the finding since, those that failed stand among what is open. */
-  private String notCounting(FindingId finding, Check check, When done) {
+  private String notCounting(FindingId finding, Check check, Moment done) {
     return Judgment.text(
             facts.history().answering(finding).stream()
                 .filter(

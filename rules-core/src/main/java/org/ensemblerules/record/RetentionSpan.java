@@ -11,9 +11,9 @@ import java.util.Optional;
  * @param through the last day on which the file is kept; empty if it is kept for now, because the
  *     element was not retired or disposed of or nobody knows when
  */
-public record Retained(RetentionRow row, Optional<LocalDate> through) {
+public record RetentionSpan(RetentionRow row, Optional<LocalDate> through) {
   /** Checks for nulls. */
-  public Retained {
+  public RetentionSpan {
     Objects.requireNonNull(row, "row");
     Objects.requireNonNull(through, "through");
   }

@@ -26,17 +26,17 @@ import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Evidence;
 import org.ensemblerules.history.History;
 import org.ensemblerules.history.Judgment;
+import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Told;
-import org.ensemblerules.history.When;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.EvidenceGrade;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.inspection.InspectionStanding;
 import org.ensemblerules.inspection.Occasion;
-import org.ensemblerules.inspection.Standing;
 
 /** What one record says by a day: what was done and counts, what called for tasks, since when. */
-final class Facts {
+final class RecordOnDay {
   private static final Set<Check> OF_THE_LINER =
       EnumSet.of(Check.LIGHT_THROUGH_LINER, Check.LINER_LEAKAGE, Check.BARRIER_UNDER_PRESSURE);
 
@@ -49,7 +49,7 @@ final class Facts {
   private final Supplier<Optional<LocalDate>> made = Suppliers.memoize(this::made);
   private final Supplier<Since> sinceIssue = Suppliers.memoize(this::sinceIssue);
 
-  Facts(ScheduleTables tables, Evidence evidence, ServiceRecord record) {
+  RecordOnDay(ScheduleTables tables, Evidence evidence, ServiceRecord record) {
     this.tables = tables;
     this.evidence = evidence;
     this.dutyPeriods = record.dutyPeriods();
@@ -94,7 +94,7 @@ final class Facts {
     return mayHaveHappened(event.when());
   }
 
-  boolean mayHaveHappened(When when) {
+  boolean mayHaveHappened(Moment when) {
     return when.date().possiblyBy(asOf());
   }
 
@@ -108,12 +108,12 @@ final class Facts {
   }
 
   /** When something was done that counts; {@code occasion} as the trigger asks for it. */
-  Done done(DoneBy doneBy, Optional<Trigger> trigger) {
-    if (doneBy instanceof DoneBy.Inspected || doneBy instanceof DoneBy.InspectedBy) {
-      Optional<Occasion> occasion = trigger.flatMap(Facts::occasion);
+  DoneDays done(Discharge doneBy, Optional<Trigger> trigger) {
+    if (doneBy instanceof Discharge.Inspected || doneBy instanceof Discharge.InspectedBy) {
+      Optional<Occasion> occasion = trigger.flatMap(RecordOnDay::occasion);
       List<Event.Inspected> found =
           inspections.stream().filter(event -> discharges(event, doneBy)).toList();
-      return new Done(
+      return new DoneDays(
           found.stream().map(Event::when),
           found.stream()
               .filter(
@@ -125,7 +125,7 @@ final class Facts {
               .filter(Occasion.AFTER_USE::equals)
               .map(after -> use -> evidence.namesOne(after, use)));
     }
-    return new Done(
+    return new DoneDays(
         history().events().stream()
             .filter(doneBy::asksFor)
             .filter(evidence::counts)
@@ -135,17 +135,17 @@ final class Facts {
   }
 
   /** How much the record has of the inspection by which a task was done; the most of several. */
-  Optional<EvidenceGrade> grade(DoneBy doneBy, When when) {
+  Optional<EvidenceGrade> grade(Discharge doneBy, Moment when) {
     return inspections.stream()
         .filter(event -> event.when().equals(when) && discharges(event, doneBy))
         .flatMap(event -> evidence.judgment(event).stream())
         .flatMap(judged -> judged.standing().stream())
-        .map(Standing::grade)
+        .map(InspectionStanding::grade)
         .max(Comparator.naturalOrder());
   }
 
   /** The last day of an inspection that would do, of which only the date is on record. */
-  Optional<LocalDate> dateOnly(DoneBy doneBy) {
+  Optional<LocalDate> dateOnly(Discharge doneBy) {
     return history().events(Event.Inspected.class).stream()
         .filter(event -> discharges(event, doneBy) && event.when().date().certainlyBy(asOf()))
         .filter(
@@ -166,9 +166,9 @@ final class Facts {
   }
 
   /** An inspection discharges what it covers as well: the fuller one the lesser. */
-  private boolean discharges(Event.Inspected event, DoneBy doneBy) {
+  private boolean discharges(Event.Inspected event, Discharge doneBy) {
     return doneBy.asksFor(event)
-        || (doneBy instanceof DoneBy.Inspected asked
+        || (doneBy instanceof Discharge.Inspected asked
             && tables
                 .evidence()
                 .criteria()
@@ -177,7 +177,7 @@ final class Facts {
   }
 
   /** What of a sort does not count, newest first back to the last that does, unless before. */
-  String notCounting(DoneBy doneBy, Optional<When> before) {
+  String notCounting(Discharge doneBy, Optional<Moment> before) {
     return Judgment.text(
             evidence.notCounting(doneBy::asksFor).stream()
                 .filter(
@@ -197,7 +197,7 @@ final class Facts {
   }
 
   /** What called for a task, or may have by the day; undated ones last. */
-  List<Occurrence> occurrences(Timing.After after, DoneBy doneBy) {
+  List<Occurrence> occurrences(Timing.After after, Discharge doneBy) {
     Stream<Occurrence> all =
         switch (after.trigger()) {
           case ISSUE ->
@@ -205,7 +205,7 @@ final class Facts {
                   .map(event -> new Occurrence(event.when(), "issued"));
           case DUTY_PERIOD ->
               dutyPeriods.stream()
-                  .map(day -> new Occurrence(When.on(MarkedDate.of(day)), "duty period of"));
+                  .map(day -> new Occurrence(Moment.on(MarkedDate.of(day)), "duty period of"));
           case USE ->
               history().events(Event.Used.class).stream()
                   .map(event -> new Occurrence(event.when(), "used"));
@@ -227,14 +227,14 @@ final class Facts {
     return all.filter(occurrence -> mayHaveHappened(occurrence.when()))
         .distinct()
         .sorted(
-            Comparator.comparing(Occurrence::when, When.FIRST_CERTAIN)
+            Comparator.comparing(Occurrence::when, Moment.FIRST_CERTAIN)
                 .thenComparing(Occurrence::what))
         .toList();
   }
 
   /** Whether what it met calls for a task: for no cleaning, if it is cared for in another way. */
-  private boolean callsFor(DoneBy doneBy, Exposure exposure) {
-    boolean cleaning = doneBy instanceof DoneBy.Cleaned || doneBy instanceof DoneBy.CleanedAs;
+  private boolean callsFor(Discharge doneBy, Exposure exposure) {
+    boolean cleaning = doneBy instanceof Discharge.Cleaned || doneBy instanceof Discharge.CleanedAs;
     return !cleaning || tables.care().callsForWash(element(), exposure);
   }
 

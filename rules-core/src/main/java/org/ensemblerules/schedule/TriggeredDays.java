@@ -5,17 +5,17 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import org.ensemblerules.history.When;
+import org.ensemblerules.history.Moment;
 
 /** The days of a task that is due each time something happens. */
-final class Calls {
-  private final Facts facts;
+final class TriggeredDays {
+  private final RecordOnDay facts;
   private final TaskRow task;
   private final Timing.After after;
-  private final Done done;
+  private final DoneDays done;
   private final List<Occurrence> occurrences;
 
-  Calls(Facts facts, TaskRow task, Timing.After after) {
+  TriggeredDays(RecordOnDay facts, TaskRow task, Timing.After after) {
     this.facts = facts;
     this.task = task;
     this.after = after;
@@ -61,8 +61,8 @@ final class Calls {
 
   void missed(Optional<LocalDate> end, Consumer<Missed> missed) {
     LocalDate last = end.filter(day -> day.isBefore(facts.asOf())).orElse(facts.asOf());
-    List<When> ordered =
-        occurrences.stream().map(Occurrence::when).sorted(When.LAST_CERTAIN).toList();
+    List<Moment> ordered =
+        occurrences.stream().map(Occurrence::when).sorted(Moment.LAST_CERTAIN).toList();
     for (Occurrence occurrence : occurrences) {
       Optional<LocalDate> by = by(occurrence);
       Optional<LocalDate> limit = after.withinDays().isPresent() ? by : again(ordered, occurrence);
@@ -76,8 +76,8 @@ final class Calls {
   }
 
   /** When the same had certainly happened again. */
-  private static Optional<LocalDate> again(List<When> ordered, Occurrence occurrence) {
-    int next = Done.indexOfFirst(ordered, when -> when.certainlyAfter(occurrence.when()));
+  private static Optional<LocalDate> again(List<Moment> ordered, Occurrence occurrence) {
+    int next = DoneDays.indexOfFirst(ordered, when -> when.certainlyAfter(occurrence.when()));
     return ordered.subList(next, ordered.size()).stream()
         .findFirst()
         .flatMap(when -> when.date().latest());

@@ -6,7 +6,7 @@ import java.util.function.Predicate;
 import org.ensemblerules.effect.Permission;
 import org.ensemblerules.effect.PermissionTable;
 import org.ensemblerules.gear.Element;
-import org.ensemblerules.gear.Known;
+import org.ensemblerules.gear.YesNoUnknown;
 
 /**
  * Whether an inspection counts, and how much the record has of it: it looked at all it must, its
@@ -18,14 +18,14 @@ import org.ensemblerules.gear.Known;
  * @param askingMore the policies that ask for more than that; not null
  * @param clean whether the element was clean; a routine inspection does not need it; not null
  */
-public record Standing(
+public record InspectionStanding(
     Coverage coverage,
     Permission permission,
     EvidenceGrade grade,
     List<GradeRow> askingMore,
-    Known clean) {
+    YesNoUnknown clean) {
   /** Checks for nulls. */
-  public Standing {
+  public InspectionStanding {
     Objects.requireNonNull(coverage, "coverage");
     Objects.requireNonNull(permission, "permission");
     Objects.requireNonNull(grade, "grade");
@@ -43,7 +43,7 @@ public record Standing(
    * @param permissions who may do it; not null
    * @return its standing; never null
    */
-  public static Standing of(
+  public static InspectionStanding of(
       Inspection inspection,
       Element element,
       CriteriaTable criteria,
@@ -51,7 +51,7 @@ public record Standing(
       PermissionTable permissions) {
     Coverage coverage = Coverage.of(inspection, element, criteria, reading);
     EvidenceGrade grade = grade(inspection, coverage);
-    return new Standing(
+    return new InspectionStanding(
         coverage,
         inspection
             .by()
@@ -61,7 +61,7 @@ public record Standing(
             .orElseGet(Permission.NobodyNamed::new),
         grade,
         reading.askingMore(inspection, grade),
-        inspection.kind() == InspectionKind.ROUTINE ? Known.YES : inspection.gearClean());
+        inspection.kind() == InspectionKind.ROUTINE ? YesNoUnknown.YES : inspection.gearClean());
   }
 
   private static EvidenceGrade grade(Inspection inspection, Coverage coverage) {
@@ -77,8 +77,9 @@ public record Standing(
    * @param nothing of which criteria that were said to be clear nothing was seen; not null
    * @return the standing, the same if there are none of them; never null
    */
-  public Standing notLookedAt(Predicate<CriterionRow> nothing) {
-    return new Standing(coverage.notLookedAt(nothing), permission, grade, askingMore, clean);
+  public InspectionStanding notLookedAt(Predicate<CriterionRow> nothing) {
+    return new InspectionStanding(
+        coverage.notLookedAt(nothing), permission, grade, askingMore, clean);
   }
 
   /**
@@ -91,6 +92,6 @@ public record Standing(
         && permission.granted()
         && grade != EvidenceGrade.DATE_ONLY
         && askingMore.isEmpty()
-        && clean == Known.YES;
+        && clean == YesNoUnknown.YES;
   }
 }
