@@ -41,6 +41,7 @@ import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.EvidenceGrade;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
+import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.record.PfasContent;
 import org.ensemblerules.record.RecordDetail;
 import org.ensemblerules.record.RecordItem;
@@ -115,6 +116,8 @@ public enum CodeSet {
   HANDLING_DUTY("handlingDuty", HandlingDuty.values()),
   /** Codes of {@link InspectionKind}. */
   INSPECTION_KIND("inspectionKind", InspectionKind.values()),
+  /** Codes of {@link Outcome}. */
+  OUTCOME("outcome", Outcome.values()),
   /** Codes of {@link EvidenceGrade}. */
   EVIDENCE_GRADE("evidenceGrade", EvidenceGrade.values()),
   /** Codes of {@link Occasion}. */
@@ -168,7 +171,7 @@ public enum CodeSet {
   /** Codes of {@link Property}. */
   PROPERTY("property", Property.values()),
   /** Codes of {@link TestOutcome}. */
-  OUTCOME("outcome", TestOutcome.values()),
+  TEST_OUTCOME("testOutcome", TestOutcome.values()),
   /** Codes of {@link CareEntry}. */
   CARE_ENTRY("careEntry", CareEntry.values()),
   /** Codes of {@link Contaminant}. */

@@ -141,7 +141,8 @@ record WholeGround(Set<String> names, Set<ReasonKind> kinds, Optional<Set<String
               ReasonKind.USED_SINCE_INSPECTION,
               ReasonKind.WORKED_ON_SINCE_INSPECTION,
               ReasonKind.BACK_UNSEEN,
-              ReasonKind.LABEL_UNKNOWN));
+              ReasonKind.LABEL_UNKNOWN,
+              ReasonKind.INSPECTION_DOES_NOT_COUNT));
     }
     return kinds;
   }
