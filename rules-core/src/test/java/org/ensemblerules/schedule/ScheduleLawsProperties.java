@@ -158,7 +158,10 @@ class ScheduleLawsProperties {
   void theOrderOfEventsAndTheirRepetitionNeverMatter(
       @ForAll("coats") Kept kept, @ForAll("tables") List<TaskRow> rows, @ForAll Random random) {
     List<Event> shuffled = new ArrayList<>(kept.events());
-    shuffled.addAll(kept.events());
+    // Of uses and exposures two that read alike are two.
+    kept.events().stream()
+        .filter(event -> !(event instanceof Event.Used || event instanceof Event.Exposed))
+        .forEach(shuffled::add);
     Collections.shuffle(shuffled, random);
     Kept other = new Kept(kept.element(), shuffled, kept.dutyPeriods());
     Schedule schedule = new Schedule(Kept.tables(rows));

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
@@ -33,7 +32,7 @@ class JudgedOnceProperties {
     CaseFile file = file(given.assessment(), given.asOf(), judged);
     Verdict verdict = Assess.assess(file);
     Trace.of(file, verdict);
-    assertThat(new HashSet<>(judged)).hasSameSizeAs(judged);
+    // Two runs of one day read alike, so that only the list tells how often each was judged.
     assertThat(judged)
         .containsExactlyInAnyOrderElementsOf(given.assessment().serviceRecord().history().events());
     assertThat(verdict.reasons()).isEqualTo(given.verdict().reasons());
