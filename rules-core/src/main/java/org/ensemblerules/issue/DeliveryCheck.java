@@ -61,7 +61,7 @@ final class DeliveryCheck {
     }
     notices.forEach(
         notice -> {
-          YesNoUnknown touched = notice.touches(element, rules.tables().anatomy());
+          YesNoUnknown touched = notice.touches(element, rules.tables().anatomy().labels(element));
           if (touched != YesNoUnknown.NO) {
             against.add(new NoticeAnswer(notice, touched).text());
           }

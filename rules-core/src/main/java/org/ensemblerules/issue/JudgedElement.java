@@ -9,8 +9,10 @@ import java.util.Optional;
 import org.ensemblerules.effect.Destination;
 import org.ensemblerules.effect.GoesTo;
 import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LabeledLayers;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.ReasonKind;
@@ -45,12 +47,19 @@ public record JudgedElement(KeptElement kept, Verdict verdict, List<NoticeAnswer
   public static JudgedElement of(
       RuleSet rules, KeptElement kept, List<SafetyNotice> notices, LocalDate asOf) {
     Element element = kept.assessment().element();
+    // A layer that an inspection saw does not vanish with its label.
+    List<Optional<LayerKind>> labeled =
+        LabeledLayers.of(
+            rules.tables().anatomy(),
+            rules.tables().criteria(),
+            element,
+            kept.assessment().history());
     ImmutableList.Builder<NoticeAnswer> touching = ImmutableList.builder();
     notices.stream()
         .sorted(Comparator.comparing(SafetyNotice::id).thenComparing(SafetyNotice::toString))
         .forEach(
             notice -> {
-              YesNoUnknown touched = notice.touches(element, rules.tables().anatomy());
+              YesNoUnknown touched = notice.touches(element, labeled);
               if (touched != YesNoUnknown.NO) {
                 touching.add(new NoticeAnswer(notice, touched));
               }

@@ -9,7 +9,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.effect.Destination;
-import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Label;
@@ -103,16 +102,16 @@ public record SafetyNotice(
    * Tells whether it touches an element.
    *
    * @param element the element; not null
-   * @param anatomy which labels it must carry; not null
+   * @param labeled where it must carry labels; an empty place stands for its own label; not null
    * @return yes if a label says so, no if every label that it must carry says otherwise, else
    *     unknown: it possibly does; never null
    */
-  public YesNoUnknown touches(Element element, AnatomyTable anatomy) {
+  public YesNoUnknown touches(Element element, List<Optional<LayerKind>> labeled) {
     if (!kinds.isEmpty() && !kinds.contains(element.kind())) {
       return YesNoUnknown.NO;
     }
     List<YesNoUnknown> told = new ArrayList<>();
-    for (Optional<LayerKind> layer : anatomy.labels(element)) {
+    for (Optional<LayerKind> layer : labeled) {
       Optional<Label> label =
           layer.isPresent() ? layer.map(element.layerLabels()::get) : element.label();
       told.add(label.map(this::isOn).orElse(YesNoUnknown.UNKNOWN));

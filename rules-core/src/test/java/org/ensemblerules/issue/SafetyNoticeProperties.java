@@ -99,6 +99,6 @@ class SafetyNoticeProperties {
 
   private static YesNoUnknown touches(SafetyNotice notice, Label label) {
     Element helmet = FitGear.element(ElementKind.HELMET).label(label).build();
-    return notice.touches(helmet, FrozenRules.tables().anatomy());
+    return notice.touches(helmet, FrozenRules.tables().anatomy().labels(helmet));
   }
 }

@@ -42,7 +42,7 @@ class SafetyNoticeTest {
   private static YesNoUnknown touches(SafetyNotice notice, UnaryOperator<Label.Builder> change) {
     Element helmet =
         FitGear.element(ElementKind.HELMET).label(change.apply(FitGear.label()).build()).build();
-    return notice.touches(helmet, FrozenRules.tables().anatomy());
+    return notice.touches(helmet, FrozenRules.tables().anatomy().labels(helmet));
   }
 
   @Test
@@ -78,7 +78,7 @@ class SafetyNoticeTest {
                 ElementKind.HELMET,
                 Use.STRUCTURAL)
             .build();
-    assertThat(WITHOUT_DATES.touches(none, FrozenRules.tables().anatomy()))
+    assertThat(WITHOUT_DATES.touches(none, FrozenRules.tables().anatomy().labels(none)))
         .isEqualTo(YesNoUnknown.UNKNOWN);
   }
 
@@ -100,7 +100,7 @@ class SafetyNoticeTest {
         FitGear.element(ElementKind.COAT)
             .layer(LayerKind.LINER_SYSTEM, FitGear.label().identification("Lot 2").build())
             .build();
-    assertThat(WITHOUT_DATES.touches(coat, FrozenRules.tables().anatomy()))
+    assertThat(WITHOUT_DATES.touches(coat, FrozenRules.tables().anatomy().labels(coat)))
         .isEqualTo(YesNoUnknown.YES);
   }
 
