@@ -1,6 +1,7 @@
 package org.ensemblerules.audit;
 
-import java.util.List;
+import com.google.common.collect.Multimaps;
+import java.util.Collection;
 import org.ensemblerules.care.CareLimitRow;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.ruleset.CautionRow;
@@ -27,20 +28,20 @@ final class SameLayerAudit {
   }
 
   private <R extends ComparableRow<R>> void pairs(FlawKind kind, Class<R> type, String how) {
-    List<R> rows = audited.of(type);
-    for (R row : rows) {
-      for (R other : rows) {
-        // What covers each other is a duplicate, told as such.
-        if (row != other
-            && audited.sameLayer(row, other)
-            && other.compareStrictness(row) == Comparison.STRICTER) {
-          flaws.add(
-              kind,
-              String.join(" ", row.canonical().subList(0, 3)),
-              other.key() + " " + how + " this row, and applies wherever it does",
-              "a row that asks for something of its own",
-              row,
-              other);
+    for (Collection<R> layer :
+        Multimaps.index(audited.of(type), audited::overlay).asMap().values()) {
+      for (R row : layer) {
+        for (R other : layer) {
+          // What covers each other is a duplicate, told as such.
+          if (row != other && other.compareStrictness(row) == Comparison.STRICTER) {
+            flaws.add(
+                kind,
+                String.join(" ", row.canonical().subList(0, 3)),
+                other.key() + " " + how + " this row, and applies wherever it does",
+                "a row that asks for something of its own",
+                row,
+                other);
+          }
         }
       }
     }

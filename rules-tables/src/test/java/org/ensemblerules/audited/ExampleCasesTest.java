@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.ensemblerules.audit.ExampleCase;
 import org.ensemblerules.audit.ExampleCase.Answer;
@@ -40,16 +41,28 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Each case made from the rows is answered as expected, and differs in what it says it does. */
 @Tag("slow")
 class ExampleCasesTest {
+  private static final Map<Edition, List<ExampleCase>> CASES =
+      ShippedRules.editions().stream()
+          .collect(Collectors.toMap(Function.identity(), each -> ExampleCases.of(rules(each))));
+
   static List<Edition> editions() {
     return ShippedRules.editions();
+  }
+
+  private static RuleSet rules(Edition edition) {
+    return ShippedRules.of(edition.id()).orElseThrow();
+  }
+
+  private static List<ExampleCase> cases(Edition edition) {
+    return Objects.requireNonNull(CASES.get(edition));
   }
 
   @ParameterizedTest
   @MethodSource("editions")
   void theTablesAnswerAsExpected(Edition edition, TestReporter report) {
-    RuleSet rules = ShippedRules.of(edition.id()).orElseThrow();
+    RuleSet rules = rules(edition);
     List<String> wrong = new ArrayList<>();
-    List<ExampleCase> cases = ExampleCases.of(rules);
+    List<ExampleCase> cases = cases(edition);
     for (ExampleCase each : cases) {
       List<Answer> answered =
           Demand.of(
@@ -78,9 +91,9 @@ class ExampleCasesTest {
   @ParameterizedTest
   @MethodSource("editions")
   void everyConditionOfEveryRowDecidesByItself(Edition edition) {
-    RuleSet rules = ShippedRules.of(edition.id()).orElseThrow();
+    RuleSet rules = rules(edition);
     Map<RowKey, List<ExampleCase>> byRow =
-        ExampleCases.of(rules).stream().collect(Collectors.groupingBy(ExampleCase::about));
+        cases(edition).stream().collect(Collectors.groupingBy(ExampleCase::about));
     List<String> wrong = new ArrayList<>();
     for (DefectRow row : rules.tables().defects().rows()) {
       List<ExampleCase> cases = Objects.requireNonNull(byRow.get(row.key()));
@@ -123,10 +136,10 @@ class ExampleCasesTest {
       }
     }
     Map<RowKey, DefectRow> rows =
-        ShippedRules.of(edition.id()).orElseThrow().tables().defects().rows().stream()
+        rules(edition).tables().defects().rows().stream()
             .collect(Collectors.toMap(DefectRow::key, row -> row));
     List<String> wrong = new ArrayList<>();
-    for (ExampleCase each : ExampleCases.of(ShippedRules.of(edition.id()).orElseThrow())) {
+    for (ExampleCase each : cases(edition)) {
       if (each.decides()) {
         String origin =
             Objects.requireNonNull(rows.get(each.about())).provenance().origin().value();

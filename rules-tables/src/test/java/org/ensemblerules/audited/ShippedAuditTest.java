@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.ensemblerules.audit.Audit;
 import org.ensemblerules.audit.AuditReport;
@@ -20,6 +23,7 @@ import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.testkit.ShippedExtents;
 import org.ensemblerules.testkit.ShippedLoad;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -30,15 +34,29 @@ class ShippedAuditTest {
   private static final LocalDate AS_OF = LocalDate.of(2026, 11, 25);
   private static final Set<SourceId> SOURCES = ShippedLoad.tables().sources().keySet();
 
+  private static final Map<Edition, AuditReport> REPORTS =
+      ShippedRules.editions().stream()
+          .collect(
+              Collectors.toMap(
+                  Function.identity(), edition -> Audit.of(rules(edition), SOURCES, AS_OF)));
+
   static List<Edition> editions() {
     return ShippedRules.editions();
+  }
+
+  private static RuleSet rules(Edition edition) {
+    return ShippedRules.of(edition.id()).orElseThrow();
+  }
+
+  private static AuditReport report(Edition edition) {
+    return Objects.requireNonNull(REPORTS.get(edition));
   }
 
   @ParameterizedTest
   @MethodSource("editions")
   void isSound(Edition edition, TestReporter reporter) {
-    RuleSet rules = ShippedRules.of(edition.id()).orElseThrow();
-    AuditReport report = Audit.of(rules, SOURCES, AS_OF);
+    RuleSet rules = rules(edition);
+    AuditReport report = report(edition);
     assertThat(report.faults()).isEmpty();
     assertThat(report.isSound()).isTrue();
     assertThat(report.proved())
@@ -60,7 +78,7 @@ class ShippedAuditTest {
   @ParameterizedTest
   @MethodSource("editions")
   void whatIsNotedIsKnown(Edition edition) {
-    AuditReport report = Audit.of(ShippedRules.of(edition.id()).orElseThrow(), SOURCES, AS_OF);
+    AuditReport report = report(edition);
     assertThat(report.notes())
         .extracting(Flaw::kind)
         .containsOnly(FlawKind.UNITS_DISAGREE, FlawKind.FROM_MEMORY);
@@ -77,23 +95,21 @@ class ShippedAuditTest {
     assertThat(report.of(FlawKind.UNITS_DISAGREE)).allMatch(flaw -> flaw.reason().isPresent());
   }
 
-  @ParameterizedTest
-  @MethodSource("editions")
-  void isPastReviewOnceItsRowsAre(Edition edition) {
-    RuleSet rules = ShippedRules.of(edition.id()).orElseThrow();
+  @Test
+  void isPastReviewOnceItsRowsAre() {
+    RuleSet rules = ShippedRules.standard();
     AuditReport report = Audit.of(rules, LocalDate.of(2200, 1, 1));
-    assertThat(report.rowsOf(FlawKind.PAST_REVIEW))
-        .hasSameElementsAs(
+    assertThat(Set.copyOf(report.rowsOf(FlawKind.PAST_REVIEW)))
+        .isEqualTo(
             rules.tables().rows().stream().map(row -> row.key()).collect(Collectors.toSet()));
     assertThat(report.isSound()).isTrue();
   }
 
-  @ParameterizedTest
-  @MethodSource("editions")
-  void everySourceDanglesWhereNoneIsListed(Edition edition) {
-    RuleSet rules = ShippedRules.of(edition.id()).orElseThrow();
+  @Test
+  void everySourceDanglesWhereNoneIsListed() {
+    RuleSet rules = ShippedRules.standard();
     assertThat(Audit.of(rules, Set.of(), AS_OF).rowsOf(FlawKind.DANGLING_SOURCE))
-        .hasSameElementsAs(
+        .isEqualTo(
             rules.tables().rows().stream()
                 .filter(row -> row.provenance().basis().cited().isPresent())
                 .map(row -> row.key())

@@ -42,7 +42,7 @@ class ShippedStillMattersProperties {
   }
 
   @FewestTries(50)
-  @Property(tries = 1000, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.OFF)
+  @Property(tries = 400, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.OFF)
   void thePartAnswersAsTheWhole(@ForAll("records") Assessment given, @ForAll Random random) {
     Assessment whole = with(given, years(given, ShippedGear.IN_SERVICE, AS_OF, random));
     Assessment part = StillMatters.of(RULES, whole, AS_OF);

@@ -47,7 +47,7 @@ class VerdictWalkTest {
               Demand.Kind.NO_RULE, ReasonKind.NO_RULE,
               Demand.Kind.NO_SUCH_PART, ReasonKind.NO_SUCH_PART));
   // A prime, so that the steps fall on other defects and extents at each part.
-  private static final int STRIDE = 163;
+  private static final int STRIDE = 499;
 
   static List<OriginId> editions() {
     return ShippedEditions.WITH_INSPECTION;

@@ -30,7 +30,7 @@ import org.ensemblerules.verdict.Recompute;
 import org.ensemblerules.verdict.Verdict;
 
 /** What holds for every verdict that can be written, and for every text read as one. */
-@PropertyDefaults(tries = 200, edgeCases = EdgeCasesMode.NONE)
+@PropertyDefaults(tries = 100, edgeCases = EdgeCasesMode.NONE)
 class VerdictJsonProperties {
   private static final ObjectMapper MAPPER = new ObjectMapper();
 
