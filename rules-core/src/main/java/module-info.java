@@ -5,6 +5,7 @@ module org.ensemblerules.core {
   requires com.google.common;
   requires static org.jspecify;
 
+  exports org.ensemblerules;
   exports org.ensemblerules.source;
   exports org.ensemblerules.measure;
   exports org.ensemblerules.gear;

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.tables.AssessmentJson;
@@ -177,7 +178,8 @@ final class MappingPage {
     List<List<String>> lines = new ArrayList<>();
     for (MappingRecords.Sample sample : MappingRecords.all(rules)) {
       Verdict verdict =
-          RowToVerdict.verdict(rules, sample.people(), sample.row(), MappingRecords.AS_OF);
+          RowToVerdict.verdict(
+              GearRules.of(rules), sample.people(), sample.row(), MappingRecords.AS_OF);
       lines.add(
           List.of(
               String.valueOf(lines.size() + 1),

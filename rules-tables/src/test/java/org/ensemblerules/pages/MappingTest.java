@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.tables.AssessmentJson;
@@ -42,7 +43,8 @@ class MappingTest {
         records.stream()
             .map(
                 each ->
-                    RowToVerdict.verdict(RULES, each.people(), each.row(), MappingRecords.AS_OF))
+                    RowToVerdict.verdict(
+                        GearRules.of(RULES), each.people(), each.row(), MappingRecords.AS_OF))
             .toList();
     assertThat(verdicts.subList(0, 4)).allMatch(each -> each.service() == Service.OUT);
     assertThat(verdicts.subList(4, 6)).allMatch(each -> each.service() == Service.IN);

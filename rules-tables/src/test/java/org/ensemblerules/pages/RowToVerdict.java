@@ -3,6 +3,7 @@ package org.ensemblerules.pages;
 import static org.ensemblerules.effect.CleaningKind.ADVANCED;
 
 import java.time.LocalDate;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.DoerRegister;
 import org.ensemblerules.gear.Element;
@@ -18,8 +19,6 @@ import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
-import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Verdict;
 
@@ -28,8 +27,8 @@ final class RowToVerdict {
   private RowToVerdict() {}
 
   // page begins
-  static Verdict verdict(RuleSet rules, DoerRegister people, CoatRow row, LocalDate today) {
-    return Assess.assess(rules, assessment(people, row), today);
+  static Verdict verdict(GearRules rules, DoerRegister people, CoatRow row, LocalDate today) {
+    return rules.assess(assessment(people, row), today);
   }
 
   static Assessment assessment(DoerRegister people, CoatRow row) {

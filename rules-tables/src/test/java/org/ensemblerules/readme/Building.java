@@ -2,6 +2,7 @@ package org.ensemblerules.readme;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
@@ -13,8 +14,6 @@ import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
 import org.ensemblerules.history.Moment;
-import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Verdict;
 
@@ -22,7 +21,7 @@ import org.ensemblerules.verdict.Verdict;
 final class Building {
   private Building() {}
 
-  static Verdict run(RuleSet rules) {
+  static Verdict run(GearRules rules) {
     // README begins
     Label label =
         Label.builder()
@@ -41,7 +40,7 @@ final class Building {
     History history =
         History.of(List.of(new Event.Used(Moment.on(MarkedDate.parse("2026-11-23")))));
     Assessment record = Assessment.builder(helmet).history(history).build();
-    Verdict verdict = Assess.assess(rules, record, LocalDate.of(2026, 11, 25));
+    Verdict verdict = rules.assess(record, LocalDate.of(2026, 11, 25));
     // README ends
     return verdict;
   }

@@ -1,10 +1,9 @@
 package org.ensemblerules.readme;
 
 import java.time.LocalDate;
-import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.ShippedRules;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Verdict;
 
@@ -14,9 +13,9 @@ final class Embedding {
 
   static void run(String json) {
     // README begins
-    RuleSet rules = ShippedRules.standard();
+    GearRules rules = GearRules.of(ShippedRules.standard());
     Assessment coat = AssessmentJson.read(json).orElseThrow();
-    Verdict verdict = Assess.assess(rules, coat, LocalDate.of(2026, 11, 25));
+    Verdict verdict = rules.assess(coat, LocalDate.of(2026, 11, 25));
     System.out.println(verdict.service() + " " + verdict.headline());
     verdict.reasons().forEach(why -> System.out.println(why.seen() + ": " + why.effect().text()));
     // README ends

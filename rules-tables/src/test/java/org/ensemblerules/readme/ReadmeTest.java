@@ -10,10 +10,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.ShippedRules;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Verdict;
 import org.junit.jupiter.api.Test;
 
@@ -60,13 +59,11 @@ class ReadmeTest {
   void theRecordInJsonIsTheOneThatIsBuilt() throws IOException {
     List<String> block = between(README, "<!-- record: read and judged by ReadmeTest -->", "```");
     String json = String.join("\n", block.subList(1, block.size()));
-    RuleSet rules = ShippedRules.standard();
+    GearRules rules = GearRules.of(ShippedRules.standard());
     Verdict built = Building.run(rules);
     assertThat(
-            Assess.assess(
-                rules,
-                AssessmentJson.read("README.md", json).orElseThrow(),
-                LocalDate.of(2026, 11, 25)))
+            rules.assess(
+                AssessmentJson.read("README.md", json).orElseThrow(), LocalDate.of(2026, 11, 25)))
         .isEqualTo(built);
     assertThat(Files.readString(README))
         .contains("Both answer `" + built.service() + " " + built.headline() + "`");
