@@ -2,6 +2,7 @@ package org.ensemblerules.measure;
 
 import java.math.BigDecimal;
 import java.util.Objects;
+import java.util.Optional;
 import org.ensemblerules.source.InvalidValueException;
 
 /**
@@ -54,8 +55,15 @@ public record Quantity(BigDecimal value, Unit unit) {
         "Quantity.compareSize",
         other,
         "a quantity of dimension " + unit.dimension());
-    return unit == other.unit
-        ? value.compareTo(other.value)
+    if (unit == other.unit) {
+      return value.compareTo(other.value);
+    }
+    Optional<BigDecimal> factor = unit.decimalFactor();
+    Optional<BigDecimal> otherFactor = other.unit.decimalFactor();
+    // Decimals multiply without rounding, and much faster than fractions are brought to lowest
+    // terms.
+    return factor.isPresent() && otherFactor.isPresent()
+        ? value.multiply(factor.get()).compareTo(other.value.multiply(otherFactor.get()))
         : exactly().compareSize(other.exactly());
   }
 

@@ -1,5 +1,6 @@
 package org.ensemblerules.measure;
 
+import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.Optional;
 
@@ -163,6 +164,8 @@ public enum Unit {
   @SuppressWarnings("ImmutableEnumChecker")
   private final Rational offset;
 
+  private final Optional<BigDecimal> decimalFactor;
+
   Unit(String symbol, Dimension dimension, long numerator, long denominator) {
     this(symbol, dimension, numerator, denominator, 0, 1);
   }
@@ -179,6 +182,24 @@ public enum Unit {
     this.factor = new Rational(BigInteger.valueOf(numerator), BigInteger.valueOf(denominator));
     this.offset =
         new Rational(BigInteger.valueOf(offsetNumerator), BigInteger.valueOf(offsetDenominator));
+    this.decimalFactor =
+        offset.signum() == 0 && onlyTwosAndFives(denominator)
+            ? Optional.of(
+                BigDecimal.valueOf(numerator)
+                    .divide(BigDecimal.valueOf(denominator))
+                    .stripTrailingZeros())
+            : Optional.empty();
+  }
+
+  private static boolean onlyTwosAndFives(long number) {
+    long left = number;
+    while (left % 2 == 0) {
+      left /= 2;
+    }
+    while (left % 5 == 0) {
+      left /= 5;
+    }
+    return left == 1;
   }
 
   /**
@@ -222,6 +243,11 @@ public enum Unit {
    */
   public Rational factor() {
     return factor;
+  }
+
+  /** The factor where a decimal is exactly it and nothing is added; else empty. */
+  Optional<BigDecimal> decimalFactor() {
+    return decimalFactor;
   }
 
   /** What is added to a value before the factor applies; zero but on temperature scales. */
