@@ -1,6 +1,8 @@
 package org.ensemblerules.care;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableListMultimap;
+import com.google.common.collect.Multimaps;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -43,12 +45,16 @@ public final class CareLimitTable {
     }
   }
 
+  private record Gear(ElementKind element, Use use) {}
+
   private final ImmutableList<CareLimitRow> own;
+  private final ImmutableListMultimap<Gear, CareLimitRow> ownOf;
   private final ImmutableList<CareLimitRow> beside;
   private final ModelLimits models;
 
   private CareLimitTable(List<CareLimitRow> own, List<CareLimitRow> beside, ModelLimits models) {
     this.own = ImmutableList.copyOf(own);
+    this.ownOf = Multimaps.index(own, row -> new Gear(row.element(), row.use()));
     this.beside = ImmutableList.copyOf(beside);
     this.models = models;
   }
@@ -150,13 +156,23 @@ public final class CareLimitTable {
       boolean limitsKept) {
     List<ModelLimits.Held> held = models.of(element, layers, washed);
     List<CareLimitRow> asked = new ArrayList<>();
-    own.stream().filter(row -> row.holdsFor(element, layers)).forEach(asked::add);
+    for (CareLimitRow row : ownOf.get(new Gear(element.kind(), element.use()))) {
+      if (row.holdsFor(element, layers)) {
+        asked.add(row);
+      }
+    }
     boolean ruled = !asked.isEmpty();
     held.forEach(each -> each.inPlaceOf().ifPresent(asked::remove));
-    beside.stream().filter(row -> row.holdsFor(element, layers)).forEach(asked::add);
+    for (CareLimitRow row : beside) {
+      if (row.holdsFor(element, layers)) {
+        asked.add(row);
+      }
+    }
     held.forEach(each -> asked.add(each.row().limit()));
-    List<WashDeviation> deviations =
-        asked.stream().flatMap(row -> deviation(row, wash, limitsKept).stream()).toList();
+    List<WashDeviation> deviations = new ArrayList<>();
+    for (CareLimitRow row : asked) {
+      deviation(row, wash, limitsKept).ifPresent(deviations::add);
+    }
     if (!ruled && deviations.isEmpty()) {
       return new WashAnswer.NoRule();
     }
@@ -168,6 +184,9 @@ public final class CareLimitTable {
 
   private static List<Loosened> loosened(
       List<ModelLimits.Held> held, WashRecord wash, boolean limitsKept) {
+    if (held.isEmpty()) {
+      return List.of();
+    }
     // Two layers may replace one row; then both are asked, and the stricter decides.
     Set<CareLimitRow> notKept = new HashSet<>();
     held.stream()
@@ -189,14 +208,10 @@ public final class CareLimitTable {
 
   private static Optional<WashDeviation> deviation(
       CareLimitRow row, WashRecord wash, boolean limitsKept) {
-    return deviation(row, wash).filter(each -> each.stated() || !limitsKept);
-  }
-
-  private static Optional<WashDeviation> deviation(CareLimitRow row, WashRecord wash) {
     if (row.demand() instanceof CareDemand.Forbidden forbidden) {
       return switch (wash.practiced(forbidden.practice())) {
         case NO -> Optional.empty();
-        case UNKNOWN -> notStated(row);
+        case UNKNOWN -> notStated(row, limitsKept);
         case YES ->
             Optional.of(
                 new WashDeviation(
@@ -209,10 +224,10 @@ public final class CareLimitTable {
     }
     CareDemand.Within within = (CareDemand.Within) row.demand();
     return within.measure() == WashMeasure.EXTRACTION
-        ? extraction(row, within.limit(), wash.extraction())
+        ? extraction(row, within.limit(), wash.extraction(), limitsKept)
         : wash.measured(within.measure())
             .map(value -> measured(row, within, value))
-            .orElseGet(() -> notStated(row));
+            .orElseGet(() -> notStated(row, limitsKept));
   }
 
   private static Optional<WashDeviation> measured(
@@ -249,9 +264,9 @@ public final class CareLimitTable {
   }
 
   private static Optional<WashDeviation> extraction(
-      CareLimitRow row, Limit limit, Extraction extraction) {
+      CareLimitRow row, Limit limit, Extraction extraction, boolean limitsKept) {
     if (extraction instanceof Extraction.NotStated) {
-      return notStated(row);
+      return notStated(row, limitsKept);
     }
     boolean met;
     if (extraction instanceof Extraction.Stated stated) {
@@ -271,9 +286,11 @@ public final class CareLimitTable {
                 row, true, extraction.toString(), row.demand().allowed(), Optional.empty()));
   }
 
-  private static Optional<WashDeviation> notStated(CareLimitRow row) {
-    return Optional.of(
-        new WashDeviation(row, false, "not stated", row.demand().allowed(), Optional.empty()));
+  private static Optional<WashDeviation> notStated(CareLimitRow row, boolean limitsKept) {
+    return limitsKept
+        ? Optional.empty()
+        : Optional.of(
+            new WashDeviation(row, false, "not stated", row.demand().allowed(), Optional.empty()));
   }
 
   /**

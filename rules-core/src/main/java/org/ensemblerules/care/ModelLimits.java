@@ -80,10 +80,12 @@ final class ModelLimits {
 
   /** Lists the limits that a wash is held to. */
   List<Held> of(Element element, Set<LayerKind> layers, MarkedDate washed) {
-    return held.stream()
-        .filter(each -> each.row().limit().holdsFor(element, layers))
-        .filter(each -> holds(each, element, layers, washed))
-        .toList();
+    return held.isEmpty()
+        ? held
+        : held.stream()
+            .filter(each -> each.row().limit().holdsFor(element, layers))
+            .filter(each -> holds(each, element, layers, washed))
+            .toList();
   }
 
   private boolean holds(Held each, Element element, Set<LayerKind> layers, MarkedDate washed) {
