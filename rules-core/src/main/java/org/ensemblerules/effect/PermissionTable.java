@@ -102,10 +102,14 @@ public final class PermissionTable {
   }
 
   private Optional<ForbidRow> forbids(Task task, EntityKind entity, LocalDate date) {
-    return forbidden.stream()
-        .filter(row -> row.task() == task && row.entity() == entity)
-        .filter(row -> row.from().map(from -> !date.isBefore(from)).orElse(true))
-        .findFirst();
+    for (ForbidRow row : forbidden) {
+      if (row.task() == task
+          && row.entity() == entity
+          && row.from().map(from -> !date.isBefore(from)).orElse(true)) {
+        return Optional.of(row);
+      }
+    }
+    return Optional.empty();
   }
 
   /**
@@ -174,6 +178,9 @@ public final class PermissionTable {
     if (first.isEmpty() || last.isEmpty()) {
       return new Permission.DayUnknown();
     }
+    if (first.equals(last)) {
+      return mayPerform(doer, task, element, first.get());
+    }
     if (mayPerform(doer, task, element, last.get()) instanceof Permission.Forbidden forbidden) {
       return forbidden;
     }
@@ -205,19 +212,24 @@ public final class PermissionTable {
 
   private static Permission credentialed(
       Doer doer, CredentialScope scope, LocalDate date, PermissionRow row) {
+    Optional<Vouched> word = Optional.empty();
+    for (Credential credential : doer.credentials()) {
+      if (credential.scope() == scope && credential.holdsOn(date)) {
+        // What is on record stands before what is only vouched for.
+        if (credential.vouched().isEmpty()) {
+          return new Permission.Permitted(row, Optional.empty());
+        }
+        word = word.or(credential::vouched);
+      }
+    }
+    return word.isPresent() ? new Permission.Permitted(row, word) : notHeld(doer, scope, date);
+  }
+
+  private static Permission notHeld(Doer doer, CredentialScope scope, LocalDate date) {
     List<Credential> held =
         doer.credentials().stream().filter(credential -> credential.scope() == scope).toList();
     if (held.isEmpty()) {
       return new Permission.MissingCredential(scope);
-    }
-    List<Credential> then = held.stream().filter(credential -> credential.holdsOn(date)).toList();
-    if (!then.isEmpty()) {
-      // What is on record stands before what is only vouched for.
-      return new Permission.Permitted(
-          row,
-          then.stream().anyMatch(credential -> credential.vouched().isEmpty())
-              ? Optional.empty()
-              : then.get(0).vouched());
     }
     return held.stream()
         .map(Credential::through)
