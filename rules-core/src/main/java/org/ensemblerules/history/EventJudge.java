@@ -184,10 +184,13 @@ final class EventJudge implements Judging {
   }
 
   private Judgment inspection(Event.Inspected done) {
-    InspectionStanding standing =
+    InspectionStanding said =
         InspectionStanding.of(
-                done.inspection(), element, tables.criteria(), reading, tables.permissions())
-            .notLookedAt(row -> restsOnNothing(row, done.inspection().on()));
+            done.inspection(), element, tables.criteria(), reading, tables.permissions());
+    InspectionStanding standing =
+        passedForNothing.isEmpty()
+            ? said
+            : said.notLookedAt(row -> restsOnNothing(row, done.inspection().on()));
     List<Objection> objections = objections(done);
     if (standing.grade() == EvidenceGrade.DATE_ONLY) {
       objections.add(new Objection(Objection.Code.DATE_ONLY, done.inspection().lacks()));

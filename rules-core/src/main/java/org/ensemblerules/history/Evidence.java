@@ -3,10 +3,10 @@ package org.ensemblerules.history;
 import com.google.common.base.Suppliers;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
-import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.Lists;
 import com.google.common.collect.Sets;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -44,7 +44,7 @@ public final class Evidence {
   private final Element element;
   private final History history;
   private final LocalDate asOf;
-  private final ImmutableMap<Event, Judgment> judgments;
+  private final Judgments judgments;
   private final Latest latest;
   private final Supplier<OpenFindings> open;
   private final Supplier<ImmutableListMultimap<LocalDate, Event>> byDay =
@@ -61,17 +61,15 @@ public final class Evidence {
     this.history = Objects.requireNonNull(history, "history");
     this.asOf = Objects.requireNonNull(asOf, "asOf");
     this.latest = new Latest(tables, element);
-    ImmutableMap.Builder<Event, Judgment> judged = ImmutableMap.builder();
+    List<Judgment> judged = new ArrayList<>(history.events().size());
     for (Event event : Lists.reverse(history.events())) {
-      judging
-          .judge(event)
-          .ifPresent(
-              judgment -> {
-                judged.put(event, judgment);
-                latest.add(judgment, event.when().date().certainlyBy(asOf));
-              });
+      Optional<Judgment> judgment = judging.judge(event);
+      if (judgment.isPresent()) {
+        judged.add(judgment.get());
+        latest.add(judgment.get(), event.when().date().certainlyBy(asOf));
+      }
     }
-    this.judgments = judged.buildOrThrow();
+    this.judgments = new Judgments(judged);
     this.open = Suppliers.memoize(() -> new OpenFindings(tables, this, judging));
   }
 
@@ -143,7 +141,7 @@ public final class Evidence {
    *     nothing, as a use does
    */
   public Optional<Judgment> judgment(Event event) {
-    return Optional.ofNullable(judgments.get(event));
+    return judgments.of(event);
   }
 
   /**
@@ -175,9 +173,13 @@ public final class Evidence {
    * @return the events in the order of the history; never null
    */
   public <E extends Event> List<E> counting(Class<E> kind) {
-    return history.events(kind).stream()
-        .filter(this::counts)
-        .collect(ImmutableList.toImmutableList());
+    ImmutableList.Builder<E> counting = ImmutableList.builder();
+    for (E event : history.events(kind)) {
+      if (counts(event)) {
+        counting.add(event);
+      }
+    }
+    return counting.build();
   }
 
   /**
@@ -187,9 +189,13 @@ public final class Evidence {
    * @return the judgments, the newest first; never null
    */
   public List<Judgment> judgments(Predicate<Event> sort) {
-    return judgments.values().stream()
-        .filter(each -> sort.test(each.event()))
-        .collect(ImmutableList.toImmutableList());
+    ImmutableList.Builder<Judgment> found = ImmutableList.builder();
+    for (Judgment each : judgments.newestFirst()) {
+      if (sort.test(each.event())) {
+        found.add(each);
+      }
+    }
+    return found.build();
   }
 
   /**
@@ -201,7 +207,7 @@ public final class Evidence {
    */
   public List<Judgment> notCounting(Predicate<Event> sort) {
     ImmutableList.Builder<Judgment> found = ImmutableList.builder();
-    for (Judgment each : judgments.values()) {
+    for (Judgment each : judgments.newestFirst()) {
       if (sort.test(each.event()) && each.event().when().date().possiblyBy(asOf)) {
         if (each.counts()) {
           break;

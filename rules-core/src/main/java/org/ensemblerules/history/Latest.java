@@ -1,6 +1,7 @@
 package org.ensemblerules.history;
 
 import com.google.common.base.Suppliers;
+import com.google.common.collect.Sets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -21,7 +22,6 @@ import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Site;
-import org.ensemblerules.inspection.Coverage;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
@@ -44,8 +44,8 @@ final class Latest {
   private final CriteriaTable criteria;
   private final CheckTable checks;
   private final Element element;
-  private final Map<InspectionKind, List<CriterionRow>> looks = new EnumMap<>(InspectionKind.class);
-  private final Moments<Seen> clear = new Moments<>();
+  private final List<Judgment> inspections = new ArrayList<>();
+  private final Supplier<Moments<Seen>> clear = Suppliers.memoize(this::clear);
   private final Map<Check, Moment> passed = new EnumMap<>(Check.class);
   private final Moments<Answer> passedFor = new Moments<>();
   private final Moments<Check> inspected = new Moments<>();
@@ -66,11 +66,8 @@ final class Latest {
     boolean counts = judgment.counts();
     Moment when = event.when();
     if (event instanceof Event.Inspected done && counts) {
-      inspected(
-          done.inspection(),
-          judgment.standing().orElseThrow().coverage(),
-          when,
-          done.inspection().occasion() == Occasion.AFTER_WORK);
+      inspections.add(judgment);
+      inspected(done.inspection(), when);
     } else if (event instanceof Event.Checked done && counts) {
       last(passed, done.check(), when, Moment.LAST_CERTAIN);
       done.answers()
@@ -103,22 +100,42 @@ final class Latest {
   }
 
   /** It stands for each kind that it covers, and for each look of its own that found nothing. */
-  private void inspected(Inspection done, Coverage coverage, Moment when, boolean afterWork) {
+  private void inspected(Inspection done, Moment when) {
     for (InspectionKind kind : InspectionKind.values()) {
       if (criteria.covers(done.kind(), kind, element.kind(), element.use())) {
-        inspected.add(kind.check(), when, afterWork);
+        inspected.add(kind.check(), when, statesAfterWork(done));
       }
     }
-    for (CriterionRow row : looks.computeIfAbsent(done.kind(), this::looks)) {
-      if (coverage.clear().contains(row)) {
-        for (Check check : row.check()) {
-          for (Site site : row.sites()) {
-            row.lookFor()
-                .forEach(defect -> clear.add(new Seen(check, site, defect), when, afterWork));
+  }
+
+  private static boolean statesAfterWork(Inspection done) {
+    return done.occasion() == Occasion.AFTER_WORK;
+  }
+
+  private Moments<Seen> clear() {
+    Moments<Seen> clear = new Moments<>();
+    Map<InspectionKind, List<CriterionRow>> looks = new EnumMap<>(InspectionKind.class);
+    for (Judgment each : inspections) {
+      Inspection done = ((Event.Inspected) each.event()).inspection();
+      Set<CriterionRow> seen = Sets.newIdentityHashSet();
+      seen.addAll(each.standing().orElseThrow().coverage().clear());
+      for (CriterionRow row : looks.computeIfAbsent(done.kind(), this::looks)) {
+        if (seen.contains(row)) {
+          for (Check check : row.check()) {
+            for (Site site : row.sites()) {
+              row.lookFor()
+                  .forEach(
+                      defect ->
+                          clear.add(
+                              new Seen(check, site, defect),
+                              each.event().when(),
+                              statesAfterWork(done)));
+            }
           }
         }
       }
     }
+    return clear;
   }
 
   /** The criteria that show by looking what a check asks; a counting inspection looked at all. */
@@ -175,7 +192,8 @@ final class Latest {
 
   /** Whether a look that counts found a place clear of a defect, as a check would show it. */
   boolean clearAfter(Check check, Site site, DefectKind defect, Moment moment) {
-    return checks.row(check).byLook() && clear.after(new Seen(check, site, defect), moment, true);
+    return checks.row(check).byLook()
+        && clear.get().after(new Seen(check, site, defect), moment, true);
   }
 
   /** Whether such an inspection was made on the day of a moment, or certainly later. */

@@ -42,14 +42,14 @@ public record Coverage(
     List<FindingId> unknownFindings) {
   /** Copies the lists. */
   public Coverage {
-    notDone = List.copyOf(notDone);
-    withoutEquipment = List.copyOf(withoutEquipment);
-    contradictory = List.copyOf(contradictory);
-    unknown = List.copyOf(unknown);
-    found = List.copyOf(found);
-    clear = List.copyOf(clear);
-    signedOff = List.copyOf(signedOff);
-    unknownFindings = List.copyOf(unknownFindings);
+    notDone = ImmutableList.copyOf(notDone);
+    withoutEquipment = ImmutableList.copyOf(withoutEquipment);
+    contradictory = ImmutableList.copyOf(contradictory);
+    unknown = ImmutableList.copyOf(unknown);
+    found = ImmutableList.copyOf(found);
+    clear = ImmutableList.copyOf(clear);
+    signedOff = ImmutableList.copyOf(signedOff);
+    unknownFindings = ImmutableList.copyOf(unknownFindings);
   }
 
   /**
@@ -76,20 +76,20 @@ public record Coverage(
             required,
             reading,
             row ->
-                table.mayBeNotFitted(row.key()).orElse(false)
+                !element.notFitted().isEmpty()
+                    && table.mayBeNotFitted(row.key()).orElse(false)
                     && row.sites().stream().allMatch(element::isNotFitted));
+    int known = 0;
     for (CriterionRow row : required) {
+      known += inspection.outcomes(row.key()).isEmpty() ? 0 : 1;
       Said.Of of = said.of(row);
       Set<Outcome> outcomes = of.outcomes();
       if (outcomes.isEmpty() || outcomes.contains(Outcome.NOT_DONE)) {
         notDone.add(row);
       }
-      boolean fitted =
-          !table.mayBeNotFitted(row.key()).orElse(false)
-              || row.sites().stream().anyMatch(site -> isLabeled(site, element));
       if (outcomes.size() > 1
           || of.contradicted()
-          || (fitted && outcomes.contains(Outcome.NOT_FITTED))) {
+          || (outcomes.contains(Outcome.NOT_FITTED) && isFitted(row, element, table))) {
         contradictory.add(row);
       }
       if (outcomes.contains(Outcome.CLEAR)) {
@@ -105,13 +105,12 @@ public record Coverage(
         signedOff.add(row);
       }
     }
-    Set<RowKey> known = required.stream().map(CriterionRow::key).collect(Collectors.toSet());
     return new Coverage(
         required.size(),
         notDone.build(),
         withoutEquipment.build(),
         contradictory.build(),
-        said.items().stream().filter(key -> !known.contains(key)).sorted().toList(),
+        known == inspection.criteria().size() ? List.of() : unknown(inspection, required),
         found.build(),
         clear.build(),
         signedOff.build(),
@@ -170,6 +169,16 @@ public record Coverage(
   }
 
   /** A layer that carries a label of its own is fitted. */
+  private static List<RowKey> unknown(Inspection inspection, List<CriterionRow> required) {
+    Set<RowKey> known = required.stream().map(CriterionRow::key).collect(Collectors.toSet());
+    return inspection.criteria().stream().filter(key -> !known.contains(key)).sorted().toList();
+  }
+
+  private static boolean isFitted(CriterionRow row, Element element, CriteriaTable table) {
+    return !table.mayBeNotFitted(row.key()).orElse(false)
+        || row.sites().stream().anyMatch(site -> isLabeled(site, element));
+  }
+
   private static boolean isLabeled(Site site, Element element) {
     return (site.part() == Part.FABRIC || site.part() == Part.LABEL)
         && site.layer().map(element.layerLabels()::containsKey).orElse(false);

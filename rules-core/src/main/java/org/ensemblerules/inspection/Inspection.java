@@ -1,11 +1,15 @@
 package org.ensemblerules.inspection;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.Maps;
 import com.google.common.collect.Sets;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -14,12 +18,18 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.RowKey;
+import org.jspecify.annotations.Nullable;
 
 /**
  * An inspection that was made: what kind, when, by whom, with what at hand, and what came of it,
  * criterion by criterion, by the statement of whoever made it, or by both.
  */
 public final class Inspection {
+  private static final ImmutableList<Set<Outcome>> ALONE =
+      Arrays.stream(Outcome.values())
+          .<Set<Outcome>>map(outcome -> Sets.immutableEnumSet(outcome))
+          .collect(ImmutableList.toImmutableList());
+
   private final InspectionKind kind;
   private final Occasion occasion;
   private final MarkedDate on;
@@ -31,6 +41,9 @@ public final class Inspection {
 
   /** Worked out when first asked for, as inspections are looked up again and again. */
   private int hash;
+
+  // Sorted when first asked for; whoever sorts them meanwhile comes to the same.
+  private @Nullable Map<RowKey, Set<Outcome>> byCriterion;
 
   private Inspection(Builder builder) {
     this.kind = builder.kind;
@@ -146,6 +159,46 @@ public final class Inspection {
    */
   public List<CriterionOutcome> outcomes() {
     return outcomes;
+  }
+
+  /**
+   * Returns what is said of one criterion.
+   *
+   * @param criterion its key; not null
+   * @return the outcomes, several if they contradict each other; empty if nothing is said
+   */
+  public Set<Outcome> outcomes(RowKey criterion) {
+    return byCriterion().getOrDefault(criterion, Set.of());
+  }
+
+  /**
+   * Returns the criteria of which something is said.
+   *
+   * @return their keys; never null
+   */
+  Set<RowKey> criteria() {
+    return byCriterion().keySet();
+  }
+
+  private Map<RowKey, Set<Outcome>> byCriterion() {
+    Map<RowKey, Set<Outcome>> sorted = byCriterion;
+    if (sorted == null) {
+      Map<RowKey, Set<Outcome>> said = Maps.newHashMapWithExpectedSize(outcomes.size());
+      for (CriterionOutcome each : outcomes) {
+        said.merge(each.criterion(), alone(each.outcome()), Inspection::both);
+      }
+      sorted = Collections.unmodifiableMap(said);
+      byCriterion = sorted;
+    }
+    return sorted;
+  }
+
+  private static Set<Outcome> alone(Outcome outcome) {
+    return ALONE.get(outcome.ordinal());
+  }
+
+  private static Set<Outcome> both(Set<Outcome> one, Set<Outcome> other) {
+    return Sets.immutableEnumSet(Sets.union(one, other));
   }
 
   /**

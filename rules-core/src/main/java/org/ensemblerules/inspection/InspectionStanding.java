@@ -1,5 +1,6 @@
 package org.ensemblerules.inspection;
 
+import com.google.common.collect.ImmutableList;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.Predicate;
@@ -29,7 +30,7 @@ public record InspectionStanding(
     Objects.requireNonNull(coverage, "coverage");
     Objects.requireNonNull(permission, "permission");
     Objects.requireNonNull(grade, "grade");
-    askingMore = List.copyOf(askingMore);
+    askingMore = ImmutableList.copyOf(askingMore);
     Objects.requireNonNull(clean, "clean");
   }
 
@@ -78,8 +79,10 @@ public record InspectionStanding(
    * @return the standing, the same if there are none of them; never null
    */
   public InspectionStanding notLookedAt(Predicate<CriterionRow> nothing) {
-    return new InspectionStanding(
-        coverage.notLookedAt(nothing), permission, grade, askingMore, clean);
+    Coverage less = coverage.notLookedAt(nothing);
+    return less == coverage
+        ? this
+        : new InspectionStanding(less, permission, grade, askingMore, clean);
   }
 
   /**

@@ -1,13 +1,10 @@
 package org.ensemblerules.inspection;
 
-import java.util.EnumSet;
-import java.util.HashMap;
+import com.google.common.collect.Sets;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import org.ensemblerules.source.RowKey;
 
 /**
  * What an inspection says of each criterion: what came of it stands by itself, or rests on the
@@ -24,8 +21,7 @@ final class Said {
    */
   record Of(Set<Outcome> outcomes, boolean signedOff, boolean contradicted) {}
 
-  private final Map<RowKey, Set<Outcome>> items = new HashMap<>();
-  private final Optional<SignOff> signOff;
+  private final Inspection inspection;
   private final SignOffReading reading;
   private final Set<CriterionRow> named;
   private final Predicate<CriterionRow> notFitted;
@@ -35,46 +31,40 @@ final class Said {
       List<CriterionRow> required,
       SignOffReading reading,
       Predicate<CriterionRow> notFitted) {
+    this.inspection = inspection;
     this.notFitted = notFitted;
-    for (CriterionOutcome outcome : inspection.outcomes()) {
-      items
-          .computeIfAbsent(outcome.criterion(), key -> EnumSet.noneOf(Outcome.class))
-          .add(outcome.outcome());
-    }
-    this.signOff = inspection.signOff();
     this.reading = reading;
-    this.named = signOff.map(each -> reading.found(each, required)).orElse(Set.of());
+    this.named = inspection.signOff().map(each -> reading.found(each, required)).orElse(Set.of());
   }
 
   Of of(CriterionRow row) {
-    Set<Outcome> said = EnumSet.noneOf(Outcome.class);
-    said.addAll(items.getOrDefault(row.key(), Set.of()));
+    Set<Outcome> said = inspection.outcomes(row.key());
     Optional<Outcome> signed = signed(row);
     if (notFitted.test(row)) {
       return notFitted(said, signed);
     }
     if (said.isEmpty()) {
-      signed.ifPresent(said::add);
-      return new Of(said, signed.isPresent(), false);
+      return new Of(
+          signed.<Set<Outcome>>map(Sets::immutableEnumSet).orElse(said), signed.isPresent(), false);
     }
     boolean contradicted =
         signed.isPresent()
             && (said.contains(Outcome.NOT_DONE)
                 || (signed.get() == Outcome.FOUND) != said.contains(Outcome.FOUND));
-    if (contradicted && signed.get() == Outcome.FOUND) {
-      said.add(Outcome.FOUND);
-    }
-    return new Of(said, false, contradicted);
+    boolean found = contradicted && signed.get() == Outcome.FOUND;
+    return new Of(found ? with(said, Outcome.FOUND) : said, false, contradicted);
   }
 
   /** Of a part that the element is said not to have; a sign-off need not speak of it. */
   private static Of notFitted(Set<Outcome> said, Optional<Outcome> signed) {
-    signed.filter(Outcome.FOUND::equals).ifPresent(said::add);
-    boolean contradicted = said.contains(Outcome.CLEAR) || said.contains(Outcome.FOUND);
-    if (said.isEmpty()) {
-      said.add(Outcome.NOT_FITTED);
-    }
-    return new Of(said, false, contradicted);
+    Set<Outcome> all = signed.equals(Optional.of(Outcome.FOUND)) ? with(said, Outcome.FOUND) : said;
+    return all.isEmpty()
+        ? new Of(Sets.immutableEnumSet(Outcome.NOT_FITTED), false, false)
+        : new Of(all, false, all.contains(Outcome.CLEAR) || all.contains(Outcome.FOUND));
+  }
+
+  private static Set<Outcome> with(Set<Outcome> said, Outcome one) {
+    return Sets.immutableEnumSet(Sets.union(said, Set.of(one)));
   }
 
   /** What is found is found, whatever edition was signed for. */
@@ -82,11 +72,6 @@ final class Said {
     if (named.contains(row)) {
       return Optional.of(Outcome.FOUND);
     }
-    return signOff.filter(each -> reading.has(each, row)).map(each -> Outcome.CLEAR);
-  }
-
-  /** The criteria of which outcomes stand by themselves. */
-  Set<RowKey> items() {
-    return items.keySet();
+    return inspection.signOff().filter(each -> reading.has(each, row)).map(each -> Outcome.CLEAR);
   }
 }

@@ -43,7 +43,9 @@ public final class SignOffReading {
 
   /** The policies that ask for more than a record has of an inspection. */
   List<GradeRow> askingMore(Inspection made, EvidenceGrade grade) {
-    return policies.stream().filter(row -> row.asksMore(made, grade)).toList();
+    return policies.isEmpty()
+        ? List.of()
+        : policies.stream().filter(row -> row.asksMore(made, grade)).toList();
   }
 
   /** The findings named that no event says anything of, in order. */
