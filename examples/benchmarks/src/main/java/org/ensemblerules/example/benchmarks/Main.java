@@ -1,0 +1,78 @@
+package org.ensemblerules.example.benchmarks;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.profile.GCProfiler;
+import org.openjdk.jmh.results.format.ResultFormatType;
+import org.openjdk.jmh.runner.Runner;
+import org.openjdk.jmh.runner.RunnerException;
+import org.openjdk.jmh.runner.options.ChainedOptionsBuilder;
+import org.openjdk.jmh.runner.options.OptionsBuilder;
+import org.openjdk.jmh.runner.options.TimeValue;
+
+/** Runs every benchmark and writes what was measured as JSON. */
+public final class Main {
+  private static final String ON_TWO = "(Verdict|Question)Benchmark";
+
+  private Main() {}
+
+  /**
+   * Runs them.
+   *
+   * @param args the folder to write into, and how many seconds each measurement takes, 1 if absent
+   * @throws IOException if the folder cannot be written to
+   * @throws RunnerException if a benchmark cannot be run
+   */
+  public static void main(String[] args) throws IOException, RunnerException {
+    Path folder = Files.createDirectories(Path.of(args[0]));
+    TimeValue time = TimeValue.seconds(args.length > 1 ? Long.parseLong(args[1]) : 1);
+    coldStart(folder.resolve("first-verdict.json"));
+    new Runner(
+            options(folder.resolve("one-thread.json"), Mode.AverageTime, time)
+                .addProfiler(GCProfiler.class)
+                .build())
+        .run();
+    new Runner(
+            options(folder.resolve("two-threads.json"), Mode.Throughput, time)
+                .include(ON_TWO)
+                .threads(2)
+                .timeUnit(TimeUnit.SECONDS)
+                .build())
+        .run();
+    new Runner(
+            options(folder.resolve("sampled.json"), Mode.SampleTime, time)
+                .include(ON_TWO)
+                .param("rows", "240")
+                .build())
+        .run();
+  }
+
+  private static ChainedOptionsBuilder options(Path file, Mode mode, TimeValue time) {
+    return new OptionsBuilder()
+        .mode(mode)
+        .forks(1)
+        .warmupIterations(3)
+        .warmupTime(time)
+        .measurementIterations(3)
+        .measurementTime(time)
+        .shouldFailOnError(true)
+        .resultFormat(ResultFormatType.JSON)
+        .result(file.toString());
+  }
+
+  private static void coldStart(Path file) throws IOException {
+    ColdStart start = new ColdStart();
+    Files.writeString(
+        file,
+        "{\"unit\": \"ms of processor time above an empty program\", \"client\": "
+            + start.milliseconds(5, "-XX:TieredStopAtLevel=1")
+            + ", \"default\": "
+            + start.milliseconds(5)
+            + "}\n",
+        StandardCharsets.UTF_8);
+  }
+}

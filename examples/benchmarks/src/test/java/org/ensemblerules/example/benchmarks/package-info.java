@@ -1,0 +1,2 @@
+/** Whether the benchmarks run. */
+package org.ensemblerules.example.benchmarks;

@@ -1,0 +1,2 @@
+/** Whether all rivals give the same answers. */
+package org.ensemblerules.example.benchmarks.rivals;
