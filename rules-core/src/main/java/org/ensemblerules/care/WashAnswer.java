@@ -1,8 +1,10 @@
 package org.ensemblerules.care;
 
 import com.google.common.collect.ImmutableList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
@@ -63,11 +65,14 @@ public sealed interface WashAnswer {
      * @return each finding once; empty if the wash only does not count
      */
     public List<WashFinding> findings() {
-      return deviations.stream()
-          .flatMap(deviation -> deviation.finding().stream())
-          .distinct()
-          .map(defect -> new WashFinding(defect, Site.of(Part.WHOLE_ELEMENT)))
-          .collect(ImmutableList.toImmutableList());
+      Set<WashFinding> findings = new LinkedHashSet<>();
+      for (WashDeviation deviation : deviations) {
+        deviation
+            .finding()
+            .ifPresent(
+                defect -> findings.add(new WashFinding(defect, Site.of(Part.WHOLE_ELEMENT))));
+      }
+      return ImmutableList.copyOf(findings);
     }
   }
 

@@ -28,7 +28,7 @@ public record AwayEntry(
   private static final Comparator<AwayEntry> ORDER =
       Comparator.<AwayEntry, LocalDate>comparing(
               entry -> entry.whereabouts.expectedBack().orElse(LocalDate.MIN))
-          .thenComparing(entry -> entry.gone.when().date().earliest().orElse(LocalDate.MIN))
+          .thenComparing(entry -> entry.gone.when().date().earliestOr(LocalDate.MIN))
           .thenComparing(entry -> entry.element.id())
           .thenComparing(AwayEntry::toString);
 

@@ -144,6 +144,26 @@ public sealed interface MarkedDate {
   Optional<LocalDate> latest();
 
   /**
+   * Returns the earliest day that the date may be.
+   *
+   * @param unknown what stands for it if the date is unknown; not null
+   * @return the day; never null
+   */
+  default LocalDate earliestOr(LocalDate unknown) {
+    return this instanceof Day known ? known.day() : earliest().orElse(unknown);
+  }
+
+  /**
+   * Returns the latest day that the date may be.
+   *
+   * @param unknown what stands for it if the date is unknown; not null
+   * @return the day; never null
+   */
+  default LocalDate latestOr(LocalDate unknown) {
+    return this instanceof Day known ? known.day() : latest().orElse(unknown);
+  }
+
+  /**
    * Makes a date to the day.
    *
    * @param day the day, in the years 1900 to 2200; not null
@@ -190,9 +210,7 @@ public sealed interface MarkedDate {
    * @return true only if both are known and no reading of them says otherwise
    */
   default boolean certainlyAfter(MarkedDate other) {
-    return earliest().isPresent()
-        && other.latest().isPresent()
-        && earliest().get().isAfter(other.latest().get());
+    return earliestOr(LocalDate.MIN).isAfter(other.latestOr(LocalDate.MAX));
   }
 
   /**
@@ -202,9 +220,7 @@ public sealed interface MarkedDate {
    * @return true only if both are known and no reading of them says otherwise
    */
   default boolean certainlyNotBefore(MarkedDate other) {
-    return earliest().isPresent()
-        && other.latest().isPresent()
-        && !earliest().get().isBefore(other.latest().get());
+    return !earliestOr(LocalDate.MIN).isBefore(other.latestOr(LocalDate.MAX));
   }
 
   /**
@@ -215,7 +231,7 @@ public sealed interface MarkedDate {
    *     date, and for a month or a year that ends after the day
    */
   default boolean certainlyBy(LocalDate day) {
-    return latest().map(last -> !last.isAfter(day)).orElse(false);
+    return !(this instanceof Unknown) && !latestOr(LocalDate.MAX).isAfter(day);
   }
 
   /**
@@ -226,7 +242,7 @@ public sealed interface MarkedDate {
    *     for a month or a year that begins on or before the day
    */
   default boolean possiblyBy(LocalDate day) {
-    return earliest().map(first -> !first.isAfter(day)).orElse(true);
+    return !earliestOr(LocalDate.MIN).isAfter(day);
   }
 
   /** The forms that can be read, for messages. */

@@ -7,6 +7,7 @@ import com.google.common.collect.Lists;
 import com.google.common.collect.Sets;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -52,6 +53,13 @@ public final class Evidence {
   private final Supplier<OneADay> uses = Suppliers.memoize(() -> ofItsDay(Occasion.AFTER_USE));
   private final Supplier<OneADay> returns =
       Suppliers.memoize(() -> ofItsDay(Occasion.AFTER_RETURN));
+
+  private final Supplier<ImmutableList<Finding>> shown =
+      Suppliers.memoize(() -> shownBy(Event.class));
+  private final Supplier<ImmutableList<Finding>> shownByWashes =
+      Suppliers.memoize(() -> shownBy(Event.Cleaned.class));
+  private final Supplier<ImmutableList<Event.Exposed>> exposures =
+      Suppliers.memoize(this::exposuresAsKnown);
 
   private Evidence(
       Judging judging, EvidenceTables tables, Element element, History history, LocalDate asOf) {
@@ -386,10 +394,7 @@ public final class Evidence {
    * @return the findings in the order of the history, each once; never null
    */
   public List<Finding> shown() {
-    return history.events().stream()
-        .flatMap(event -> shownBy(event).stream())
-        .distinct()
-        .collect(ImmutableList.toImmutableList());
+    return shown.get();
   }
 
   /**
@@ -398,10 +403,7 @@ public final class Evidence {
    * @return the findings in the order of the history, each once; never null
    */
   public List<Finding> shownByWashes() {
-    return history.events(Event.Cleaned.class).stream()
-        .flatMap(event -> shownBy(event).stream())
-        .distinct()
-        .collect(ImmutableList.toImmutableList());
+    return shownByWashes.get();
   }
 
   /**
@@ -412,11 +414,21 @@ public final class Evidence {
    */
   public List<Finding> shownBy(Event event) {
     if (event instanceof Event.Cleaned done) {
-      return Validity.findings(done, wash(done)).toList();
+      return wash(done) instanceof WashAnswer.OutsideLimits outside
+          ? Validity.findings(done, outside).toList()
+          : List.of();
     }
     return event instanceof Event.Checked done
         ? tables.validity().findings(done).toList()
         : List.of();
+  }
+
+  private <E extends Event> ImmutableList<Finding> shownBy(Class<E> kind) {
+    Set<Finding> shown = new LinkedHashSet<>();
+    for (E event : history.events(kind)) {
+      shown.addAll(shownBy(event));
+    }
+    return ImmutableList.copyOf(shown);
   }
 
   private WashAnswer wash(Event.Cleaned done) {
@@ -431,6 +443,7 @@ public final class Evidence {
    */
   public List<LoosenedWash> loosened() {
     return history.events(Event.Cleaned.class).stream()
+        .filter(done -> !wash(done).loosened().isEmpty())
         .flatMap(done -> Validity.loosened(done, wash(done)))
         .collect(ImmutableList.toImmutableList());
   }
@@ -444,6 +457,10 @@ public final class Evidence {
    * @return the exposures in the order of the history; never null
    */
   public List<Event.Exposed> exposures() {
+    return exposures.get();
+  }
+
+  private ImmutableList<Event.Exposed> exposuresAsKnown() {
     return history.events(Event.Exposed.class).stream()
         .flatMap(this::asKnown)
         .distinct()

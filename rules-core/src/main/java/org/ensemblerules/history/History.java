@@ -17,8 +17,7 @@ import org.ensemblerules.inspection.Inspection;
  */
 public final class History {
   private static final Comparator<Event> ORDER =
-      Comparator.<Event, LocalDate>comparing(
-              event -> event.when().date().earliest().orElse(LocalDate.MIN))
+      Comparator.<Event, LocalDate>comparing(event -> event.when().date().earliestOr(LocalDate.MIN))
           .thenComparing(event -> event.when().orderInDay())
           .thenComparing(Event::name)
           .thenComparing(History::inspection)

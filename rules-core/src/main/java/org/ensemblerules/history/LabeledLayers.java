@@ -14,7 +14,6 @@ import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.inspection.CriteriaTable;
-import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Outcome;
@@ -76,19 +75,14 @@ public final class LabeledLayers {
 
   private static List<Looked> unlabeled(
       CriteriaTable criteria, InspectionKind kind, Element element) {
-    return criteria.required(kind, element.kind(), element.use()).stream()
-        .map(row -> new Looked(row.key(), unlabeled(criteria, row, element)))
+    return criteria.ofOptionalLayers(kind, element.kind(), element.use()).stream()
+        .map(row -> new Looked(row.key(), unlabeled(row, element)))
         .filter(looked -> !looked.layers().isEmpty())
         .toList();
   }
 
   /** The layers of a criterion that only some elements have; none if one of them is labeled. */
-  private static Set<LayerKind> unlabeled(
-      CriteriaTable criteria, CriterionRow row, Element element) {
-    boolean ofLayers = row.sites().stream().allMatch(site -> site.layer().isPresent());
-    if (!ofLayers || !criteria.mayBeNotFitted(row.key()).orElse(false)) {
-      return Set.of();
-    }
+  private static Set<LayerKind> unlabeled(CriterionRow row, Element element) {
     Set<LayerKind> layers =
         row.sites().stream()
             .map(Site::layer)
@@ -102,7 +96,7 @@ public final class LabeledLayers {
   }
 
   private static boolean says(Event.Inspected event, RowKey criterion, Outcome outcome) {
-    return event.inspection().outcomes().contains(new CriterionOutcome(criterion, outcome));
+    return event.inspection().outcomes(criterion).contains(outcome);
   }
 
   /** Whether it certainly left since, or an inspection that is certainly later did not find it. */

@@ -24,7 +24,7 @@ public record Moment(MarkedDate date, int orderInDay) {
    * is certainly after. Unknown dates come first.
    */
   public static final Comparator<Moment> LAST_CERTAIN =
-      Comparator.<Moment, LocalDate>comparing(when -> when.date.earliest().orElse(LocalDate.MIN))
+      Comparator.<Moment, LocalDate>comparing(when -> when.date.earliestOr(LocalDate.MIN))
           .thenComparing(Moment::precise)
           .thenComparing(Moment::orderInDay);
 
@@ -33,7 +33,7 @@ public record Moment(MarkedDate date, int orderInDay) {
    * certainly after the lesser. Unknown dates come last.
    */
   public static final Comparator<Moment> FIRST_CERTAIN =
-      Comparator.<Moment, LocalDate>comparing(when -> when.date.latest().orElse(LocalDate.MAX))
+      Comparator.<Moment, LocalDate>comparing(when -> when.date.latestOr(LocalDate.MAX))
           .thenComparing(when -> !when.precise())
           .thenComparingInt(when -> when.orderInDay == 0 ? Integer.MAX_VALUE : when.orderInDay);
 
@@ -62,7 +62,7 @@ public record Moment(MarkedDate date, int orderInDay) {
     LocalDate shared = LocalDate.MIN;
     for (Moment when : moments.stream().sorted(BY_LATEST).toList()) {
       boolean sharesIt =
-          !distinct.isEmpty() && !when.date.earliest().orElse(LocalDate.MIN).isAfter(shared);
+          !distinct.isEmpty() && !when.date.earliestOr(LocalDate.MIN).isAfter(shared);
       if (sharesIt) {
         Moment other = distinct.remove(distinct.size() - 1);
         distinct.add(LAST_CERTAIN.compare(other, when) < 0 ? when : other);
@@ -75,7 +75,7 @@ public record Moment(MarkedDate date, int orderInDay) {
   }
 
   private static LocalDate latest(Moment when) {
-    return when.date.latest().orElse(LocalDate.MAX);
+    return when.date.latestOr(LocalDate.MAX);
   }
 
   static void requireOrder(int orderInDay) {

@@ -32,11 +32,11 @@ final class OneADay {
   }
 
   private static LocalDate first(MarkedDate date) {
-    return date.earliest().orElse(LocalDate.MIN);
+    return date.earliestOr(LocalDate.MIN);
   }
 
   private static LocalDate last(MarkedDate date) {
-    return date.latest().orElse(LocalDate.MAX);
+    return date.latestOr(LocalDate.MAX);
   }
 
   /** Whether no other of its sort may have been on any day that one of them may have been on. */

@@ -57,7 +57,7 @@ public final class Told {
   }
 
   private static boolean mayBeOf(Inspection inspection, Finding finding) {
-    return inspection.on().possiblyBy(finding.seen().latest().orElse(LocalDate.MAX))
+    return inspection.on().possiblyBy(finding.seen().latestOr(LocalDate.MAX))
         || inspection.signOff().filter(by -> by.clearBut().contains(finding.id())).isPresent();
   }
 }

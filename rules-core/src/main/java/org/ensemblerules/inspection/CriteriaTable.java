@@ -2,11 +2,9 @@ package org.ensemblerules.inspection;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
-import com.google.common.collect.ImmutableSet;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,8 +26,9 @@ import org.ensemblerules.source.TableFault;
 public final class CriteriaTable {
   private final ImmutableList<CriterionRow> rows;
   private final ImmutableList<ImmutableList<CriterionRow>> lists;
+  private final ImmutableList<ImmutableList<CriterionRow>> ofOptionalLayers;
   private final ImmutableMap<RowKey, Boolean> optional;
-  private final ImmutableSet<Covering> covering;
+  private final boolean[][] covering;
 
   private CriteriaTable(List<CriterionRow> rows, AnatomyTable anatomy) {
     this.rows = ImmutableList.copyOf(rows);
@@ -52,7 +51,15 @@ public final class CriteriaTable {
                         .collect(ImmutableList.toImmutableList()))
             .collect(ImmutableList.toImmutableList());
     this.optional = ImmutableMap.copyOf(byKey);
-    this.covering = ImmutableSet.copyOf(covering());
+    this.ofOptionalLayers =
+        lists.stream()
+            .map(
+                list ->
+                    list.stream()
+                        .filter(this::isOfOptionalLayers)
+                        .collect(ImmutableList.toImmutableList()))
+            .collect(ImmutableList.toImmutableList());
+    this.covering = covering();
   }
 
   private static boolean isOptional(AnatomyTable anatomy, CriterionRow row, Site site) {
@@ -145,6 +152,24 @@ public final class CriteriaTable {
     return lists.get(index(kind, element, use));
   }
 
+  private boolean isOfOptionalLayers(CriterionRow row) {
+    return mayBeNotFitted(row.key()).orElse(false)
+        && row.sites().stream().allMatch(site -> site.layer().isPresent());
+  }
+
+  /**
+   * Lists the criteria of an inspection that look at nothing but layers which not every such
+   * element has.
+   *
+   * @param kind the inspection; not null
+   * @param element the kind of element; not null
+   * @param use its use; not null
+   * @return some of those required; never null
+   */
+  public List<CriterionRow> ofOptionalLayers(InspectionKind kind, ElementKind element, Use use) {
+    return ofOptionalLayers.get(index(kind, element, use));
+  }
+
   /**
    * Tells whether an inspection looks at all that another looks at, as the rows have it: each
    * criterion of the lesser is covered, and whatever covers it is one of the fuller.
@@ -157,14 +182,11 @@ public final class CriteriaTable {
    */
   public boolean covers(
       InspectionKind fuller, InspectionKind lesser, ElementKind element, Use use) {
-    return fuller == lesser || covering.contains(new Covering(fuller, lesser, element, use));
+    return fuller == lesser || covering[index(lesser, element, use)][fuller.ordinal()];
   }
 
-  private record Covering(
-      InspectionKind fuller, InspectionKind lesser, ElementKind element, Use use) {}
-
-  private Set<Covering> covering() {
-    Set<Covering> found = new HashSet<>();
+  private boolean[][] covering() {
+    boolean[][] found = new boolean[lists.size()][InspectionKind.values().length];
     for (ElementKind element : ElementKind.values()) {
       for (Use use : Use.values()) {
         for (InspectionKind lesser : InspectionKind.values()) {
@@ -174,12 +196,12 @@ public final class CriteriaTable {
                     .map(CriterionRow::key)
                     .collect(Collectors.toSet());
             List<CriterionRow> asked = required(lesser, element, use);
-            if (!asked.isEmpty()
-                && asked.stream()
-                    .allMatch(
-                        row -> !row.coveredBy().isEmpty() && looked.containsAll(row.coveredBy()))) {
-              found.add(new Covering(fuller, lesser, element, use));
-            }
+            found[index(lesser, element, use)][fuller.ordinal()] =
+                !asked.isEmpty()
+                    && asked.stream()
+                        .allMatch(
+                            row ->
+                                !row.coveredBy().isEmpty() && looked.containsAll(row.coveredBy()));
           }
         }
       }

@@ -79,10 +79,8 @@ public record InspectionStanding(
    * @return the standing, the same if there are none of them; never null
    */
   public InspectionStanding notLookedAt(Predicate<CriterionRow> nothing) {
-    Coverage less = coverage.notLookedAt(nothing);
-    return less == coverage
-        ? this
-        : new InspectionStanding(less, permission, grade, askingMore, clean);
+    return new InspectionStanding(
+        coverage.notLookedAt(nothing), permission, grade, askingMore, clean);
   }
 
   /**

@@ -40,7 +40,7 @@ public record RetentionPolicy(int years, RetentionStart start) {
           case RETIREMENT -> file.history().events(Event.Retired.class).stream();
           case DISPOSAL -> file.history().events(Event.Disposed.class).stream();
         };
-    return ends.map(event -> event.when().date().latest().orElse(LocalDate.MAX))
+    return ends.map(event -> event.when().date().latestOr(LocalDate.MAX))
         .max(Comparator.naturalOrder())
         .filter(day -> !day.equals(LocalDate.MAX))
         .map(day -> day.plusYears(years));

@@ -103,7 +103,7 @@ final class RecordOnDay {
     return Stream.of(Event.Retired.class, Event.Disposed.class)
         .flatMap(kind -> history().events(kind).stream())
         .filter(this::mayHaveHappened)
-        .map(event -> event.when().date().earliest().orElse(LocalDate.MIN))
+        .map(event -> event.when().date().earliestOr(LocalDate.MIN))
         .min(Comparator.naturalOrder());
   }
 

@@ -1,9 +1,13 @@
 package org.ensemblerules.verdict;
 
+import com.google.common.base.Suppliers;
 import com.google.common.collect.ImmutableList;
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.gear.Element;
@@ -20,9 +24,9 @@ final class CaseFile {
   private final Assessment assessment;
   private final ElementLabels labeled;
   private final Evidence evidence;
-  private final List<Finding> notFitted;
-  private final List<Finding> findings;
-  private final List<Due> due;
+  private final Supplier<List<Finding>> notFitted = Suppliers.memoize(this::findNotFitted);
+  private final Supplier<List<Finding>> findings = Suppliers.memoize(this::allFindings);
+  private final Supplier<List<Due>> due = Suppliers.memoize(this::allDue);
 
   CaseFile(RuleSet rules, Assessment assessment, LocalDate asOf) {
     this(rules, assessment, rules.evidence(assessment.element(), assessment.history(), asOf));
@@ -34,19 +38,25 @@ final class CaseFile {
     this.assessment = assessment;
     this.evidence = evidence;
     this.labeled = new ElementLabels(evidence);
-    this.notFitted = NotFitted.findings(assessment.element(), evidence.history(), rules.tables());
-    this.findings =
-        Stream.of(
-                assessment.history().events(Event.Found.class).stream().map(Event.Found::finding),
-                assessment.findings().stream(),
-                labeled.findings().stream(),
-                notFitted.stream(),
-                evidence.shown().stream())
-            .flatMap(stream -> stream)
-            .distinct()
-            .sorted(Comparator.comparing(Finding::id).thenComparing(Finding::toString))
-            .collect(ImmutableList.toImmutableList());
-    this.due = rules.schedule().due(evidence, assessment.serviceRecord());
+  }
+
+  private List<Finding> findNotFitted() {
+    return NotFitted.findings(assessment.element(), evidence.history(), rules.tables());
+  }
+
+  private List<Finding> allFindings() {
+    Set<Finding> all = new LinkedHashSet<>();
+    assessment.history().events(Event.Found.class).forEach(found -> all.add(found.finding()));
+    all.addAll(assessment.findings());
+    all.addAll(labeled.findings());
+    all.addAll(notFitted.get());
+    all.addAll(evidence.shown());
+    return ImmutableList.sortedCopyOf(
+        Comparator.comparing(Finding::id).thenComparing(Finding::toString), all);
+  }
+
+  private List<Due> allDue() {
+    return rules.schedule().due(evidence, assessment.serviceRecord());
   }
 
   RuleSet rules() {
@@ -80,12 +90,12 @@ final class CaseFile {
 
   /** Parts that an inspection says are not fitted, though they must be. */
   List<Finding> notFitted() {
-    return notFitted;
+    return notFitted.get();
   }
 
   /** Every finding: on record, made now, and those that labels, checks and washes show. */
   List<Finding> findings() {
-    return findings;
+    return findings.get();
   }
 
   /** What happened. */
@@ -95,7 +105,7 @@ final class CaseFile {
 
   /** What falls due next, and what is overdue; nothing once service has ended. */
   List<Due> due() {
-    return due;
+    return due.get();
   }
 
   /** What would be due if its service had not ended: an end on record takes no demand away. */
@@ -103,6 +113,6 @@ final class CaseFile {
     boolean ended =
         Stream.of(Event.Retired.class, Event.Disposed.class)
             .anyMatch(kind -> !history().events(kind).isEmpty());
-    return ended ? rules.schedule().dueWhateverEnded(evidence, assessment.serviceRecord()) : due;
+    return ended ? rules.schedule().dueWhateverEnded(evidence, assessment.serviceRecord()) : due();
   }
 }

@@ -152,9 +152,10 @@ final class ElementLabels {
   /** Whether shell and liners say that they do not belong together. */
   private boolean mismatched() {
     List<Label> labels = ImmutableList.copyOf(element.layerLabels().values());
-    return differ(labels.stream().map(Label::manufacturer).toList())
-        || differ(labels.stream().map(Label::model).toList())
-        || differ(labels.stream().map(Label::size).toList());
+    return labels.size() > 1
+        && (differ(labels.stream().map(Label::manufacturer).toList())
+            || differ(labels.stream().map(Label::model).toList())
+            || differ(labels.stream().map(Label::size).toList()));
   }
 
   private static boolean differ(List<Optional<String>> texts) {

@@ -82,13 +82,7 @@ final class NotFitted {
       Inspection inspection, Site site, Element element, Tables tables) {
     return tables.criteria().required(inspection.kind(), element.kind(), element.use()).stream()
         .filter(row -> row.sites().contains(site))
-        .anyMatch(
-            row ->
-                inspection.outcomes().stream()
-                    .anyMatch(
-                        outcome ->
-                            outcome.criterion().equals(row.key())
-                                && outcome.outcome() == Outcome.NOT_FITTED));
+        .anyMatch(row -> inspection.outcomes(row.key()).contains(Outcome.NOT_FITTED));
   }
 
   /** Of what the label does not say for certain, the smallest step is to read the label. */
