@@ -68,8 +68,8 @@ public sealed interface Band {
       } else {
         return false;
       }
-      return over.map(limit -> given.compareSize(limit) > 0).orElse(true)
-          && upTo.map(limit -> given.compareSize(limit) <= 0).orElse(true);
+      return (over.isEmpty() || given.compareSize(over.get()) > 0)
+          && (upTo.isEmpty() || given.compareSize(upTo.get()) <= 0);
     }
 
     @Override

@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
 /** What each defect at each site calls for. */
 public final class DefectTable {
   private static final int DEFECTS = DefectKind.values().length;
+  private static final int USES = Use.values().length;
 
   private final ImmutableList<DefectRow> rows;
   // One array per element and use, of site times defect; a cell holds its bands in order.
@@ -132,11 +133,11 @@ public final class DefectTable {
   @SuppressWarnings({"unchecked", "rawtypes"})
   private static @Nullable List<DefectRow>[][] emptyCells() {
     return (List<DefectRow>[][])
-        new List[ElementKind.values().length * Use.values().length][Site.count() * DEFECTS];
+        new List[ElementKind.values().length * USES][Site.count() * DEFECTS];
   }
 
   private static int index(ElementKind element, Use use) {
-    return element.ordinal() * Use.values().length + use.ordinal();
+    return element.ordinal() * USES + use.ordinal();
   }
 
   /**
@@ -154,7 +155,8 @@ public final class DefectTable {
     if (bands == null) {
       return new Ruling.NoRule();
     }
-    for (DefectRow row : bands) {
+    for (int i = 0; i < bands.size(); i++) {
+      DefectRow row = bands.get(i);
       if (row.band().holds(extent)) {
         return new Ruling.Covered(row);
       }

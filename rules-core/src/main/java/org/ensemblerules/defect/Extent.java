@@ -129,10 +129,8 @@ public sealed interface Extent {
   Optional<ExtentKind> kind();
 
   private static void require(String field, Quantity quantity, Dimension dimension) {
-    InvalidValueException.require(
-        quantity.unit().dimension() == dimension && quantity.isPositive(),
-        field,
-        quantity,
-        "above zero, of dimension " + dimension);
+    if (quantity.unit().dimension() != dimension || !quantity.isPositive()) {
+      throw new InvalidValueException(field, quantity, "above zero, of dimension " + dimension);
+    }
   }
 }

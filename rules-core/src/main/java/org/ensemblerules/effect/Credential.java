@@ -30,8 +30,9 @@ public record Credential(
     Objects.requireNonNull(vouched, "vouched");
     requireYear("Credential.from", from);
     requireYear("Credential.through", through);
-    InvalidValueException.require(
-        !through.isBefore(from), "Credential.through", through, "a day not before " + from);
+    if (through.isBefore(from)) {
+      throw new InvalidValueException("Credential.through", through, "a day not before " + from);
+    }
   }
 
   /**

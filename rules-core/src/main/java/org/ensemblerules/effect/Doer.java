@@ -31,11 +31,12 @@ public record Doer(String name, EntityKind kind, List<Credential> credentials, b
         "Doer.registered",
         registered,
         "true for whoever is said to be more than a member without credentials");
-    InvalidValueException.require(
-        isOwn(kind) || credentials.stream().allMatch(each -> each.vouched().isEmpty()),
-        "Doer.credentials",
-        kind + " vouched for",
-        "an organization's word for its own people, MEMBER or ORGANIZATION; others are verified");
+    if (!isOwn(kind) && isVouchedFor(credentials)) {
+      throw new InvalidValueException(
+          "Doer.credentials",
+          kind + " vouched for",
+          "an organization's word for its own people, MEMBER or ORGANIZATION; others are verified");
+    }
   }
 
   /**
@@ -71,6 +72,15 @@ public record Doer(String name, EntityKind kind, List<Credential> credentials, b
    * @return true if one does
    */
   public boolean isVouchedFor() {
-    return credentials.stream().anyMatch(each -> each.vouched().isPresent());
+    return isVouchedFor(credentials);
+  }
+
+  private static boolean isVouchedFor(List<Credential> credentials) {
+    for (Credential each : credentials) {
+      if (each.vouched().isPresent()) {
+        return true;
+      }
+    }
+    return false;
   }
 }

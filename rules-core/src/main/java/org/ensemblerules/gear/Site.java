@@ -67,7 +67,7 @@ public record Site(Part part, Optional<LayerKind> layer) implements Comparable<S
    * @return the number
    */
   public int index() {
-    return part.ordinal() * LAYERS + layer.map(kind -> kind.ordinal() + 1).orElse(0);
+    return part.ordinal() * LAYERS + (layer.isPresent() ? layer.get().ordinal() + 1 : 0);
   }
 
   /**

@@ -17,7 +17,7 @@ import java.util.function.Supplier;
  */
 final class Judgments {
   private final ImmutableList<Judgment> all;
-  private final Map<Event, Judgment> byIdentity;
+  private final IdentityHashMap<Event, Judgment> byIdentity;
   private final Set<Class<? extends Event>> kinds = new HashSet<>();
   private final Supplier<Map<Event, Judgment>> byEvent;
 

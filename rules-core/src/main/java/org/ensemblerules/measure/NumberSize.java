@@ -28,11 +28,12 @@ public final class NumberSize {
   public static BigDecimal require(String field, BigDecimal value) {
     // The scale first: what is far out of it is not looked at any further.
     boolean scaled = value.scale() >= SMALLEST_SCALE && value.scale() <= LARGEST_SCALE;
-    InvalidValueException.require(
-        scaled && value.precision() <= MOST_DIGITS,
-        field,
-        "a number of precision " + value.precision() + " and scale " + value.scale(),
-        ALLOWED);
+    if (!scaled || value.precision() > MOST_DIGITS) {
+      throw new InvalidValueException(
+          field,
+          "a number of precision " + value.precision() + " and scale " + value.scale(),
+          ALLOWED);
+    }
     return value;
   }
 }

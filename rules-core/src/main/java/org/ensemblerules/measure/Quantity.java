@@ -50,13 +50,12 @@ public record Quantity(BigDecimal value, Unit unit) {
    * @throws InvalidValueException if the dimensions differ
    */
   public int compareSize(Quantity other) {
-    InvalidValueException.require(
-        unit.dimension() == other.unit.dimension(),
-        "Quantity.compareSize",
-        other,
-        "a quantity of dimension " + unit.dimension());
     if (unit == other.unit) {
       return value.compareTo(other.value);
+    }
+    if (unit.dimension() != other.unit.dimension()) {
+      throw new InvalidValueException(
+          "Quantity.compareSize", other, "a quantity of dimension " + unit.dimension());
     }
     Optional<BigDecimal> factor = unit.decimalFactor();
     Optional<BigDecimal> otherFactor = other.unit.decimalFactor();

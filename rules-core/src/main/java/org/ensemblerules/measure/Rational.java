@@ -44,11 +44,12 @@ public record Rational(BigInteger numerator, BigInteger denominator)
    * @throws InvalidValueException if the scale is out of range: every power of ten is written out
    */
   public static Rational of(BigDecimal value) {
-    InvalidValueException.require(
-        value.scale() >= -MOST_SCALE && value.scale() <= MOST_SCALE,
-        "Rational.value",
-        "a number of scale " + value.scale(),
-        "a scale from -" + MOST_SCALE + " to " + MOST_SCALE);
+    if (value.scale() < -MOST_SCALE || value.scale() > MOST_SCALE) {
+      throw new InvalidValueException(
+          "Rational.value",
+          "a number of scale " + value.scale(),
+          "a scale from -" + MOST_SCALE + " to " + MOST_SCALE);
+    }
     BigInteger unscaled = value.unscaledValue();
     return value.scale() >= 0
         ? new Rational(unscaled, BigInteger.TEN.pow(value.scale()))

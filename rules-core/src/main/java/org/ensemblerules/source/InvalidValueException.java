@@ -57,11 +57,12 @@ public final class InvalidValueException extends IllegalArgumentException {
    */
   public static String requireText(String field, String text, int longest) {
     Objects.requireNonNull(text, field);
-    require(
-        !text.isBlank() && text.length() <= longest && isPlain(text),
-        field,
-        text.length() > longest ? text.length() + " characters" : text,
-        "1 to " + longest + " characters, not blank, no control characters");
+    if (text.isBlank() || text.length() > longest || !isPlain(text)) {
+      throw new InvalidValueException(
+          field,
+          text.length() > longest ? text.length() + " characters" : text,
+          "1 to " + longest + " characters, not blank, no control characters");
+    }
     return text;
   }
 
