@@ -215,11 +215,7 @@ public final class CareLimitTable {
         case YES ->
             Optional.of(
                 new WashDeviation(
-                    row,
-                    true,
-                    YesNoUnknown.YES.name(),
-                    row.demand().allowed(),
-                    forbidden.practice().finding()));
+                    row, true, YesNoUnknown.YES.name(), forbidden.practice().finding()));
       };
     }
     CareDemand.Within within = (CareDemand.Within) row.demand();
@@ -240,7 +236,6 @@ public final class CareLimitTable {
                 row,
                 true,
                 text(value, answer),
-                row.demand().allowed(),
                 isUnconfirmed(within, value)
                     ? Optional.empty()
                     : within.measure().finding(within.limit().bound())));
@@ -281,16 +276,13 @@ public final class CareLimitTable {
     }
     return met
         ? Optional.empty()
-        : Optional.of(
-            new WashDeviation(
-                row, true, extraction.toString(), row.demand().allowed(), Optional.empty()));
+        : Optional.of(new WashDeviation(row, true, extraction.toString(), Optional.empty()));
   }
 
   private static Optional<WashDeviation> notStated(CareLimitRow row, boolean limitsKept) {
     return limitsKept
         ? Optional.empty()
-        : Optional.of(
-            new WashDeviation(row, false, "not stated", row.demand().allowed(), Optional.empty()));
+        : Optional.of(new WashDeviation(row, false, "not stated", Optional.empty()));
   }
 
   /**

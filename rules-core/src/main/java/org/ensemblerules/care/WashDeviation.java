@@ -10,17 +10,24 @@ import org.ensemblerules.defect.DefectKind;
  * @param row the row, whose basis says how certain the limit is; not null
  * @param stated whether anything was stated of it; if not, it is not known to have been exceeded
  * @param found what was found, in words; not null
- * @param allowed what is allowed, in words; not null
  * @param finding what it makes of the element; empty if the wash only does not count
  */
 public record WashDeviation(
-    CareLimitRow row, boolean stated, String found, String allowed, Optional<DefectKind> finding) {
+    CareLimitRow row, boolean stated, String found, Optional<DefectKind> finding) {
   /** Checks for nulls. */
   public WashDeviation {
     Objects.requireNonNull(row, "row");
     Objects.requireNonNull(found, "found");
-    Objects.requireNonNull(allowed, "allowed");
     Objects.requireNonNull(finding, "finding");
+  }
+
+  /**
+   * Returns what is allowed.
+   *
+   * @return the limit in words; never null
+   */
+  public String allowed() {
+    return row.demand().allowed();
   }
 
   @Override
@@ -29,7 +36,7 @@ public record WashDeviation(
         + ": found "
         + found
         + ", allowed: "
-        + allowed
+        + allowed()
         + " ("
         + row.provenance().basis().text()
         + ")";

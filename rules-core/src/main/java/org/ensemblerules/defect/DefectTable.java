@@ -4,9 +4,9 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.gear.ElementKind;
@@ -23,17 +23,38 @@ public final class DefectTable {
   private static final int USES = Use.values().length;
 
   private final ImmutableList<DefectRow> rows;
-  // One array per element and use, of site times defect; a cell holds its bands in order.
-  private final @Nullable List<DefectRow>[][] cells;
+  // One array per element and use, of site times defect.
+  private final @Nullable Bands[][] cells;
   private final ImmutableListMultimap<Place, DefectRow> beside;
 
-  private DefectTable(
-      List<DefectRow> rows, @Nullable List<DefectRow>[][] cells, List<DefectRow> beside) {
+  private DefectTable(List<DefectRow> rows, @Nullable Bands[][] cells, List<DefectRow> beside) {
     this.rows = ImmutableList.<DefectRow>builder().addAll(rows).addAll(beside).build();
     this.cells = cells;
     this.beside =
         beside.stream()
             .collect(ImmutableListMultimap.toImmutableListMultimap(Place::of, row -> row));
+  }
+
+  /** The rows of a defect at a place in the order of their bands, and the answer each gives. */
+  private static final class Bands {
+    private final ImmutableList<DefectRow> rows;
+    private final Ruling.Covered[] answers;
+    private final Ruling mustMeasure;
+
+    Bands(List<DefectRow> inOrder) {
+      rows = ImmutableList.copyOf(inOrder);
+      answers = rows.stream().map(Ruling.Covered::new).toArray(Ruling.Covered[]::new);
+      mustMeasure = new Ruling.MustMeasure(rows.get(0).band().kind(), rows);
+    }
+
+    Ruling ruling(Extent extent) {
+      for (Ruling.Covered answer : answers) {
+        if (answer.row().band().holds(extent)) {
+          return answer;
+        }
+      }
+      return mustMeasure;
+    }
   }
 
   private record Place(ElementKind element, Use use, Site site, DefectKind defect) {
@@ -52,8 +73,7 @@ public final class DefectTable {
    */
   public static Checked<DefectTable, TableFault> of(List<DefectRow> rows, AnatomyTable anatomy) {
     List<TableFault> faults = new ArrayList<>();
-    @Nullable List<DefectRow>[][] cells = emptyCells();
-    Set<CellName> names = new TreeSet<>();
+    Map<CellName, List<DefectRow>> named = new TreeMap<>();
     for (DefectRow row : rows) {
       Optional<TableFault> noSuchSite = noSuchSite(row, anatomy);
       if (noSuchSite.isPresent()) {
@@ -71,21 +91,15 @@ public final class DefectTable {
       }
       int element = index(row.element(), row.use());
       int cell = row.site().index() * DEFECTS + row.defect().ordinal();
-      List<DefectRow> bands = cells[element][cell];
-      if (bands == null) {
-        bands = new ArrayList<>(1);
-        cells[element][cell] = bands;
-      }
-      bands.add(row);
-      names.add(new CellName(element, cell));
+      named.computeIfAbsent(new CellName(element, cell), none -> new ArrayList<>(1)).add(row);
     }
-    for (CellName name : names) {
-      List<DefectRow> bands = cells[name.element()][name.cell()];
-      if (bands != null) {
-        faults.addAll(BandJoints.faults(bands));
-        cells[name.element()][name.cell()] = ImmutableList.copyOf(BandJoints.inOrder(bands));
-      }
-    }
+    @Nullable Bands[][] cells =
+        new Bands[ElementKind.values().length * USES][Site.count() * DEFECTS];
+    named.forEach(
+        (name, rowsThere) -> {
+          faults.addAll(BandJoints.faults(rowsThere));
+          cells[name.element()][name.cell()] = new Bands(BandJoints.inOrder(rowsThere));
+        });
     return Checked.of(faults, () -> new DefectTable(rows, cells, List.of()));
   }
 
@@ -130,12 +144,6 @@ public final class DefectTable {
     }
   }
 
-  @SuppressWarnings({"unchecked", "rawtypes"})
-  private static @Nullable List<DefectRow>[][] emptyCells() {
-    return (List<DefectRow>[][])
-        new List[ElementKind.values().length * USES][Site.count() * DEFECTS];
-  }
-
   private static int index(ElementKind element, Use use) {
     return element.ordinal() * USES + use.ordinal();
   }
@@ -151,17 +159,8 @@ public final class DefectTable {
    * @return the row, what must be measured, or that no row covers it
    */
   public Ruling ruling(ElementKind element, Use use, Site site, DefectKind defect, Extent extent) {
-    List<DefectRow> bands = cells[index(element, use)][site.index() * DEFECTS + defect.ordinal()];
-    if (bands == null) {
-      return new Ruling.NoRule();
-    }
-    for (int i = 0; i < bands.size(); i++) {
-      DefectRow row = bands.get(i);
-      if (row.band().holds(extent)) {
-        return new Ruling.Covered(row);
-      }
-    }
-    return new Ruling.MustMeasure(bands.get(0).band().kind(), bands);
+    Bands bands = cells[index(element, use)][site.index() * DEFECTS + defect.ordinal()];
+    return bands == null ? new Ruling.NoRule() : bands.ruling(extent);
   }
 
   /**
@@ -187,8 +186,8 @@ public final class DefectTable {
    * @return the rows in the order of their bands; empty if none covers it
    */
   public List<DefectRow> bands(ElementKind element, Use use, Site site, DefectKind defect) {
-    List<DefectRow> bands = cells[index(element, use)][site.index() * DEFECTS + defect.ordinal()];
-    return bands == null ? List.of() : bands;
+    Bands bands = cells[index(element, use)][site.index() * DEFECTS + defect.ordinal()];
+    return bands == null ? List.of() : bands.rows;
   }
 
   /**

@@ -16,6 +16,8 @@ import org.ensemblerules.source.Row;
  * by many threads.
  */
 public final class Assess {
+  // Reasons are put into an order of their own. What takes longest stands last, since whoever asks
+  // for no more than whether it is in service needs no more than one reason.
   private static final List<Question> QUESTIONS =
       List.of(
           RecordQuestion::ask,
@@ -27,13 +29,13 @@ public final class Assess {
           InspectionQuestion::ask,
           CurrencyQuestion::ask,
           WorkQuestion::ask,
-          TaskQuestion::ask,
           CareQuestion::ask,
           WashQuestion::ask,
           FindingQuestion::ask,
           DecisionQuestion::ask,
           CheckQuestion::ask,
-          TestQuestion::ask);
+          TestQuestion::ask,
+          TaskQuestion::ask);
 
   private Assess() {}
 

@@ -39,6 +39,7 @@ public final class Main {
     new Runner(
             options(folder.resolve("two-threads.json"), Mode.Throughput, time)
                 .include(ON_TWO)
+                .param("rows", "240")
                 .threads(2)
                 .timeUnit(TimeUnit.SECONDS)
                 .build())
@@ -55,7 +56,7 @@ public final class Main {
     return new OptionsBuilder()
         .mode(mode)
         .forks(1)
-        .warmupIterations(3)
+        .warmupIterations(2)
         .warmupTime(time)
         .measurementIterations(3)
         .measurementTime(time)
