@@ -520,27 +520,45 @@ public final class Evidence {
   }
 
   /**
-   * Lists with what the element came back from others' hands and was not looked at since. After a
-   * loan, a loss, a theft or from another department only an advanced inspection that counts is
-   * such a look; from a provider any inspection is. It came certainly later, or on the same day and
+   * Lists with what the element came back from others' hands and was not inspected since as {@link
+   * ReturnTable} asks. Such an inspection counts, and came certainly later, or on the same day and
    * says that the return was its occasion, if that day had no other.
    *
-   * @return the transfers by which it came, or may have by the day, in the order of the history
+   * @return the returns, or what may have been one by the day, in the order of the history, once
+   *     for each row that asks, and once where none does
    */
-  public List<Event.Moved> notLookedAtSinceBack() {
+  public List<UnseenReturn> unseenReturns() {
     return history.events(Event.Moved.class).stream()
         .filter(back -> back.transfer().comesBack() && back.when().date().possiblyBy(asOf))
-        .filter(
-            back -> counting(Event.Inspected.class).stream().noneMatch(done -> isLook(done, back)))
+        .flatMap(
+            back ->
+                asked(back.transfer()).stream()
+                    .filter(row -> row.filter(asked -> inspectedAfter(asked, back)).isEmpty())
+                    .map(row -> new UnseenReturn(back, row)))
         .collect(ImmutableList.toImmutableList());
   }
 
-  private boolean isLook(Event.Inspected done, Event.Moved back) {
-    Inspection made = done.inspection();
-    boolean namesIt =
-        made.occasion() == Occasion.AFTER_RETURN && namesOne(Occasion.AFTER_RETURN, back.when());
-    return (made.kind() == InspectionKind.ADVANCED || !back.transfer().cameUnseen())
-        && done.when().follows(back.when(), namesIt);
+  /**
+   * Lists what is asked of the element once it is back from others' hands.
+   *
+   * @param back the transfer with which it comes; not null
+   * @return each row that asks something; empty in place of one where no rule covers it
+   */
+  public List<Optional<ReturnRow>> asked(Transfer back) {
+    List<ReturnRow> rows = tables.returns().rows(back);
+    return rows.isEmpty()
+        ? ImmutableList.of(Optional.empty())
+        : rows.stream().map(Optional::of).collect(ImmutableList.toImmutableList());
+  }
+
+  private boolean inspectedAfter(ReturnRow asked, Event.Moved back) {
+    return counting(Event.Inspected.class).stream()
+        .filter(asked::asksFor)
+        .anyMatch(done -> done.when().follows(back.when(), names(done.inspection(), back)));
+  }
+
+  private boolean names(Inspection made, Event.Moved back) {
+    return made.occasion() == Occasion.AFTER_RETURN && namesOne(Occasion.AFTER_RETURN, back.when());
   }
 
   /**

@@ -23,6 +23,7 @@ import org.ensemblerules.source.EditionOrder;
  * @param checks what checks settle; not null
  * @param permissions who may do what; not null
  * @param criteria what inspections must look at; not null
+ * @param returns how elements are inspected once they are back from others' hands; not null
  * @param grades how much a record must have of inspections, by policies; not null
  * @param editions the editions that inspections may be signed off by; not null
  * @param validity whether checks and washes show anything; not null
@@ -33,6 +34,7 @@ public record EvidenceTables(
     CheckTable checks,
     PermissionTable permissions,
     CriteriaTable criteria,
+    ReturnTable returns,
     List<GradeRow> grades,
     EditionOrder editions,
     Validity validity) {
@@ -43,6 +45,7 @@ public record EvidenceTables(
     Objects.requireNonNull(checks, "checks");
     Objects.requireNonNull(permissions, "permissions");
     Objects.requireNonNull(criteria, "criteria");
+    Objects.requireNonNull(returns, "returns");
     grades = List.copyOf(grades);
     Objects.requireNonNull(editions, "editions");
     Objects.requireNonNull(validity, "validity");

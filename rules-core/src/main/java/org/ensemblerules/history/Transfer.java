@@ -1,8 +1,6 @@
 package org.ensemblerules.history;
 
-import com.google.common.collect.Sets;
 import java.util.Optional;
-import java.util.Set;
 
 /** The kinds of change in who keeps an element. */
 public enum Transfer {
@@ -25,9 +23,6 @@ public enum Transfer {
   /** Found again or recovered, after it was lost or stolen. */
   FOUND_AGAIN;
 
-  private static final Set<Transfer> UNSEEN =
-      Sets.immutableEnumSet(TO_DEPARTMENT, BACK_FROM_LOAN, FOUND_AGAIN);
-
   /**
    * Returns what ends an absence that this begins.
    *
@@ -43,21 +38,15 @@ public enum Transfer {
   }
 
   /**
-   * Tells whether the element comes with this from where nobody of the department saw what happened
-   * to it.
-   *
-   * @return true if it does; of a provider it is known what he was asked to do
-   */
-  public boolean cameUnseen() {
-    return UNSEEN.contains(this);
-  }
-
-  /**
-   * Tells whether the element comes back with this from others' hands, whoever they are.
+   * Tells whether the element comes with this from others' hands, whoever they are. {@link
+   * ReturnTable} says how it is inspected before it serves.
    *
    * @return true if it does
    */
   public boolean comesBack() {
-    return this == BACK_FROM_PROVIDER || cameUnseen();
+    return switch (this) {
+      case TO_DEPARTMENT, BACK_FROM_LOAN, BACK_FROM_PROVIDER, FOUND_AGAIN -> true;
+      case TO_STATION, LENT, TO_PROVIDER, LOST, STOLEN -> false;
+    };
   }
 }

@@ -7,6 +7,7 @@ import org.ensemblerules.care.CareLimitRow;
 import org.ensemblerules.care.ModelCareLimitRow;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.effect.ForbidRow;
+import org.ensemblerules.history.ReturnRow;
 import org.ensemblerules.inspection.GradeRow;
 import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.record.RetentionRow;
@@ -20,6 +21,7 @@ import org.ensemblerules.strength.UsedGearRow;
  * The rows that an overlay adds.
  *
  * @param intervals how long elements may stay without an inspection; not null
+ * @param returns how elements are inspected once they are back from others' hands; not null
  * @param tasks which tasks are due when; not null
  * @param defects what defects call for, which may be that gear is retired; not null
  * @param ageLimits how old elements may become; not null
@@ -32,6 +34,7 @@ import org.ensemblerules.strength.UsedGearRow;
  */
 public record OverlayRows(
     List<IntervalRow> intervals,
+    List<ReturnRow> returns,
     List<TaskRow> tasks,
     List<DefectRow> defects,
     List<AgeLimitRow> ageLimits,
@@ -44,6 +47,7 @@ public record OverlayRows(
   /** Copies the lists. */
   public OverlayRows {
     intervals = ImmutableList.copyOf(intervals);
+    returns = ImmutableList.copyOf(returns);
     tasks = ImmutableList.copyOf(tasks);
     defects = ImmutableList.copyOf(defects);
     ageLimits = ImmutableList.copyOf(ageLimits);
@@ -66,6 +70,7 @@ public record OverlayRows(
     OverlayRows sorted =
         new OverlayRows(
             only(IntervalRow.class, rows),
+            only(ReturnRow.class, rows),
             only(TaskRow.class, rows),
             only(DefectRow.class, rows),
             only(AgeLimitRow.class, rows),
@@ -79,7 +84,7 @@ public record OverlayRows(
         sorted.all().size() == rows.size(),
         "OverlayRows.rows",
         rows.size() - sorted.all().size() + " rows of other kinds",
-        "rows of intervals, tasks, defects, age limits, who is forbidden what, used gear,"
+        "rows of intervals, returns, tasks, defects, age limits, who is forbidden what, used gear,"
             + " retention, evidence of inspections and limits of washes");
     return sorted;
   }
@@ -96,6 +101,7 @@ public record OverlayRows(
   public List<Row> all() {
     return Stream.<List<? extends Row>>of(
             intervals,
+            returns,
             tasks,
             defects,
             ageLimits,

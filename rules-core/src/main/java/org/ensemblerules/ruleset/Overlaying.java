@@ -76,6 +76,7 @@ final class Overlaying {
                 .tasks(tasks.orElseThrow())
                 .care(base.care().with(careLimits.orElseThrow()))
                 .intervals(base.intervals().with(rows(OverlayRows::intervals)))
+                .with(TableKinds.RETURNS, base.returns().with(rows(OverlayRows::returns)))
                 .ageLimits(base.ageLimits().with(rows(OverlayRows::ageLimits)))
                 .usedGear(rows(OverlayRows::usedGear))
                 .retention(rows(OverlayRows::retention))

@@ -42,6 +42,11 @@ final class RowRefusals {
         base.intervals().rows(),
         RowRefusals::months,
         "no more months than there");
+    milder(
+        OverlayRows::returns,
+        base.returns().rows(),
+        row -> row.inspections().toString(),
+        "no other kinds of inspection than there");
     milder(OverlayRows::tasks, base.tasks().rows(), RowRefusals::timing, AS_OFTEN);
     overlay.rows().tasks().forEach(this::rarerThanIntervals);
     new DefectRefusals(overlay, base, below, faults).refuse();

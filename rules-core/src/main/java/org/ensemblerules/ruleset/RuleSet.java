@@ -79,6 +79,7 @@ public final class RuleSet {
             tables.checks(),
             tables.permissions(),
             tables.criteria(),
+            tables.returns(),
             tables.grades(),
             published,
             validity);

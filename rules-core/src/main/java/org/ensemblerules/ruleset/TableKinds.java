@@ -31,6 +31,8 @@ import org.ensemblerules.fieldcheck.StrongerRow;
 import org.ensemblerules.fieldcheck.StrongerTable;
 import org.ensemblerules.gear.AnatomyRow;
 import org.ensemblerules.gear.AnatomyTable;
+import org.ensemblerules.history.ReturnRow;
+import org.ensemblerules.history.ReturnTable;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.GradeRow;
@@ -134,6 +136,14 @@ public final class TableKinds {
           .by(IntervalTable::of)
           .needed()
           .readWhen((row, file) -> file.isOf(row.element(), row.use()));
+
+  /** How elements are inspected once they are back from others' hands. */
+  public static final TableKind<ReturnRow, ReturnTable> RETURNS =
+      TableKind.named("returns", Subject.INSPECTION, HeldBy.TRADE)
+          .rows(ReturnRow.class, (ReturnTable table) -> table.rows())
+          .by(ReturnTable::of)
+          .needed()
+          .readWhen((row, file) -> file.comesBack(row.back()));
 
   /** How old elements may become. */
   public static final TableKind<AgeLimitRow, AgeLimitTable> AGE_LIMITS =
@@ -325,6 +335,7 @@ public final class TableKinds {
           CRITERIA,
           DEFECTS,
           INTERVALS,
+          RETURNS,
           AGE_LIMITS,
           CAUTIONS,
           STRONGER_CHECKS,

@@ -9,6 +9,7 @@ import org.ensemblerules.effect.PermissionTable;
 import org.ensemblerules.fieldcheck.CheckLimitTable;
 import org.ensemblerules.fieldcheck.ConditionTable;
 import org.ensemblerules.gear.AnatomyTable;
+import org.ensemblerules.history.ReturnTable;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.GradeRow;
 import org.ensemblerules.inspection.IntervalTable;
@@ -196,6 +197,15 @@ public final class Tables {
    */
   public IntervalTable intervals() {
     return of(TableKinds.INTERVALS);
+  }
+
+  /**
+   * Returns how elements are inspected once they are back from others' hands.
+   *
+   * @return the table; never null
+   */
+  public ReturnTable returns() {
+    return of(TableKinds.RETURNS);
   }
 
   /**

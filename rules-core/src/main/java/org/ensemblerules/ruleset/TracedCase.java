@@ -9,6 +9,7 @@ import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.history.Transfer;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.strength.Property;
@@ -49,6 +50,14 @@ public interface TracedCase {
    * @return true if that is recorded
    */
   boolean met(Exposure exposure);
+
+  /**
+   * Tells whether it came back with a transfer, or is expected back with it.
+   *
+   * @param back the transfer; not null
+   * @return true if it, or the absence that it ends, is recorded
+   */
+  boolean comesBack(Transfer back);
 
   /**
    * Tells whether anything of a wash is recorded.

@@ -9,8 +9,9 @@ import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.ReturnRow;
 import org.ensemblerules.history.Transfer;
-import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.history.UnseenReturn;
 
 /** Is the element in the department's hands, and was it looked at since it came back to them? */
 final class AwayQuestion {
@@ -18,33 +19,23 @@ final class AwayQuestion {
 
   static void ask(CaseFile file, Consumer<Reason> reasons) {
     for (Event.Moved gone : file.evidence().away()) {
-      gone.transfer()
-          .endedBy()
-          .ifPresent(
-              back ->
-                  reasons.accept(
-                      reason(
-                          ReasonKind.AWAY,
-                          went(gone)
-                              + "; not certainly "
-                              + back
-                              + " since"
-                              + file.evidence().howToOrder(gone.when(), event -> is(event, back)),
-                          back)));
+      gone.transfer().endedBy().ifPresent(back -> away(file, gone, back, reasons));
     }
-    for (Event.Moved back : file.evidence().notLookedAtSinceBack()) {
-      String seen =
-          back.transfer()
-              + " "
-              + back.when()
-              + ", "
-              + back.to()
-              + ", and no "
-              + look(back.transfer())
-              + " that counts is certainly later; on the same day it counts if its occasion is"
-              + " AFTER_RETURN"
-              + file.evidence().howToOrder(back.when(), event -> isLook(event, back.transfer()));
-      reasons.accept(reason(ReasonKind.BACK_UNSEEN, seen, back.transfer()));
+    for (UnseenReturn unseen : file.evidence().unseenReturns()) {
+      reasons.accept(unseen(file, unseen.back(), unseen.row()));
+    }
+  }
+
+  private static void away(
+      CaseFile file, Event.Moved gone, Transfer back, Consumer<Reason> reasons) {
+    String seen =
+        said(gone)
+            + "; not certainly "
+            + back
+            + " since"
+            + file.evidence().howToOrder(gone.when(), event -> is(event, back));
+    for (Optional<ReturnRow> row : file.evidence().asked(back)) {
+      reasons.accept(reason(ReasonKind.AWAY, row, seen));
     }
   }
 
@@ -52,27 +43,38 @@ final class AwayQuestion {
     return event instanceof Event.Moved moved && moved.transfer() == transfer;
   }
 
-  private static boolean isLook(Event event, Transfer back) {
-    return event instanceof Event.Inspected done
-        && (!back.cameUnseen() || done.inspection().kind() == InspectionKind.ADVANCED);
+  private static Reason unseen(CaseFile file, Event.Moved back, Optional<ReturnRow> row) {
+    if (row.isEmpty()) {
+      return reason(
+          ReasonKind.NO_RULE,
+          row,
+          said(back) + ", and no row says how it is inspected before it serves");
+    }
+    ReturnRow asks = row.orElseThrow();
+    return reason(
+        ReasonKind.BACK_UNSEEN,
+        row,
+        said(back)
+            + ", and no "
+            + asks.least().check()
+            + " that counts is certainly later; on the same day it counts if its occasion is"
+            + " AFTER_RETURN"
+            + file.evidence().howToOrder(back.when(), asks::asksFor));
   }
 
-  private static String went(Event.Moved gone) {
-    return gone.transfer() + " " + gone.when() + ", " + gone.to();
+  private static String said(Event.Moved moved) {
+    return moved.transfer() + " " + moved.when() + ", " + moved.to();
   }
 
-  private static Check look(Transfer back) {
-    return back.cameUnseen() ? Check.ADVANCED_INSPECTION : Check.ROUTINE_INSPECTION;
-  }
-
-  private static Reason reason(ReasonKind kind, String seen, Transfer back) {
+  private static Reason reason(ReasonKind kind, Optional<ReturnRow> row, String seen) {
     return new Reason(
         kind,
-        Optional.empty(),
+        row,
         Site.of(Part.WHOLE_ELEMENT),
         Optional.empty(),
         seen,
-        new Effect.Evaluate(look(back), Scope.ELEMENT),
+        new Effect.Evaluate(
+            row.map(asks -> asks.least().check()).orElse(Check.EXPERT_EVALUATION), Scope.ELEMENT),
         List.of());
   }
 

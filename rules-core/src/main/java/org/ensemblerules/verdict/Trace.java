@@ -13,6 +13,7 @@ import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.history.Transfer;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.ruleset.TracedCase;
 import org.ensemblerules.source.Row;
@@ -64,6 +65,11 @@ final class Trace implements TracedCase {
   @Override
   public boolean met(Exposure exposure) {
     return record.met(exposure);
+  }
+
+  @Override
+  public boolean comesBack(Transfer back) {
+    return record.comesBack(back);
   }
 
   @Override

@@ -16,6 +16,7 @@ import org.ensemblerules.effect.Task;
 import org.ensemblerules.fieldcheck.StrongerRow;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.Transfer;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.schedule.Discharge;
 import org.ensemblerules.schedule.TaskRow;
@@ -32,6 +33,7 @@ final class TracedRecord {
       EnumSet.of(InspectionKind.ADVANCED, InspectionKind.COMPLETE_LINER);
   private final Set<Found> found = new HashSet<>();
   private final Set<Exposure> met = EnumSet.noneOf(Exposure.class);
+  private final Set<Transfer> back = EnumSet.noneOf(Transfer.class);
   private final Set<Check> checked = EnumSet.noneOf(Check.class);
   private final Set<Check> chain = EnumSet.noneOf(Check.class);
   private final Set<Did> done = new HashSet<>();
@@ -69,6 +71,9 @@ final class TracedRecord {
       met.add(exposed.to());
     } else if (event instanceof Event.ExposureIdentified identified) {
       met.add(identified.as());
+    } else if (event instanceof Event.Moved moved) {
+      back.add(moved.transfer());
+      moved.transfer().endedBy().ifPresent(back::add);
     } else if (event instanceof Event.Cleaned) {
       washed = true;
     } else if (event instanceof Event.Checked check) {
@@ -103,6 +108,10 @@ final class TracedRecord {
 
   boolean met(Exposure exposure) {
     return met.contains(exposure);
+  }
+
+  boolean comesBack(Transfer transfer) {
+    return back.contains(transfer);
   }
 
   boolean washed() {

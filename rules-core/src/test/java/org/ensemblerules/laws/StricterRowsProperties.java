@@ -53,6 +53,8 @@ import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.ReturnRow;
+import org.ensemblerules.history.Transfer;
 import org.ensemblerules.inspection.Coverage;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.CriterionRow;
@@ -442,6 +444,41 @@ class StricterRowsProperties {
                 FrozenRules.rules().evidenceTables().editions(), List.of(), List.of(row)),
             FrozenRules.tables().permissions())
         .counts();
+  }
+
+  @Provide
+  Arbitrary<ReturnRow> returns() {
+    return Combinators.combine(
+            Arbitraries.of(Transfer.BACK_FROM_LOAN, Transfer.BACK_FROM_PROVIDER),
+            Arbitraries.of(InspectionKind.class).set().ofMinSize(1))
+        .as(
+            (back, inspections) ->
+                new ReturnRow(FrozenProvenance.of("return"), back, inspections, "Looked at."));
+  }
+
+  @FewestTries(500)
+  @Property(tries = 500)
+  void returns(@ForAll("returns") ReturnRow one, @ForAll("returns") ReturnRow other) {
+    for (Transfer back : List.of(Transfer.BACK_FROM_LOAN, Transfer.BACK_FROM_PROVIDER)) {
+      for (InspectionKind kind : InspectionKind.values()) {
+        StrictnessLaw.holds(
+            one, other, (strict, mild) -> !serves(strict, back, kind) || serves(mild, back, kind));
+      }
+    }
+  }
+
+  /** Whether a coat that came back and was inspected may serve, by the one row alone. */
+  private static boolean serves(ReturnRow row, Transfer back, InspectionKind kind) {
+    return row.back() != back
+        || row.asksFor(
+            new Event.Inspected(
+                Inspection.builder(
+                        kind,
+                        Occasion.AFTER_RETURN,
+                        MarkedDate.of(DAY),
+                        People.permitted(kind.task()))
+                    .build(),
+                0));
   }
 
   private static PermissionTable without(ForbidRow row) {

@@ -21,6 +21,7 @@ import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.GearModel;
 import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.history.Transfer;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.retirement.AgeLimit;
 import org.ensemblerules.ruleset.Overlay;
@@ -56,7 +57,7 @@ public final class ArbitrariesOfOverlays {
 
   private static Row row(Layering layer, Random random) {
     ElementKind element = FrozenRules.KINDS.get(random.nextInt(FrozenRules.KINDS.size()));
-    return switch (random.nextInt(12)) {
+    return switch (random.nextInt(13)) {
       case 0 -> layer.interval(element, 1 + random.nextInt(14), 1 + random.nextInt(14));
       case 1 ->
           layer.task(
@@ -93,6 +94,13 @@ public final class ArbitrariesOfOverlays {
               element,
               new Discharge.Inspected(InspectionKind.ADVANCED),
               new Timing.Every(Start.IN_SERVICE, 9 + random.nextInt(9), 1, 9 + random.nextInt(9)));
+      case 10 ->
+          layer.returned(
+              any(
+                  List.of(
+                      Transfer.BACK_FROM_LOAN, Transfer.BACK_FROM_PROVIDER, Transfer.FOUND_AGAIN),
+                  random),
+              EnumSet.of(any(List.of(InspectionKind.values()), random)));
       default -> defect(layer, random);
     };
   }

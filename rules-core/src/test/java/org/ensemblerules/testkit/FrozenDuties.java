@@ -13,6 +13,9 @@ import org.ensemblerules.effect.DestinationRow;
 import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.effect.PermissionRow;
 import org.ensemblerules.effect.Task;
+import org.ensemblerules.history.ReturnRow;
+import org.ensemblerules.history.Transfer;
+import org.ensemblerules.inspection.InspectionKind;
 
 /** Who may do what under the frozen rules, and what each check settles. */
 final class FrozenDuties {
@@ -97,6 +100,24 @@ final class FrozenDuties {
                     : Destination.GEAR_ROOM;
           };
     };
+  }
+
+  /** From a provider any inspection, from whoever else an advanced one. */
+  static List<ReturnRow> returns() {
+    List<ReturnRow> rows = new ArrayList<>();
+    for (Transfer back : Transfer.values()) {
+      if (back.comesBack()) {
+        rows.add(
+            new ReturnRow(
+                FrozenProvenance.of("return", back),
+                back,
+                back == Transfer.BACK_FROM_PROVIDER
+                    ? EnumSet.of(InspectionKind.ROUTINE, InspectionKind.ADVANCED)
+                    : EnumSet.of(InspectionKind.ADVANCED),
+                "An invented look after " + back + "."));
+      }
+    }
+    return rows;
   }
 
   static List<CheckRow> checks() {

@@ -11,6 +11,7 @@ import org.ensemblerules.effect.DestinationTable;
 import org.ensemblerules.effect.PermissionTable;
 import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.history.ReturnTable;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.IntervalTable;
 import org.ensemblerules.inspection.SignOffReading;
@@ -83,6 +84,7 @@ public final class FrozenRules {
         .care(CareTables.none(anatomy).with(FrozenMeasures.careLimits()).with(FrozenCare.routes()))
         .with(
             TableKinds.DESTINATIONS, DestinationTable.of(FrozenDuties.destinations()).orElseThrow())
+        .with(TableKinds.RETURNS, ReturnTable.of(FrozenDuties.returns()).orElseThrow())
         .with(TableKinds.WASH_BOUNDS, FrozenMeasures.washBounds())
         .tasks(FrozenCare.tasks())
         .strength(FrozenMeasures.strength())

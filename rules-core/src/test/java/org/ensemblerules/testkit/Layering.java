@@ -24,6 +24,8 @@ import org.ensemblerules.gear.GearModel;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.history.ReturnRow;
+import org.ensemblerules.history.Transfer;
 import org.ensemblerules.inspection.EvidenceGrade;
 import org.ensemblerules.inspection.GradeRow;
 import org.ensemblerules.inspection.InspectionKind;
@@ -115,6 +117,11 @@ public final class Layering {
   public IntervalRow interval(ElementKind element, int first, int repeat) {
     return new IntervalRow(
         provenance(), InspectionKind.ADVANCED, element, Use.STRUCTURAL, first, first, repeat);
+  }
+
+  /** How an element is inspected after it came back with a transfer. */
+  public ReturnRow returned(Transfer back, Set<InspectionKind> inspections) {
+    return new ReturnRow(provenance(), back, inspections, "An invented policy.");
   }
 
   /** A task of its own name. */

@@ -72,6 +72,7 @@ class WhatCountsTest {
         frozen.checks(),
         frozen.permissions(),
         frozen.criteria(),
+        frozen.returns(),
         frozen.grades(),
         frozen.editions(),
         new Validity(

@@ -78,6 +78,7 @@ final class CsvFiles {
             edition.criteria().map(table -> table.rows()),
             edition.defects().map(table -> table.rows()),
             edition.intervals().map(table -> table.rows()),
+            edition.find(TableKinds.RETURNS).map(table -> table.rows()),
             edition.tasks().map(table -> table.rows()),
             edition.careRoutes().map(table -> table.rows()),
             edition.repairLimits().map(table -> table.rows()),

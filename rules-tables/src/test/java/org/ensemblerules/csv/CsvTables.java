@@ -29,6 +29,7 @@ import org.ensemblerules.fieldcheck.ConditionRow;
 import org.ensemblerules.fieldcheck.Expected;
 import org.ensemblerules.fieldcheck.StrongerRow;
 import org.ensemblerules.gear.AnatomyRow;
+import org.ensemblerules.history.ReturnRow;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.GradeRow;
 import org.ensemblerules.inspection.IntervalRow;
@@ -224,6 +225,7 @@ public final class CsvTables {
                           : Optional.empty())),
           CsvTable.of(
               DestinationRow.class, "destinations", canonical("task", "entity", "destination")),
+          CsvTable.of(ReturnRow.class, "returns", canonical("transfer", "inspections", "wording")),
           CsvTable.of(
               WashBoundRow.class,
               "wash-bounds",

@@ -48,6 +48,8 @@ final class Counts {
     tables.put("criteria", each -> each.criteria().map(table -> table.rows()));
     tables.put("defects", each -> each.defects().map(table -> table.rows()));
     tables.put("intervals", each -> each.intervals().map(table -> table.rows()));
+    tables.put(
+        "looks after a return", each -> each.find(TableKinds.RETURNS).map(table -> table.rows()));
     tables.put("tasks", each -> each.tasks().map(table -> table.rows()));
     tables.put("care routes", each -> each.careRoutes().map(table -> table.rows()));
     tables.put("limits of repair", each -> each.repairLimits().map(table -> table.rows()));
@@ -104,6 +106,7 @@ final class Counts {
                 "[criteria.md](criteria.md): what inspections look at",
                 "[defects.md](defects.md): what defects call for",
                 "[intervals.md](intervals.md): how often",
+                "[returns.md](returns.md): how gear is inspected once it is back",
                 "[tasks.md](tasks.md): which tasks are due when",
                 "[care-routes.md](care-routes.md): what is done after an exposure",
                 "[repair.md](repair.md): how lightly repairs may be taken",

@@ -5,9 +5,11 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.ensemblerules.history.ReturnRow;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.IntervalRow;
+import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.tables.LoadedTables;
 
 /** The pages of what inspections look at and how often they are due. */
@@ -110,5 +112,28 @@ final class InspectionPages {
                 "Basis"),
             lines)
         .page("intervals.md");
+  }
+
+  static Page returns(LoadedTables tables) {
+    List<List<String>> lines = new ArrayList<>();
+    for (Family<ReturnRow> family :
+        Family.of(tables, each -> each.find(TableKinds.RETURNS).map(table -> table.rows()))) {
+      ReturnRow row = family.first();
+      lines.add(
+          List.of(
+              Words.of(family.all(ReturnRow::back)),
+              Words.of(row.inspections()),
+              row.wording(),
+              Words.basis(row.provenance())));
+    }
+    return new Markdown("Back from others' hands")
+        .paragraph(
+            "How an element is inspected before it serves again, by how it came back; of several"
+                + " inspections one will do. It counts if it is certainly later than the return, or"
+                + " of the same day with the return as its occasion. Who may inspect it so stands"
+                + " in [permissions.md](permissions.md). While it is away it is out, whatever else"
+                + " is on its record.")
+        .table(List.of("Back", "Inspection", "Why", "Basis"), lines)
+        .page("returns.md");
   }
 }

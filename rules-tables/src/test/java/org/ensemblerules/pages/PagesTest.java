@@ -30,6 +30,7 @@ class PagesTest {
           InspectionPages.criteria(TABLES),
           DefectPage.page(TABLES),
           InspectionPages.intervals(TABLES),
+          InspectionPages.returns(TABLES),
           TaskPage.page(TABLES),
           CarePages.routes(TABLES),
           CarePages.repairs(TABLES),

@@ -1,6 +1,7 @@
 package org.ensemblerules.shipped;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.LocalDate;
 import java.util.List;
@@ -14,6 +15,9 @@ import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.source.Checked;
+import org.ensemblerules.tables.JsonFault;
+import org.ensemblerules.tables.OverlayJson;
 import org.ensemblerules.testkit.ShippedCase;
 import org.ensemblerules.testkit.ShippedGear;
 import org.ensemblerules.testkit.ShippedGear.Kind;
@@ -95,6 +99,41 @@ class AwayTest {
     assertThat(looked(came, InspectionKind.ADVANCED, BACK).verdict().service())
         .isEqualTo(Service.IN);
     assertThat(gone(Transfer.TO_STATION).verdict().service()).isEqualTo(Service.IN);
+  }
+
+  /** The table decides, so that a department may ask for more by a row of its own. */
+  @Test
+  void aDepartmentMayAskForMoreAndForNothingLess() {
+    RuleSet stricter = laid("BACK_FROM_PROVIDER", "\"ADVANCED\"").orElseThrow();
+    ShippedCase gone = moved(ShippedCase.fit(stricter, GLOVES), Transfer.TO_PROVIDER, GONE);
+    ShippedCase back = moved(gone, Transfer.BACK_FROM_PROVIDER, BACK);
+    Verdict lookedOver = looked(back, InspectionKind.ROUTINE, BACK.plusDays(1)).verdict();
+    assertThat(lookedOver.reasons())
+        .filteredOn(reason -> reason.effect().keepsOut())
+        .singleElement()
+        .satisfies(reason -> assertThat(reason.wording()).contains("Our own people look first."));
+    assertThat(looked(back, InspectionKind.ADVANCED, BACK.plusDays(1)).verdict().service())
+        .isEqualTo(Service.IN);
+    assertThatThrownBy(laid("BACK_FROM_LOAN", "\"ROUTINE\", \"ADVANCED\"")::orElseThrow)
+        .hasMessageContaining(
+            "found [ROUTINE, ADVANCED], looser than [ADVANCED] by row"
+                + " back-from-loan/BACK_FROM_LOAN of TRADE")
+        .hasMessageContaining("allowed: no other kinds of inspection than there");
+  }
+
+  private static Checked<RuleSet, JsonFault> laid(String transfer, String inspections) {
+    String ours =
+        """
+        {"overlay": "OURS", "kind": "DEPARTMENT_POLICY", "title": "Ours",
+         "reviewedThrough": "2030-12-31",
+         "returns": [{"key": "ours", "transfers": ["%s"], "inspections": [%s],
+                      "wording": "Our own people look first.",
+                      "basis": {"kind": "COMMON_PRACTICE"}}]}
+        """;
+    return OverlayJson.lay(
+        RULES,
+        List.of(OverlayJson.read("ours.json", ours.formatted(transfer, inspections)).orElseThrow()),
+        ShippedGear.AS_OF);
   }
 
   @Test

@@ -91,7 +91,7 @@ class SoundSetTest {
         .containsExactly(FIRST, SECOND, THIRD);
     assertThat(set.editions(Subject.AGE)).extracting(Edition::id).containsExactly(FIRST, SECOND);
     assertThat(set.tables(LoadedTables.TRADE).subjects())
-        .containsExactly(Subject.PRODUCT, Subject.CARE);
+        .containsExactly(Subject.PRODUCT, Subject.CARE, Subject.INSPECTION);
   }
 
   @Test
@@ -288,7 +288,7 @@ class SoundSetTest {
     assertThat(set.revisions())
         .extracting(TableRevision::file)
         .startsWith("sources.json", "editions.json", "trade/anatomy-coat.json")
-        .hasSize(38);
+        .hasSize(39);
     assertThat(set.revisions())
         .filteredOn(revision -> revision.table().equals("defects"))
         .allSatisfy(

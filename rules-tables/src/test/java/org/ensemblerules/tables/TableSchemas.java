@@ -53,6 +53,7 @@ final class TableSchemas {
         "pfas-laws",
         "record-items",
         "repair-limits",
+        "returns",
         "small-sample-factors",
         "sources",
         "strength-discards",

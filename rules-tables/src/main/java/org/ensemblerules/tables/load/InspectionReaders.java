@@ -1,5 +1,7 @@
 package org.ensemblerules.tables.load;
 
+import com.google.common.collect.ImmutableMap;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -8,6 +10,8 @@ import java.util.stream.Stream;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.gear.Site;
+import org.ensemblerules.history.ReturnRow;
+import org.ensemblerules.history.Transfer;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.InspectionKind;
@@ -23,7 +27,13 @@ final class InspectionReaders {
   static final List<TableType<?>> TYPES =
       List.of(
           new TableType<>(TableKinds.CRITERIA, InspectionReaders::criteria),
-          new TableType<>(TableKinds.INTERVALS, InspectionReaders::intervals));
+          new TableType<>(TableKinds.INTERVALS, InspectionReaders::intervals),
+          new TableType<>(TableKinds.RETURNS, InspectionReaders::returns));
+
+  private static final ImmutableMap<String, Transfer> BACK =
+      Arrays.stream(Transfer.values())
+          .filter(Transfer::comesBack)
+          .collect(ImmutableMap.toImmutableMap(Transfer::name, back -> back));
 
   private InspectionReaders() {}
 
@@ -58,6 +68,25 @@ final class InspectionReaders {
                                 .map(family -> FamilyHead.keyOf(family, element, use))
                                 .collect(Collectors.toUnmodifiableSet()),
                             way.orElseThrow()))));
+  }
+
+  static Optional<List<ReturnRow>> returns(FamilyHead head, ObjectCursor row) {
+    Optional<List<Transfer>> transfers =
+        row.required("transfers", at -> at.distinct(place -> place.named(BACK)));
+    Optional<Set<InspectionKind>> inspections =
+        row.required("inspections", at -> at.setOf(InspectionKind.class));
+    Optional<String> wording = row.required("wording", JsonCursor::text);
+    return row.make(
+        () ->
+            transfers.orElseThrow().stream()
+                .map(
+                    back ->
+                        new ReturnRow(
+                            head.provenance(back),
+                            back,
+                            inspections.orElseThrow(),
+                            wording.orElseThrow()))
+                .toList());
   }
 
   static Optional<List<IntervalRow>> intervals(FamilyHead head, ObjectCursor row) {

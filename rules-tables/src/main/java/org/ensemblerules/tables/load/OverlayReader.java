@@ -14,6 +14,7 @@ import org.ensemblerules.care.ModelCareLimitRow;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.effect.ForbidRow;
 import org.ensemblerules.gear.GearModel;
+import org.ensemblerules.history.ReturnRow;
 import org.ensemblerules.inspection.GradeRow;
 import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.record.RetentionRow;
@@ -51,6 +52,7 @@ public final class OverlayReader {
   private static final List<Table<?>> TABLES =
       List.of(
           new Table<IntervalRow>("intervals", InspectionReaders::intervals),
+          new Table<ReturnRow>("returns", InspectionReaders::returns),
           new Table<TaskRow>("tasks", ScheduleReaders::tasks),
           new Table<DefectRow>("defects", DefectReaders::defects),
           new Table<AgeLimitRow>("ageLimits", GearReaders::ageLimits),
