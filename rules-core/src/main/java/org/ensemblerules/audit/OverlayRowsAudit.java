@@ -13,6 +13,7 @@ import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.ExtentKind;
 import org.ensemblerules.effect.ForbidRow;
 import org.ensemblerules.effect.PermissionRow;
+import org.ensemblerules.history.ReturnRow;
 import org.ensemblerules.inspection.GradeRow;
 import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.record.RetentionRow;
@@ -42,6 +43,7 @@ final class OverlayRowsAudit {
     OverlayRowsAudit audit = new OverlayRowsAudit(rows, flaws);
     audit.defects();
     audit.pairs(IntervalRow.class);
+    audit.pairs(ReturnRow.class);
     audit.pairs(TaskRow.class);
     audit.pairs(
         IntervalRow.class,
