@@ -38,23 +38,26 @@ final class DeliveryCheck {
 
   /** Holds one against it, and takes it off what is still open if it can be accepted. */
   DeliveryLine of(Element element, Map<String, Integer> open) {
-    List<String> against = new ArrayList<>();
+    List<Objection> against = new ArrayList<>();
     if (element.kind() != order.kind() || element.use() != order.use()) {
       against.add(
-          element.kind()
-              + " for "
-              + element.use()
-              + "; ordered "
-              + order.kind()
-              + " for "
-              + order.use());
+          new Objection(
+              ObjectionKind.OTHER_GEAR,
+              element.kind()
+                  + " for "
+                  + element.use()
+                  + "; ordered "
+                  + order.kind()
+                  + " for "
+                  + order.use()));
     }
     if (taken.contains(element.id())) {
-      against.add("id " + element.id() + " stands for another element as well");
+      against.add(
+          new Objection(ObjectionKind.ID_TAKEN, "another element has the id " + element.id()));
     }
     List<Optional<LayerKind>> layers = rules.tables().anatomy().labels(element);
     if (layers.isEmpty()) {
-      against.add("no label");
+      against.add(new Objection(ObjectionKind.NO_LABEL, "no label"));
     }
     for (Optional<LayerKind> layer : layers) {
       label(element, layer, against);
@@ -63,34 +66,39 @@ final class DeliveryCheck {
         notice -> {
           YesNoUnknown touched = notice.touches(element, rules.tables().anatomy().labels(element));
           if (touched != YesNoUnknown.NO) {
-            against.add(new NoticeAnswer(notice, touched).text());
+            against.add(new NoticeAnswer(notice, touched).objection());
           }
         });
     size(SizeTable.sizes(element), open, against);
     return new DeliveryLine(element.named(), against);
   }
 
-  private void label(Element element, Optional<LayerKind> layer, List<String> against) {
+  private void label(Element element, Optional<LayerKind> layer, List<Objection> against) {
     String of = layer.map(kind -> " of the " + kind).orElse("");
     Optional<Label> label =
         layer.isPresent() ? layer.map(element.layerLabels()::get) : element.label();
     if (label.isEmpty()) {
-      against.add("no label" + of);
+      against.add(new Objection(ObjectionKind.NO_LABEL, "no label" + of));
       return;
     }
     Label printed = label.get();
     if (printed.legibility() != Legibility.READABLE) {
-      against.add("label" + of + " not shown to be readable in full");
+      against.add(
+          new Objection(
+              ObjectionKind.LABEL_NOT_READABLE,
+              "label" + of + " not shown to be readable in full"));
     }
     if (printed.certificationMark() != YesNoUnknown.YES) {
       against.add(
-          (printed.certificationMark() == YesNoUnknown.NO
-                  ? "no certification mark"
-                  : "certification mark not seen")
-              + of);
+          new Objection(
+              ObjectionKind.NOT_CERTIFIED,
+              (printed.certificationMark() == YesNoUnknown.NO
+                      ? "no certification mark"
+                      : "certification mark not seen")
+                  + of));
     }
     if (printed.identification().isEmpty()) {
-      against.add("no identification" + of);
+      against.add(new Objection(ObjectionKind.NO_IDENTIFICATION, "no lot or serial number" + of));
     }
     order
         .claimedEdition()
@@ -98,32 +106,43 @@ final class DeliveryCheck {
         .ifPresent(
             edition ->
                 against.add(
-                    "label"
-                        + of
-                        + " claims "
-                        + printed.claimedEdition().orElse("no edition")
-                        + "; ordered "
-                        + edition));
+                    new Objection(
+                        ObjectionKind.OTHER_EDITION,
+                        "label"
+                            + of
+                            + " claims "
+                            + printed.claimedEdition().orElse("no edition")
+                            + "; ordered "
+                            + edition)));
     order
         .model()
         .filter(model -> model.isOn(printed) != YesNoUnknown.YES)
         .ifPresent(
             model ->
                 against.add(
-                    printed.manufacturer().orElse("manufacturer unknown")
-                        + ", "
-                        + printed.model().orElse("model unknown")
-                        + of
-                        + "; ordered "
-                        + model));
+                    new Objection(
+                        ObjectionKind.OTHER_MODEL,
+                        printed.manufacturer().orElse("manufacturer unknown")
+                            + ", "
+                            + printed.model().orElse("model unknown")
+                            + of
+                            + "; ordered "
+                            + model)));
     age(element, layer, printed, of, against);
   }
 
   private void age(
-      Element element, Optional<LayerKind> layer, Label printed, String of, List<String> against) {
+      Element element,
+      Optional<LayerKind> layer,
+      Label printed,
+      String of,
+      List<Objection> against) {
     LocalDate until = asOf.plusMonths(order.leastMonths());
     if (!printed.manufactured().possiblyBy(asOf)) {
-      against.add("made " + printed.manufactured() + of + ", after the day of delivery");
+      against.add(
+          new Objection(
+              ObjectionKind.MADE_LATER,
+              "made " + printed.manufactured() + of + ", after the day of delivery"));
     }
     for (AgeAnswer answer :
         rules
@@ -132,28 +151,37 @@ final class DeliveryCheck {
             .answers(element.kind(), element.use(), layer, printed.manufactured())) {
       if (answer.keepsOut(until)) {
         against.add(
-            answer.text()
-                + of
-                + "; ordered to last "
-                + order.leastMonths()
-                + " months, to "
-                + until);
+            new Objection(
+                ObjectionKind.TOO_OLD,
+                answer.text()
+                    + of
+                    + "; ordered to last "
+                    + order.leastMonths()
+                    + " months, to "
+                    + until));
       }
     }
   }
 
-  private void size(Set<String> sizes, Map<String, Integer> open, List<String> against) {
+  private void size(Set<String> sizes, Map<String, Integer> open, List<Objection> against) {
     if (sizes.size() != 1) {
       against.add(
-          sizes.isEmpty() ? "size not known" : "layers of sizes " + String.join(", ", sizes));
+          sizes.isEmpty()
+              ? new Objection(ObjectionKind.SIZE_NOT_KNOWN, "size not known")
+              : new Objection(
+                  ObjectionKind.OTHER_SIZE, "layers of sizes " + String.join(", ", sizes)));
       return;
     }
     String size = sizes.iterator().next();
     if (!order.sizes().containsKey(size)) {
-      against.add("size " + size + "; ordered " + String.join(", ", order.sizes().keySet()));
+      against.add(
+          new Objection(
+              ObjectionKind.OTHER_SIZE,
+              "size " + size + "; ordered " + String.join(", ", order.sizes().keySet())));
     } else if (against.isEmpty() && open.merge(size, -1, Integer::sum) < 0) {
       open.put(size, 0);
-      against.add("more of size " + size + " than ordered");
+      against.add(
+          new Objection(ObjectionKind.MORE_THAN_ORDERED, "more of size " + size + " than ordered"));
     }
   }
 }

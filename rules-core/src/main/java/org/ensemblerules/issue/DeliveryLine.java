@@ -12,7 +12,7 @@ import org.ensemblerules.gear.NamedElement;
  * @param discrepancies how it differs from what was ordered, or is not shown not to; empty if it
  *     can be accepted; not null
  */
-public record DeliveryLine(NamedElement element, List<String> discrepancies) {
+public record DeliveryLine(NamedElement element, List<Objection> discrepancies) {
   /** Copies the list. */
   public DeliveryLine {
     Objects.requireNonNull(element, "element");

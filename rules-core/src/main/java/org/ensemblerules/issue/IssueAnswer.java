@@ -19,7 +19,7 @@ import org.ensemblerules.verdict.Service;
  * @param member the member; not null
  * @param against what speaks against it; empty if it may be issued; not null
  */
-public record IssueAnswer(NamedElement element, Member member, List<String> against) {
+public record IssueAnswer(NamedElement element, Member member, List<Objection> against) {
   /** Copies the list. */
   public IssueAnswer {
     Objects.requireNonNull(element, "element");
@@ -38,26 +38,32 @@ public record IssueAnswer(NamedElement element, Member member, List<String> agai
    */
   public static IssueAnswer of(JudgedElement judged, Member member, SizeTable sizes) {
     Element element = judged.element();
-    List<String> against = new ArrayList<>();
+    List<Objection> against = new ArrayList<>();
     if (judged.verdict().service() == Service.OUT) {
       against.add(
-          "out of service: it goes to "
-              + judged.verdict().goesTo().map(GoesTo::text).orElseThrow());
+          new Objection(
+              ObjectionKind.OUT_OF_SERVICE,
+              "out of service: it goes to "
+                  + judged.verdict().goesTo().map(GoesTo::text).orElseThrow()));
     }
-    judged.notices().forEach(notice -> against.add(notice.text()));
+    judged.notices().forEach(notice -> against.add(notice.objection()));
     judged
         .whereabouts()
         .holder()
         .filter(holder -> !holder.equals(member.name()))
-        .ifPresent(holder -> against.add("issued to " + holder));
+        .ifPresent(
+            holder -> against.add(new Objection(ObjectionKind.HAS_HOLDER, "issued to " + holder)));
     if (!member.uses().contains(element.use())) {
-      against.add("built for " + element.use() + ", for which " + member.name() + " needs no set");
+      against.add(
+          new Objection(
+              ObjectionKind.USE_NOT_NEEDED,
+              "built for " + element.use() + ", for which " + member.name() + " needs no set"));
     }
     size(element.kind(), member, sizes, element).ifPresent(against::add);
     return new IssueAnswer(element.named(), member, against);
   }
 
-  private static Optional<String> size(
+  private static Optional<Objection> size(
       ElementKind kind, Member member, SizeTable sizes, Element element) {
     YesNoUnknown fits = sizes.fits(kind, member.size(kind), SizeTable.sizes(element));
     String needs =
@@ -67,10 +73,16 @@ public record IssueAnswer(NamedElement element, Member member, List<String> agai
             .orElse("nobody measured " + member.name());
     return switch (fits) {
       case YES -> Optional.empty();
-      case NO -> Optional.of("size " + String.join(", ", SizeTable.sizes(element)) + "; " + needs);
+      case NO ->
+          Optional.of(
+              new Objection(
+                  ObjectionKind.OTHER_SIZE,
+                  "size " + String.join(", ", SizeTable.sizes(element)) + "; " + needs));
       case UNKNOWN ->
           Optional.of(
-              (SizeTable.sizes(element).isEmpty() ? "its size is not known; " : "") + needs);
+              new Objection(
+                  ObjectionKind.SIZE_NOT_KNOWN,
+                  (SizeTable.sizes(element).isEmpty() ? "its size is not known; " : "") + needs));
     };
   }
 

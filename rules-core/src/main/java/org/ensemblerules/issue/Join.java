@@ -31,34 +31,25 @@ public record Join(Place place, Use use, Optional<Quantity> leastOverlap, Basis 
   public enum Place {
     /** The coat over the trousers, with arms raised and bent over. */
     COAT_OVER_TROUSERS(
-        Sets.immutableEnumSet(ElementKind.COAT),
-        Sets.immutableEnumSet(ElementKind.TROUSERS),
-        "coat over trousers"),
+        Sets.immutableEnumSet(ElementKind.COAT), Sets.immutableEnumSet(ElementKind.TROUSERS)),
     /** The hood under the collar. */
-    HOOD_UNDER_COLLAR(Sets.immutableEnumSet(ElementKind.HOOD), UPPER, "hood under collar"),
+    HOOD_UNDER_COLLAR(Sets.immutableEnumSet(ElementKind.HOOD), UPPER),
     /** The gloves and the sleeves. */
-    GLOVES_AND_SLEEVES(Sets.immutableEnumSet(ElementKind.GLOVES), UPPER, "gloves and sleeves"),
+    GLOVES_AND_SLEEVES(Sets.immutableEnumSet(ElementKind.GLOVES), UPPER),
     /** The trousers over the boots. */
-    TROUSERS_OVER_BOOTS(LOWER, Sets.immutableEnumSet(ElementKind.FOOTWEAR), "trousers over boots"),
+    TROUSERS_OVER_BOOTS(LOWER, Sets.immutableEnumSet(ElementKind.FOOTWEAR)),
     /** The drag rescue device in the coat. */
-    DRAG_RESCUE_DEVICE_IN_COAT(
-        Sets.immutableEnumSet(ElementKind.DRAG_RESCUE_DEVICE),
-        UPPER,
-        "drag rescue device in the coat"),
+    DRAG_RESCUE_DEVICE_IN_COAT(Sets.immutableEnumSet(ElementKind.DRAG_RESCUE_DEVICE), UPPER),
     /** The shroud at the helmet. */
     SHROUD_AT_HELMET(
-        Sets.immutableEnumSet(ElementKind.SHROUD),
-        Sets.immutableEnumSet(ElementKind.HELMET),
-        "shroud at the helmet");
+        Sets.immutableEnumSet(ElementKind.SHROUD), Sets.immutableEnumSet(ElementKind.HELMET));
 
     private final ImmutableSet<ElementKind> one;
     private final ImmutableSet<ElementKind> other;
-    private final String text;
 
-    Place(ImmutableSet<ElementKind> one, ImmutableSet<ElementKind> other, String text) {
+    Place(ImmutableSet<ElementKind> one, ImmutableSet<ElementKind> other) {
       this.one = one;
       this.other = other;
-      this.text = text;
     }
 
     /**
@@ -78,15 +69,6 @@ public record Join(Place place, Use use, Optional<Quantity> leastOverlap, Basis 
     public Set<ElementKind> other() {
       return other;
     }
-
-    /**
-     * Returns it in words.
-     *
-     * @return a few words; never null
-     */
-    public String text() {
-      return text;
-    }
   }
 
   /**
@@ -95,8 +77,8 @@ public record Join(Place place, Use use, Optional<Quantity> leastOverlap, Basis 
    * @throws InvalidValueException if the overlap is no length above 0
    */
   public Join {
-    Objects.requireNonNull(place, "place");
-    Objects.requireNonNull(use, "use");
+    Objects.requireNonNull(place);
+    Objects.requireNonNull(use);
     leastOverlap.ifPresent(
         length ->
             InvalidValueException.require(
@@ -104,6 +86,6 @@ public record Join(Place place, Use use, Optional<Quantity> leastOverlap, Basis 
                 "Join.leastOverlap",
                 length,
                 "a length above 0"));
-    Objects.requireNonNull(basis, "basis");
+    Objects.requireNonNull(basis);
   }
 }

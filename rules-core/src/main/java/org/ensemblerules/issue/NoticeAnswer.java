@@ -24,16 +24,18 @@ public record NoticeAnswer(SafetyNotice notice, YesNoUnknown touched) {
   }
 
   /**
-   * Returns it in words.
+   * Returns it as something that speaks against the element.
    *
-   * @return a few words; never null
+   * @return the objection; never null
    */
-  public String text() {
-    return touched == YesNoUnknown.YES
-        ? "notice " + notice.id() + " touches it: " + notice.asks().text()
-        : "notice "
-            + notice.id()
-            + " may touch it, since its labels do not tell; until they do: "
-            + notice.asks().text();
+  public Objection objection() {
+    return new Objection(
+        ObjectionKind.UNDER_NOTICE,
+        touched == YesNoUnknown.YES
+            ? "notice " + notice.id() + " touches it: " + notice.asks()
+            : "notice "
+                + notice.id()
+                + " may touch it, since its labels do not tell; until they do: "
+                + notice.asks());
   }
 }

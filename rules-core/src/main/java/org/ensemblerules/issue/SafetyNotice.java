@@ -44,18 +44,16 @@ public record SafetyNotice(
   /** What a notice asks for. */
   public enum Asks {
     /** To use it no more until the notice is settled. */
-    STOP_USE(Destination.GEAR_ROOM, "stop using it"),
+    STOP_USE(Destination.GEAR_ROOM),
     /** To inspect it before it is used again. */
-    INSPECT(Destination.GEAR_ROOM, "inspect it before it is used again"),
+    INSPECT_FIRST(Destination.GEAR_ROOM),
     /** To send it back to its manufacturer. */
-    RETURN(Destination.MANUFACTURER, "send it back to its manufacturer");
+    SEND_BACK(Destination.MANUFACTURER);
 
     private final Destination destination;
-    private final String text;
 
-    Asks(Destination destination, String text) {
+    Asks(Destination destination) {
       this.destination = destination;
-      this.text = text;
     }
 
     /**
@@ -65,15 +63,6 @@ public record SafetyNotice(
      */
     public Destination destination() {
       return destination;
-    }
-
-    /**
-     * Returns it in words.
-     *
-     * @return a few words; never null
-     */
-    public String text() {
-      return text;
     }
   }
 

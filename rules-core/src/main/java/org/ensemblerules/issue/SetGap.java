@@ -177,7 +177,7 @@ public sealed interface SetGap {
 
     @Override
     public String text() {
-      return join.place().text()
+      return join.place()
           + (shown == YesNoUnknown.NO
               ? ": they do not meet as they must"
               : ": not shown for these two")

@@ -28,6 +28,7 @@ import org.ensemblerules.effect.Scope;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.fieldcheck.Condition;
 import org.ensemblerules.fleet.FleetEffect;
+import org.ensemblerules.fleet.Levelled;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
@@ -42,6 +43,9 @@ import org.ensemblerules.inspection.EvidenceGrade;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
+import org.ensemblerules.issue.Join;
+import org.ensemblerules.issue.ObjectionKind;
+import org.ensemblerules.issue.SafetyNotice;
 import org.ensemblerules.record.PfasContent;
 import org.ensemblerules.record.RecordDetail;
 import org.ensemblerules.record.RecordItem;
@@ -192,6 +196,14 @@ public enum CodeSet {
   CHANGE_KIND("changeKind", ChangeKind.values()),
   /** Codes of {@link FleetEffect}. */
   FLEET_EFFECT("fleetEffect", FleetEffect.values()),
+  /** Codes of {@link Levelled.Why}. */
+  WHY_LATE("whyLate", Levelled.Why.values()),
+  /** Codes of {@link ObjectionKind}. */
+  OBJECTION("objection", ObjectionKind.values()),
+  /** Codes of {@link SafetyNotice.Asks}. */
+  NOTICE_ASKS("noticeAsks", SafetyNotice.Asks.values()),
+  /** Codes of {@link Join.Place}. */
+  JOIN_PLACE("joinPlace", Join.Place.values()),
   /** Codes of {@link NoResultReason}. */
   NO_RESULT_REASON("noResultReason", NoResultReason.values()),
   /** Codes of {@link FailureMode}. */

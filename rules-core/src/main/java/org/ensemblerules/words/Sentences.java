@@ -21,6 +21,8 @@ import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
+import org.ensemblerules.issue.Objection;
+import org.ensemblerules.issue.SetGap;
 import org.ensemblerules.schedule.Due;
 import org.ensemblerules.schedule.TaskKey;
 import org.ensemblerules.verdict.Headline;
@@ -205,6 +207,26 @@ public final class Sentences {
   /** Keys of tasks are words with hyphens. */
   private static String spaced(TaskKey task) {
     return task.value().replace('-', ' ');
+  }
+
+  /**
+   * Says what speaks against issuing or accepting an element.
+   *
+   * @param against what; not null
+   * @return a few words without a full stop; never null
+   */
+  public String of(Objection against) {
+    return words.spelledOut(against.text());
+  }
+
+  /**
+   * Says what keeps a set from being complete and usable.
+   *
+   * @param gap what; not null
+   * @return a few words without a full stop; never null
+   */
+  public String of(SetGap gap) {
+    return words.spelledOut(gap.text());
   }
 
   /**

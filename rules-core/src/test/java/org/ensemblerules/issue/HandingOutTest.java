@@ -42,7 +42,9 @@ class HandingOutTest {
             new KeptElement(given.assessment(), where),
             List.of(),
             FitGear.AS_OF);
-    return IssueAnswer.of(judged, member, Sets.SIZES).against();
+    return IssueAnswer.of(judged, member, Sets.SIZES).against().stream()
+        .map(Objection::text)
+        .toList();
   }
 
   @Test
@@ -113,9 +115,9 @@ class HandingOutTest {
             helmet("H-6", label -> Label.builder().legibility(Legibility.READABLE)),
             helmet("H-7", label -> label.manufactured(MarkedDate.parse("2024-07"))));
     assertThat(delivery.missing()).containsExactly(Map.entry("M", 2));
-    assertThat(delivery.lines().stream().map(line -> line.discrepancies().get(0)))
+    assertThat(delivery.lines().stream().map(line -> line.discrepancies().get(0).text()))
         .containsExactly(
-            "id H-0 stands for another element as well",
+            "another element has the id H-0",
             "size L; ordered M",
             "no certification mark",
             "The maker, Model B; ordered The maker, Model A",
@@ -124,8 +126,9 @@ class HandingOutTest {
             "certification mark not seen",
             "made 2024-07, after the day of delivery");
     assertThat(delivery.lines().get(6).discrepancies())
+        .extracting(Objection::text)
         .contains(
-            "no identification",
+            "no lot or serial number",
             "size not known",
             "date of manufacture unknown; ordered to" + " last 12 months, to 2025-06-15");
   }
@@ -146,7 +149,8 @@ class HandingOutTest {
             helmet("H-2", label -> label),
             helmet("H-3", label -> label));
     assertThat(delivery.lines().get(2).discrepancies())
-        .containsExactly("more of size M than ordered");
+        .containsExactly(
+            new Objection(ObjectionKind.MORE_THAN_ORDERED, "more of size M than ordered"));
     assertThat(delivery.missing()).isEmpty();
     assertThat(delivery.isAsOrdered()).isFalse();
   }

@@ -30,7 +30,7 @@ class SafetyNoticeTest {
       Set<String> models, Set<String> lots, String from, String through) {
     return new SafetyNotice(
         "N-1",
-        SafetyNotice.Asks.RETURN,
+        SafetyNotice.Asks.SEND_BACK,
         Set.of(),
         FitGear.MAKER_NAME,
         models,
@@ -117,7 +117,7 @@ class SafetyNoticeTest {
     assertThat(after.service()).isEqualTo(Service.OUT);
     assertThat(after.goesTo()).hasValue(GoesTo.of(Destination.MANUFACTURER));
     assertThat(after.verdict()).isEqualTo(before.verdict());
-    assertThat(after.notices().get(0).text())
+    assertThat(after.notices().get(0).objection().text())
         .isEqualTo("notice N-1 touches it: send it back to its manufacturer");
   }
 

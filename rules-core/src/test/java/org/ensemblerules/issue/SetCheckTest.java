@@ -53,10 +53,10 @@ class SetCheckTest {
   @Test
   void whatIsNotShownForTheseTwoKeepsTheSetFromBeingUsable() {
     assertThat(gaps(Sets.check(Sets.WHOLE)))
-        .containsExactly("coat over trousers: not shown for these two, overlap of at least 50 mm");
+        .containsExactly("COAT_OVER_TROUSERS: not shown for these two, overlap of at least 50 mm");
     assertThat(gaps(Sets.check(Sets.WHOLE, Sets.overlap("2024-05-02", YesNoUnknown.YES, "49.9"))))
         .containsExactly(
-            "coat over trousers: they do not meet as they must, overlap of at least 50 mm");
+            "COAT_OVER_TROUSERS: they do not meet as they must, overlap of at least 50 mm");
     assertThat(
             Sets.check(Sets.WHOLE, Sets.overlap("2024-05-02", YesNoUnknown.UNKNOWN, "60"))
                 .isUsable())

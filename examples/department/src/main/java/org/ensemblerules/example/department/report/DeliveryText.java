@@ -43,7 +43,7 @@ public final class DeliveryText {
               ? "accepted"
               : "not accepted: "
                   + line.discrepancies().stream()
-                      .map(PlainWords::sentence)
+                      .map(PlainWords::of)
                       .collect(Collectors.joining("; ")));
     }
     return page.toString();

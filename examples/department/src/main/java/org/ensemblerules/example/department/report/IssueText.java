@@ -19,7 +19,7 @@ public final class IssueText {
             + " to "
             + answer.member().name()
             + (answer.mayBeIssued() ? ": it may be issued" : ": not to be issued"));
-    answer.against().forEach(why -> page.wrapped("  - ", PlainWords.sentence(why)));
+    answer.against().forEach(why -> page.wrapped("  - ", PlainWords.of(why)));
     return page.toString();
   }
 }

@@ -27,7 +27,7 @@ public final class NoticeText {
   public static String of(
       SafetyNotice notice, List<JudgedElement> touched, Readiness before, Readiness after) {
     TextPage page = new TextPage();
-    page.line("NOTICE " + notice.id() + ": " + notice.asks().text());
+    page.line("NOTICE " + notice.id() + ": " + PlainWords.of(notice.asks()));
     page.wrapped(
         "  of ",
         notice.manufacturer()

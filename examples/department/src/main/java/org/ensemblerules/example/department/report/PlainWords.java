@@ -6,6 +6,8 @@ import org.ensemblerules.effect.GoesTo;
 import org.ensemblerules.effect.PermissionRow;
 import org.ensemblerules.effect.PermittedDoer;
 import org.ensemblerules.gear.Site;
+import org.ensemblerules.issue.Objection;
+import org.ensemblerules.issue.SetGap;
 import org.ensemblerules.tables.ShippedWords;
 import org.ensemblerules.verdict.Verdict;
 import org.ensemblerules.words.Sentences;
@@ -63,6 +65,16 @@ final class PlainWords {
   /** Who may do something, and with which training. */
   static String who(Collection<PermittedDoer> doers) {
     return SENTENCES.of(doers);
+  }
+
+  /** What speaks against issuing or accepting an element. */
+  static String of(Objection against) {
+    return SENTENCES.of(against);
+  }
+
+  /** What keeps a set from being usable. */
+  static String of(SetGap gap) {
+    return SENTENCES.of(gap);
   }
 
   /** A text of the library with its codes as words. */

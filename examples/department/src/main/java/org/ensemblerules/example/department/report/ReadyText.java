@@ -120,7 +120,7 @@ public final class ReadyText {
     List<String> joins =
         member.set().gaps().stream()
             .filter(SetGap.NotJoined.class::isInstance)
-            .map(SetGap::text)
+            .map(PlainWords::of)
             .toList();
     page.wrapped(
         "  " + member.set().member().name() + ", " + station(member) + ": ",
@@ -195,10 +195,7 @@ public final class ReadyText {
                             .goesTo()
                             .map(goesTo -> "out, goes to " + PlainWords.of(goesTo))
                             .orElse("in service")));
-    member
-        .set()
-        .gaps()
-        .forEach(gap -> page.wrapped("  against it          ", PlainWords.sentence(gap.text())));
+    member.set().gaps().forEach(gap -> page.wrapped("  against it          ", PlainWords.of(gap)));
     member
         .set()
         .weakest()
