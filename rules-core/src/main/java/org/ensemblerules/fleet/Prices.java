@@ -19,7 +19,12 @@ public final class Prices {
   private static final BigDecimal MOST_GROWTH = BigDecimal.valueOf(100);
   private static final int MOST_YEARS = 50;
 
-  private record Cell(ElementKind kind, Use use, Optional<LayerKind> layer) {}
+  private record Cell(ElementKind kind, Use use, Optional<LayerKind> layer) {
+    @Override
+    public String toString() {
+      return layer.map(of -> of + " of ").orElse("") + kind + " for " + use;
+    }
+  }
 
   private final ImmutableMap<Cell, BigDecimal> amounts;
   private final BigDecimal growthPercent;

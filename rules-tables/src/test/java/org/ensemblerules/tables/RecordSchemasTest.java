@@ -20,7 +20,9 @@ import org.ensemblerules.care.MachineType;
 import org.ensemblerules.defect.Demand;
 import org.ensemblerules.defect.ExtentKind;
 import org.ensemblerules.effect.EffectKind;
+import org.ensemblerules.fleet.Clearing;
 import org.ensemblerules.fleet.FleetEffect;
+import org.ensemblerules.fleet.Levelled;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.YesNoUnknown;
@@ -30,6 +32,10 @@ import org.ensemblerules.history.Event;
 import org.ensemblerules.inspection.EvidenceGrade;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
+import org.ensemblerules.issue.Join;
+import org.ensemblerules.issue.ObjectionKind;
+import org.ensemblerules.issue.SafetyNotice;
+import org.ensemblerules.issue.SetGap;
 import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.Ties;
 import org.ensemblerules.measure.Unit;
@@ -85,6 +91,14 @@ class RecordSchemasTest {
           Map.entry("difference-answer#/$defs/strictness", names(Comparison.class)),
           Map.entry("difference-answer#/$defs/effect", names(FleetEffect.class)),
           Map.entry("audit-answer#/$defs/flawKind", names(FlawKind.class)),
+          Map.entry("department#/$defs/joinPlace", names(Join.Place.class)),
+          Map.entry("department#/$defs/noticeAsks", names(SafetyNotice.Asks.class)),
+          Map.entry("department#/$defs/objectionKind", names(ObjectionKind.class)),
+          Map.entry("department#/$defs/whyLate", names(Levelled.Why.class)),
+          Map.entry("department#/$defs/gap", formsOf(SetGap.class)),
+          Map.entry("department#/$defs/clearing", formsOf(Clearing.class)),
+          Map.entry("set-entry#/properties/entry", formsOf(ListsJson.SetEntry.class)),
+          Map.entry("cost#/properties/of", formsOf(ListsJson.CostEntry.class)),
           Map.entry("line#/$defs/code", names(FaultCode.class)),
           Map.entry("verdict#/properties/outBecause/items", names(OutBecause.class)),
           Map.entry("verdict#/$defs/service", names(Service.class)),
@@ -115,7 +129,23 @@ class RecordSchemasTest {
         "rules-answer",
         "difference-answer",
         "audit-answer",
-        "line");
+        "line",
+        "department",
+        "member",
+        "whereabouts",
+        "set-entry",
+        "fitting",
+        "order",
+        "notice",
+        "cost",
+        "morning-answer",
+        "clearing-answer",
+        "ready-answer",
+        "issue-answer",
+        "delivery-answer",
+        "notice-answer",
+        "plan-answer",
+        "figures-answer");
   }
 
   @ParameterizedTest

@@ -7,12 +7,9 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.ensemblerules.example.department.demo.DemoPolicies;
-import org.ensemblerules.example.department.report.CareSum;
 import org.ensemblerules.example.department.report.FiguresText;
-import org.ensemblerules.fleet.CareSoFar;
 import org.ensemblerules.fleet.Figures;
-import org.ensemblerules.fleet.Prices;
+import org.ensemblerules.tables.FleetJson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -23,7 +20,7 @@ import picocli.CommandLine.Spec;
     name = "figures",
     description = {
       "Counts: inspected in time, overdue, ages, findings by part and age, why gear is out; what",
-      "washes and repairs cost beside new gear, as advice, at the invented department's prices.",
+      "washes and repairs cost beside new gear, as advice.",
       "A bad line is named on the standard error; the others are answered."
     })
 final class FiguresCommand implements Callable<Integer> {
@@ -31,6 +28,7 @@ final class FiguresCommand implements Callable<Integer> {
   private final Clock clock;
 
   @Mixin private final GearOptions gear = new GearOptions();
+  @Mixin private final CostsOption costsOption = new CostsOption();
   @Spec private CommandSpec spec = CommandSpec.create();
 
   FiguresCommand(InputStream in, Clock clock) {
@@ -42,23 +40,25 @@ final class FiguresCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     LocalDate day = gear.day(clock);
     Answer<Figures> figures = Answer.of(Figures.collector(gear.rules(spec, day)));
-    CareSum care = new CareSum();
-    Prices prices = DemoPolicies.prices(BigDecimal.ZERO);
+    KeptLists lists = gear.lists(in, spec);
+    CareSum care = new CareSum(costsOption.read(lists, gear.isDemo(), BigDecimal.ZERO));
     int code =
         gear.each(
             in,
             spec,
+            lists,
             day,
             List.of(),
             judged -> {
               figures.accept(judged);
-              care.add(
-                  CareSoFar.of(
-                      judged, DemoPolicies.careCosts(), prices, DemoPolicies.costPolicy()));
+              care.add(judged);
             });
     spec.commandLine()
         .getOut()
-        .print(FiguresText.of(gear.name() + ", " + day, figures.get(), care));
+        .print(
+            gear.isJson()
+                ? FleetJson.write(day, figures.get(), care.sum()) + "\n"
+                : FiguresText.of(gear.name() + ", " + day, figures.get(), care.sum()));
     return code;
   }
 }

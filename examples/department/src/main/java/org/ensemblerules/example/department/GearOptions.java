@@ -4,12 +4,15 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.example.department.demo.DemoElement;
 import org.ensemblerules.example.department.demo.DemoRoster;
+import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.issue.JudgedElement;
 import org.ensemblerules.issue.KeptElement;
 import org.ensemblerules.issue.SafetyNotice;
@@ -18,6 +21,7 @@ import org.ensemblerules.record.HolderSpan;
 import org.ensemblerules.record.Holders;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.JsonLines;
+import org.ensemblerules.tables.ListsJson;
 import org.ensemblerules.verdict.Assessment;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -29,6 +33,7 @@ final class GearOptions {
   @Mixin private final RulesOption rulesOption = new RulesOption();
   @Mixin private final OverlayOption overlayOption = new OverlayOption();
   @Mixin private final DoersOption doersOption = new DoersOption();
+  @Mixin private final JsonOption json = new JsonOption();
 
   @Parameters(
       arity = "0..1",
@@ -40,6 +45,15 @@ final class GearOptions {
   private Optional<String> file = Optional.empty();
 
   @Option(
+      names = "--where",
+      paramLabel = "FILE",
+      description = {
+        "JSON Lines file of who has which element and where it is. What it does not have is taken",
+        "from the records."
+      })
+  private Optional<String> where = Optional.empty();
+
+  @Option(
       names = "--as-of",
       paramLabel = "DATE",
       description = "Day asked about. Default: today for a file, 2026-11-25 otherwise.")
@@ -48,6 +62,26 @@ final class GearOptions {
   /** The day asked about. */
   LocalDate day(Clock clock) {
     return asOf.orElseGet(() -> file.isPresent() ? LocalDate.now(clock) : DemoDepartment.AS_OF);
+  }
+
+  /** Whether the gear is that of the invented department. */
+  boolean isDemo() {
+    return file.isEmpty();
+  }
+
+  /** Whether the answer is for programs. */
+  boolean isJson() {
+    return json.isAsked();
+  }
+
+  /** How lines beside the gear are answered. */
+  Answers answers(CommandSpec spec) {
+    return new Answers(json, spec);
+  }
+
+  /** How the lists beside the gear are read. */
+  KeptLists lists(InputStream in, CommandSpec spec) {
+    return new KeptLists(in, spec, json);
   }
 
   /** The rules to judge by. */
@@ -68,32 +102,54 @@ final class GearOptions {
   int each(
       InputStream in,
       CommandSpec spec,
+      KeptLists lists,
       LocalDate day,
       List<SafetyNotice> notices,
       Consumer<JudgedElement> answer)
       throws IOException {
     RuleSet rules = rules(spec, day);
+    Map<ElementId, Whereabouts> kept = kept(lists);
     if (file.isEmpty()) {
       for (DemoElement element : DemoDepartment.elements(rulesOption.rules(spec))) {
         Assessment piece = element.assessment();
-        KeptElement kept = new KeptElement(piece, DemoRoster.of(piece.element().id()));
-        answer.accept(JudgedElement.of(rules, kept, notices, day));
+        ElementId id = piece.element().id();
+        Whereabouts is = kept.getOrDefault(id, DemoRoster.of(id));
+        answer.accept(JudgedElement.of(rules, new KeptElement(piece, is), notices, day));
       }
-      return ExitCodes.ALL_READ;
+      return lists.exitCode(ExitCodes.ALL_READ);
     }
     try (JsonLines<Assessment> lines =
         Input.open(file.get(), in, doersOption.assessments(rules, spec))) {
       GoodLines<Assessment> good =
-          new GoodLines<>(
-              file.get(), lines, record -> record.element().id().value(), spec, new JsonOption());
+          new GoodLines<>(file.get(), lines, record -> record.element().id().value(), spec, json);
       good.forEachRemaining(
           record ->
               answer.accept(
                   JudgedElement.of(
-                      rules, new KeptElement(record, recorded(record)), notices, day)));
+                      rules,
+                      new KeptElement(
+                          record,
+                          Optional.ofNullable(kept.get(record.element().id()))
+                              .orElseGet(() -> recorded(record))),
+                      notices,
+                      day)));
       doersOption.tellUnknown(spec);
-      return good.bad() == 0 ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES;
+      return lists.exitCode(good.bad() == 0 ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES);
     }
+  }
+
+  /** Of what a list has in two places nobody knows where it is. */
+  private Map<ElementId, Whereabouts> kept(KeptLists lists) throws IOException {
+    Map<ElementId, Whereabouts> kept = new HashMap<>();
+    if (where.isPresent()) {
+      for (ListsJson.Kept entry : lists.good(where.get(), ListsJson::readWhereabouts)) {
+        kept.merge(
+            entry.element(),
+            entry.where(),
+            (one, other) -> one.equals(other) ? one : Whereabouts.unknown());
+      }
+    }
+    return kept;
   }
 
   /** Whom the record has as its holder, if it has one and no more. */

@@ -7,11 +7,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.ensemblerules.example.department.demo.DemoPolicies;
-import org.ensemblerules.example.department.demo.DemoRoster;
 import org.ensemblerules.example.department.report.IssueText;
 import org.ensemblerules.issue.IssueAnswer;
 import org.ensemblerules.issue.Member;
+import org.ensemblerules.tables.FleetJson;
+import org.ensemblerules.tables.ShippedWords;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -28,6 +28,8 @@ final class IssueCommand implements Callable<Integer> {
   private final Clock clock;
 
   @Mixin private final GearOptions gear = new GearOptions();
+  @Mixin private final MembersOption membersOption = new MembersOption();
+  @Mixin private final NoticesOption noticesOption = new NoticesOption();
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Option(
@@ -52,8 +54,10 @@ final class IssueCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     LocalDate day = gear.day(clock);
+    KeptLists lists = gear.lists(in, spec);
+    MembersOption.Wearers wearers = membersOption.read(lists, gear.isDemo());
     Member member =
-        DemoRoster.members().stream()
+        wearers.members().stream()
             .filter(each -> each.name().equals(to))
             .findFirst()
             .orElseThrow(() -> misused("--to", to, "a member, as in \"A. Sample\""));
@@ -62,17 +66,25 @@ final class IssueCommand implements Callable<Integer> {
         gear.each(
             in,
             spec,
+            lists,
             day,
-            List.of(),
+            noticesOption.read(lists, false),
             judged -> {
               if (judged.element().id().value().equals(element)) {
-                answers.add(IssueAnswer.of(judged, member, DemoPolicies.sizes()));
+                answers.add(IssueAnswer.of(judged, member, wearers.sizes()));
               }
             });
     if (answers.isEmpty()) {
       throw misused("--element", element, "the name of an element, as in 10-01-COAT");
     }
-    answers.forEach(answer -> spec.commandLine().getOut().print(IssueText.of(answer)));
+    answers.forEach(
+        answer ->
+            spec.commandLine()
+                .getOut()
+                .print(
+                    gear.isJson()
+                        ? FleetJson.write(answer, ShippedWords.english()) + "\n"
+                        : IssueText.of(answer)));
     return code;
   }
 

@@ -13,6 +13,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.ensemblerules.effect.Destination;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.example.department.report.ClearingText;
@@ -26,7 +27,8 @@ import org.ensemblerules.fleet.Today;
 import org.ensemblerules.fleet.Work;
 import org.ensemblerules.issue.JudgedElement;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.tables.FleetJson;
+import org.ensemblerules.tables.ShippedWords;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -47,6 +49,7 @@ final class MorningCommand implements Callable<Integer> {
   private final Clock clock;
 
   @Mixin private final GearOptions gear = new GearOptions();
+  @Mixin private final NoticesOption noticesOption = new NoticesOption();
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Option(
@@ -92,20 +95,18 @@ final class MorningCommand implements Callable<Integer> {
     LocalDate day = gear.day(clock);
     RuleSet rules = gear.rules(spec, day);
     LocalDate through = day.plusMonths(months).minusDays(1);
-    Levelling levelling;
-    try {
-      levelling =
-          new Levelling(
-              new Capacity(
-                  perDay,
-                  OptionalInt.empty(),
-                  Set.of(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY),
-                  Set.of()),
-              day,
-              through);
-    } catch (InvalidValueException e) {
-      throw new ParameterException(spec.commandLine(), e.getMessage(), e);
-    }
+    KeptLists lists = gear.lists(in, spec);
+    Levelling levelling =
+        lists.made(
+            () ->
+                new Levelling(
+                    new Capacity(
+                        perDay,
+                        OptionalInt.empty(),
+                        Set.of(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY),
+                        Set.of()),
+                    day,
+                    through));
     Answer<Today> today = Answer.of(Today.collector(rules));
     Answer<Figures> figures = Answer.of(Figures.collector(rules));
     List<AwayEntry> away = new ArrayList<>();
@@ -116,8 +117,9 @@ final class MorningCommand implements Callable<Integer> {
         gear.each(
             in,
             spec,
+            lists,
             day,
-            List.of(),
+            noticesOption.read(lists, false),
             judged -> {
               today.accept(judged);
               figures.accept(judged);
@@ -133,26 +135,43 @@ final class MorningCommand implements Callable<Integer> {
                 judged.goesTo().ifPresent(goesTo -> out.add(judged));
               }
             });
-    if (by.isPresent()) {
-      spec.commandLine().getOut().print(clearing(rules, doers, out));
-    } else if (list.isPresent()) {
-      spec.commandLine().getOut().print(MorningText.list(today.get(), list.get()));
-    } else {
-      spec.commandLine()
-          .getOut()
-          .print(
-              MorningText.of(
-                  gear.name() + ", " + day,
-                  figures.get(),
-                  today.get(),
-                  away.stream().sorted().toList(),
-                  levelling.spread(work),
-                  top));
-    }
+    spec.commandLine()
+        .getOut()
+        .print(
+            by.isPresent()
+                ? clearing(rules, day, doers, out)
+                : told(
+                    figures.get(),
+                    new FleetJson.Morning(
+                        day,
+                        listed(today.get()),
+                        away.stream().sorted().toList(),
+                        levelling.spread(work))));
     return code;
   }
 
-  private String clearing(RuleSet rules, Map<String, Doer> doers, List<JudgedElement> out) {
+  /** Only the one list, if one is asked for. */
+  private Today listed(Today today) {
+    return list.map(
+            place ->
+                new Today(
+                    today.lists().entrySet().stream()
+                        .filter(each -> each.getKey().destination() == place)
+                        .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue))))
+        .orElse(today);
+  }
+
+  private String told(Figures figures, FleetJson.Morning morning) {
+    if (gear.isJson()) {
+      return FleetJson.write(morning, ShippedWords.english()) + "\n";
+    }
+    return list.isPresent()
+        ? MorningText.list(morning.today())
+        : MorningText.of(gear.name() + ", " + morning.asOf(), figures, morning, top);
+  }
+
+  private String clearing(
+      RuleSet rules, LocalDate day, Map<String, Doer> doers, List<JudgedElement> out) {
     Doer doer =
         Optional.ofNullable(doers.get(by.orElseThrow()))
             .orElseThrow(
@@ -163,7 +182,20 @@ final class MorningCommand implements Callable<Integer> {
                             + by.get()
                             + ", allowed: whom a record names, as "
                             + String.join("; ", doers.keySet().stream().limit(5).toList())));
-    return ClearingText.of(
-        doer, out, out.stream().map(judged -> Clearing.of(rules, doer, judged)).toList());
+    FleetJson.ClearingList answer =
+        new FleetJson.ClearingList(
+            doer,
+            day,
+            out.stream()
+                .map(
+                    judged ->
+                        new FleetJson.Cleared(
+                            judged.element().named(),
+                            judged.whereabouts(),
+                            Clearing.of(rules, doer, judged)))
+                .toList());
+    return gear.isJson()
+        ? FleetJson.write(answer, ShippedWords.english()) + "\n"
+        : ClearingText.of(answer);
   }
 }

@@ -7,30 +7,32 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.ensemblerules.example.department.demo.DemoPolicies;
-import org.ensemblerules.example.department.demo.DemoRoster;
 import org.ensemblerules.example.department.report.NoticeText;
 import org.ensemblerules.fleet.Readiness;
 import org.ensemblerules.issue.JudgedElement;
+import org.ensemblerules.issue.NoticedElement;
 import org.ensemblerules.issue.SafetyNotice;
-import org.ensemblerules.issue.SetCheck;
+import org.ensemblerules.tables.FleetJson;
+import org.ensemblerules.tables.ShippedWords;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 
-/** What a safety notice touches, and who is ready before and after it. */
+/** What safety notices touch, and who is ready before and after them. */
 @Command(
     name = "notice",
     description = {
-      "Tells what a safety notice of the invented mail touches, certainly or possibly, and who is",
-      "ready before and after it."
+      "Tells what safety notices touch, certainly or possibly, and who is ready before and after",
+      "them."
     })
 final class NoticeCommand implements Callable<Integer> {
   private final InputStream in;
   private final Clock clock;
 
   @Mixin private final GearOptions gear = new GearOptions();
+  @Mixin private final MembersOption membersOption = new MembersOption();
+  @Mixin private final NoticesOption noticesOption = new NoticesOption();
   @Spec private CommandSpec spec = CommandSpec.create();
 
   NoticeCommand(InputStream in, Clock clock) {
@@ -41,32 +43,32 @@ final class NoticeCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     LocalDate day = gear.day(clock);
-    SafetyNotice notice = DemoPolicies.notice();
-    List<JudgedElement> touched = new ArrayList<>();
-    Answer<Readiness> before = ready(day);
-    Answer<Readiness> after = ready(day);
+    KeptLists lists = gear.lists(in, spec);
+    MembersOption.Wearers wearers = membersOption.read(lists, gear.isDemo());
+    List<SafetyNotice> notices = noticesOption.read(lists, gear.isDemo());
+    List<NoticedElement> touched = new ArrayList<>();
+    Answer<Readiness> before = lists.made(() -> Answer.of(wearers.readiness(day)));
+    Answer<Readiness> after = lists.made(() -> Answer.of(wearers.readiness(day)));
     int code =
         gear.each(
             in,
             spec,
+            lists,
             day,
-            List.of(notice),
+            notices,
             judged -> {
               after.accept(judged);
               before.accept(new JudgedElement(judged.kept(), judged.verdict(), List.of()));
-              if (!judged.notices().isEmpty() && !judged.isGone()) {
-                touched.add(judged);
-              }
+              NoticedElement.of(judged).ifPresent(touched::add);
             });
-    spec.commandLine().getOut().print(NoticeText.of(notice, touched, before.get(), after.get()));
+    FleetJson.NoticeEffect effect =
+        new FleetJson.NoticeEffect(notices, touched, before.get(), after.get());
+    spec.commandLine()
+        .getOut()
+        .print(
+            gear.isJson()
+                ? FleetJson.write(effect, ShippedWords.english()) + "\n"
+                : NoticeText.of(effect));
     return code;
-  }
-
-  private static Answer<Readiness> ready(LocalDate day) {
-    return Answer.of(
-        Readiness.collector(
-            DemoRoster.members(),
-            new SetCheck(DemoPolicies.sets(), DemoPolicies.sizes(), DemoRoster.fittings(), day),
-            DemoPolicies.sizes()));
   }
 }

@@ -7,19 +7,17 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.ensemblerules.example.department.demo.DemoPolicies;
 import org.ensemblerules.example.department.report.PlanText;
 import org.ensemblerules.fleet.Budget;
 import org.ensemblerules.fleet.Forecast;
 import org.ensemblerules.fleet.Need;
 import org.ensemblerules.fleet.Prices;
 import org.ensemblerules.fleet.ReplacementPlan;
-import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.tables.FleetJson;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** What leaves service over the years, and what replacing it costs. */
@@ -27,7 +25,7 @@ import picocli.CommandLine.Spec;
     name = "plan",
     description = {
       "Forecasts what leaves service and plans its replacement under a yearly budget, the earliest",
-      "needed first. The prices are those of the invented department.",
+      "needed first.",
       "A bad line is named on the standard error; the others are answered."
     })
 final class PlanCommand implements Callable<Integer> {
@@ -35,6 +33,7 @@ final class PlanCommand implements Callable<Integer> {
   private final Clock clock;
 
   @Mixin private final GearOptions gear = new GearOptions();
+  @Mixin private final CostsOption costsOption = new CostsOption();
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Option(
@@ -69,27 +68,26 @@ final class PlanCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     LocalDate day = gear.day(clock);
-    Budget budget;
-    Prices prices;
-    try {
-      budget = new Budget(perYear, day.getYear() + 1, years);
-      prices = DemoPolicies.prices(growth);
-    } catch (InvalidValueException e) {
-      throw new ParameterException(spec.commandLine(), e.getMessage(), e);
-    }
+    KeptLists lists = gear.lists(in, spec);
+    Budget budget = lists.made(() -> new Budget(perYear, day.getYear() + 1, years));
+    Prices prices = costsOption.read(lists, gear.isDemo(), growth).prices();
     Answer<Forecast> forecast = Answer.of(Forecast.collector(day, years));
     LocalDate last = LocalDate.of(budget.firstYear() + years - 1, 12, 31);
     Answer<List<Need>> needs = Answer.of(ReplacementPlan.needs(prices, last));
-    int code = gear.each(in, spec, day, List.of(), forecast.andThen(needs));
+    int code = gear.each(in, spec, lists, day, List.of(), forecast.andThen(needs));
     ReplacementPlan plan =
         ReplacementPlan.of(
             needs.get(),
             prices,
             budget,
             smooth ? ReplacementPlan.Pace.SMOOTHED : ReplacementPlan.Pace.WHEN_NEEDED);
+    FleetJson.Years answer = new FleetJson.Years(forecast.get(), budget, plan);
     spec.commandLine()
         .getOut()
-        .print(PlanText.of(gear.name() + ", " + day, forecast.get(), budget, plan));
+        .print(
+            gear.isJson()
+                ? FleetJson.write(answer) + "\n"
+                : PlanText.of(gear.name() + ", " + day, forecast.get(), budget, plan));
     return code;
   }
 }

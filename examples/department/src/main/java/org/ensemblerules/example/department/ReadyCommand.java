@@ -2,17 +2,17 @@ package org.ensemblerules.example.department;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.PrintWriter;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.ensemblerules.example.department.demo.DemoPolicies;
-import org.ensemblerules.example.department.demo.DemoRoster;
 import org.ensemblerules.example.department.report.ReadyText;
 import org.ensemblerules.fleet.Readiness;
 import org.ensemblerules.fleet.ReadyMember;
-import org.ensemblerules.issue.SetCheck;
+import org.ensemblerules.tables.FleetJson;
+import org.ensemblerules.tables.ShippedWords;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -26,14 +26,15 @@ import picocli.CommandLine.Spec;
     description = {
       "Tells who is ready: by station and kind, the members without a usable set, the spares that"
           + " fit.",
-      "With --member: that member's set. The members, sizes and sets are those of the invented"
-          + " department."
+      "With --member: that member's set."
     })
 final class ReadyCommand implements Callable<Integer> {
   private final InputStream in;
   private final Clock clock;
 
   @Mixin private final GearOptions gear = new GearOptions();
+  @Mixin private final MembersOption membersOption = new MembersOption();
+  @Mixin private final NoticesOption noticesOption = new NoticesOption();
   @Spec private CommandSpec spec = CommandSpec.create();
 
   @Option(
@@ -57,14 +58,17 @@ final class ReadyCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     LocalDate day = gear.day(clock);
-    SetCheck check =
-        new SetCheck(DemoPolicies.sets(), DemoPolicies.sizes(), DemoRoster.fittings(), day);
-    Answer<Readiness> answer =
-        Answer.of(Readiness.collector(DemoRoster.members(), check, DemoPolicies.sizes()));
-    int code = gear.each(in, spec, day, List.of(), answer);
+    KeptLists lists = gear.lists(in, spec);
+    MembersOption.Wearers wearers = membersOption.read(lists, gear.isDemo());
+    Answer<Readiness> answer = lists.made(() -> Answer.of(wearers.readiness(day)));
+    int code = gear.each(in, spec, lists, day, noticesOption.read(lists, false), answer);
     Readiness ready = answer.get();
+    PrintWriter out = spec.commandLine().getOut();
     if (member.isEmpty()) {
-      spec.commandLine().getOut().print(ReadyText.of(gear.name() + ", " + day, ready, top));
+      out.print(
+          gear.isJson()
+              ? FleetJson.write(ready, ShippedWords.english()) + "\n"
+              : ReadyText.of(gear.name() + ", " + day, ready, top));
       return code;
     }
     List<ReadyMember> sets =
@@ -76,7 +80,12 @@ final class ReadyCommand implements Callable<Integer> {
           spec.commandLine(),
           "--member: found " + member.get() + ", allowed: a member, as in \"A. Sample\"");
     }
-    sets.forEach(set -> spec.commandLine().getOut().print(ReadyText.of(set)));
+    if (gear.isJson()) {
+      Readiness its = new Readiness(ready.counts(), sets, ready.strangers(), ready.repeated());
+      out.print(FleetJson.write(its, ShippedWords.english()) + "\n");
+    } else {
+      sets.forEach(set -> out.print(ReadyText.of(set)));
+    }
     return code;
   }
 }

@@ -10,9 +10,14 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.ensemblerules.example.department.demo.DemoDepartment;
+import org.ensemblerules.example.department.demo.DemoPolicies;
+import org.ensemblerules.example.department.demo.DemoRoster;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.AssessmentJson;
+import org.ensemblerules.tables.ListsJson;
 import org.ensemblerules.tables.ShippedWords;
 import org.ensemblerules.tables.VerdictJson;
 import org.ensemblerules.verdict.Assess;
@@ -25,14 +30,38 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** What each command reads. */
+/** What each command reads, and the lists beside it. */
 @Command(
     name = "sample",
     description = "Prints some lines that a command can read, to see what they look like.")
 final class SampleCommand implements Callable<Integer> {
   private static final int LINES = 3;
   private static final List<String> READ_ASSESSMENTS =
-      List.of("assess", "due", "explain", "difference");
+      List.of(
+          "assess",
+          "due",
+          "explain",
+          "difference",
+          "morning",
+          "ready",
+          "issue",
+          "delivery",
+          "notice",
+          "plan",
+          "figures");
+
+  /** The lists beside the gear; those that are of use only whole are printed whole. */
+  private static final Map<String, Supplier<Stream<String>>> LISTS =
+      new TreeMap<>(
+          Map.of(
+              "costs", () -> DemoPolicies.costs().stream().map(ListsJson::write),
+              "fittings", () -> first(DemoRoster.fittings(), ListsJson::write),
+              "members", () -> first(DemoRoster.members(), ListsJson::write),
+              "notices", () -> Stream.of(ListsJson.write(DemoPolicies.notice())),
+              "orders", () -> Stream.of(ListsJson.write(DemoPolicies.delivery())),
+              "sets", () -> DemoPolicies.setEntries().stream().map(ListsJson::write),
+              "where", () -> first(DemoRoster.whereabouts(), ListsJson::write)));
+
   private static final Map<String, String> FILES =
       new TreeMap<>(
           Map.of(
@@ -46,7 +75,12 @@ final class SampleCommand implements Callable<Integer> {
   @Mixin private final RulesOption rulesOption = new RulesOption();
   @Spec private CommandSpec spec = CommandSpec.create();
 
-  @Parameters(paramLabel = "COMMAND", description = "The command, as in assess or care.")
+  @Parameters(
+      paramLabel = "COMMAND",
+      description = {
+        "The command, as in assess or care; or a list beside the gear: costs, fittings, members,",
+        "notices, orders, sets or where."
+      })
   private String command = "";
 
   @Option(names = "--short", description = "Names the criteria of an inspection short.")
@@ -63,6 +97,9 @@ final class SampleCommand implements Callable<Integer> {
           one ->
               VerdictJson.write(
                   Assess.assess(rules, one, DemoDepartment.AS_OF), ShippedWords.english()));
+    } else if (LISTS.containsKey(command)) {
+      PrintWriter out = spec.commandLine().getOut();
+      LISTS.get(command).get().forEach(line -> out.print(line + "\n"));
     } else if (FILES.containsKey(command)) {
       copy(FILES.get(command));
     } else {
@@ -73,9 +110,15 @@ final class SampleCommand implements Callable<Integer> {
               + ", allowed: one that reads lines: "
               + String.join(", ", READ_ASSESSMENTS)
               + ", recompute, "
-              + String.join(", ", FILES.keySet()));
+              + String.join(", ", FILES.keySet())
+              + "; or a list: "
+              + String.join(", ", LISTS.keySet()));
     }
     return ExitCodes.ALL_READ;
+  }
+
+  private static <T> Stream<String> first(List<T> entries, Function<T, String> written) {
+    return entries.stream().limit(LINES).map(written);
   }
 
   private void print(RuleSet rules, Function<Assessment, String> written) {

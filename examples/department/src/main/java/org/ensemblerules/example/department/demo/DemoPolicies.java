@@ -3,6 +3,8 @@ package org.ensemblerules.example.department.demo;
 import java.math.BigDecimal;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,8 +12,6 @@ import java.util.Set;
 import java.util.function.Consumer;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.RepairClass;
-import org.ensemblerules.fleet.CareCosts;
-import org.ensemblerules.fleet.Prices;
 import org.ensemblerules.fleet.UnitCost;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementId;
@@ -34,6 +34,9 @@ import org.ensemblerules.measure.Unit;
 import org.ensemblerules.repair.CostPolicy;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Confidence;
+import org.ensemblerules.tables.ListsJson;
+import org.ensemblerules.tables.ListsJson.CostEntry;
+import org.ensemblerules.tables.ListsJson.SetEntry;
 
 /** What the invented department decided for itself, and what came in its mail. */
 public final class DemoPolicies {
@@ -47,18 +50,23 @@ public final class DemoPolicies {
   private DemoPolicies() {}
 
   /**
-   * Tells what a set must have.
+   * Tells what a set must have, and where its elements must be shown to meet.
    *
    * @return the table; never null
    */
   public static SetTable sets() {
+    return SetTable.of(rows(), joins());
+  }
+
+  private static List<SetRow> rows() {
     List<SetRow> rows = new ArrayList<>();
-    List<Join> joins = new ArrayList<>();
     for (Use use : Use.values()) {
       rows.add(
           new SetRow(
               use,
-              List.of(Set.of(ElementKind.COAT, ElementKind.TROUSERS), Set.of(ElementKind.COVERALL)),
+              List.of(
+                  EnumSet.of(ElementKind.COAT, ElementKind.TROUSERS),
+                  EnumSet.of(ElementKind.COVERALL)),
               PRACTICE));
       List<ElementKind> more =
           new ArrayList<>(
@@ -72,6 +80,13 @@ public final class DemoPolicies {
         more.addAll(List.of(ElementKind.SHROUD, ElementKind.HELMET_COVER));
       }
       more.forEach(kind -> rows.add(new SetRow(use, List.of(Set.of(kind)), PRACTICE)));
+    }
+    return rows;
+  }
+
+  private static List<Join> joins() {
+    List<Join> joins = new ArrayList<>();
+    for (Use use : Use.values()) {
       for (Join.Place place : Join.Place.values()) {
         boolean measured = place == Join.Place.COAT_OVER_TROUSERS;
         joins.add(
@@ -82,7 +97,7 @@ public final class DemoPolicies {
                 measured ? REMEMBERED : PRACTICE));
       }
     }
-    return SetTable.of(rows, joins);
+    return joins;
   }
 
   /**
@@ -91,6 +106,10 @@ public final class DemoPolicies {
    * @return the table; never null
    */
   public static SizeTable sizes() {
+    return SizeTable.of(fits());
+  }
+
+  private static List<SizeFit> fits() {
     List<String> sizes = List.of("S", "M", "L", "XL", "2XL");
     List<SizeFit> rows = new ArrayList<>();
     for (ElementKind kind : List.of(ElementKind.COAT, ElementKind.TROUSERS, ElementKind.HOOD)) {
@@ -98,63 +117,60 @@ public final class DemoPolicies {
         rows.add(new SizeFit(kind, sizes.get(i), Set.of(sizes.get(i + 1)), PRACTICE));
       }
     }
-    return SizeTable.of(rows);
+    return rows;
   }
 
   /**
-   * Tells what new gear costs. The prices are invented; no shroud was ever bought by itself.
+   * Tells all that was decided about sets, entry by entry.
    *
-   * @param growthPercent by how many percent prices grow each year, 0 to 100; not null
-   * @return the prices; never null
+   * @return the entries; never null
    */
-  public static Prices prices(BigDecimal growthPercent) {
-    List<UnitCost> costs = new ArrayList<>();
+  public static List<SetEntry> setEntries() {
+    List<SetEntry> entries = new ArrayList<>();
+    rows().forEach(row -> entries.add(new SetEntry.Needs(row)));
+    joins().forEach(join -> entries.add(new SetEntry.Meets(join)));
+    fits().forEach(fit -> entries.add(new SetEntry.Fits(fit)));
+    return entries;
+  }
+
+  /**
+   * Tells what gear and its care cost, all of it invented. No shroud was ever bought by itself, and
+   * specialized cleaning is billed case by case. Care is thought worth three times a new one, in
+   * all the years.
+   *
+   * @return the costs; never null
+   */
+  public static List<CostEntry> costs() {
+    List<CostEntry> costs = new ArrayList<>();
     for (Use use : Use.values()) {
       long times = use == Use.PROXIMITY ? 2 : 1;
-      Map.of(
-              ElementKind.COAT, 1500L,
-              ElementKind.TROUSERS, 1100L,
-              ElementKind.COVERALL, 2400L,
-              ElementKind.HOOD, 120L,
-              ElementKind.GLOVES, 110L,
-              ElementKind.FOOTWEAR, 450L,
-              ElementKind.HELMET, 400L,
-              ElementKind.DRAG_RESCUE_DEVICE, 60L,
-              ElementKind.HELMET_COVER, 180L)
+      new EnumMap<>(
+              Map.of(
+                  ElementKind.COAT, 1500L,
+                  ElementKind.TROUSERS, 1100L,
+                  ElementKind.COVERALL, 2400L,
+                  ElementKind.HOOD, 120L,
+                  ElementKind.GLOVES, 110L,
+                  ElementKind.FOOTWEAR, 450L,
+                  ElementKind.HELMET, 400L,
+                  ElementKind.DRAG_RESCUE_DEVICE, 60L,
+                  ElementKind.HELMET_COVER, 180L))
           .forEach(
               (kind, amount) ->
                   costs.add(
-                      new UnitCost(
-                          kind, use, Optional.empty(), BigDecimal.valueOf(amount * times))));
+                      new CostEntry.NewGear(
+                          new UnitCost(
+                              kind, use, Optional.empty(), BigDecimal.valueOf(amount * times)))));
     }
-    return Prices.of(costs, growthPercent);
-  }
-
-  /**
-   * Tells what cleanings and repairs cost; specialized cleaning is billed case by case.
-   *
-   * @return the costs, invented; never null
-   */
-  public static CareCosts careCosts() {
-    return new CareCosts(
-        Map.of(
-            CleaningKind.EXPOSURE_REDUCTION, BigDecimal.ZERO,
-            CleaningKind.ADVANCED, BigDecimal.valueOf(25),
-            CleaningKind.SANITIZING, BigDecimal.valueOf(40)),
-        Map.of(
-            RepairClass.BASIC,
-            BigDecimal.valueOf(35),
-            RepairClass.ADVANCED,
-            BigDecimal.valueOf(180)));
-  }
-
-  /**
-   * Tells up to what share the owner thinks care worth its cost.
-   *
-   * @return three times a new one, in all the years; never null
-   */
-  public static CostPolicy costPolicy() {
-    return new CostPolicy(CostPolicy.Against.REPLACEMENT_VALUE, BigDecimal.valueOf(300));
+    costs.add(new CostEntry.Cleaning(CleaningKind.EXPOSURE_REDUCTION, BigDecimal.ZERO));
+    costs.add(new CostEntry.Cleaning(CleaningKind.ADVANCED, BigDecimal.valueOf(25)));
+    costs.add(new CostEntry.Cleaning(CleaningKind.SANITIZING, BigDecimal.valueOf(40)));
+    costs.add(new CostEntry.Repair(RepairClass.BASIC, BigDecimal.valueOf(35)));
+    costs.add(new CostEntry.Repair(RepairClass.ADVANCED, BigDecimal.valueOf(180)));
+    costs.add(
+        new CostEntry.Worth(
+            new CostPolicy(CostPolicy.Against.REPLACEMENT_VALUE, BigDecimal.valueOf(300))));
+    return costs;
   }
 
   /**
@@ -175,11 +191,15 @@ public final class DemoPolicies {
   }
 
   /**
-   * Returns an order of gloves.
+   * Returns an order of gloves and what came for it: six pairs, of which some are not as ordered.
    *
-   * @return the order; never null
+   * @return both; never null
    */
-  public static Order order() {
+  public static ListsJson.Delivered delivery() {
+    return new ListsJson.Delivered(order(), delivered());
+  }
+
+  private static Order order() {
     return new Order(
         "2026-31",
         ElementKind.GLOVES,
@@ -190,12 +210,7 @@ public final class DemoPolicies {
         96);
   }
 
-  /**
-   * Returns what came for the order.
-   *
-   * @return six pairs, of which some are not as ordered; never null
-   */
-  public static List<Element> delivered() {
+  private static List<Element> delivered() {
     return List.of(
         gloves("N-1", "M", label -> {}),
         gloves("N-2", "M", label -> {}),

@@ -20,6 +20,7 @@ import org.ensemblerules.issue.Join;
 import org.ensemblerules.issue.Whereabouts;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
+import org.ensemblerules.tables.ListsJson;
 
 /** The lists that the invented department keeps beside the records of its gear. */
 public final class DemoRoster {
@@ -62,6 +63,18 @@ public final class DemoRoster {
             Optional.of("Station " + member.station()),
             Optional.empty(),
             Optional.ofNullable(PROMISED.get(id.value())));
+  }
+
+  /**
+   * Tells who has the coats of the members and where they are.
+   *
+   * @return the entries of a list; never null
+   */
+  public static List<ListsJson.Kept> whereabouts() {
+    return BY_TAG.values().stream()
+        .map(member -> new ElementId(member.tag(ElementKind.COAT.name())))
+        .map(id -> new ListsJson.Kept(id, of(id)))
+        .toList();
   }
 
   /**

@@ -1,9 +1,8 @@
 package org.ensemblerules.example.department.report;
 
 import java.util.List;
-import org.ensemblerules.effect.Doer;
 import org.ensemblerules.fleet.Clearing;
-import org.ensemblerules.issue.JudgedElement;
+import org.ensemblerules.tables.FleetJson;
 
 /** What one person may clear today. */
 public final class ClearingText {
@@ -12,29 +11,34 @@ public final class ClearingText {
   /**
    * Writes the list.
    *
-   * @param doer the person; not null
-   * @param out the elements that are out; not null
-   * @param clearings what the person may do about each, in the same order; not null
+   * @param list what the person may do; not null
    * @return the text; never null
    */
-  public static String of(Doer doer, List<JudgedElement> out, List<Clearing> clearings) {
+  public static String of(FleetJson.ClearingList list) {
     TextPage page = new TextPage();
-    long all =
-        clearings.stream()
-            .filter(each -> each instanceof Clearing.May may && may.allTheWay())
-            .count();
-    long some = clearings.stream().filter(Clearing.May.class::isInstance).count() - all;
+    List<Clearing.May> may =
+        list.elements().stream()
+            .map(FleetJson.Cleared::clearing)
+            .filter(Clearing.May.class::isInstance)
+            .map(Clearing.May.class::cast)
+            .toList();
+    long all = may.stream().filter(Clearing.May::allTheWay).count();
     page.line(
-        doer.name() + " may bring " + all + " back into service, and begin with " + some + " more");
-    for (int i = 0; i < out.size(); i++) {
-      if (clearings.get(i) instanceof Clearing.May may) {
+        list.doer().name()
+            + " may bring "
+            + all
+            + " back into service, and begin with "
+            + (may.size() - all)
+            + " more");
+    for (FleetJson.Cleared each : list.elements()) {
+      if (each.clearing() instanceof Clearing.May step) {
         page.wrapped(
-            "  " + (may.allTheWay() ? "all    " : may.may() + " of " + may.all() + " "),
-            out.get(i).element().id()
+            "  " + (step.allTheWay() ? "all    " : step.may() + " of " + step.all() + " "),
+            each.element().id()
                 + ", "
-                + out.get(i).whereabouts().text()
+                + each.whereabouts().text()
                 + ": "
-                + PlainWords.toDo(may.first().effect(), may.first().target()));
+                + PlainWords.toDo(step.first().effect(), step.first().target()));
       }
     }
     return page.toString();

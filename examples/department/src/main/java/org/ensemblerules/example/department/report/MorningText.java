@@ -3,12 +3,12 @@ package org.ensemblerules.example.department.report;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import org.ensemblerules.effect.Destination;
 import org.ensemblerules.fleet.AwayEntry;
 import org.ensemblerules.fleet.Figures;
 import org.ensemblerules.fleet.Levelled;
 import org.ensemblerules.fleet.Today;
 import org.ensemblerules.fleet.TodayEntry;
+import org.ensemblerules.tables.FleetJson;
 
 /** The morning of a department, on one screen. */
 public final class MorningText {
@@ -19,14 +19,11 @@ public final class MorningText {
    *
    * @param title what it is headed with; not null
    * @param figures the numbers of the department; not null
-   * @param today the lists of the day; not null
-   * @param away what is away, in order; not null
-   * @param ahead the work of the next months; not null
+   * @param morning what is to be done; not null
    * @param top how many elements of each list to show, 0 or more
    * @return the text; never null
    */
-  public static String of(
-      String title, Figures figures, Today today, List<AwayEntry> away, Levelled ahead, int top) {
+  public static String of(String title, Figures figures, FleetJson.Morning morning, int top) {
     TextPage page = new TextPage();
     page.line(title);
     page.line(
@@ -40,35 +37,33 @@ public final class MorningText {
             + " more were disposed of");
     page.blank();
     page.line("WHAT GOES WHERE TODAY (--list PLACE shows all)");
-    today
+    morning
+        .today()
         .lists()
         .forEach(
             (goesTo, entries) -> {
               page.line("  " + PlainWords.of(goesTo) + ": " + entries.size());
               entries.stream().limit(top).forEach(entry -> entry(page, "    ", entry));
             });
-    away(page, away, top);
-    ahead(page, ahead, top);
+    away(page, morning.away(), top);
+    ahead(page, morning.work(), top);
     return page.toString();
   }
 
   /**
-   * Writes all that goes to one place.
+   * Writes lists of the day whole.
    *
-   * @param today the lists of the day; not null
-   * @param destination the place; not null
+   * @param today the lists; not null
    * @return the text; never null
    */
-  public static String list(Today today, Destination destination) {
+  public static String list(Today today) {
     TextPage page = new TextPage();
     today
         .lists()
         .forEach(
             (goesTo, entries) -> {
-              if (goesTo.destination() == destination) {
-                page.line(PlainWords.of(goesTo).toUpperCase(Locale.ROOT) + ": " + entries.size());
-                entries.forEach(entry -> entry(page, "  ", entry));
-              }
+              page.line(PlainWords.of(goesTo).toUpperCase(Locale.ROOT) + ": " + entries.size());
+              entries.forEach(entry -> entry(page, "  ", entry));
             });
     return page.toString().isEmpty() ? "Nothing goes there today.\n" : page.toString();
   }

@@ -5,8 +5,9 @@ import java.util.Locale;
 import org.ensemblerules.fleet.Readiness;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.YesNoUnknown;
-import org.ensemblerules.issue.JudgedElement;
+import org.ensemblerules.issue.NoticedElement;
 import org.ensemblerules.issue.SafetyNotice;
+import org.ensemblerules.tables.FleetJson;
 import org.ensemblerules.verdict.Service;
 
 /** What a safety notice touches, before and after. */
@@ -18,28 +19,18 @@ public final class NoticeText {
   /**
    * Writes the screen.
    *
-   * @param notice the notice; not null
-   * @param touched the elements that it touches, or may; not null
-   * @param before who is ready without it; not null
-   * @param after who is ready with it; not null
+   * @param effect what the notices do; not null
    * @return the text; never null
    */
-  public static String of(
-      SafetyNotice notice, List<JudgedElement> touched, Readiness before, Readiness after) {
+  public static String of(FleetJson.NoticeEffect effect) {
     TextPage page = new TextPage();
-    page.line("NOTICE " + notice.id() + ": " + PlainWords.of(notice.asks()));
-    page.wrapped(
-        "  of ",
-        notice.manufacturer()
-            + (notice.models().isEmpty() ? "" : ", " + String.join(", ", notice.models()))
-            + (notice.lots().isEmpty()
-                ? ", all lots"
-                : ", lots " + String.join(", ", notice.lots()))
-            + ", made "
-            + span(notice));
+    effect.notices().forEach(notice -> head(page, notice));
+    if (effect.notices().isEmpty()) {
+      page.line("no notice; --notices names a file of them");
+    }
     for (YesNoUnknown known : List.of(YesNoUnknown.YES, YesNoUnknown.UNKNOWN)) {
-      List<JudgedElement> those =
-          touched.stream().filter(each -> each.notices().get(0).touched() == known).toList();
+      List<NoticedElement> those =
+          effect.touched().stream().filter(each -> each.touched() == known).toList();
       page.blank();
       page.line(
           (known == YesNoUnknown.YES
@@ -56,13 +47,26 @@ public final class NoticeText {
                           + "; "
                           + before(each)
                           + " before, now out, goes to "
-                          + PlainWords.of(each.goesTo().orElseThrow())));
+                          + PlainWords.of(each.goesTo())));
     }
     page.blank();
     page.line("                              before   after");
-    row(page, "elements in service", in(before), in(after));
-    row(page, "sets that can be used", usable(before), usable(after));
+    row(page, "elements in service", in(effect.before()), in(effect.after()));
+    row(page, "sets that can be used", usable(effect.before()), usable(effect.after()));
     return page.toString();
+  }
+
+  private static void head(TextPage page, SafetyNotice notice) {
+    page.line("NOTICE " + notice.id() + ": " + PlainWords.of(notice.asks()));
+    page.wrapped(
+        "  of ",
+        notice.manufacturer()
+            + (notice.models().isEmpty() ? "" : ", " + String.join(", ", notice.models()))
+            + (notice.lots().isEmpty()
+                ? ", all lots"
+                : ", lots " + String.join(", ", notice.lots()))
+            + ", made "
+            + span(notice));
   }
 
   private static String span(SafetyNotice notice) {
@@ -72,8 +76,8 @@ public final class NoticeText {
     return open ? "at any time" : "from " + notice.madeFrom() + " through " + notice.madeThrough();
   }
 
-  private static String before(JudgedElement judged) {
-    return judged.verdict().service() == Service.IN ? "in service" : "out";
+  private static String before(NoticedElement noticed) {
+    return noticed.without() == Service.IN ? "in service" : "out";
   }
 
   private static long in(Readiness ready) {
