@@ -17,13 +17,20 @@ import org.ensemblerules.verdict.Service;
 final class ReadinessCounting {
   private final Map<ReadyGroup, ReadyCount> counts = new HashMap<>();
   private final List<SetPiece> pieces = new ArrayList<>();
+  private final Shared shared = new Shared();
 
   void add(JudgedElement judged) {
     if (judged.isGone()) {
       return;
     }
     SetPiece piece = SetPiece.of(judged);
-    pieces.add(piece);
+    pieces.add(
+        new SetPiece(
+            piece.element(),
+            shared.one(piece.sizes()),
+            shared.one(piece.whereabouts()),
+            piece.headline(),
+            shared.one(piece.goesTo())));
     boolean in = judged.service() == Service.IN;
     Map<OutBecause, Long> because =
         judged.verdict().outBecause().stream()

@@ -45,14 +45,11 @@ public record ReplacementPlan(List<PlanYear> years, List<Need> undated, List<Nee
    * @return the collector of a list in order; it may be used in parallel; never null
    */
   public static Collector<JudgedElement, ?, List<Need>> needs(Prices prices, LocalDate through) {
-    return Collector.<JudgedElement, List<Need>, List<Need>>of(
-        ArrayList::new,
-        (needs, judged) -> needs.addAll(Need.of(judged, prices, through)),
-        (one, other) -> {
-          one.addAll(other);
-          return one;
-        },
-        ImmutableList::sortedCopyOf,
+    return Collector.of(
+        () -> new NeedCounting(prices, through),
+        NeedCounting::add,
+        NeedCounting::with,
+        NeedCounting::needs,
         Collector.Characteristics.UNORDERED);
   }
 

@@ -2,8 +2,6 @@ package org.ensemblerules.fleet;
 
 import com.google.common.collect.ImmutableSortedMap;
 import com.google.common.collect.Ordering;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -35,22 +33,11 @@ public record Today(Map<GoesTo, List<TodayEntry>> lists) {
    * @return the collector; it may be used in parallel; never null
    */
   public static Collector<JudgedElement, ?, Today> collector(RuleSet rules) {
-    return Collector.<JudgedElement, Map<GoesTo, List<TodayEntry>>, Today>of(
-        HashMap::new,
-        (lists, judged) ->
-            TodayEntry.of(rules, judged)
-                .ifPresent(
-                    entry ->
-                        lists
-                            .computeIfAbsent(entry.goesTo(), goesTo -> new ArrayList<>())
-                            .add(entry)),
-        (one, other) -> {
-          other.forEach(
-              (goesTo, entries) ->
-                  one.computeIfAbsent(goesTo, none -> new ArrayList<>()).addAll(entries));
-          return one;
-        },
-        Today::new,
+    return Collector.of(
+        () -> new TodayCounting(rules),
+        TodayCounting::add,
+        TodayCounting::with,
+        TodayCounting::today,
         Collector.Characteristics.UNORDERED);
   }
 
