@@ -17,7 +17,11 @@ import net.jqwik.api.Provide;
 import org.ensemblerules.fleet.FleetDifference;
 import org.ensemblerules.record.RecordFile;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.schedule.TaskKey;
 import org.ensemblerules.source.OriginId;
+import org.ensemblerules.source.Row;
+import org.ensemblerules.tables.AnswerJson.Question;
+import org.ensemblerules.tables.AnswerJson.Told;
 import org.ensemblerules.testkit.ArbitrariesOfAssessments;
 import org.ensemblerules.testkit.InventedRules;
 import org.ensemblerules.verdict.Assessment;
@@ -27,6 +31,17 @@ class AnswersJsonProperties {
   private static final RuleSet RULES = ShippedRules.standard();
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
 
+  private static AnswerJson.Item item(
+      String list, TaskKey task, Optional<LocalDate> on, String why, Optional<? extends Row> row) {
+    return new AnswerJson.Item(
+        list,
+        task.value(),
+        Optional.empty(),
+        on,
+        List.of(why),
+        row.stream().map(Row::cited).toList());
+  }
+
   @Provide
   Arbitrary<Assessment> assessments() {
     return ArbitrariesOfAssessments.assessments(InventedRules.criteria());
@@ -34,20 +49,57 @@ class AnswersJsonProperties {
 
   @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
   void whatFallsDueIsAsTheSchemaHasIt(@ForAll("assessments") Assessment given) throws IOException {
-    String text =
-        DueJson.write(
-            DueJson.Answer.of(RULES.schedule(), given.serviceRecord(), DAY, DAY, DAY.plusYears(2)));
+    DueJson.Answer answer =
+        DueJson.Answer.of(RULES.schedule(), given.serviceRecord(), DAY, DAY, DAY.plusYears(2));
+    String text = DueJson.write(answer);
     JsonNode tree = valid("due-answer", text);
     assertThat(tree.get("due")).hasSize(RULES.schedule().due(given.serviceRecord(), DAY).size());
+    Told told = AnswerJson.read(Question.DUE, "kept", text).orElseThrow();
+    assertThat(told.element()).contains(given.element().named());
+    assertThat(told.asOf()).contains(DAY);
+    assertThat(told.items("due"))
+        .isEqualTo(
+            answer.due().stream()
+                .map(due -> item("due", due.task(), due.by(), due.reason(), due.row()))
+                .toList());
+    assertThat(told.items("missed"))
+        .isEqualTo(
+            answer.missed().stream()
+                .map(
+                    each ->
+                        item(
+                            "missed",
+                            each.task(),
+                            each.by(),
+                            each.reason(),
+                            Optional.of(each.row())))
+                .toList());
+    assertThat(told.items("calendar"))
+        .isEqualTo(
+            answer.calendar().stream()
+                .map(
+                    each ->
+                        item(
+                            "calendar",
+                            each.task(),
+                            Optional.of(each.on()),
+                            each.reason(),
+                            Optional.of(each.row())))
+                .toList());
   }
 
   @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
   void whatTheFileOfAnElementLacksIsAsTheSchemaHasIt(@ForAll("assessments") Assessment given)
       throws IOException {
     RecordFile file = RecordFile.builder(given.element(), given.history()).build();
-    valid(
-        "file-answer",
-        FileAnswerJson.write(FileAnswerJson.Answer.of(RULES, file, DAY, Optional.empty())));
+    FileAnswerJson.Answer answer = FileAnswerJson.Answer.of(RULES, file, DAY, Optional.empty());
+    String text = FileAnswerJson.write(answer);
+    valid("file-answer", text);
+    Told told = AnswerJson.read(Question.FILE, "kept", text).orElseThrow();
+    assertThat(told.code()).contains(String.valueOf(answer.report().complete()));
+    assertThat(told.items("items").stream().map(AnswerJson.Item::code))
+        .containsExactlyElementsOf(
+            answer.report().answers().keySet().stream().map(Enum::name).toList());
   }
 
   @Property(tries = 50, edgeCases = EdgeCasesMode.NONE)

@@ -11,9 +11,12 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.ensemblerules.audit.AuditReport;
 import org.ensemblerules.audit.RuleSetDifference;
+import org.ensemblerules.care.CareRoute;
+import org.ensemblerules.care.CareStep;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.inspection.InspectionKind;
@@ -21,12 +24,21 @@ import org.ensemblerules.record.PlaceCode;
 import org.ensemblerules.record.RecordFile;
 import org.ensemblerules.record.RetentionPolicy;
 import org.ensemblerules.record.RetentionStart;
+import org.ensemblerules.repair.RepairPlan;
+import org.ensemblerules.retirement.CustodyAnswer;
+import org.ensemblerules.retirement.CustodyStep;
+import org.ensemblerules.retirement.RouteAnswer;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.OriginId;
+import org.ensemblerules.source.Row;
 import org.ensemblerules.strength.Judge;
+import org.ensemblerules.strength.StrengthResult;
 import org.ensemblerules.strength.TestCase;
+import org.ensemblerules.tables.AnswerJson.Question;
+import org.ensemblerules.tables.AnswerJson.Told;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -173,6 +185,98 @@ class AnswersJsonTest {
                         TableSchemas.objections(
                             "audit-answer", AuditJson.write(Optional.empty(), List.of(), report)))
                     .isEmpty());
+  }
+
+  /** What was answered to the samples is read back as it was written. */
+  @Test
+  void answersAreReadBack() throws IOException {
+    for (String line : sample("care-requests.jsonl")) {
+      CareJson.Request asked = CareJson.read(line).orElseThrow();
+      CareRoute route = RULES.careRoutes().route(asked.element(), asked.exposures());
+      Told told = told(Question.CARE, CareJson.write(asked, route));
+      assertThat(told.element()).contains(asked.element().named());
+      List<CareStep> steps = route instanceof CareRoute.Steps way ? way.steps() : List.of();
+      assertThat(told.code()).contains(steps.isEmpty() ? "NO_RULE" : "STEPS");
+      assertThat(told.items())
+          .isEqualTo(
+              steps.stream()
+                  .map(
+                      step ->
+                          new AnswerJson.Item(
+                              "steps",
+                              step.action().name(),
+                              Optional.of(step.standing().name()),
+                              Optional.empty(),
+                              List.of(step.text()),
+                              step.rows().stream().map(Row::cited).toList()))
+                  .toList());
+    }
+    for (String line : sample("repair-requests.jsonl")) {
+      RepairJson.Request asked = RepairJson.read(line).orElseThrow();
+      RepairPlan plan = asked.plan(RULES.repairOrders());
+      Told told = told(Question.REPAIR, RepairJson.write(asked, plan));
+      assertThat(told.code()).contains(plan.level().name());
+      assertThat(told.items().stream().map(AnswerJson.Item::code))
+          .containsExactlyElementsOf(
+              plan.orders().stream().map(order -> order.level().name()).toList());
+      assertThat(told.items().stream().map(AnswerJson.Item::rows))
+          .containsExactlyElementsOf(
+              plan.orders().stream()
+                  .map(order -> order.limits().stream().map(Row::cited).toList())
+                  .toList());
+    }
+    for (String line : sample("disposal-requests.jsonl")) {
+      DisposalJson.Request asked = DisposalJson.read(line).orElseThrow();
+      List<RouteAnswer> answers = RULES.tables().records().disposalRoutes().routes(asked.gear());
+      Told told = told(Question.DISPOSAL, DisposalJson.write(asked, answers));
+      assertThat(told.items()).hasSameSizeAs(answers);
+      for (int i = 0; i < answers.size(); i++) {
+        AnswerJson.Item item = told.items().get(i);
+        assertThat(item.code()).isEqualTo(answers.get(i).route().name());
+        if (answers.get(i) instanceof RouteAnswer.Closed closed) {
+          assertThat(item.texts())
+              .isEqualTo(closed.whyNot().stream().map(Object::toString).toList());
+        }
+      }
+    }
+    for (String line : sample("custody-records.jsonl")) {
+      CustodyJson.Request asked = CustodyJson.read(line).orElseThrow();
+      Map<CustodyStep, CustodyAnswer> answers =
+          RULES.tables().records().custodySteps().check(asked.custody(), DAY);
+      Told told = told(Question.CUSTODY, CustodyJson.write(asked, answers, DAY));
+      assertThat(told.items().stream().map(AnswerJson.Item::code))
+          .containsExactlyElementsOf(answers.keySet().stream().map(Enum::name).toList());
+      assertThat(told.items()).allMatch(item -> item.rows().size() == 1);
+    }
+    for (String line : sample("test-reports.jsonl")) {
+      TestCase given = TestCaseJson.read(line).orElseThrow();
+      StrengthResult result =
+          Judge.judge(
+              RULES.tables().strength(),
+              given.product(),
+              given.report(),
+              given.purpose(),
+              given.rule());
+      Told told = told(Question.TEST, TestCaseJson.write(given, result));
+      assertThat(told.id()).isEqualTo(given.id());
+      assertThat(told.code())
+          .contains(
+              result instanceof StrengthResult.Judged judged
+                  ? judged.outcome().name()
+                  : ((StrengthResult.NoResult) result).reason().name());
+    }
+  }
+
+  private static Told told(Question question, String written) {
+    return AnswerJson.read(question, "kept", written).orElseThrow();
+  }
+
+  @Test
+  void whatIsNoAnswerIsRefusedWithItsPlace() {
+    Checked<Told, JsonFault> read =
+        AnswerJson.read(Question.CUSTODY, "kept", "{\"steps\": [{\"answer\": 7}]}");
+    assertThat(((Checked.Refused<Told, JsonFault>) read).faults().stream().map(JsonFault::pointer))
+        .containsExactlyInAnyOrder("", "/steps/0", "/steps/0/answer");
   }
 
   @Test

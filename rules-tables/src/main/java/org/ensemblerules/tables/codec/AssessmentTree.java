@@ -28,9 +28,17 @@ public final class AssessmentTree {
 
   /** Makes a reader of texts of at most a number of characters. */
   public static JsonReader reader(int longest) {
+    return reader(longest, UnknownFields.REFUSED);
+  }
+
+  /** Makes a reader of answers, of which not everything is asked for. */
+  static JsonReader readerOfAnswers(int longest) {
+    return reader(longest, UnknownFields.PASSED_OVER);
+  }
+
+  private static JsonReader reader(int longest, UnknownFields unknown) {
     return new JsonReader(
-        new JsonLimits(DEEPEST, LONGEST_TEXT, LONGEST_NUMBER, LONGEST_NAME, longest),
-        UnknownFields.REFUSED);
+        new JsonLimits(DEEPEST, LONGEST_TEXT, LONGEST_NUMBER, LONGEST_NAME, longest), unknown);
   }
 
   /** Reads an assessment. */
