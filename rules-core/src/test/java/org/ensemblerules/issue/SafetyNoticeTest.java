@@ -118,7 +118,7 @@ class SafetyNoticeTest {
     assertThat(after.goesTo()).hasValue(GoesTo.of(Destination.MANUFACTURER));
     assertThat(after.verdict()).isEqualTo(before.verdict());
     assertThat(after.notices().get(0).objection().text())
-        .isEqualTo("notice N-1 touches it: send it back to its manufacturer");
+        .isEqualTo("notice N-1 touches it: SEND_BACK");
   }
 
   @Test
