@@ -23,7 +23,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Answers for programs: each line that is read is answered by one, or its faults are told. */
 class JsonOptionTest {
@@ -38,9 +38,18 @@ class JsonOptionTest {
   }
 
   @ParameterizedTest
-  @ValueSource(
-      strings = {"assess", "due", "care", "repair", "record", "custody", "disposal", "judge"})
-  void eachLineIsAnsweredByOneWithItsNumberAndItsId(String command) {
+  @CsvSource({
+    "assess, assessment, verdict",
+    "due, assessment, due-answer",
+    "care, care-request, care-answer",
+    "repair, repair-request, repair-answer",
+    "record, file, file-answer",
+    "custody, custody-request, custody-answer",
+    "disposal, disposal-request, disposal-answer",
+    "judge, test-case, test-answer"
+  })
+  void eachLineIsAnsweredByOneWithItsNumberAndItsId(String command, String asks, String answers) {
+    AnswerSchemas.valid(asks, sample(command));
     String input = sample(command) + "\n" + BAD + "\n";
     long asked = input.lines().filter(line -> !line.isEmpty()).count();
     ProgramRun run = ProgramRun.withInput(input, command, "-", "--json");
@@ -48,6 +57,10 @@ class JsonOptionTest {
     List<JsonNode> lines = run.verdicts();
     assertThat(lines).hasSize((int) asked);
     assertThat(lines).allMatch(line -> line.get("source").asText().equals("standard input"));
+    AnswerSchemas.valid("line", run.out());
+    lines.stream()
+        .filter(line -> line.has("answer"))
+        .forEach(line -> AnswerSchemas.valid(answers, line.get("answer").toString()));
     for (JsonNode line : lines.subList(0, lines.size() - 1)) {
       JsonNode answer = line.get("answer");
       assertThat(line.get("id").asText())
@@ -112,18 +125,31 @@ class JsonOptionTest {
         .isEqualTo(ExitCodes.USAGE);
   }
 
+  private static List<JsonNode> valid(String schema, String... args) {
+    ProgramRun run = ProgramRun.of(args);
+    AnswerSchemas.valid(schema, run.out());
+    return run.verdicts();
+  }
+
   @Test
   void whatIsNotAskedOfLinesIsJsonToo() {
-    assertThat(ProgramRun.of("criteria", "COAT", "STRUCTURAL", "--json").verdicts())
+    assertThat(valid("criteria-answer", "criteria", "COAT", "STRUCTURAL", "--json"))
         .singleElement()
         .matches(tree -> tree.get("criteria").size() > 20);
-    assertThat(ProgramRun.of("rules", "--place", "US-WA", "--json").verdicts()).hasSize(1);
-    assertThat(ProgramRun.of("audit", "--edition", "2014", "--json").verdicts())
+    assertThat(valid("rules-answer", "rules", "--place", "US-WA", "--json")).hasSize(1);
+    assertThat(valid("audit-answer", "audit", "--edition", "2014", "--json"))
         .singleElement()
         .matches(tree -> tree.get("sound").asBoolean());
+    assertThat(valid("catalog", "catalog")).hasSize(1);
+    assertThat(valid("verdict", "sample", "recompute")).hasSize(3);
     String input = sample("difference") + BAD + "\n";
     ProgramRun run =
         ProgramRun.withInput(input, "difference", "-", "--from", "2014", "--to", "2020", "--json");
+    run.verdicts()
+        .forEach(
+            line ->
+                AnswerSchemas.valid(
+                    line.has("difference") ? "difference-answer" : "line", line.toString()));
     assertThat(run.verdicts())
         .extracting(line -> line.path("difference").asText())
         .contains("RULES", "ROW", "ELEMENT", "FLEET", "");
