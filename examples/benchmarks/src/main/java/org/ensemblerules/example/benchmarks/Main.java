@@ -16,7 +16,9 @@ import org.openjdk.jmh.runner.options.TimeValue;
 
 /** Runs every benchmark and writes what was measured as JSON. */
 public final class Main {
-  private static final String ON_TWO = "(Verdict|Question)Benchmark";
+  private static final String QUESTIONS = "QuestionBenchmark";
+  private static final String ANSWERS = "QuestionBenchmark.answer";
+  private static final String VERDICT = "VerdictBenchmark.verdict";
 
   private Main() {}
 
@@ -31,25 +33,28 @@ public final class Main {
     Path folder = Files.createDirectories(Path.of(args[0]));
     TimeValue time = TimeValue.seconds(args.length > 1 ? Long.parseLong(args[1]) : 1);
     coldStart(folder.resolve("first-verdict.json"));
-    new Runner(
-            options(folder.resolve("one-thread.json"), Mode.AverageTime, time)
-                .addProfiler(GCProfiler.class)
-                .build())
-        .run();
-    new Runner(
-            options(folder.resolve("two-threads.json"), Mode.Throughput, time)
-                .include(ON_TWO)
-                .param("rows", "240")
-                .threads(2)
-                .timeUnit(TimeUnit.SECONDS)
-                .build())
-        .run();
-    new Runner(
-            options(folder.resolve("sampled.json"), Mode.SampleTime, time)
-                .include(ON_TWO)
-                .param("rows", "240")
-                .build())
-        .run();
+    run(options(folder.resolve("library.json"), Mode.AverageTime, time).exclude(QUESTIONS));
+    run(options(folder.resolve("answers.json"), Mode.AverageTime, time).include(ANSWERS));
+    run(
+        options(folder.resolve("with-input.json"), Mode.AverageTime, time)
+            .include("QuestionBenchmark.ask")
+            .param("rows", "240"));
+    run(
+        options(folder.resolve("two-threads.json"), Mode.Throughput, time)
+            .include(ANSWERS)
+            .include(VERDICT)
+            .param("rows", "240")
+            .threads(2)
+            .timeUnit(TimeUnit.SECONDS));
+    run(
+        options(folder.resolve("sampled.json"), Mode.SampleTime, time)
+            .include(ANSWERS)
+            .include(VERDICT)
+            .param("rows", "240"));
+  }
+
+  private static void run(ChainedOptionsBuilder options) throws RunnerException {
+    new Runner(options.build()).run();
   }
 
   private static ChainedOptionsBuilder options(Path file, Mode mode, TimeValue time) {
@@ -60,6 +65,7 @@ public final class Main {
         .warmupTime(time)
         .measurementIterations(3)
         .measurementTime(time)
+        .addProfiler(GCProfiler.class)
         .shouldFailOnError(true)
         .resultFormat(ResultFormatType.JSON)
         .result(file.toString());
