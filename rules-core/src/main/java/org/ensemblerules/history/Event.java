@@ -111,8 +111,12 @@ public sealed interface Event {
    *
    * @param inspection the inspection; not null
    * @param orderInDay the place among the events of that day, as in {@link Moment}
+   * @param completes when the inspection of its kind was begun that this one goes on with; empty if
+   *     it stands for itself. The one begun counts once both together looked at all of it, and
+   *     counts as of its own day: what was looked at then was not looked at later.
    */
-  record Inspected(Inspection inspection, int orderInDay) implements Event {
+  record Inspected(Inspection inspection, int orderInDay, Optional<Moment> completes)
+      implements Event {
     /**
      * Checks the order.
      *
@@ -121,6 +125,18 @@ public sealed interface Event {
     public Inspected {
       Objects.requireNonNull(inspection, "inspection");
       Moment.requireOrder(orderInDay);
+      Objects.requireNonNull(completes, "completes");
+    }
+
+    /**
+     * An inspection that stands for itself.
+     *
+     * @param inspection what was looked at and what came of it; not null
+     * @param orderInDay the place among the events of that day, as in {@link Moment}
+     * @throws InvalidValueException if the order is out of range
+     */
+    public Inspected(Inspection inspection, int orderInDay) {
+      this(inspection, orderInDay, Optional.empty());
     }
 
     @Override

@@ -1,10 +1,12 @@
 package org.ensemblerules.history;
 
 import com.google.common.collect.ImmutableListMultimap;
+import com.google.common.collect.Sets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.ensemblerules.care.WashAnswer;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
@@ -24,10 +26,19 @@ import org.ensemblerules.inspection.SignOffReading;
 
 /** Judges each event by itself: was it done by the day, by somebody who may, as it must be done? */
 final class EventJudge implements Judging {
+  private static final Set<Objection.Code> OF_COVERAGE =
+      Sets.immutableEnumSet(
+          Objection.Code.NOT_ALL_LOOKED_AT,
+          Objection.Code.WITHOUT_EQUIPMENT,
+          Objection.Code.CONTRADICTORY,
+          Objection.Code.UNKNOWN_CRITERION,
+          Objection.Code.UNKNOWN_FINDING);
+
   private final EvidenceTables tables;
   private final Element element;
   private final LocalDate asOf;
   private final SignOffReading reading;
+  private final Completions completions;
   private final List<Optional<LayerKind>> labeledLayers;
   private final boolean labelLeftOut;
   private final ImmutableListMultimap<Check, MarkedDate> passed;
@@ -42,6 +53,7 @@ final class EventJudge implements Judging {
             tables.editions(),
             history.events(Event.Found.class).stream().map(Event.Found::finding).toList(),
             tables.grades());
+    this.completions = Completions.of(history);
     this.labeledLayers = LabeledLayers.of(tables.anatomy(), tables.criteria(), element, history);
     this.labelLeftOut = labeledLayers.stream().anyMatch(layer -> !isLabeled(layer));
     ImmutableListMultimap.Builder<Check, MarkedDate> good = ImmutableListMultimap.builder();
@@ -183,14 +195,46 @@ final class EventJudge implements Judging {
     }
   }
 
+  /** What was begun counts with all that went on with it; what went on, with what was begun. */
   private Judgment inspection(Event.Inspected done) {
+    InspectionStanding standing = standing(done);
+    Judgment alone = inspection(done, standing);
+    Optional<Event.Inspected> begun = completions.begun(done);
+    if (begun.isPresent() && !alone.counts() && hasOnlyToGoOn(alone)) {
+      List<Objection> objections = objections(done);
+      objections.add(
+          new Objection(
+              Objection.Code.COUNTS_WITH_ANOTHER,
+              "it goes on with the one begun " + begun.get().when() + ", and counts with that"));
+      return new Judgment(done, objections, Optional.of(standing), Optional.empty());
+    }
+    InspectionStanding together = standing;
+    for (Event.Inspected part : completions.of(done)) {
+      if (part.when().date().certainlyBy(asOf)) {
+        InspectionStanding also = standing(part);
+        together = together.with(also, hasOnlyToGoOn(inspection(part, also)));
+      }
+    }
+    return together == standing ? alone : inspection(done, together);
+  }
+
+  /** Whether nothing speaks against it but that it did not look at all. */
+  private static boolean hasOnlyToGoOn(Judgment judged) {
+    return judged.objections().stream()
+        .map(Objection::code)
+        .allMatch(code -> OF_COVERAGE.contains(code) || code == Objection.Code.NOT_BY_THEN);
+  }
+
+  private InspectionStanding standing(Event.Inspected done) {
     InspectionStanding said =
         InspectionStanding.of(
             done.inspection(), element, tables.criteria(), reading, tables.permissions());
-    InspectionStanding standing =
-        passedForNothing.isEmpty()
-            ? said
-            : said.notLookedAt(row -> restsOnNothing(row, done.inspection().on()));
+    return passedForNothing.isEmpty()
+        ? said
+        : said.notLookedAt(row -> restsOnNothing(row, done.inspection().on()));
+  }
+
+  private Judgment inspection(Event.Inspected done, InspectionStanding standing) {
     List<Objection> objections = objections(done);
     if (standing.grade() == EvidenceGrade.DATE_ONLY) {
       objections.add(new Objection(Objection.Code.DATE_ONLY, done.inspection().lacks()));

@@ -208,7 +208,8 @@ public final class Evidence {
 
   /**
    * Lists what of a sort does not count and is newer than the last that does. What is certainly
-   * later than the day asked about is left out. {@link #judgments} lists the older ones as well.
+   * later than the day asked about is left out, and so is what counts with another that it goes on
+   * with. {@link #judgments} lists the older ones as well.
    *
    * @param sort which events; not null
    * @return the judgments, the newest first; never null
@@ -216,7 +217,7 @@ public final class Evidence {
   public List<Judgment> notCounting(Predicate<Event> sort) {
     ImmutableList.Builder<Judgment> found = ImmutableList.builder();
     for (Judgment each : judgments.newestFirst()) {
-      if (sort.test(each.event()) && each.event().when().date().possiblyBy(asOf)) {
+      if (sort.test(each.event()) && !goesOn(each) && each.event().when().date().possiblyBy(asOf)) {
         if (each.counts()) {
           break;
         }
@@ -250,7 +251,8 @@ public final class Evidence {
    * Lists the inspections that were begun and do not count, for more than their date, and that no
    * other has made good: one that counts, is certainly later, and looks at all that they should
    * have looked at (one of their kind, or a fuller one that covers it). Of a kind that such an
-   * element does not have, an advanced one makes good.
+   * element does not have, an advanced one makes good. What goes on with another that was begun is
+   * told with that one.
    *
    * @return the judgments, the newest first; never null
    */
@@ -261,8 +263,12 @@ public final class Evidence {
             each ->
                 each.objections().stream()
                     .anyMatch(why -> why.code() != Objection.Code.NOT_BY_THEN))
-        .filter(each -> !madeGood((Event.Inspected) each.event()))
+        .filter(each -> !goesOn(each) && !madeGood((Event.Inspected) each.event()))
         .collect(ImmutableList.toImmutableList());
+  }
+
+  private static boolean goesOn(Judgment judged) {
+    return judged.objection(Set.of(Objection.Code.COUNTS_WITH_ANOTHER)).isPresent();
   }
 
   private boolean madeGood(Event.Inspected begun) {

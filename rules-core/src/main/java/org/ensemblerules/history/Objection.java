@@ -23,6 +23,8 @@ public record Objection(Code code, String text) {
     NO_RULE,
     /** Criteria were not looked at. */
     NOT_ALL_LOOKED_AT,
+    /** It goes on with another that was begun, and counts with that one. */
+    COUNTS_WITH_ANOTHER,
     /** Criteria were said to be clear without what they need. */
     WITHOUT_EQUIPMENT,
     /** Its outcomes contradict each other or the kind of element. */

@@ -68,7 +68,14 @@ final class StatedOrder {
   /** What an event says that it came after, each thing by itself. */
   private static Stream<Predicate<Event>> stated(Event event) {
     if (event instanceof Event.Inspected done) {
-      return stated(done.inspection().occasion()).stream();
+      Stream<Predicate<Event>> begun =
+          done.completes().stream()
+              .map(
+                  when ->
+                      other ->
+                          other instanceof Event.Inspected earlier
+                              && Completions.isNamed(earlier, done));
+      return Stream.concat(stated(done.inspection().occasion()).stream(), begun);
     }
     if (event instanceof Event.DecisionWithdrawn done) {
       return Stream.of(

@@ -3,7 +3,9 @@ package org.ensemblerules.inspection;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.Sets;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -124,11 +126,7 @@ public record Coverage(
    * @return the criteria in the order of the inspection, each once; never null
    */
   public List<CriterionRow> left() {
-    return Stream.of(notDone, withoutEquipment, contradictory)
-        .flatMap(List::stream)
-        .distinct()
-        .sorted(Comparator.comparingInt(CriterionRow::order))
-        .toList();
+    return inOrder(Stream.of(notDone, withoutEquipment, contradictory).flatMap(List::stream));
   }
 
   /**
@@ -166,6 +164,63 @@ public record Coverage(
         seen,
         signedOff,
         unknownFindings);
+  }
+
+  /**
+   * Takes what another inspection looked at beside this one, which both make up together. Of two
+   * outcomes the stricter counts: what one found is not clear, and what one saw and the other says
+   * is not fitted contradicts. What the other found is left to its own coverage.
+   *
+   * @param part the coverage of the other, of the same kind and element; not null
+   * @param looked whether what it says was looked at counts as looked at
+   * @return the coverage of both together; never null
+   */
+  public Coverage with(Coverage part, boolean looked) {
+    Set<CriterionRow> bothFound = union(found, part.found);
+    Set<CriterionRow> properlyClear = new HashSet<>(clear);
+    withoutEquipment.forEach(properlyClear::remove);
+    if (looked) {
+      part.clear.stream()
+          .filter(row -> !part.withoutEquipment.contains(row))
+          .forEach(properlyClear::add);
+    }
+    Set<CriterionRow> contrary =
+        Sets.union(
+            Sets.filter(union(clear, found), part::saysNotFitted),
+            Sets.filter(union(part.clear, part.found), this::saysNotFitted));
+    return new Coverage(
+        required,
+        inOrder(notDone.stream().filter(row -> !looked || part.notDone.contains(row))),
+        inOrder(
+            Stream.concat(
+                    withoutEquipment.stream(),
+                    looked ? part.withoutEquipment.stream() : Stream.empty())
+                .filter(row -> !properlyClear.contains(row) && !bothFound.contains(row))),
+        inOrder(Stream.of(contradictory, part.contradictory, contrary).flatMap(Collection::stream)),
+        Stream.of(unknown, part.unknown).flatMap(List::stream).distinct().sorted().toList(),
+        found,
+        inOrder(
+            Stream.concat(clear.stream(), looked ? part.clear.stream() : Stream.empty())
+                .filter(row -> !bothFound.contains(row))),
+        inOrder(Stream.concat(signedOff.stream(), looked ? part.signedOff.stream() : Stream.of())),
+        Stream.of(unknownFindings, part.unknownFindings)
+            .flatMap(List::stream)
+            .distinct()
+            .sorted()
+            .toList());
+  }
+
+  /** What was neither left out nor seen was said to be not fitted. */
+  private boolean saysNotFitted(CriterionRow row) {
+    return !notDone.contains(row) && !clear.contains(row) && !found.contains(row);
+  }
+
+  private static Set<CriterionRow> union(List<CriterionRow> one, List<CriterionRow> other) {
+    return Stream.of(one, other).flatMap(List::stream).collect(Collectors.toSet());
+  }
+
+  private static List<CriterionRow> inOrder(Stream<CriterionRow> rows) {
+    return rows.distinct().sorted(Comparator.comparingInt(CriterionRow::order)).toList();
   }
 
   /** A layer that carries a label of its own is fitted. */

@@ -84,6 +84,23 @@ public record InspectionStanding(
   }
 
   /**
+   * Takes what another inspection looked at beside this one, which both make up together.
+   *
+   * @param part the standing of the other, of the same kind and element; not null
+   * @param looked whether it was made as it must be, so that what it looked at was looked at; what
+   *     it found stands all the same
+   * @return the standing of both together, of the lesser grade; never null
+   */
+  public InspectionStanding with(InspectionStanding part, boolean looked) {
+    return new InspectionStanding(
+        coverage.with(part.coverage, looked),
+        permission,
+        looked && part.grade.compareTo(grade) < 0 ? part.grade : grade,
+        askingMore,
+        clean);
+  }
+
+  /**
    * Tells whether the inspection counts.
    *
    * @return true if nothing speaks against it

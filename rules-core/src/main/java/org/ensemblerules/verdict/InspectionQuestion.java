@@ -1,11 +1,15 @@
 package org.ensemblerules.verdict;
 
 import com.google.common.base.Joiner;
+import com.google.common.collect.LinkedListMultimap;
+import com.google.common.collect.ListMultimap;
+import com.google.common.collect.Multimaps;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
@@ -51,10 +55,11 @@ final class InspectionQuestion {
               "no inspection that counts is on record",
               new Effect.Evaluate(Check.ADVANCED_INSPECTION, Scope.ELEMENT)));
     }
-    for (Judgment each : file.evidence().notMadeGood()) {
-      String order = file.evidence().howToOrder((Event.Inspected) each.event());
-      notMadeGood(file, each, reason -> reasons.accept(reason.saying(order)));
+    List<Judgment> begun = file.evidence().notMadeGood();
+    for (Judgment each : begun) {
+      notMadeGood(file, each, reason -> reasons.accept(reason.saying(order(file, each))));
     }
+    notDone(file, begun, reasons);
     Told told = told(file);
     judged.stream()
         .filter(each -> each.event().when().date().possiblyBy(file.asOf()))
@@ -65,6 +70,10 @@ final class InspectionQuestion {
     return judged.counts()
         && judged.event() instanceof Event.Inspected done
         && done.inspection().kind() != InspectionKind.COMPLETE_LINER;
+  }
+
+  private static String order(CaseFile file, Judgment judged) {
+    return file.evidence().howToOrder((Event.Inspected) judged.event());
   }
 
   private static void notMadeGood(CaseFile file, Judgment judged, Consumer<Reason> reasons) {
@@ -122,7 +131,7 @@ final class InspectionQuestion {
     }
     cleanliness(standing, which, again, reasons);
     if (inspection.hasResult()) {
-      coverage(standing.coverage(), which + notAsSigned(inspection), again, reasons);
+      contradictions(standing.coverage(), which + notAsSigned(inspection), reasons);
     }
   }
 
@@ -184,19 +193,52 @@ final class InspectionQuestion {
     }
   }
 
-  private static void coverage(
-      Coverage coverage, String which, Effect again, Consumer<Reason> reasons) {
-    for (CriterionRow row : coverage.notDone()) {
-      reasons.accept(criterion(ReasonKind.CHECK_NOT_DONE, row, which + ": not looked at", again));
+  /** A criterion that an inspection of a kind left out, and why it does not count as looked at. */
+  private record NotDone(CriterionRow row, InspectionKind kind, String why) {}
+
+  /** However many were begun, each criterion is told once: of the newest, and how many more. */
+  private static void notDone(CaseFile file, List<Judgment> begun, Consumer<Reason> reasons) {
+    ListMultimap<NotDone, Judgment> leftOut = LinkedListMultimap.create();
+    for (Judgment each : begun) {
+      Inspection inspection = ((Event.Inspected) each.event()).inspection();
+      if (inspection.hasResult()) {
+        notDone(inspection.kind(), each.standing().orElseThrow().coverage())
+            .forEach(criterion -> leftOut.put(criterion, each));
+      }
     }
-    for (CriterionRow row : coverage.withoutEquipment()) {
-      reasons.accept(
-          criterion(
-              ReasonKind.CHECK_NOT_DONE,
-              row,
-              which + ": said to be clear without all of " + Joiner.on(", ").join(row.atHand()),
-              again));
-    }
+    Multimaps.asMap(leftOut)
+        .forEach(
+            (criterion, all) ->
+                reasons.accept(
+                    criterion(
+                            ReasonKind.CHECK_NOT_DONE,
+                            criterion.row(),
+                            which(all) + criterion.why(),
+                            new Effect.Evaluate(criterion.kind().check(), Scope.ELEMENT))
+                        .saying(order(file, all.get(0)))));
+  }
+
+  private static Stream<NotDone> notDone(InspectionKind kind, Coverage coverage) {
+    return Stream.concat(
+        coverage.notDone().stream().map(row -> new NotDone(row, kind, ": not looked at")),
+        coverage.withoutEquipment().stream()
+            .map(
+                row ->
+                    new NotDone(
+                        row,
+                        kind,
+                        ": said to be clear without all of "
+                            + Joiner.on(", ").join(row.atHand()))));
+  }
+
+  private static String which(List<Judgment> newestFirst) {
+    Judgment newest = newestFirst.get(0);
+    return which(newest)
+        + notAsSigned(((Event.Inspected) newest.event()).inspection())
+        + (newestFirst.size() > 1 ? ", and " + (newestFirst.size() - 1) + " more" : "");
+  }
+
+  private static void contradictions(Coverage coverage, String which, Consumer<Reason> reasons) {
     for (CriterionRow row : coverage.contradictory()) {
       reasons.accept(
           criterion(

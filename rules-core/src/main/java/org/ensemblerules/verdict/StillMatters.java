@@ -107,7 +107,8 @@ public final class StillMatters {
       return false;
     }
     if (event instanceof Event.Inspected done) {
-      return foundNothing(done.inspection())
+      return standsAlone(done)
+          && foundNothing(done.inspection())
           && isDoneAgain(done, evidence.counting(Event.Inspected.class), StillMatters::sameLook);
     }
     if (event instanceof Event.Cleaned done) {
@@ -131,6 +132,13 @@ public final class StillMatters {
             done,
             evidence.counting(Event.Checked.class),
             (one, other) -> one.check() == other.check());
+  }
+
+  /** An inspection that another goes on with, or that goes on with another, stays with it. */
+  private boolean standsAlone(Event.Inspected done) {
+    return done.completes().isEmpty()
+        && evidence.history().events(Event.Inspected.class).stream()
+            .noneMatch(other -> other.completes().equals(Optional.of(done.when())));
   }
 
   /** What must follow a release counts from the first cleaning after it. */

@@ -156,6 +156,34 @@ class InspectionVerdictsTest {
     assertThat(given.verdict().checksNotDone()).containsExactly(SHELL);
   }
 
+  /** Else a record of a few lines could ask for an answer without end. */
+  @Test
+  void whatManyLeftOutIsToldOnceForEachCriterion() {
+    Inspection begun =
+        Inspection.builder(
+                InspectionKind.ADVANCED,
+                Occasion.PERIODIC,
+                MarkedDate.of(FitGear.AS_OF),
+                People.PROVIDER)
+            .gearClean(YesNoUnknown.YES)
+            .outcome(SHELL, Outcome.CLEAR)
+            .build();
+    GearCase given = COAT;
+    for (int order = 1; order <= 300; order++) {
+      given = given.with(new Event.Inspected(begun, order));
+    }
+    List<Reason> notDone =
+        given.verdict().reasons().stream()
+            .filter(reason -> reason.kind() == ReasonKind.CHECK_NOT_DONE)
+            .toList();
+    assertThat(notDone).hasSize(given.verdict().checksNotDone().size()).isNotEmpty();
+    assertThat(notDone)
+        .allSatisfy(
+            reason ->
+                assertThat(reason.seen())
+                    .startsWith("ADVANCED inspection of 2024-06-15 (300), and 299 more: "));
+  }
+
   @Test
   void aCriterionSaidToBeClearWithoutWhatItNeeds() {
     Inspection made =

@@ -112,7 +112,18 @@ final class EventReader {
     Optional<Inspection> inspection =
         event.required("inspection", at -> InspectionJson.read(at, element));
     Optional<Integer> order = WhenJson.orderInDay(event);
-    return event.make(() -> new Event.Inspected(inspection.orElseThrow(), order.orElse(0)));
+    Optional<MarkedDate> begun = event.optional("completes", ValueReaders::markedDate);
+    Optional<Integer> begunOrder = WhenJson.orderInDay(event, "completesOrderInDay");
+    if (begunOrder.isPresent() && !event.has("completes")) {
+      event.fault(
+          "completesOrderInDay", "an order without a day", "completes, the day of the one begun");
+    }
+    return event.make(
+        () ->
+            new Event.Inspected(
+                inspection.orElseThrow(),
+                order.orElse(0),
+                begun.map(date -> new Moment(date, begunOrder.orElse(0)))));
   }
 
   private static Optional<Event> cleaned(ObjectCursor event) {

@@ -24,7 +24,14 @@ final class EventWriter {
       Fields fields =
           named(EventName.INSPECTED)
               .put("inspection", InspectionJson.write(inspected.inspection()));
-      return WhenJson.order(fields, event.when()).node();
+      WhenJson.order(fields, event.when());
+      inspected
+          .completes()
+          .ifPresent(
+              begun ->
+                  WhenJson.order(
+                      fields.put("completes", begun.date()), "completesOrderInDay", begun));
+      return fields.node();
     } else if (event instanceof Event.Found found) {
       return named(EventName.FOUND).put("finding", FindingJson.write(found.finding())).node();
     } else if (event instanceof Event.Cleaned cleaned) {

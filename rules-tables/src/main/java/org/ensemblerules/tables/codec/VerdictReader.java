@@ -17,6 +17,7 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.NamedElement;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.InspectionOnRecord;
+import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.EvidenceGrade;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.ruleset.Identity;
@@ -254,6 +255,10 @@ public final class VerdictReader {
     Optional<EvidenceGrade> grade =
         object.required("grade", value -> value.enumOf(EvidenceGrade.class));
     Optional<Boolean> counts = object.required("counts", JsonCursor::bool);
+    Optional<List<RowKey>> left =
+        object.optional("left", value -> value.distinct(entry -> entry.parsed(RowKey::new)));
+    Optional<Set<Equipment>> toBring =
+        object.optional("toBring", value -> value.setOf(Equipment.class));
     return object.make(
         () ->
             new InspectionOnRecord(
@@ -261,7 +266,9 @@ public final class VerdictReader {
                 on.orElseThrow(),
                 by,
                 grade.orElseThrow(),
-                counts.orElseThrow()));
+                counts.orElseThrow(),
+                left.orElse(List.of()),
+                toBring.orElse(Set.of())));
   }
 
   private static Optional<AuthorityDecision> authority(JsonCursor at) {

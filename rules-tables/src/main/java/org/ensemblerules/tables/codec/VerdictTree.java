@@ -134,6 +134,8 @@ public final class VerdictTree {
         .known("by", made.by())
         .put("grade", made.grade())
         .put("counts", made.counts())
+        .some("left", made.left())
+        .some("toBring", made.toBring())
         .node();
   }
 

@@ -45,7 +45,7 @@ public final class RecordText {
         .forEach(
             (item, answer) -> page.wrapped("  " + padded(PlainWords.of(item)), text(answer, rows)));
     for (InspectionOnRecord each : report.inspections()) {
-      if (each.grade() != EvidenceGrade.ITEMIZED) {
+      if (each.grade() != EvidenceGrade.ITEMIZED || !each.left().isEmpty()) {
         page.wrapped("  inspected      ", each.text());
       }
     }

@@ -1,0 +1,54 @@
+package org.ensemblerules.history;
+
+import com.google.common.collect.ImmutableListMultimap;
+import com.google.common.collect.Multimaps;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Which inspections go on with which: each names by its kind and moment the one that was begun. Of
+ * two that a name may mean it goes on with none, and so does one that certainly came before.
+ */
+final class Completions {
+  private final ImmutableListMultimap<Event.Inspected, Event.Inspected> byBegun;
+
+  private Completions(ImmutableListMultimap<Event.Inspected, Event.Inspected> byBegun) {
+    this.byBegun = byBegun;
+  }
+
+  static Completions of(History history) {
+    List<Event.Inspected> inspections = history.events(Event.Inspected.class);
+    ImmutableListMultimap<Moment, Event.Inspected> byMoment =
+        Multimaps.index(inspections, Event.Inspected::when);
+    ImmutableListMultimap.Builder<Event.Inspected, Event.Inspected> byBegun =
+        ImmutableListMultimap.builder();
+    for (Event.Inspected done : inspections) {
+      List<Event.Inspected> named =
+          done.completes().stream()
+              .flatMap(when -> byMoment.get(when).stream())
+              .filter(begun -> isNamed(begun, done))
+              .toList();
+      if (named.size() == 1 && done.when().follows(named.get(0).when(), true)) {
+        byBegun.put(named.get(0), done);
+      }
+    }
+    return new Completions(byBegun.build());
+  }
+
+  /** Whether an inspection goes by its kind and moment on with one that was begun. */
+  static boolean isNamed(Event.Inspected begun, Event.Inspected completing) {
+    return begun.completes().isEmpty()
+        && begun.inspection().kind() == completing.inspection().kind()
+        && completing.completes().equals(Optional.of(begun.when()));
+  }
+
+  /** The inspections that go on with one that was begun, in the order of the history. */
+  List<Event.Inspected> of(Event.Inspected begun) {
+    return byBegun.get(begun);
+  }
+
+  /** The inspection that one goes on with; empty if it stands for itself. */
+  Optional<Event.Inspected> begun(Event.Inspected completing) {
+    return byBegun.inverse().get(completing).stream().findFirst();
+  }
+}
