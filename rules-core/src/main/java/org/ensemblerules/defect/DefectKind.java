@@ -28,7 +28,7 @@ public enum DefectKind {
   CUT,
   /** A puncture or hole. */
   PUNCTURE,
-  /** Cloth worn thin or through by rubbing. */
+  /** Cloth worn thin or through by rubbing; a frayed edge too. */
   ABRASION,
   /** Broken stitches. */
   BROKEN_STITCHING,

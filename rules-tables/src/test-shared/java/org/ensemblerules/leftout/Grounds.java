@@ -9,8 +9,10 @@ import java.util.stream.Stream;
 import org.ensemblerules.care.WashAnswer;
 import org.ensemblerules.care.WashDeviation;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.Evidence;
 import org.ensemblerules.history.History;
 import org.ensemblerules.history.Judgment;
+import org.ensemblerules.history.Objection;
 import org.ensemblerules.history.Validity;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.verdict.Assess;
@@ -117,22 +119,34 @@ final class Grounds {
 
   /**
    * A look that was begun and does not count speaks against an element until it is made good, and a
-   * check that shows nothing against the look that it was part of.
+   * check that shows nothing against the look that it was part of. What goes on with a look that
+   * was begun counts with it.
    */
   private static boolean counts(RuleSet rules, LocalDate asOf, Assessment from, int index) {
     return rules
         .evidence(from.element(), from.history(), asOf)
-        .counts(from.history().events().get(index));
+        .judgment(from.history().events().get(index))
+        .filter(
+            judged ->
+                judged.objections().stream()
+                    .allMatch(each -> each.code() == Objection.Code.COUNTS_WITH_ANOTHER))
+        .isPresent();
   }
 
-  /** Whether an inspection says of something both that it is there and that it is not. */
+  /**
+   * Whether an inspection, or the one begun that it goes on with, says of something both that it is
+   * there and that it is not.
+   */
   private static boolean excludesItself(RuleSet rules, LocalDate asOf, Assessment from, int index) {
-    return rules
-        .evidence(from.element(), from.history(), asOf)
-        .judgment(from.history().events().get(index))
-        .flatMap(Judgment::standing)
-        .filter(standing -> !standing.coverage().contradictory().isEmpty())
-        .isPresent();
+    Event.Inspected done = (Event.Inspected) from.history().events().get(index);
+    Evidence evidence = rules.evidence(from.element(), from.history(), asOf);
+    return from.history().events(Event.Inspected.class).stream()
+        .filter(
+            each ->
+                each.equals(done)
+                    || done.completes().filter(begun -> begun.equals(each.when())).isPresent())
+        .flatMap(each -> evidence.judgment(each).flatMap(Judgment::standing).stream())
+        .anyMatch(standing -> !standing.coverage().contradictory().isEmpty());
   }
 
   /**

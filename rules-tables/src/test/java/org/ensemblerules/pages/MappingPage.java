@@ -143,6 +143,11 @@ final class MappingPage {
             "service, itemized, as a policy may ask for",
             "it rests on the sign-off"),
         List.of(
+            "Broken off, and completed later",
+            "two events `INSPECTED`; the later one names by `completes` the day of the one begun",
+            "both together count, as of the day when it was begun",
+            "neither counts: OUT"),
+        List.of(
             "Findings, damage",
             "event `FOUND`, or `findings` for what was found now: `id`, `site`, `defect`, `extent`",
             "who may mend it and what follows, or that it must be retired",

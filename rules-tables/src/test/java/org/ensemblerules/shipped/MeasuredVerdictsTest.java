@@ -43,8 +43,10 @@ import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.OriginId;
+import org.ensemblerules.strength.Construction;
 import org.ensemblerules.strength.DecisionRule;
 import org.ensemblerules.strength.Direction;
+import org.ensemblerules.strength.FailureMode;
 import org.ensemblerules.strength.Property;
 import org.ensemblerules.strength.Purpose;
 import org.ensemblerules.strength.Reading;
@@ -324,6 +326,43 @@ class MeasuredVerdictsTest {
         purpose,
         new DecisionRule.SimpleAcceptance(ComparisonMethod.absolute()),
         Set.of());
+  }
+
+  @Test
+  void aSeamSaysWhatGaveWaySpecimenBySpecimenCounted() {
+    List<Specimen> specimens = new ArrayList<>();
+    for (FailureMode mode :
+        List.of(
+            FailureMode.THREAD,
+            FailureMode.THREAD,
+            FailureMode.SLIPPAGE,
+            FailureMode.FABRIC,
+            FailureMode.NOT_RECORDED)) {
+      specimens.add(
+          Specimen.of("s" + specimens.size(), Direction.UNDIRECTED, Quantity.of("640", Unit.NEWTON))
+              .withFailure(mode));
+    }
+    TestReport report =
+        TestReport.builder(
+                ElementKind.COAT,
+                Use.STRUCTURAL,
+                Site.of(Part.SEAM_MAJOR_A, LayerKind.OUTER_SHELL),
+                Property.SEAM_STRENGTH,
+                new TestMethod("ASTM_D1683"))
+            .construction(Construction.WOVEN)
+            .origin(SpecimenOrigin.SAME_MODEL_AGE_AND_USE)
+            .specimens(specimens)
+            .build();
+    Event tested =
+        new Event.Tested(
+            on(7),
+            new OriginId("NFPA_1971_2018"),
+            report,
+            POLICY,
+            new DecisionRule.SimpleAcceptance(ComparisonMethod.absolute()),
+            Set.of());
+    assertThat(only(fit().with(tested).verdict(), ReasonKind.TEST_NOT_MET).seen())
+        .contains("gave way: ", "THREAD 2", "SLIPPAGE 1", "FABRIC 1", "NOT_RECORDED 1");
   }
 
   private static final Purpose POLICY =

@@ -66,8 +66,11 @@ public final class ArbitrariesOfAssessments {
         moments().map(Event.Stocked::new),
         moments().map(Event.Returned::new),
         moments().map(Event.Used::new),
-        Combinators.combine(ArbitrariesOfWork.inspections(criteria), moments())
-            .as((inspection, when) -> new Event.Inspected(inspection, when.orderInDay())),
+        Combinators.combine(
+                ArbitrariesOfWork.inspections(criteria), moments(), moments().optional(0.3))
+            .as(
+                (inspection, when, begun) ->
+                    new Event.Inspected(inspection, when.orderInDay(), begun)),
         ArbitrariesOfWork.findings().map(Event.Found::new),
         done(),
         elsewhere(),

@@ -226,11 +226,45 @@ public final class ArbitrariesOfRecords {
     }
     for (InspectionKind inspection : ShippedGear.inspections(rules, kind)) {
       if (inspection != InspectionKind.ROUTINE && !leftOut()) {
-        events.add(
-            new Event.Inspected(
-                inspection(element, inspection, date(AS_OF.minusMonths(4).plusDays(2))), 0));
+        inspected(inspection(element, inspection, date(AS_OF.minusMonths(4).plusDays(2))), element);
       }
     }
+  }
+
+  /** At once or in two parts, of which the second goes on with the first a day later or so. */
+  private void inspected(Inspection whole, Element element) {
+    if (random.nextInt(4) > 0) {
+      events.add(new Event.Inspected(whole, 0));
+      return;
+    }
+    Event.Inspected begun = new Event.Inspected(part(whole, whole, true), random.nextInt(3));
+    Inspection again =
+        inspection(
+            element,
+            whole.kind(),
+            whole
+                .on()
+                .earliest()
+                .map(day -> date(day.plusDays(random.nextInt(3))))
+                .orElse(whole.on()));
+    events.add(begun);
+    events.add(
+        new Event.Inspected(
+            part(whole, again, false),
+            random.nextInt(4),
+            Optional.of(begun.when()).filter(when -> !leftOut())));
+  }
+
+  /** Every other outcome of one, as if somebody had made it as the other was made. */
+  private Inspection part(Inspection of, Inspection made, boolean first) {
+    Inspection.Builder part =
+        Inspection.builder(of.kind(), made.occasion(), made.on(), made.by())
+            .gearClean(made.gearClean())
+            .atHand(made.atHand());
+    int half = of.outcomes().size() / 2;
+    (first ? of.outcomes().subList(0, half) : of.outcomes().subList(half, of.outcomes().size()))
+        .forEach(each -> part.outcome(each.criterion(), each.outcome()));
+    return part.build();
   }
 
   private void cleaned(LocalDate day, CleaningKind how, Set<FindingId> answers) {
