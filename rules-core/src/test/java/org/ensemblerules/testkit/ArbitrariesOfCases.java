@@ -2,6 +2,7 @@ package org.ensemblerules.testkit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -55,10 +56,47 @@ public final class ArbitrariesOfCases {
                 .list()
                 .ofMaxSize(2)
                 .map(made -> given -> given.inspectedBy(made))),
+        Tuple.of(1, inParts(kind).map(events -> given -> given.withEvents(events))),
         Tuple.of(
             1,
             ArbitrariesOfDates.days(FitGear.MADE.minusYears(3), FitGear.AS_OF.plusYears(12))
                 .map(day -> given -> given.on(day))));
+  }
+
+  /** An inspection made in two parts; mostly the second says which one it goes on with. */
+  private static Arbitrary<List<Event>> inParts(ElementKind kind) {
+    return Combinators.combine(
+            ArbitrariesOfInspections.of(kind),
+            Arbitraries.integers().between(0, 20),
+            Arbitraries.of(true, true, true, false),
+            Arbitraries.randoms())
+        .as(
+            (made, days, named, random) -> {
+              MarkedDate later =
+                  made.on() instanceof MarkedDate.Day day
+                      ? MarkedDate.of(day.earliest().orElseThrow().plusDays(days))
+                      : made.on();
+              Inspection.Builder first =
+                  Inspection.builder(made.kind(), made.occasion(), made.on(), made.by())
+                      .gearClean(made.gearClean())
+                      .atHand(made.atHand());
+              Inspection.Builder second =
+                  Inspection.builder(made.kind(), made.occasion(), later, made.by())
+                      .gearClean(made.gearClean())
+                      .atHand(made.atHand());
+              made.outcomes()
+                  .forEach(
+                      each ->
+                          (random.nextBoolean() ? first : second)
+                              .outcome(each.criterion(), each.outcome()));
+              Event.Inspected begun = new Event.Inspected(first.build(), random.nextInt(3));
+              return List.of(
+                  begun,
+                  new Event.Inspected(
+                      second.build(),
+                      random.nextInt(4),
+                      Optional.of(begun.when()).filter(when -> named)));
+            });
   }
 
   private static Arbitrary<UnaryOperator<GearCase>> harmless(ElementKind kind) {
