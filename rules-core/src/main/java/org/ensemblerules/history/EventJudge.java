@@ -208,14 +208,14 @@ final class EventJudge implements Judging {
               "it goes on with the one begun " + begun.get().when() + ", and counts with that"));
       return new Judgment(done, objections, Optional.of(standing), Optional.empty());
     }
+    List<Event.Inspected> parts =
+        completions.of(done).stream().filter(part -> part.when().date().certainlyBy(asOf)).toList();
     InspectionStanding together = standing;
-    for (Event.Inspected part : completions.of(done)) {
-      if (part.when().date().certainlyBy(asOf)) {
-        InspectionStanding also = standing(part);
-        together = together.with(also, hasOnlyToGoOn(inspection(part, also)));
-      }
+    for (Event.Inspected part : parts) {
+      InspectionStanding also = standing(part);
+      together = together.with(also, hasOnlyToGoOn(inspection(part, also)));
     }
-    return together == standing ? alone : inspection(done, together);
+    return parts.isEmpty() ? alone : inspection(done, together);
   }
 
   /** Whether nothing speaks against it but that it did not look at all. */
