@@ -20,12 +20,14 @@ final class Answers {
   private final PrintWriter out;
   private final PrintWriter err;
   private final SeenIds seen = new SeenIds();
+  private final Progress progress;
   private int bad;
 
   Answers(JsonOption json, CommandSpec spec) {
     this.json = json.isAsked();
     this.out = spec.commandLine().getOut();
     this.err = spec.commandLine().getErr();
+    this.progress = Progress.onTerminal();
   }
 
   /**
@@ -82,6 +84,7 @@ final class Answers {
   void each(String name, JsonLines<Answer> lines, Writing writing) throws IOException {
     while (isRead() && lines.hasNext()) {
       JsonLines.Entry<Answer> outcome = lines.next();
+      progress.line();
       if (outcome instanceof JsonLines.Line<Answer> line) {
         seen.note(name, line.number(), line.value().id()).ifPresent(err::println);
         if (!line.value().text().isEmpty()) {
@@ -96,6 +99,7 @@ final class Answers {
         }
       }
     }
+    progress.end();
   }
 
   /** What is written for a line that was answered. */

@@ -28,8 +28,10 @@ import picocli.CommandLine.Spec;
 /** The full verdict of one element. */
 @Command(
     name = "explain",
-    description =
-        "Prints the full verdict of one element, of the invented department or of a file.")
+    description = {
+      "Tells on one screen why an element of the invented department or of a file is in or out of",
+      "service, and what brings it back."
+    })
 final class ExplainCommand implements Callable<Integer> {
   private final InputStream in;
   private final Clock clock;
@@ -56,6 +58,11 @@ final class ExplainCommand implements Callable<Integer> {
       description = "Day to judge for. Default: today for a file, 2026-11-25 otherwise.")
   private Optional<LocalDate> asOf = Optional.empty();
 
+  @Option(
+      names = "--full",
+      description = "Adds the cautions for all gear, and the pages and rules that it rests on.")
+  private boolean full;
+
   ExplainCommand(InputStream in, Clock clock) {
     this.in = in;
     this.clock = clock;
@@ -77,12 +84,15 @@ final class ExplainCommand implements Callable<Integer> {
             .findFirst()
             .orElseThrow(() -> unknown("the invented department, as in 1-03-COAT"));
     Verdict verdict = Assess.assess(rules, element.assessment(), day);
-    spec.commandLine().getOut().print(told(new Judged(Optional.of(element.story()), verdict)));
+    Judged judged = new Judged(Optional.of(element.story()), verdict);
+    spec.commandLine().getOut().print(told(rules, judged));
     return ExitCodes.ALL_READ;
   }
 
-  private static String told(Judged judged) {
-    return DepartmentReport.of(judged, ShippedRules.sources());
+  private String told(RuleSet rules, Judged judged) {
+    return full
+        ? DepartmentReport.of(judged, ShippedRules.sources())
+        : DepartmentReport.screen(judged, rules.tables().cautions());
   }
 
   /** Every line of the element is told, since nobody knows which is meant; so is a bad one. */
@@ -105,7 +115,7 @@ final class ExplainCommand implements Callable<Integer> {
         if (outcome instanceof JsonLines.Line<Optional<Verdict>> line) {
           if (line.value().isPresent()) {
             found++;
-            out.print(told(new Judged(Optional.empty(), line.value().get())));
+            out.print(told(rules, new Judged(Optional.empty(), line.value().get())));
           }
         } else if (outcome instanceof JsonLines.BadLine<Optional<Verdict>> refused) {
           if (refused.text().contains('"' + id + '"')) {

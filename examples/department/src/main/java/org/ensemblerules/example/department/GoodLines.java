@@ -21,6 +21,7 @@ final class GoodLines<T> implements Iterator<T> {
   private final PrintWriter err;
   private final boolean json;
   private final SeenIds seen = new SeenIds();
+  private final Progress progress;
   private Optional<T> ahead = Optional.empty();
   private int bad;
 
@@ -41,6 +42,7 @@ final class GoodLines<T> implements Iterator<T> {
     this.out = spec.commandLine().getOut();
     this.json = json.isAsked();
     this.err = spec.commandLine().getErr();
+    this.progress = Progress.onTerminal();
   }
 
   /** How many lines were bad so far. */
@@ -61,6 +63,7 @@ final class GoodLines<T> implements Iterator<T> {
     }
     while (ahead.isEmpty() && lines.hasNext()) {
       JsonLines.Entry<T> outcome = lines.next();
+      progress.line();
       if (outcome instanceof JsonLines.Line<T> line) {
         ahead = Optional.of(line.value());
         seen.note(name, line.number(), id.apply(line.value())).ifPresent(err::println);
@@ -72,6 +75,9 @@ final class GoodLines<T> implements Iterator<T> {
           refused.faults().forEach(err::println);
         }
       }
+    }
+    if (ahead.isEmpty()) {
+      progress.end();
     }
     return ahead.isPresent();
   }

@@ -18,7 +18,7 @@ class ExplainCommandTest {
 
   @Test
   void tellsWhyAnElementIsOutAndWhatBringsItBack() {
-    ProgramRun run = ProgramRun.of("explain", "1-02-TROUSERS");
+    ProgramRun run = ProgramRun.of("explain", "1-02-TROUSERS", "--full");
     assertThat(run.code()).isZero();
     assertThat(run.out())
         .contains("1-02-TROUSERS   structural trousers   REPAIR (OUT)")
@@ -37,7 +37,7 @@ class ExplainCommandTest {
    */
   @Test
   void namesThePagesOnWhichItsRulesWereSeen() {
-    String out = ProgramRun.of("explain", "1-02-TROUSERS").out().replaceAll("\\s+", " ");
+    String out = ProgramRun.of("explain", "1-02-TROUSERS", "--full").out().replaceAll("\\s+", " ");
     List<String> named =
         ShippedRules.sources().values().stream()
             .filter(page -> !page.restates().isEmpty())
@@ -60,7 +60,7 @@ class ExplainCommandTest {
         DemoDepartment.assessments(ShippedRules.standard()).stream()
             .map(AssessmentJson::write)
             .toList());
-    ProgramRun run = ProgramRun.of("explain", "1-02-TROUSERS", "--from", file.toString());
+    ProgramRun run = ProgramRun.of("explain", "1-02-TROUSERS", "--full", "--from", file.toString());
     assertThat(run.code()).isZero();
     assertThat(run.out()).contains("REPAIR (OUT)").contains("Judged for 2026-11-25.");
   }

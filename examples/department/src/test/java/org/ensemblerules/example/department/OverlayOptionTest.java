@@ -17,9 +17,10 @@ class OverlayOptionTest {
 
   @Test
   void whatAnOverlayCausesNamesIt() {
-    ProgramRun before = ProgramRun.of("explain", "1-07-TROUSERS");
+    ProgramRun before = ProgramRun.of("explain", "1-07-TROUSERS", "--full");
     ProgramRun after =
-        ProgramRun.of("explain", "1-07-TROUSERS", "--overlay", OURS, "--overlay", "WASHINGTON");
+        ProgramRun.of(
+            "explain", "1-07-TROUSERS", "--full", "--overlay", OURS, "--overlay", "WASHINGTON");
     assertThat(before.code()).isZero();
     assertThat(before.out()).contains("1-07-TROUSERS").doesNotContain("EXAMPLETON");
     assertThat(after.code()).isZero();

@@ -6,9 +6,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Collectors;
+import org.ensemblerules.ruleset.CautionRow;
+import org.ensemblerules.ruleset.CautionTable;
 import org.ensemblerules.ruleset.Identity;
 import org.ensemblerules.source.OriginId;
+import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.Source;
 import org.ensemblerules.source.SourceId;
 import org.ensemblerules.verdict.Service;
@@ -90,6 +94,37 @@ public final class DepartmentReport {
     page.wrapped(
         "Judged for " + judged.verdict().asOf() + ". Rules: ",
         names(rules) + "; fingerprint " + rules.fingerprint());
+    return page.toString();
+  }
+
+  /**
+   * Writes one verdict on a screen: what it says and rests on, and of its cautions those for such
+   * gear or for what must be done with it. Those for all gear are named as such.
+   *
+   * @param judged the verdict; not null
+   * @param cautions the cautions of the rules; not null
+   * @return the text; never null
+   */
+  public static String screen(Judged judged, CautionTable cautions) {
+    TextPage page = new TextPage();
+    VerdictText.write(page, judged);
+    Set<RowKey> general =
+        cautions.rows().stream()
+            .filter(
+                row -> row.elements().isEmpty() && row.uses().isEmpty() && row.effects().isEmpty())
+            .map(CautionRow::key)
+            .collect(Collectors.toSet());
+    List<String> own =
+        judged.verdict().cautions().stream()
+            .filter(caution -> !general.contains(caution.row()))
+            .map(caution -> PlainWords.sentence(caution.text()))
+            .toList();
+    page.line("CAUTIONS");
+    page.wrapped(
+        "  ",
+        String.join(" ", own)
+            + " The manufacturer's instructions and the authority having jurisdiction prevail; the"
+            + " cautions for all gear, the pages and the rules: --full.");
     return page.toString();
   }
 

@@ -19,7 +19,7 @@ final class ReasonText {
   private static final Set<ReasonKind> OF_A_LAYER =
       EnumSet.of(ReasonKind.AGE_REACHED, ReasonKind.AGE_UNKNOWN, ReasonKind.LABEL_UNKNOWN);
 
-  private static final int SHOWN = 3;
+  private static final int SHOWN = 2;
 
   private ReasonText() {}
 

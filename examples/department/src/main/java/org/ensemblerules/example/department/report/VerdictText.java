@@ -59,7 +59,6 @@ final class VerdictText {
       who.write(page);
     }
     if (!rows.isEmpty()) {
-      page.blank();
       rows.write(page);
     }
   }
