@@ -84,7 +84,7 @@ final class RecurringDays {
     int given = days.size();
     String last =
         given == 0
-            ? "none that counts"
+            ? "none on record counts"
             : "done "
                 + String.join(
                     " and ",
@@ -106,7 +106,7 @@ final class RecurringDays {
                 + " is possible counts"
             : "")
         + facts.notCounting(task.doneBy(), Optional.empty())
-        + byDateOnly().map(day -> "; by its date alone in time until " + day).orElse("");
+        + byDateOnly().map(day -> "; by its date alone due by " + day).orElse("");
   }
 
   /** By when the next was due after so many had been done. */

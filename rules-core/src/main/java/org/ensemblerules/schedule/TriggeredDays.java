@@ -40,7 +40,7 @@ final class TriggeredDays {
         occurrence.text()
             + ", and no "
             + task.doneBy().text()
-            + " certainly since"
+            + " is recorded after it"
             + facts.evidence().howToOrder(occurrence.when(), task.doneBy()::asksFor)
             + facts.notCounting(task.doneBy(), Optional.of(occurrence.when())));
   }

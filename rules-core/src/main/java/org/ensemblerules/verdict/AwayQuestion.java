@@ -57,7 +57,7 @@ final class AwayQuestion {
         said(back)
             + ", and no "
             + asks.least().check()
-            + " that counts is certainly later; on the same day it counts if its occasion is"
+            + " that counts is recorded after it; one on the same day counts if its occasion is"
             + " AFTER_RETURN"
             + file.evidence().howToOrder(back.when(), asks::asksFor));
   }

@@ -89,8 +89,8 @@ final class CareQuestion {
         ReasonKind.CARE_OUTSTANDING,
         Optional.of(shown.rows().get(0)),
         text(met)
-            + "; no inspection that counts is certainly later than its cleaning; on the day of the"
-            + " cleaning it counts if its occasion is AFTER_WORK",
+            + "; no inspection that counts is recorded after its cleaning; one on the day of the"
+            + " cleaning counts if its occasion is AFTER_WORK",
         new Effect.Evaluate(Check.ROUTINE_INSPECTION, Scope.ELEMENT));
   }
 
@@ -142,7 +142,7 @@ final class CareQuestion {
                                     ReasonKind.CARE_OUTSTANDING,
                                     Optional.of(row),
                                     text(met)
-                                        + "; not certainly done since: "
+                                        + "; not shown to be done since: "
                                         + step.text()
                                         + file.evidence()
                                             .howToOrder(met.when(), event -> asks(effect, event))

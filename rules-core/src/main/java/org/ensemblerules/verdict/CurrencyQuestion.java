@@ -67,10 +67,10 @@ final class CurrencyQuestion {
             Optional.of(row),
             row.inspection()
                 + " inspection: "
-                + last.map(day -> "last one that counts " + day).orElse("none that counts")
+                + last.map(day -> "last one that counts " + day).orElse("none on record counts")
                 + dueBy
                     .map(day -> ", due by " + day)
-                    .orElse(", and not known since when in service")
+                    .orElse(", and nobody knows since when it has been in service")
                 + notCounting(file, row.inspection()),
             new Effect.Evaluate(row.inspection().check(), Scope.ELEMENT)));
   }
@@ -125,7 +125,7 @@ final class CurrencyQuestion {
                           what
                               + " "
                               + event.when()
-                              + ", and no inspection that counts is certainly later"
+                              + ", and no inspection that counts is recorded after it"
                               + file.evidence()
                                   .howToOrder(event.when(), Event.Inspected.class::isInstance)
                               + notCounting(event, newest),

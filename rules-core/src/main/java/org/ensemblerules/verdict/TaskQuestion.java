@@ -37,7 +37,7 @@ final class TaskQuestion {
                 due.task()
                     + ": "
                     + due.reason()
-                    + due.by().map(day -> "; in time until " + day).orElse(""),
+                    + due.by().map(day -> "; due by " + day).orElse(""),
                 effect(row.doneBy()),
                 List.of()));
       }

@@ -50,7 +50,7 @@ final class WorkQuestion {
         finding.text()
             + "; "
             + done
-            + ", and no inspection that counts is certainly later; on the same day it counts if"
+            + ", and no inspection that counts is recorded after it; one on the same day counts if"
             + " its occasion is AFTER_WORK",
         new Effect.Evaluate(Check.ROUTINE_INSPECTION, Scope.ELEMENT),
         List.of());

@@ -192,7 +192,7 @@ public final class Sentences {
       TaskKey task, Optional<LayerKind> layer, Optional<LocalDate> by, LocalDate asOf) {
     return capital(spaced(task))
         + layer.map(of -> " of the " + words.label(of)).orElse("")
-        + by.map(day -> when(day, asOf)).orElse(" is due now; it is not known since when")
+        + by.map(day -> when(day, asOf)).orElse(" is due now; nobody knows since when")
         + ".";
   }
 

@@ -143,7 +143,7 @@ class OverlaysTest {
     assertThat(reason.effect())
         .isEqualTo(new Effect.Evaluate(Check.ROUTINE_INSPECTION, Scope.ELEMENT));
     assertThat(reason.seen())
-        .contains("ROUTINE or ADVANCED inspection by ORGANIZATION", "in time until 2024-05-10");
+        .contains("ROUTINE or ADVANCED inspection by ORGANIZATION", "due by 2024-05-10");
     assertThat(late.actions())
         .singleElement()
         .satisfies(

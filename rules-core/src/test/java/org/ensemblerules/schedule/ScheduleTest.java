@@ -83,8 +83,8 @@ class ScheduleTest {
   void reasonsSayWhatCountsAndFromWhen() {
     assertThat(only(YEARLY, HELMET).reason())
         .isEqualTo(
-            "ADVANCED inspection: none that counts; in every 12 months, first by 12 months from"
-                + " IN_SERVICE (2020-06-01)");
+            "ADVANCED inspection: none on record counts; in every 12 months, first by 12 months"
+                + " from IN_SERVICE (2020-06-01)");
     assertThat(only(YEARLY, HELMET.inspected(InspectionKind.ADVANCED, "2024-01-10")).reason())
         .startsWith("ADVANCED inspection: done 2024-01-10; in every 12 months");
   }

@@ -79,7 +79,7 @@ class TriggersTest {
             .used("2024-03-01");
     assertThat(due(schedule, kept)).containsExactly("2024-02-01");
     assertThat(Kept.tasks(schedule, kept, AS_OF).get(0).reason())
-        .isEqualTo("used 2024-02-01, and no ROUTINE inspection certainly since");
+        .isEqualTo("used 2024-02-01, and no ROUTINE inspection is recorded after it");
     assertThat(due(schedule, kept.used("UNKNOWN"))).containsExactly("now");
     assertThat(schedule.missed(kept.record(), AS_OF))
         .extracting(missed -> missed.by().orElseThrow().toString())

@@ -118,7 +118,7 @@ class CareVerdictsTest {
     Reason reason = onlyReason(met(HELMET, Exposure.CBRN_AGENT), ReasonKind.CARE_OUTSTANDING);
     assertThat(reason.seen())
         .isEqualTo(
-            "met CBRN_AGENT 2024-06-10; not certainly done since: retire it; it does not go back"
+            "met CBRN_AGENT 2024-06-10; not shown to be done since: retire it; it does not go back"
                 + " into service");
     assertThat(reason.rowKey())
         .map(Object::toString)
@@ -173,8 +173,8 @@ class CareVerdictsTest {
     Reason unseen = onlyReason(washed, ReasonKind.CARE_OUTSTANDING);
     assertThat(unseen.seen())
         .isEqualTo(
-            "met ORDINARY_SOILING 2024-06-10; no inspection that counts is certainly later than"
-                + " its cleaning; on the day of the cleaning it counts if its occasion is"
+            "met ORDINARY_SOILING 2024-06-10; no inspection that counts is recorded after"
+                + " its cleaning; one on the day of the cleaning counts if its occasion is"
                 + " AFTER_WORK");
     assertThat(unseen.effect())
         .isEqualTo(new Effect.Evaluate(Check.ROUTINE_INSPECTION, Scope.ELEMENT));
@@ -283,7 +283,7 @@ class CareVerdictsTest {
             .findFirst()
             .orElseThrow();
     assertThat(reason.effect()).isEqualTo(new Effect.Clean(CleaningKind.ADVANCED, Scope.ELEMENT));
-    assertThat(reason.seen()).contains("cleaning").contains("in time until 2028-09-01");
+    assertThat(reason.seen()).contains("cleaning").contains("due by 2028-09-01");
     assertThat(kinds(HELMET.on(LocalDate.of(2028, 9, 1)).verdict()))
         .doesNotContain(ReasonKind.TASK_DUE);
   }

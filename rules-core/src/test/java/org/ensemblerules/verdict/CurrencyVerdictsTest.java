@@ -87,7 +87,9 @@ class CurrencyVerdictsTest {
     assertThat(late.rowKey()).map(Object::toString).contains("frozen/interval/ADVANCED/HELMET");
     Reason never = onlyReason(helmet("UNKNOWN", null), ReasonKind.INSPECTION_NOT_CURRENT);
     assertThat(never.seen())
-        .isEqualTo("ADVANCED inspection: none that counts, and not known since when in service");
+        .isEqualTo(
+            "ADVANCED inspection: none on record counts, and nobody knows since when it has been in"
+                + " service");
   }
 
   @Test

@@ -254,8 +254,8 @@ class RecordVerdictsTest {
         .filteredOn(reason -> reason.kind() == ReasonKind.USED_SINCE_INSPECTION)
         .extracting(Reason::seen)
         .containsExactly(
-            "exposed to ORDINARY_SOILING 2024-06-15, and no inspection that counts is certainly"
-                + " later; Inspected of 2024-06-15 as well, and in order once both have their"
+            "exposed to ORDINARY_SOILING 2024-06-15, and no inspection that counts is recorded"
+                + " after it; Inspected of 2024-06-15 as well, and in order once both have their"
                 + " orderInDay");
     assertThat(
             kinds(

@@ -113,7 +113,7 @@ class WhatCountsTest {
     TaskDue due = due(verdict, yearly.task()).get(0);
     assertThat(due.by()).contains(LocalDate.of(2021, 6, 1));
     assertThat(due.why())
-        .contains("LIGHT_THROUGH_LINER passed: none that counts; ")
+        .contains("LIGHT_THROUGH_LINER passed: none on record counts; ")
         .contains("; " + NOT_COUNTING + "LIGHT_THROUGH_LINER of 2024-05-02 by ")
         .contains("ITEM_CLEAN");
   }
@@ -189,7 +189,7 @@ class WhatCountsTest {
     assertThat(verdict.reasons())
         .filteredOn(reason -> reason.kind() == ReasonKind.INSPECTION_NOT_CURRENT)
         .anySatisfy(
-            reason -> assertThat(reason.seen()).contains("none that counts").endsWith(told));
+            reason -> assertThat(reason.seen()).contains("none on record counts").endsWith(told));
     assertThat(verdict.due())
         .anySatisfy(
             due -> assertThat(due.why()).contains("ADVANCED inspection: none").contains(told));

@@ -167,7 +167,7 @@ class AwayTest {
             reason ->
                 assertThat(reason.seen())
                     .endsWith(
-                        "on the same day it counts if its occasion is AFTER_RETURN; Inspected of "
+                        "one on the same day counts if its occasion is AFTER_RETURN; Inspected of "
                             + BACK
                             + " as well, and in order once both have their orderInDay"));
     Inspection clear =

@@ -99,7 +99,7 @@ class SameDayTest {
         "; Cleaned of " + before(20) + " as well, and in order once both have their orderInDay";
     assertThat(unordered.verdict().service()).isEqualTo(Service.OUT);
     assertThat(seen(unordered, ReasonKind.CARE_OUTSTANDING))
-        .anyMatch(text -> text.contains("not certainly done since") && text.contains(how));
+        .anyMatch(text -> text.contains("not shown to be done since") && text.contains(how));
     assertThat(seen(unordered, ReasonKind.TASK_DUE))
         .isNotEmpty()
         .allMatch(text -> text.contains(how));

@@ -117,7 +117,7 @@ class ShippedOverlaysTest {
     Reason reason = verdict.reasons().get(0);
     assertThat(verdict.reasons()).hasSize(1);
     assertThat(reason.kind()).isEqualTo(ReasonKind.TASK_DUE);
-    assertThat(reason.seen()).contains("in time until " + last.plusMonths(6));
+    assertThat(reason.seen()).contains("due by " + last.plusMonths(6));
     assertThat(reason.row().orElseThrow().provenance().origin())
         .isEqualTo(new OriginId("WASHINGTON"));
     assertThat(verdict.due())

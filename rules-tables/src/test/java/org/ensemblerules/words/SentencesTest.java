@@ -100,7 +100,7 @@ class SentencesTest {
             Optional.empty(),
             Optional.empty());
     assertThat(SENTENCES.of(ever, by))
-        .isEqualTo("Advanced cleaning is due now; it is not known since when.");
+        .isEqualTo("Advanced cleaning is due now; nobody knows since when.");
   }
 
   @Test

@@ -50,7 +50,7 @@ class FleetCommandsTest {
   void aCapacityOfNothingLeavesAllLate() {
     assertThat(words(ProgramRun.of("morning", "--per-day", "0")))
         .contains("planned nothing")
-        .doesNotContain(" 0 without room");
+        .doesNotContain(" 0 with no time left");
   }
 
   @Test
@@ -90,7 +90,7 @@ class FleetCommandsTest {
     String large = words(ProgramRun.of("plan", "--budget", "60000"));
     assertThat(small).contains("left without at the end");
     assertThat(large).doesNotContain("left without at the end");
-    assertThat(words(ProgramRun.of("plan", "--budget", "0"))).contains("all in all 0.00");
+    assertThat(words(ProgramRun.of("plan", "--budget", "0"))).contains("total 0.00");
     assertThat(words(ProgramRun.of("plan", "--budget", "60000", "--smooth")))
         .contains("without a price");
   }

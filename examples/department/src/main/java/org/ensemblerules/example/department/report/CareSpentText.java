@@ -17,9 +17,9 @@ final class CareSpentText {
             + care.repairs()
             + " repairs cost "
             + care.spent().toPlainString()
-            + "; of "
+            + "; for "
             + care.withoutPrice()
-            + " no price is known");
+            + " more no price is known");
     page.line("  above the share of a new one that the owner set: " + care.above().size());
     care.above().stream()
         .sorted((one, other) -> other.spent().compareTo(one.spent()))

@@ -109,7 +109,7 @@ final class ChangedElements implements Consumer<ElementDifference> {
   }
 
   private static String day(Optional<TaskDue> due) {
-    return due.map(what -> what.by().map(day -> "in time until " + day).orElse("due now"))
+    return due.map(what -> what.by().map(day -> "due by " + day).orElse("due now"))
         .orElse("not due");
   }
 }

@@ -27,7 +27,7 @@ public final class ClearingText {
         list.doer().name()
             + " may bring "
             + all
-            + " back into service, and begin with "
+            + " back into service alone, and may start on "
             + (may.size() - all)
             + " more");
     for (FleetJson.Cleared each : list.elements()) {

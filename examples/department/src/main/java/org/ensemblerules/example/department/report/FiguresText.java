@@ -48,7 +48,7 @@ public final class FiguresText {
             + figures.longestOverdue()
             + "; of "
             + figures.overdueSinceUnknown()
-            + " not known since when");
+            + " nobody knows since when");
     line(
         page,
         "age in years",

@@ -74,7 +74,7 @@ public final class MorningText {
         entry.whereabouts().text()
             + (entry.sizes().isEmpty() ? "" : ", size " + String.join("/", entry.sizes()))
             + "; "
-            + entry.since().map(day -> "out since " + day).orElse("not known since when")
+            + entry.since().map(day -> "out since " + day).orElse("nobody knows since when")
             + overdue(entry)
             + entry
                 .next()
@@ -85,7 +85,7 @@ public final class MorningText {
   private static String overdue(TodayEntry entry) {
     return entry.overdue().days() > 0
         ? ", " + entry.overdue().days() + (entry.overdue().days() == 1 ? " day" : " days") + " over"
-        : entry.overdue().sinceUnknown() ? ", overdue, not known since when" : "";
+        : entry.overdue().sinceUnknown() ? ", overdue, nobody knows since when" : "";
   }
 
   private static void away(TextPage page, List<AwayEntry> away, int top) {
@@ -116,9 +116,7 @@ public final class MorningText {
     long overdue = ahead.late().stream().filter(late -> late.why() == Levelled.Why.OVERDUE).count();
     page.blank();
     page.line(
-        "THE NEXT MONTHS: at most "
-            + ahead.perDay()
-            + " tasks a day, none after its last day in time");
+        "THE NEXT MONTHS: at most " + ahead.perDay() + " tasks a day, none after its due date");
     page.wrapped(
         "    planned      ",
         ahead.byMonth().isEmpty()
@@ -131,7 +129,7 @@ public final class MorningText {
             + overdue
             + " overdue already, "
             + (ahead.late().size() - overdue)
-            + " without room before their last day");
+            + " with no time left for them before their due date");
     ahead.late().stream()
         .limit(top)
         .forEach(

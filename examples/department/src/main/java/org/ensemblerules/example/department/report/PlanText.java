@@ -43,17 +43,17 @@ public final class PlanText {
             .map(month -> month.getKey() + ": " + sum(month.getValue()))
             .collect(Collectors.joining(", ")));
     page.line(
-        "  later than that "
+        "  after that "
             + sum(forecast.later())
             + ", no age limit "
             + sum(forecast.never())
-            + ", nobody can tell of "
+            + ", not known for "
             + sum(forecast.unknown()));
     page.blank();
     page.line(
         "PLAN, at most "
             + budget.perYear().toPlainString()
-            + " a year    bought       spent   in need at the end of the year");
+            + " a year    bought       spent   still needed at the end of the year");
     for (PlanYear year : plan.years()) {
       page.line(
           String.format(
@@ -64,7 +64,7 @@ public final class PlanText {
               year.spent().toPlainString(),
               year.uncovered().size()));
     }
-    page.line("  all in all " + plan.spent().toPlainString());
+    page.line("  total " + plan.spent().toPlainString());
     if (!plan.uncovered().isEmpty()) {
       page.wrapped("  left without at the end: ", without(plan.uncovered()));
     }

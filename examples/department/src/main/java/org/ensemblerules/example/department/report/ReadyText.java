@@ -54,7 +54,7 @@ public final class ReadyText {
             + not.stream()
                 .filter(member -> !member.spares().isEmpty() && member.isHelpedBySpares())
                 .count()
-            + " of them spares fit in place of all they lack");
+            + " of them there is a spare for everything they lack");
     not.stream().limit(top).forEach(member -> member(page, member));
     if (not.size() > top) {
       page.line("  and " + (not.size() - top) + " more (--top)");
@@ -65,7 +65,7 @@ public final class ReadyText {
           ready.repeated().stream().map(Object::toString).collect(Collectors.joining(", ")));
     }
     if (!ready.strangers().isEmpty()) {
-      page.line("HELD BY WHO IS NO MEMBER: " + ready.strangers().size() + " elements");
+      page.line("HELD BY SOMEBODY WHO IS NO MEMBER: " + ready.strangers().size() + " elements");
     }
     return page.toString();
   }
@@ -195,7 +195,7 @@ public final class ReadyText {
                             .goesTo()
                             .map(goesTo -> "out, goes to " + PlainWords.of(goesTo))
                             .orElse("in service")));
-    member.set().gaps().forEach(gap -> page.wrapped("  against it          ", PlainWords.of(gap)));
+    member.set().gaps().forEach(gap -> page.wrapped("  problem             ", PlainWords.of(gap)));
     member
         .set()
         .weakest()
