@@ -47,8 +47,9 @@ public final class CelRival implements Rival<Map<String, Object>> {
             .addVar("size", SimpleType.INT)
             .build();
     try {
+      // The newer one goes through the whole map each time.
       program =
-          CelRuntimeFactory.plannerRuntimeBuilder()
+          CelRuntimeFactory.legacyCelRuntimeBuilder()
               .build()
               .createProgram(compiler.compile(EXPRESSION).getAst());
     } catch (CelValidationException | CelEvaluationException e) {
