@@ -69,7 +69,8 @@ public final class History {
             made.gearClean(),
             made.atHand(),
             made.outcomes(),
-            made.signOff())
+            made.signOff(),
+            done.completes())
         .toString();
   }
 

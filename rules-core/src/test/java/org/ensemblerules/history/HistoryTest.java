@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.care.WashedLayers;
 import org.ensemblerules.defect.FindingId;
@@ -85,6 +86,15 @@ class HistoryTest {
     assertThat(history.answering(new FindingId("F3"))).isEmpty();
     assertThat(used("2020", 0).answers()).isEmpty();
     assertThat(history.events(Event.class)).isEqualTo(history.events());
+  }
+
+  @Test
+  void whatGoesOnWithAnotherKeepsOneOrder() {
+    Inspection made =
+        FitGear.inspection(InspectionKind.ADVANCED, ElementKind.COAT, FitGear.AS_OF).build();
+    Event alone = new Event.Inspected(made, 0);
+    Event goingOn = new Event.Inspected(made, 0, Optional.of(Moment.on("2020-02-01")));
+    assertThat(History.of(List.of(alone, goingOn))).isEqualTo(History.of(List.of(goingOn, alone)));
   }
 
   @Test
