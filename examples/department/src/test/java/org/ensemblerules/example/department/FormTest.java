@@ -55,6 +55,9 @@ class FormTest {
             SCHEMAS.toString(),
             "--",
             Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+            // A short run needs no more than the first compiler.
+            "-XX:TieredStopAtLevel=1",
+            "-XX:+UseSerialGC",
             "-cp",
             System.getProperty("java.class.path"),
             Main.class.getName());

@@ -27,6 +27,8 @@ class ProcessTest {
   private static ProcessBuilder program(List<String> jvm, String... args) {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    // A short run needs no more than the first compiler.
+    command.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
     command.addAll(jvm);
     command.addAll(List.of("-cp", System.getProperty("java.class.path")));
     command.add(Main.class.getName());
