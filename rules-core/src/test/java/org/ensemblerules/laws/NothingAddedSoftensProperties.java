@@ -160,7 +160,10 @@ class NothingAddedSoftensProperties {
   @Property
   void aCriterionNotDone(@ForAll("notDoneBesides") Added added) {
     assertThat(added.after().verdict().service()).isEqualTo(Service.OUT);
-    assertThat(added.after().verdict().checksNotDone()).isNotEmpty();
+    // What goes on with one of which only the date is on record has no list of its own.
+    if (last(added.after()).completes().isEmpty()) {
+      assertThat(added.after().verdict().checksNotDone()).isNotEmpty();
+    }
   }
 
   @Property

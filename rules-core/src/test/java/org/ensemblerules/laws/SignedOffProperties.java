@@ -43,7 +43,8 @@ class SignedOffProperties {
     for (Event event : given.happened()) {
       all.add(
           event instanceof Event.Inspected done
-              ? new Event.Inspected(change.apply(done.inspection()), done.orderInDay())
+              ? new Event.Inspected(
+                  change.apply(done.inspection()), done.orderInDay(), done.completes())
               : event);
     }
     return new GearCase(given.element(), all, List.of(), given.findings(), given.asOf());

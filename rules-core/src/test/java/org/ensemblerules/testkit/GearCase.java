@@ -158,7 +158,11 @@ public record GearCase(
    */
   public GearCase instead(Event.Inspected one, Inspection other) {
     List<Event> all = new ArrayList<>(happened());
-    all.replaceAll(each -> each.equals(one) ? new Event.Inspected(other, one.orderInDay()) : each);
+    all.replaceAll(
+        each ->
+            each.equals(one)
+                ? new Event.Inspected(other, one.orderInDay(), one.completes())
+                : each);
     return new GearCase(element, all, List.of(), findings, asOf);
   }
 

@@ -146,7 +146,8 @@ public record ShippedCase(
       if (event instanceof Event.Inspected done) {
         change
             .apply(done.inspection())
-            .ifPresent(made -> others.add(new Event.Inspected(made, done.orderInDay())));
+            .ifPresent(
+                made -> others.add(new Event.Inspected(made, done.orderInDay(), done.completes())));
       } else {
         others.add(event);
       }
