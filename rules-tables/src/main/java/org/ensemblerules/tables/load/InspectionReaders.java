@@ -1,8 +1,9 @@
 package org.ensemblerules.tables.load;
 
-import com.google.common.collect.ImmutableMap;
-import java.util.Arrays;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -30,12 +31,20 @@ final class InspectionReaders {
           new TableType<>(TableKinds.INTERVALS, InspectionReaders::intervals),
           new TableType<>(TableKinds.RETURNS, InspectionReaders::returns));
 
-  private static final ImmutableMap<String, Transfer> BACK =
-      Arrays.stream(Transfer.values())
-          .filter(Transfer::comesBack)
-          .collect(ImmutableMap.toImmutableMap(Transfer::name, back -> back));
+  /** The ways of coming back by their names, in the order in which a fault lists them. */
+  private static final Map<String, Transfer> BACK = waysBack();
 
   private InspectionReaders() {}
+
+  private static Map<String, Transfer> waysBack() {
+    Map<String, Transfer> back = new LinkedHashMap<>();
+    for (Transfer transfer : Transfer.values()) {
+      if (transfer.comesBack()) {
+        back.put(transfer.name(), transfer);
+      }
+    }
+    return Collections.unmodifiableMap(back);
+  }
 
   static Optional<List<CriterionRow>> criteria(FamilyHead head, ObjectCursor row) {
     Optional<Set<InspectionKind>> kinds =
