@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Random;
@@ -38,6 +39,9 @@ import org.ensemblerules.verdict.Verdict;
 @Domain(DomainContext.Global.class)
 @PropertyDefaults(tries = 400, edgeCases = EdgeCasesMode.NONE)
 class OverlayLawsProperties {
+  private static final Set<ReasonKind> NO_LONGER_COUNTS =
+      EnumSet.of(ReasonKind.LIMIT_TIGHTENED, ReasonKind.INSPECTION_NOT_ITEMIZED);
+
   @Provide
   Arbitrary<Overlay> first() {
     return ArbitrariesOfOverlays.named("LAYER_A");
@@ -122,11 +126,11 @@ class OverlayLawsProperties {
     Assume.that(result instanceof Checked.Sound && one.rows().forbidden().isEmpty());
     Verdict after = Assess.assess(result.orElseThrow(), given.assessment(), given.asOf());
     Set<Object> before = new HashSet<>(given.verdict().reasons());
-    // What follows from a wash that does not count is told by the edition's rows; why it does not
-    // is told beside them.
-    if (after.reasons().stream().anyMatch(each -> each.kind() == ReasonKind.LIMIT_TIGHTENED)) {
+    // What follows from a wash or an inspection that does not count is told by the edition's rows;
+    // why it does not is told beside them.
+    if (after.reasons().stream().anyMatch(each -> NO_LONGER_COUNTS.contains(each.kind()))) {
       assertThat(after.reasons())
-          .filteredOn(reason -> reason.kind() == ReasonKind.LIMIT_TIGHTENED)
+          .filteredOn(reason -> NO_LONGER_COUNTS.contains(reason.kind()))
           .allSatisfy(
               reason ->
                   assertThat(reason.row().orElseThrow().provenance().origin()).isEqualTo(one.id()));
