@@ -126,7 +126,7 @@ class InspectedInPartsProperties {
         .atHand(atHand);
   }
 
-  @FewestTries(400)
+  @FewestTries(100)
   @Property
   void twoPartsAreNeverWorthMoreThanTheWhole(
       @ForAll GearCase given,
@@ -164,6 +164,7 @@ class InspectedInPartsProperties {
             });
   }
 
+  @FewestTries(100)
   @Property
   void withoutEitherPartItStaysOut(
       @ForAll ElementKind kind,
