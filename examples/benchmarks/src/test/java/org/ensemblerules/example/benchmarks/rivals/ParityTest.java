@@ -10,10 +10,12 @@ import java.util.Map;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.tables.ShippedRules;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** What is compared for speed gives the same answers: every row, at both edges of each band. */
+@Tag("slow")
 class ParityTest {
   /** As many rows as a decision engine, which reads all of them each time, can be asked about. */
   private static final int ROWS_AT_ONCE = 24;
