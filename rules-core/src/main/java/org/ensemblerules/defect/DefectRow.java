@@ -243,7 +243,28 @@ public record DefectRow(
 
   /** A part retired may have a successor, of which the checks are still asked. */
   private boolean asksForAllOf(DefectRow other) {
-    return asksForAsMuchAs(other) && (effect.isFinal() || afterward.containsAll(other.afterward));
+    return asksForAsMuchAs(other)
+        && (effect.isFinal() || afterward.containsAll(other.afterward))
+        && !skipsTheTryOf(other);
+  }
+
+  /** What nobody has tried is tried first, whoever evaluates it then. */
+  private boolean skipsTheTryOf(DefectRow other) {
+    return other.isOfUntried()
+        && effect instanceof Effect.Evaluate mine
+        && other.effect instanceof Effect.Evaluate asked
+        && mine.check() != asked.check();
+  }
+
+  /**
+   * Tells whether this row answers for places that nobody has tried, among places told apart by
+   * whether they held.
+   *
+   * @return true if its band has the grade of such a place
+   */
+  public boolean isOfUntried() {
+    return band instanceof Band.Grades graded
+        && graded.grades().stream().anyMatch(grade -> grade.oncePassed().isPresent());
   }
 
   /**

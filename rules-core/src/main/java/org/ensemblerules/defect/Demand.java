@@ -56,6 +56,18 @@ public record Demand(
   }
 
   /**
+   * Tells whether it is the demand of a place that nobody has tried, so that the strength check
+   * comes first.
+   *
+   * @param finding the finding whose demand it is; not null
+   * @return true if the finding is graded so, and the row that covers it is for such places
+   */
+  public boolean isOfUntried(Finding finding) {
+    return finding.oncePassed(finding.seen()).isPresent()
+        && row.filter(DefectRow::isOfUntried).isPresent();
+  }
+
+  /**
    * Asks the tables what a finding calls for.
    *
    * @param finding the finding; not null

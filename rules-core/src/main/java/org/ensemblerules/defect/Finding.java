@@ -1,6 +1,7 @@
 package org.ensemblerules.defect;
 
 import java.util.Objects;
+import java.util.Optional;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.source.InvalidValueException;
@@ -32,6 +33,23 @@ public record Finding(
     Objects.requireNonNull(defect, "defect");
     Objects.requireNonNull(extent, "extent");
     Objects.requireNonNull(seen, "seen");
+  }
+
+  /**
+   * Returns what a finding on a place that nobody has tried is once the strength check that its row
+   * calls for is passed for it.
+   *
+   * @param on when it was passed; not null
+   * @return the finding with the grade that the pass shows, as seen on that date; empty if its
+   *     extent is not graded so
+   */
+  public Optional<Finding> oncePassed(MarkedDate on) {
+    return extent instanceof Extent.Graded graded
+        ? graded
+            .grade()
+            .oncePassed()
+            .map(held -> new Finding(id, site, place, defect, new Extent.Graded(held), on))
+        : Optional.empty();
   }
 
   /**

@@ -1,5 +1,7 @@
 package org.ensemblerules.defect;
 
+import java.util.Optional;
+
 /** The grades by which damage is told that has no length, area or count. */
 public enum Grade {
   /** Seen only when looked for closely. */
@@ -29,6 +31,16 @@ public enum Grade {
   Grade(GradeScale scale, String meaning) {
     this.scale = scale;
     this.meaning = meaning;
+  }
+
+  /**
+   * Returns what a place that nobody has tried is graded once the strength check that its row calls
+   * for is passed.
+   *
+   * @return {@link #HELD} for {@link #NOT_TRIED}; empty for every other grade
+   */
+  public Optional<Grade> oncePassed() {
+    return this == NOT_TRIED ? Optional.of(HELD) : Optional.empty();
   }
 
   /**

@@ -13,7 +13,8 @@ import org.ensemblerules.gear.Site;
 
 /**
  * What findings of one id call for, but for the day on which each was found; whether a row says so,
- * or will once it is measured; whether it is kept as it was found until that is done.
+ * or will once it is measured; whether it is kept as it was found until that is done, and whether
+ * it is of a place that nobody has tried.
  */
 record Asked(
     FindingId finding,
@@ -22,6 +23,7 @@ record Asked(
     Effect effect,
     boolean ruled,
     boolean keptAsFound,
+    boolean untried,
     Set<Check> afterward) {
   static Asked of(Finding finding, Demand demand) {
     return new Asked(
@@ -34,6 +36,7 @@ record Asked(
             .row()
             .filter(row -> row.handling().contains(HandlingDuty.PRESERVE_AS_FOUND))
             .isPresent(),
+        demand.isOfUntried(finding),
         afterward(demand));
   }
 

@@ -701,6 +701,18 @@ public final class Evidence {
   }
 
   /**
+   * Returns a finding as it stands by what was tried for it. A place that nobody had tried when it
+   * was found is one that held once the strength check that its row calls for is passed for it, so
+   * that it counts and no failure of it stands; what is settled as it was found stays so.
+   *
+   * @param finding the finding; not null
+   * @return the finding, as seen at that pass with the grade that it shows; else as it was given
+   */
+  public Finding asTried(Finding finding) {
+    return open.get().asTried(finding);
+  }
+
+  /**
    * Lists what is still open of one finding.
    *
    * @param finding the finding; not null

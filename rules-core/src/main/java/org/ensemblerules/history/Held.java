@@ -69,7 +69,10 @@ final class Held {
     CheckRow row = checks.row(done.check());
     boolean very =
         asked.effect() instanceof Effect.Evaluate evaluate && evaluate.check() == done.check();
-    if (!very && (asked.afterward().contains(done.check()) || followsOn(done.check()))) {
+    if (!very
+        && (asked.afterward().contains(done.check())
+            || followsOn(done.check())
+            || tries(done.check()))) {
       return Optional.empty();
     }
     String what = what("passed " + done.check(), done, done.by());
@@ -92,6 +95,16 @@ final class Held {
     return check != Check.EXPERT_EVALUATION
         && asked.effect() instanceof Effect.Evaluate evaluate
         && checks.row(evaluate.check()).lastWord() == check;
+  }
+
+  /** Whether a check only tells how the place is graded that was found. */
+  private boolean tries(Check check) {
+    return bands().stream()
+        .anyMatch(
+            row ->
+                row.isOfUntried()
+                    && row.effect() instanceof Effect.Evaluate evaluate
+                    && evaluate.check() == check);
   }
 
   /** A check whose pass leaves the last word to an evaluation. */
@@ -122,7 +135,12 @@ final class Held {
 
   private Attempt attempt(Event event, String what, boolean fits, Collection<Check> after) {
     if (!fits) {
-      return never(event, what, "not what the finding calls for");
+      return never(
+          event,
+          what,
+          asked.untried() && event instanceof Event.Checked
+              ? "not what the finding calls for, since nobody has tried the place"
+              : "not what the finding calls for");
     }
     List<Objection> objections =
         evidence.judgment(event).map(Judgment::objections).orElse(List.of());
@@ -319,11 +337,13 @@ final class Held {
               .map(DefectRow::effect)
               .allMatch(each -> !each.keepsOut() || settles(passed, each));
     }
-    // What an inspector's own check was asked for, an expert's evaluation settles as well.
-    Task asked = checks.row(evaluate.check()).task();
+    // What an inspector's own check was asked for, an expert's evaluation settles as well; what
+    // nobody has tried is tried first.
+    Task task = checks.row(evaluate.check()).task();
     return passed.check() == Check.EXPERT_EVALUATION
-        && (asked == Task.ADVANCED_INSPECTION
-            || asked == Task.LINER_INSPECTION
-            || asked == Task.INSPECTOR_EVALUATION);
+        && !asked.untried()
+        && (task == Task.ADVANCED_INSPECTION
+            || task == Task.LINER_INSPECTION
+            || task == Task.INSPECTOR_EVALUATION);
   }
 }

@@ -52,9 +52,20 @@ final class OpenFindings {
         .collect(ImmutableList.toImmutableList());
   }
 
-  /** Looked for once for each finding, whoever asks. */
   List<OpenFinding> of(Finding finding) {
+    return asGraded(asTried(finding));
+  }
+
+  /** Looked for once for each finding, whoever asks. */
+  private List<OpenFinding> asGraded(Finding finding) {
     return byFinding.computeIfAbsent(finding, this::lookFor);
+  }
+
+  /** What is settled as it was found stays so, whatever was tried later. */
+  Finding asTried(Finding finding) {
+    return StrengthTry.of(finding, tables, evidence)
+        .filter(tried -> !asGraded(finding).isEmpty())
+        .orElse(finding);
   }
 
   /** What was tried is said once of a finding, not again for each of its layers. */
@@ -84,7 +95,8 @@ final class OpenFindings {
   }
 
   /** What settled the demands of a finding and was followed by no inspection. */
-  List<String> settledUnseen(Finding finding) {
+  List<String> settledUnseen(Finding given) {
+    Finding finding = asTried(given);
     return Demand.of(finding, evidence.element(), tables.anatomy(), tables.defects()).stream()
         .filter(demand -> demand.effect().keepsOut())
         .map(demand -> attempts.computeIfAbsent(Asked.of(finding, demand), this::attempts))
@@ -131,6 +143,7 @@ final class OpenFindings {
             decided.site(),
             DefectKind.DAMAGED,
             decided.effect(),
+            false,
             false,
             false,
             Set.of());

@@ -68,7 +68,8 @@ final class Conclusion {
     Map<Target, EnumSet<EntityKind>> by = new HashMap<>();
     for (Reason reason : reasons) {
       if (reason.effect().keepsOut()) {
-        Target target = new Target(reason.effect(), target(file.element(), reason));
+        Target target =
+            new Target(reason.effect(), target(file.element(), reason.effect(), reason.site()));
         targets
             .computeIfAbsent(target, key -> EnumSet.noneOf(Check.class))
             .addAll(reason.afterward());
@@ -112,11 +113,12 @@ final class Conclusion {
     return EnumSet.allOf(EntityKind.class);
   }
 
-  private static Site target(Element element, Reason reason) {
-    return switch (reason.effect().scope()) {
-      case PART -> reason.site();
+  /** On what an effect is carried out that something at a site calls for. */
+  static Site target(Element element, Effect effect, Site site) {
+    return switch (effect.scope()) {
+      case PART -> site;
       case LAYER -> {
-        Optional<LayerKind> layer = reason.site().layer();
+        Optional<LayerKind> layer = site.layer();
         yield new Site(Part.WHOLE_ELEMENT, layer.flatMap(element::labeledLayer).or(() -> layer));
       }
       case ELEMENT -> Site.of(Part.WHOLE_ELEMENT);

@@ -27,7 +27,8 @@ final class FindingQuestion {
   private FindingQuestion() {}
 
   static void ask(CaseFile file, Consumer<Reason> reasons) {
-    for (Finding finding : file.findings()) {
+    for (Finding found : file.findings()) {
+      Finding finding = file.evidence().asTried(found);
       for (Demand demand :
           Demand.of(finding, file.element(), file.tables().anatomy(), file.tables().defects())) {
         if (!demand.effect().keepsOut()) {

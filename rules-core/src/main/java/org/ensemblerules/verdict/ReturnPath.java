@@ -3,12 +3,10 @@ package org.ensemblerules.verdict;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ensemblerules.effect.Check;
-import org.ensemblerules.effect.CheckRow;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Scope;
@@ -30,16 +28,12 @@ final class ReturnPath {
     if (everyLayerRetires(file, actions)) {
       return new WayBack.None("every labeled layer leaves service for good" + first(actions));
     }
+    LastWord lastWord = new LastWord(file, order, reasons);
     List<Step> steps =
         Stream.concat(actions.stream(), afterRelease(file, order, actions))
             .sorted(Comparator.comparingInt(action -> order.rank(action.effect())))
-            .flatMap(
-                action -> {
-                  boolean followsUp = followsUp(action, reasons);
-                  return Stream.concat(
-                      Stream.of(step(file, order, action, followsUp)),
-                      followsUp ? Stream.empty() : lastWord(file, order, action).stream());
-                })
+            .flatMap(action -> Stream.concat(Stream.of(action), lastWord.on(action).stream()))
+            .map(action -> step(file, order, action))
             .distinct()
             .collect(Collectors.toCollection(ArrayList::new));
     if (WorkQuestion.willFollow(reasons)
@@ -50,8 +44,7 @@ final class ReturnPath {
               file,
               order,
               NextPlace.action(
-                  file, order, look, Site.of(Part.WHOLE_ELEMENT), Doers.of(file, look), Set.of()),
-              false));
+                  file, order, look, Site.of(Part.WHOLE_ELEMENT), Doers.of(file, look), Set.of())));
     }
     return new WayBack.Steps(steps);
   }
@@ -109,56 +102,30 @@ final class ReturnPath {
     return !layers.isEmpty() && retired.containsAll(layers);
   }
 
-  /** Whether a step is asked for only because what had to come before it is done. */
-  private static boolean followsUp(Action action, List<Reason> reasons) {
-    return reasons.stream()
-        .filter(reason -> reason.effect().equals(action.effect()))
-        .allMatch(reason -> reason.kind() == ReasonKind.FOLLOW_UP_MISSING);
-  }
-
-  /** An inspector's own evaluation that has the last word on a check is a step after it. */
-  private static Optional<Step> lastWord(CaseFile file, RouteOrder order, Action action) {
-    if (!(action.effect() instanceof Effect.Evaluate evaluate)) {
-      return Optional.empty();
-    }
-    CheckRow row = file.tables().checks().row(evaluate.check());
-    if (row.passCloses() || row.lastWord() != Check.INSPECTOR_EVALUATION) {
-      return Optional.empty();
-    }
-    Effect last = new Effect.Evaluate(row.lastWord(), evaluate.scope());
-    return Optional.of(
-        step(
-            file,
-            order,
-            NextPlace.action(file, order, last, action.target(), Doers.of(file, last), Set.of()),
-            false));
-  }
-
-  private static Step step(CaseFile file, RouteOrder order, Action action, boolean followsUp) {
+  private static Step step(CaseFile file, RouteOrder order, Action action) {
     List<String> shown = new ArrayList<>();
     if (order.isLast(action.effect())) {
       AwayQuestion.first(file).ifPresent(shown::add);
     }
     order.onlyIf(action.effect()).ifPresent(shown::add);
-    if (action.effect() instanceof Effect.Evaluate evaluate) {
-      CheckRow row = file.tables().checks().row(evaluate.check());
-      shown.add(row.shown());
-      if (row.lastWord() == Check.EXPERT_EVALUATION
-          && evaluate.check() != Check.EXPERT_EVALUATION
-          && !followsUp
-          && !order.isLast(action.effect())) {
-        shown.add(
-            evaluate.check() == Check.MEASURE_EXTENT
-                ? "Record the finding again with what was measured, or pass "
-                    + Check.EXPERT_EVALUATION
-                    + "."
-                : "Once it is passed, or instead of it, pass " + Check.EXPERT_EVALUATION + ".");
-      }
-    }
-    if (action.effect() instanceof Effect.Retire) {
-      shown.add("Replaced by one of the same model and size, with a label of its own.");
-    }
+    shown.addAll(shown(file, action.effect()));
     action.afterward().forEach(check -> shown.add(file.tables().checks().row(check).shown()));
     return new Step(action.effect(), action.target(), action.by(), action.goesTo(), shown);
+  }
+
+  private static List<String> shown(CaseFile file, Effect effect) {
+    if (effect instanceof Effect.Evaluate evaluate) {
+      String must = file.tables().checks().row(evaluate.check()).shown();
+      return evaluate.check() == Check.MEASURE_EXTENT
+          ? List.of(
+              must,
+              "Record the finding again with what was measured, or pass "
+                  + Check.EXPERT_EVALUATION
+                  + ".")
+          : List.of(must);
+    }
+    return effect instanceof Effect.Retire
+        ? List.of("Replaced by one of the same model and size, with a label of its own.")
+        : List.of();
   }
 }

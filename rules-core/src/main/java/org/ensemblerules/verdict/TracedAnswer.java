@@ -23,12 +23,10 @@ final class TracedAnswer {
   TracedAnswer(CaseFile file, Verdict verdict, TracedRecord record) {
     this.file = file;
     checks.addAll(record.checks());
-    for (Finding finding : file.findings()) {
-      for (Demand demand :
-          Demand.of(finding, file.element(), file.tables().anatomy(), file.tables().defects())) {
-        check(demand.effect());
-        demand.row().ifPresent(row -> checks.addAll(row.afterward()));
-      }
+    for (Finding found : file.findings()) {
+      // Before and after it was tried.
+      called(found);
+      found.oncePassed(found.seen()).ifPresent(this::called);
     }
     for (TaskRow row : file.tables().tasks().rows(file.element())) {
       if (row.doneBy() instanceof Discharge.Checked checked) {
@@ -43,6 +41,14 @@ final class TracedAnswer {
       way.steps().forEach(step -> asked(step.effect()));
     }
     verdict.cautions().forEach(caution -> cautions.add(caution.row()));
+  }
+
+  private void called(Finding finding) {
+    for (Demand demand :
+        Demand.of(finding, file.element(), file.tables().anatomy(), file.tables().defects())) {
+      check(demand.effect());
+      demand.row().ifPresent(row -> checks.addAll(row.afterward()));
+    }
   }
 
   private void asked(Effect effect) {

@@ -30,7 +30,8 @@ final class WorkQuestion {
   private WorkQuestion() {}
 
   static void ask(CaseFile file, Consumer<Reason> reasons) {
-    for (Finding finding : file.findings()) {
+    for (Finding found : file.findings()) {
+      Finding finding = file.evidence().asTried(found);
       if (Demand.of(finding, file.element(), file.tables().anatomy(), file.tables().defects())
           .stream()
           .anyMatch(WorkQuestion::isWork)) {

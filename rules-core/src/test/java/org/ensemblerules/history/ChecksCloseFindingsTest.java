@@ -118,16 +118,41 @@ class ChecksCloseFindingsTest {
   }
 
   @Test
-  void thumbsThatDidNotGoThroughCloseNothing() {
+  void whatHeldUnderTheThumbsIsJudgedAsSuch() {
     OpenFindingsFixture given = discolored(Grade.NOT_TRIED);
     assertThat(given.open().get(0).closedBy())
         .containsExactly("EVALUATE by STRENGTH_BY_THUMBS on LAYER");
-    given.passed("2024-01-02", Check.STRENGTH_BY_THUMBS);
+    given.passed("2024-01-03", Check.STRENGTH_BY_THUMBS);
+    OpenFinding held = given.open().get(0);
+    assertThat(held.finding().extent()).isEqualTo(new Extent.Graded(Grade.HELD));
+    assertThat(held.closedBy()).containsExactly("EVALUATE by EXPERT_EVALUATION on PART");
+    assertThat(given.attempts()).isEmpty();
+    assertThat(given.passed("2024-01-04", Check.EXPERT_EVALUATION).open()).isEmpty();
+  }
+
+  @Test
+  void whatNobodyTriedNoWordSettles() {
+    OpenFindingsFixture given = discolored(Grade.NOT_TRIED);
+    given.passed("2024-01-03", Check.EXPERT_EVALUATION);
     assertThat(given.attempts())
         .containsExactly(
-            "passed STRENGTH_BY_THUMBS on 2024-01-02 by Verified provider: passing it settles only"
-                + " the check itself");
-    assertThat(given.passed("2024-01-03", Check.EXPERT_EVALUATION).open()).isEmpty();
+            "passed EXPERT_EVALUATION on 2024-01-03 by Verified provider: not what the finding"
+                + " calls for, since nobody has tried the place");
+    given.passed("2024-01-04", Check.STRENGTH_BY_THUMBS);
+    assertThat(given.attempts())
+        .containsExactly(
+            "passed EXPERT_EVALUATION on 2024-01-03 by Verified provider: not certainly after the"
+                + " finding of 2024-01-04");
+    assertThat(given.passed("2024-01-04", Check.EXPERT_EVALUATION).open()).isEmpty();
+  }
+
+  @Test
+  void aTryThatFailedShowsNothingThatHeld() {
+    OpenFindingsFixture given = discolored(Grade.NOT_TRIED);
+    given.passed("2024-01-03", Check.STRENGTH_BY_THUMBS);
+    given.checked("2024-01-04", 0, Check.STRENGTH_BY_THUMBS, CheckResult.FAILED, People.PROVIDER);
+    assertThat(given.open().get(0).finding().extent())
+        .isEqualTo(new Extent.Graded(Grade.NOT_TRIED));
   }
 
   @Test

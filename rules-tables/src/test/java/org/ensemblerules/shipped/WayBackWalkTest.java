@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -59,18 +58,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 class WayBackWalkTest {
   private static final FindingId ID = new FindingId("F1");
 
-  /**
-   * Checks whose pass does not close the finding that they were made for: the step says so, and
-   * that an expert must be asked as well. A later change is to make these ways end by their own
-   * steps, and to empty this list; until then the law is held with the expert's evaluation.
-   */
-  private static final Set<Check> END_ONLY_WITH_AN_EXPERT =
-      EnumSet.of(
-          Check.STRENGTH_BY_THUMBS,
-          Check.TRIM_BY_FLASHLIGHT,
-          Check.SUSPENSION_AND_RETENTION,
-          Check.LIGHT_THROUGH_HOOD);
-
   /** One thing done: an event, or the look made now. */
   private record Act(String what, Optional<Event> event, Optional<Inspection> look) {
     static Act of(Event event) {
@@ -94,7 +81,6 @@ class WayBackWalkTest {
   void theWayBackEnds(OriginId edition, TestReporter report) {
     RuleSet rules = ShippedEditions.rules(edition);
     List<Extent> extents = ShippedExtents.of(rules.tables().defects());
-    Map<Check, Integer> onlyWithAnExpert = new EnumMap<>(Check.class);
     List<String> wrong = new ArrayList<>();
     long ways = 0;
     long verdicts = 0;
@@ -103,7 +89,7 @@ class WayBackWalkTest {
       Verdict verdict = given.verdict();
       verdicts++;
       if (verdict.wayBack() instanceof WayBack.Steps steps) {
-        Way way = carriedOut(given, row, verdict, steps.steps(), onlyWithAnExpert);
+        Way way = carriedOut(given, row, verdict, steps.steps());
         ways++;
         verdicts += way.acts().size() + 1;
         hold(row, given, verdict, way, wrong);
@@ -112,9 +98,7 @@ class WayBackWalkTest {
       }
     }
     assertThat(wrong.stream().limit(20)).as("%s of %s ways", wrong.size(), ways).isEmpty();
-    assertThat(onlyWithAnExpert.keySet()).containsExactlyElementsOf(END_ONLY_WITH_AN_EXPERT);
     report.publishEntry(edition + " ways back, verdicts", ways + ", " + verdicts);
-    report.publishEntry(edition + " ended only with an expert", onlyWithAnExpert.toString());
   }
 
   /** What makes the ways of two rows alike but for place and defect. */
@@ -219,11 +203,7 @@ class WayBackWalkTest {
 
   /** Does each step by the last of those who may, and what must be shown after it. */
   private static Way carriedOut(
-      ShippedCase given,
-      DefectRow row,
-      Verdict verdict,
-      List<Step> steps,
-      Map<Check, Integer> expert) {
+      ShippedCase given, DefectRow row, Verdict verdict, List<Step> steps) {
     List<Act> acts = new ArrayList<>();
     Element element = given.element();
     LocalDate day = ShippedGear.AS_OF;
@@ -246,13 +226,6 @@ class WayBackWalkTest {
                           && action.target().equals(step.target()));
       if (!last || asked) {
         acts.add(Act.of(ShippedWork.done(given.rules(), on(day), step.effect(), by, Set.of(ID))));
-      }
-      if (step.shown().stream().anyMatch(text -> text.contains("pass EXPERT_EVALUATION"))) {
-        expert.merge(((Effect.Evaluate) step.effect()).check(), 1, Integer::sum);
-        // The check itself shows what is wrong; only the expert's word ends it.
-        acts.remove(acts.size() - 1);
-        day = day.plusDays(1);
-        acts.add(Act.of(pass(given, Check.EXPERT_EVALUATION, day)));
       }
       if (step.effect() instanceof Effect.Retire retire && retire.scope() == Scope.LAYER) {
         element = relabeled(given, step, day);
