@@ -21,6 +21,7 @@ import org.ensemblerules.verdict.ReasonKind;
 import org.ensemblerules.verdict.Service;
 import org.ensemblerules.verdict.TaskDue;
 import org.ensemblerules.verdict.Verdict;
+import org.ensemblerules.verdict.WayBack;
 
 /**
  * What is left out never turns OUT into IN. Leaving out or blurring what is no ground takes no
@@ -151,8 +152,18 @@ final class LeftOutLaw {
     return before.actions().stream()
         .filter(action -> asking.stream().anyMatch(reason -> asksFor(reason, action)))
         .filter(action -> after.actions().stream().noneMatch(other -> covers(other, action)))
+        .filter(action -> !isLaterStep(action, after))
         .map(action -> action.effect().text() + " at " + action.target())
         .findFirst();
+  }
+
+  /** Whoever has the last word is asked again, once the check that hands on to him is made anew. */
+  private static boolean isLaterStep(Action action, Verdict after) {
+    return after.wayBack() instanceof WayBack.Steps way
+        && way.steps().stream()
+            .anyMatch(
+                step ->
+                    step.effect().equals(action.effect()) && step.target().equals(action.target()));
   }
 
   /** Two reasons may ask the same of two parts. */
