@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.stream.Collector;
 import org.ensemblerules.care.CareRoute;
 import org.ensemblerules.care.Exposure;
 import org.ensemblerules.catalog.Catalog;
@@ -14,16 +13,12 @@ import org.ensemblerules.defect.Finding;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.Permission;
 import org.ensemblerules.effect.Task;
-import org.ensemblerules.fleet.Figures;
-import org.ensemblerules.fleet.Today;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.OpenFinding;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.InspectionKind;
-import org.ensemblerules.issue.JudgedElement;
-import org.ensemblerules.issue.KeptElement;
 import org.ensemblerules.issue.SafetyNotice;
 import org.ensemblerules.record.FileReport;
 import org.ensemblerules.record.RecordFile;
@@ -88,9 +83,8 @@ import org.ensemblerules.verdict.Verdict;
  * <tr><td>Was it kept as evidence as it should be?</td><td>{@link #custody}</td></tr>
  * <tr><td>What may become of it once retired?</td><td>{@link #disposal}</td></tr>
  * <tr><th>Of a department</th><th></th></tr>
- * <tr><td>Judge each element with the notices that touch it</td><td>{@link #judged}</td></tr>
- * <tr><td>What goes where today, and how does the year look?</td>
- *     <td>{@link #today}, {@link #figures}, and the collectors of the package {@code fleet}</td></tr>
+ * <tr><td>Who is ready, what goes where today, what to replace and when?</td>
+ *     <td>{@link #department}, a door of its own: {@link DepartmentRules}</td></tr>
  * <tr><th>Of the rules</th><th></th></tr>
  * <tr><td>What can be entered?</td><td>{@link #catalog}</td></tr>
  * <tr><td>Which rows are these, and by what name?</td>
@@ -361,33 +355,14 @@ public final class GearRules {
   }
 
   /**
-   * Judges an element with the safety notices that touch it.
+   * Returns what is asked of all the gear of a department on one day.
    *
-   * @param kept the element, with where it is; not null
-   * @param notices the notices in force; not null
-   * @param asOf the day judged for; not null
-   * @return the element, judged; never null
+   * @param notices the safety notices in force; not null
+   * @param asOf the day asked about; not null
+   * @return the questions; never null
    */
-  public JudgedElement judged(KeptElement kept, List<SafetyNotice> notices, LocalDate asOf) {
-    return JudgedElement.of(rules, kept, notices, asOf);
-  }
-
-  /**
-   * Collects judged elements into the lists of the day: what goes where, the most urgent first.
-   *
-   * @return a collector; never null
-   */
-  public Collector<JudgedElement, ?, Today> today() {
-    return Today.collector(rules);
-  }
-
-  /**
-   * Collects judged elements into a department's figures.
-   *
-   * @return a collector; never null
-   */
-  public Collector<JudgedElement, ?, Figures> figures() {
-    return Figures.collector(rules);
+  public DepartmentRules department(List<SafetyNotice> notices, LocalDate asOf) {
+    return new DepartmentRules(rules, notices, asOf);
   }
 
   /**

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.ensemblerules.care.Exposure;
 import org.ensemblerules.catalog.Catalog;
 import org.ensemblerules.defect.DefectKind;
@@ -13,16 +12,11 @@ import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Task;
-import org.ensemblerules.fleet.Figures;
-import org.ensemblerules.fleet.Today;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.IntervalRow;
-import org.ensemblerules.issue.JudgedElement;
-import org.ensemblerules.issue.KeptElement;
-import org.ensemblerules.issue.Whereabouts;
 import org.ensemblerules.record.RecordFile;
 import org.ensemblerules.ruleset.Overlay;
 import org.ensemblerules.ruleset.RuleSet;
@@ -103,17 +97,6 @@ class GearRulesTest {
   void whatItsPapersSay() {
     RecordFile file = RecordFile.builder(COAT.element(), COAT.history()).build();
     assertThat(DOOR.file(file, DAY)).isEqualTo(RULES.check(file, DAY));
-  }
-
-  @Test
-  void whatADepartmentHas() {
-    KeptElement kept = new KeptElement(COAT, Whereabouts.unknown());
-    JudgedElement judged = DOOR.judged(kept, List.of(), DAY);
-    assertThat(judged).isEqualTo(JudgedElement.of(RULES, kept, List.of(), DAY));
-    assertThat(Stream.of(judged).collect(DOOR.today()))
-        .isEqualTo(Stream.of(judged).collect(Today.collector(RULES)));
-    assertThat(Stream.of(judged).collect(DOOR.figures()))
-        .isEqualTo(Stream.of(judged).collect(Figures.collector(RULES)));
   }
 
   @Test

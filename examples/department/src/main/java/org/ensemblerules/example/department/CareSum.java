@@ -3,6 +3,7 @@ package org.ensemblerules.example.department;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import org.ensemblerules.DepartmentRules;
 import org.ensemblerules.fleet.CareSoFar;
 import org.ensemblerules.issue.JudgedElement;
 import org.ensemblerules.repair.CostPolicy;
@@ -15,6 +16,7 @@ final class CareSum {
   private static final CostPolicy NOT_SAID =
       new CostPolicy(CostPolicy.Against.REPLACEMENT_VALUE, BigDecimal.valueOf(100));
 
+  private final DepartmentRules department;
   private final CostsOption.Costs costs;
   private long cleanings;
   private long repairs;
@@ -22,13 +24,14 @@ final class CareSum {
   private BigDecimal spent = BigDecimal.ZERO;
   private final List<CareSoFar> above = new ArrayList<>();
 
-  CareSum(CostsOption.Costs costs) {
+  CareSum(DepartmentRules department, CostsOption.Costs costs) {
+    this.department = department;
     this.costs = costs;
   }
 
   void add(JudgedElement judged) {
     CareSoFar care =
-        CareSoFar.of(judged, costs.care(), costs.prices(), costs.worth().orElse(NOT_SAID));
+        department.careSoFar(judged, costs.care(), costs.prices(), costs.worth().orElse(NOT_SAID));
     cleanings += care.cleanings();
     repairs += care.repairs();
     withoutPrice += care.withoutPrice();

@@ -11,13 +11,13 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
+import org.ensemblerules.DepartmentRules;
 import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.example.department.demo.DemoPolicies;
 import org.ensemblerules.example.department.report.DeliveryText;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.issue.Delivery;
 import org.ensemblerules.issue.SafetyNotice;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.FleetJson;
 import org.ensemblerules.tables.ListsJson;
 import org.ensemblerules.tables.ShippedWords;
@@ -65,11 +65,10 @@ final class DeliveryCommand implements Callable<Integer> {
     Set<ElementId> known = new HashSet<>();
     int code =
         gear.each(in, spec, lists, day, List.of(), judged -> known.add(judged.element().id()));
-    RuleSet rules = gear.rules(spec, day);
+    DepartmentRules department = gear.department(spec, notices, day);
     Function<ListsJson.Delivered, Answers.Answer> answer =
         given -> {
-          Delivery delivery =
-              Delivery.of(rules, given.order(), given.delivered(), known, notices, day);
+          Delivery delivery = department.delivery(given.order(), given.delivered(), known);
           // What came for one order cannot come for another.
           given.delivered().forEach(element -> known.add(element.id()));
           return Answers.Answer.of(

@@ -7,6 +7,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.ensemblerules.DepartmentRules;
 import org.ensemblerules.example.department.report.FiguresText;
 import org.ensemblerules.fleet.Figures;
 import org.ensemblerules.tables.FleetJson;
@@ -39,9 +40,10 @@ final class FiguresCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     LocalDate day = gear.day(clock);
-    Answer<Figures> figures = Answer.of(Figures.collector(gear.rules(spec, day)));
+    DepartmentRules department = gear.department(spec, List.of(), day);
+    Answer<Figures> figures = Answer.of(department.figures());
     KeptLists lists = gear.lists(in, spec);
-    CareSum care = new CareSum(costsOption.read(lists, gear.isDemo(), BigDecimal.ZERO));
+    CareSum care = new CareSum(department, costsOption.read(lists, gear.isDemo(), BigDecimal.ZERO));
     int code =
         gear.each(
             in,

@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.ensemblerules.DepartmentRules;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.example.department.demo.DemoElement;
 import org.ensemblerules.example.department.demo.DemoRoster;
@@ -89,6 +91,12 @@ final class GearOptions {
     return overlayOption.over(rulesOption.rules(spec), day);
   }
 
+  /** What is asked of all the gear. */
+  DepartmentRules department(CommandSpec spec, List<SafetyNotice> notices, LocalDate day)
+      throws IOException {
+    return GearRules.of(rules(spec, day)).department(notices, day);
+  }
+
   /** What the answer is headed with. */
   String name() {
     return file.map(Input::name).orElse(DemoDepartment.NAME);
@@ -107,32 +115,29 @@ final class GearOptions {
       List<SafetyNotice> notices,
       Consumer<JudgedElement> answer)
       throws IOException {
-    RuleSet rules = rules(spec, day);
+    DepartmentRules department = department(spec, notices, day);
     Map<ElementId, Whereabouts> kept = kept(lists);
     if (file.isEmpty()) {
       for (DemoElement element : DemoDepartment.elements(rulesOption.rules(spec))) {
         Assessment piece = element.assessment();
         ElementId id = piece.element().id();
         Whereabouts is = kept.getOrDefault(id, DemoRoster.of(id));
-        answer.accept(JudgedElement.of(rules, new KeptElement(piece, is), notices, day));
+        answer.accept(department.judged(new KeptElement(piece, is)));
       }
       return lists.exitCode(ExitCodes.ALL_READ);
     }
     try (JsonLines<Assessment> lines =
-        Input.open(file.get(), in, doersOption.assessments(rules, spec))) {
+        Input.open(file.get(), in, doersOption.assessments(rules(spec, day), spec))) {
       GoodLines<Assessment> good =
           new GoodLines<>(file.get(), lines, record -> record.element().id().value(), spec, json);
       good.forEachRemaining(
           record ->
               answer.accept(
-                  JudgedElement.of(
-                      rules,
+                  department.judged(
                       new KeptElement(
                           record,
                           Optional.ofNullable(kept.get(record.element().id()))
-                              .orElseGet(() -> recorded(record))),
-                      notices,
-                      day)));
+                              .orElseGet(() -> recorded(record))))));
       doersOption.tellUnknown(spec);
       return lists.exitCode(good.bad() == 0 ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES);
     }

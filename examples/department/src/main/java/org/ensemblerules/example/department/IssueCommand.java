@@ -7,9 +7,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.ensemblerules.DepartmentRules;
 import org.ensemblerules.example.department.report.IssueText;
 import org.ensemblerules.issue.IssueAnswer;
 import org.ensemblerules.issue.Member;
+import org.ensemblerules.issue.SafetyNotice;
 import org.ensemblerules.tables.FleetJson;
 import org.ensemblerules.tables.ShippedWords;
 import picocli.CommandLine.Command;
@@ -61,6 +63,8 @@ final class IssueCommand implements Callable<Integer> {
             .filter(each -> each.name().equals(to))
             .findFirst()
             .orElseThrow(() -> misused("--to", to, "a member, as in \"A. Sample\""));
+    List<SafetyNotice> notices = noticesOption.read(lists, false);
+    DepartmentRules department = gear.department(spec, notices, day);
     List<IssueAnswer> answers = new ArrayList<>();
     int code =
         gear.each(
@@ -68,10 +72,10 @@ final class IssueCommand implements Callable<Integer> {
             spec,
             lists,
             day,
-            noticesOption.read(lists, false),
+            notices,
             judged -> {
               if (judged.element().id().value().equals(element)) {
-                answers.add(IssueAnswer.of(judged, member, wearers.sizes()));
+                answers.add(department.issue(judged, member, wearers.sizes()));
               }
             });
     if (answers.isEmpty()) {

@@ -1,11 +1,11 @@
 package org.ensemblerules.example.department;
 
 import java.io.IOException;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collector;
+import org.ensemblerules.DepartmentRules;
 import org.ensemblerules.example.department.demo.DemoPolicies;
 import org.ensemblerules.example.department.demo.DemoRoster;
 import org.ensemblerules.fleet.Readiness;
@@ -13,7 +13,6 @@ import org.ensemblerules.issue.Fitting;
 import org.ensemblerules.issue.Join;
 import org.ensemblerules.issue.JudgedElement;
 import org.ensemblerules.issue.Member;
-import org.ensemblerules.issue.SetCheck;
 import org.ensemblerules.issue.SetRow;
 import org.ensemblerules.issue.SetTable;
 import org.ensemblerules.issue.SizeFit;
@@ -50,9 +49,9 @@ final class MembersOption {
 
   /** Who wears gear, and what their sets must be. */
   record Wearers(List<Member> members, SetTable sets, SizeTable sizes, List<Fitting> fittings) {
-    /** Tells who is ready on a day. */
-    Collector<JudgedElement, ?, Readiness> readiness(LocalDate day) {
-      return Readiness.collector(members, new SetCheck(sets, sizes, fittings, day), sizes);
+    /** Tells who is ready on the day that a department is asked about. */
+    Collector<JudgedElement, ?, Readiness> readiness(DepartmentRules department) {
+      return department.readiness(members, department.sets(sets, sizes, fittings), sizes);
     }
   }
 

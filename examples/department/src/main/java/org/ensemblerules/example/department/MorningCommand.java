@@ -14,19 +14,18 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import org.ensemblerules.DepartmentRules;
 import org.ensemblerules.effect.Destination;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.example.department.report.ClearingText;
 import org.ensemblerules.example.department.report.MorningText;
 import org.ensemblerules.fleet.AwayEntry;
 import org.ensemblerules.fleet.Capacity;
-import org.ensemblerules.fleet.Clearing;
 import org.ensemblerules.fleet.Figures;
-import org.ensemblerules.fleet.Levelling;
 import org.ensemblerules.fleet.Today;
 import org.ensemblerules.fleet.Work;
 import org.ensemblerules.issue.JudgedElement;
-import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.issue.SafetyNotice;
 import org.ensemblerules.tables.FleetJson;
 import org.ensemblerules.tables.ShippedWords;
 import picocli.CommandLine.Command;
@@ -93,22 +92,21 @@ final class MorningCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     LocalDate day = gear.day(clock);
-    RuleSet rules = gear.rules(spec, day);
     LocalDate through = day.plusMonths(months).minusDays(1);
     KeptLists lists = gear.lists(in, spec);
-    Levelling levelling =
+    Capacity capacity =
         lists.made(
             () ->
-                new Levelling(
-                    new Capacity(
-                        perDay,
-                        OptionalInt.empty(),
-                        Set.of(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY),
-                        Set.of()),
-                    day,
-                    through));
-    Answer<Today> today = Answer.of(Today.collector(rules));
-    Answer<Figures> figures = Answer.of(Figures.collector(rules));
+                new Capacity(
+                    perDay,
+                    OptionalInt.empty(),
+                    Set.of(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY),
+                    Set.of()));
+    List<SafetyNotice> notices = noticesOption.read(lists, false);
+    DepartmentRules department = gear.department(spec, notices, day);
+    lists.made(() -> department.spread(List.of(), capacity, through));
+    Answer<Today> today = Answer.of(department.today());
+    Answer<Figures> figures = Answer.of(department.figures());
     List<AwayEntry> away = new ArrayList<>();
     List<Work> work = new ArrayList<>();
     List<JudgedElement> out = new ArrayList<>();
@@ -119,12 +117,12 @@ final class MorningCommand implements Callable<Integer> {
             spec,
             lists,
             day,
-            noticesOption.read(lists, false),
+            notices,
             judged -> {
               today.accept(judged);
               figures.accept(judged);
-              away.addAll(AwayEntry.of(rules, judged));
-              work.addAll(Work.of(judged, through));
+              away.addAll(department.away(judged));
+              work.addAll(department.work(judged, through));
               if (by.isPresent()) {
                 judged
                     .kept()
@@ -139,14 +137,14 @@ final class MorningCommand implements Callable<Integer> {
         .getOut()
         .print(
             by.isPresent()
-                ? clearing(rules, day, doers, out)
+                ? clearing(department, day, doers, out)
                 : told(
                     figures.get(),
                     new FleetJson.Morning(
                         day,
                         listed(today.get()),
                         away.stream().sorted().toList(),
-                        levelling.spread(work))));
+                        department.spread(work, capacity, through))));
     return code;
   }
 
@@ -171,7 +169,7 @@ final class MorningCommand implements Callable<Integer> {
   }
 
   private String clearing(
-      RuleSet rules, LocalDate day, Map<String, Doer> doers, List<JudgedElement> out) {
+      DepartmentRules department, LocalDate day, Map<String, Doer> doers, List<JudgedElement> out) {
     Doer doer =
         Optional.ofNullable(doers.get(by.orElseThrow()))
             .orElseThrow(
@@ -192,7 +190,7 @@ final class MorningCommand implements Callable<Integer> {
                         new FleetJson.Cleared(
                             judged.element().named(),
                             judged.whereabouts(),
-                            Clearing.of(rules, doer, judged)))
+                            department.clearing(doer, judged)))
                 .toList());
     return gear.isJson()
         ? FleetJson.write(answer, ShippedWords.english()) + "\n"

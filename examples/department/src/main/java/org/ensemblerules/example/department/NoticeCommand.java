@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.ensemblerules.DepartmentRules;
 import org.ensemblerules.example.department.report.NoticeText;
 import org.ensemblerules.fleet.Readiness;
 import org.ensemblerules.issue.JudgedElement;
@@ -46,9 +47,10 @@ final class NoticeCommand implements Callable<Integer> {
     KeptLists lists = gear.lists(in, spec);
     MembersOption.Wearers wearers = membersOption.read(lists, gear.isDemo());
     List<SafetyNotice> notices = noticesOption.read(lists, gear.isDemo());
+    DepartmentRules department = gear.department(spec, notices, day);
     List<NoticedElement> touched = new ArrayList<>();
-    Answer<Readiness> before = lists.made(() -> Answer.of(wearers.readiness(day)));
-    Answer<Readiness> after = lists.made(() -> Answer.of(wearers.readiness(day)));
+    Answer<Readiness> before = lists.made(() -> Answer.of(wearers.readiness(department)));
+    Answer<Readiness> after = lists.made(() -> Answer.of(wearers.readiness(department)));
     int code =
         gear.each(
             in,
@@ -59,7 +61,7 @@ final class NoticeCommand implements Callable<Integer> {
             judged -> {
               after.accept(judged);
               before.accept(new JudgedElement(judged.kept(), judged.verdict(), List.of()));
-              NoticedElement.of(judged).ifPresent(touched::add);
+              department.touched(judged).ifPresent(touched::add);
             });
     FleetJson.NoticeEffect effect =
         new FleetJson.NoticeEffect(notices, touched, before.get(), after.get());

@@ -7,6 +7,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.ensemblerules.DepartmentRules;
 import org.ensemblerules.example.department.report.PlanText;
 import org.ensemblerules.fleet.Budget;
 import org.ensemblerules.fleet.Forecast;
@@ -71,12 +72,13 @@ final class PlanCommand implements Callable<Integer> {
     KeptLists lists = gear.lists(in, spec);
     Budget budget = lists.made(() -> new Budget(perYear, day.getYear() + 1, years));
     Prices prices = costsOption.read(lists, gear.isDemo(), growth).prices();
-    Answer<Forecast> forecast = Answer.of(Forecast.collector(day, years));
+    DepartmentRules department = gear.department(spec, List.of(), day);
+    Answer<Forecast> forecast = Answer.of(department.forecast(years));
     LocalDate last = LocalDate.of(budget.firstYear() + years - 1, 12, 31);
-    Answer<List<Need>> needs = Answer.of(ReplacementPlan.needs(prices, last));
+    Answer<List<Need>> needs = Answer.of(department.needs(prices, last));
     int code = gear.each(in, spec, lists, day, List.of(), forecast.andThen(needs));
     ReplacementPlan plan =
-        ReplacementPlan.of(
+        department.plan(
             needs.get(),
             prices,
             budget,

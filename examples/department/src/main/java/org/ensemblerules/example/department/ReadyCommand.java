@@ -8,9 +8,11 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.ensemblerules.DepartmentRules;
 import org.ensemblerules.example.department.report.ReadyText;
 import org.ensemblerules.fleet.Readiness;
 import org.ensemblerules.fleet.ReadyMember;
+import org.ensemblerules.issue.SafetyNotice;
 import org.ensemblerules.tables.FleetJson;
 import org.ensemblerules.tables.ShippedWords;
 import picocli.CommandLine.Command;
@@ -60,8 +62,10 @@ final class ReadyCommand implements Callable<Integer> {
     LocalDate day = gear.day(clock);
     KeptLists lists = gear.lists(in, spec);
     MembersOption.Wearers wearers = membersOption.read(lists, gear.isDemo());
-    Answer<Readiness> answer = lists.made(() -> Answer.of(wearers.readiness(day)));
-    int code = gear.each(in, spec, lists, day, noticesOption.read(lists, false), answer);
+    List<SafetyNotice> notices = noticesOption.read(lists, false);
+    DepartmentRules department = gear.department(spec, notices, day);
+    Answer<Readiness> answer = lists.made(() -> Answer.of(wearers.readiness(department)));
+    int code = gear.each(in, spec, lists, day, notices, answer);
     Readiness ready = answer.get();
     PrintWriter out = spec.commandLine().getOut();
     if (member.isEmpty()) {
