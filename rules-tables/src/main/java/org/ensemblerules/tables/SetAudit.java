@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import org.ensemblerules.audit.Audit;
 import org.ensemblerules.audit.AuditReport;
 import org.ensemblerules.audit.Flaw;
@@ -73,6 +74,20 @@ public final class SetAudit {
    *     is wrong with them; never null
    */
   public static Audited of(TableFiles files, List<OverlayFile> overlays, LocalDate asOf) {
+    return of(files, overlays, asOf, edition -> true);
+  }
+
+  /**
+   * Audits some editions of a set of files, with overlays laid over each of them.
+   *
+   * @param files the files; not null
+   * @param overlays the overlays, in whatever order; not null
+   * @param asOf the day for which reviews must hold and for which the overlays are laid; not null
+   * @param wanted which editions; not null
+   * @return the reports of these editions; never null
+   */
+  public static Audited of(
+      TableFiles files, List<OverlayFile> overlays, LocalDate asOf, Predicate<OriginId> wanted) {
     Checked<LoadedTables, JsonFault> loaded = TableLoader.load(files);
     if (loaded instanceof Checked.Refused<LoadedTables, JsonFault> refused) {
       return new Audited(Optional.of(report(refused.faults(), asOf)), Map.of());
@@ -81,6 +96,9 @@ public final class SetAudit {
     Set<SourceId> sources = sources(tables, overlays);
     Map<OriginId, AuditReport> reports = new LinkedHashMap<>();
     for (Edition edition : tables.editions(Subject.INSPECTION)) {
+      if (!wanted.test(edition.id())) {
+        continue;
+      }
       Checked<RuleSet, JsonFault> composed = RuleSets.compose(tables, edition.id());
       Checked<RuleSet, JsonFault> rules =
           composed instanceof Checked.Sound<RuleSet, JsonFault> ok && !overlays.isEmpty()

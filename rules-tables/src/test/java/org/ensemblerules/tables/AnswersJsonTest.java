@@ -165,7 +165,10 @@ class AnswersJsonTest {
 
   @Test
   void whetherRulesAreSound() throws IOException {
-    SetAudit.Audited outcome = SetAudit.of(ShippedTables.files(), DAY);
+    SetAudit.Audited outcome =
+        SetAudit.of(
+            ShippedTables.files(), List.of(), DAY, id -> id.equals(ShippedRules.DEFAULT_EDITION));
+    assertThat(outcome.editions()).hasSize(1);
     for (OriginId edition : outcome.editions().keySet()) {
       AuditReport report = outcome.editions().get(edition);
       JsonNode tree =

@@ -7,16 +7,18 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.ensemblerules.example.department.report.AuditText;
+import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.AuditJson;
 import org.ensemblerules.tables.OverlayFile;
 import org.ensemblerules.tables.SetAudit;
 import org.ensemblerules.tables.ShippedTables;
 import org.ensemblerules.tables.TableFiles;
+import org.ensemblerules.tables.TableLoader;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -71,12 +73,19 @@ final class AuditCommand implements Callable<Integer> {
       throw new NoSuchFileException(folder.get() + ": no such folder");
     }
     List<OverlayFile> laid = overlays.files();
-    SetAudit.Audited outcome =
-        SetAudit.of(
-            folder.map(TableFiles::in).orElseGet(ShippedTables::files),
-            laid,
-            asOf.orElseGet(() -> LocalDate.now(clock)));
-    SetAudit.Audited shown = edition.map(each -> only(outcome, each)).orElse(outcome);
+    TableFiles files = folder.map(TableFiles::in).orElseGet(ShippedTables::files);
+    LocalDate day = asOf.orElseGet(() -> LocalDate.now(clock));
+    SetAudit.Audited shown = SetAudit.of(files, laid, day, this::isAsked);
+    if (shown.refused().isEmpty() && shown.editions().isEmpty()) {
+      throw new ParameterException(
+          spec.commandLine(),
+          "--edition: found "
+              + edition.orElse("none")
+              + ", allowed: "
+              + TableLoader.load(files).orElseThrow().editions(Subject.INSPECTION).stream()
+                  .map(Edition::id)
+                  .toList());
+    }
     spec.commandLine()
         .getOut()
         .print(json.isAsked() ? json(shown, names(laid)) : AuditText.of(shown, names(laid), notes));
@@ -102,19 +111,9 @@ final class AuditCommand implements Callable<Integer> {
     return overlays.stream().map(file -> file.overlay().id().value()).sorted().toList();
   }
 
-  private SetAudit.Audited only(SetAudit.Audited outcome, String name) {
-    if (outcome.refused().isPresent()) {
-      return outcome;
-    }
-    OriginId id =
-        outcome.editions().keySet().stream()
-            .filter(each -> each.value().equals(name) || each.value().endsWith("_" + name))
-            .findFirst()
-            .orElseThrow(
-                () ->
-                    new ParameterException(
-                        spec.commandLine(),
-                        "--edition: found " + name + ", allowed: " + outcome.editions().keySet()));
-    return new SetAudit.Audited(Optional.empty(), Map.of(id, outcome.editions().get(id)));
+  private boolean isAsked(OriginId id) {
+    return edition
+        .map(name -> id.value().equals(name) || id.value().endsWith("_" + name))
+        .orElse(true);
   }
 }
