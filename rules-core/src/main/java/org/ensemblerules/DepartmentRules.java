@@ -23,6 +23,7 @@ import org.ensemblerules.fleet.Need;
 import org.ensemblerules.fleet.Prices;
 import org.ensemblerules.fleet.Readiness;
 import org.ensemblerules.fleet.ReplacementPlan;
+import org.ensemblerules.fleet.ToClear;
 import org.ensemblerules.fleet.Today;
 import org.ensemblerules.fleet.Work;
 import org.ensemblerules.gear.Element;
@@ -108,11 +109,11 @@ public final class DepartmentRules {
    * Tells what a person may do today about an element that is out.
    *
    * @param doer the person; not null
-   * @param judged the element; not null
+   * @param out what brings the element back, as {@link ToClear#of} takes it down; not null
    * @return what they may do; never null
    */
-  public Clearing clearing(Doer doer, JudgedElement judged) {
-    return Clearing.of(rules, doer, judged);
+  public Clearing clearing(Doer doer, ToClear out) {
+    return out.by(rules, doer);
   }
 
   /**

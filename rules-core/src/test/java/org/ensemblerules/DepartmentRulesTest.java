@@ -16,7 +16,6 @@ import org.ensemblerules.fleet.Budget;
 import org.ensemblerules.fleet.Capacity;
 import org.ensemblerules.fleet.CareCosts;
 import org.ensemblerules.fleet.CareSoFar;
-import org.ensemblerules.fleet.Clearing;
 import org.ensemblerules.fleet.Figures;
 import org.ensemblerules.fleet.Forecast;
 import org.ensemblerules.fleet.Levelling;
@@ -24,6 +23,7 @@ import org.ensemblerules.fleet.Need;
 import org.ensemblerules.fleet.Prices;
 import org.ensemblerules.fleet.Readiness;
 import org.ensemblerules.fleet.ReplacementPlan;
+import org.ensemblerules.fleet.ToClear;
 import org.ensemblerules.fleet.Today;
 import org.ensemblerules.fleet.UnitCost;
 import org.ensemblerules.fleet.Work;
@@ -85,8 +85,9 @@ class DepartmentRulesTest {
     assertThat(DOOR.judged(KEPT)).isEqualTo(JUDGED);
     assertThat(Stream.of(JUDGED).collect(DOOR.today()))
         .isEqualTo(Stream.of(JUDGED).collect(Today.collector(RULES)));
-    assertThat(DOOR.clearing(People.permitted(Task.ADVANCED_INSPECTION), JUDGED))
-        .isEqualTo(Clearing.of(RULES, People.permitted(Task.ADVANCED_INSPECTION), JUDGED));
+    ToClear out = ToClear.of(JUDGED);
+    assertThat(DOOR.clearing(People.permitted(Task.ADVANCED_INSPECTION), out))
+        .isEqualTo(out.by(RULES, People.permitted(Task.ADVANCED_INSPECTION)));
     assertThat(DOOR.away(JUDGED)).isEqualTo(AwayEntry.of(RULES, JUDGED));
     assertThat(DOOR.touched(JUDGED)).isPresent().isEqualTo(NoticedElement.of(JUDGED));
     List<Work> work = DOOR.work(JUDGED, THROUGH);

@@ -1,20 +1,9 @@
 package org.ensemblerules.fleet;
 
-import java.time.LocalDate;
-import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
-import org.ensemblerules.effect.Destination;
-import org.ensemblerules.effect.Doer;
-import org.ensemblerules.effect.Effect;
-import org.ensemblerules.effect.GoesTo;
 import org.ensemblerules.effect.Permission;
-import org.ensemblerules.effect.Task;
-import org.ensemblerules.issue.JudgedElement;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.verdict.Step;
-import org.ensemblerules.verdict.WayBack;
 
 /** What a person may do today about an element that is out. */
 public sealed interface Clearing {
@@ -63,42 +52,4 @@ public sealed interface Clearing {
 
   /** Nobody can do anything about it today: it is in service, away, out for good, or a notice's. */
   record Nothing() implements Clearing {}
-
-  /**
-   * Tells what a person may do about an element on the day it was judged for.
-   *
-   * @param rules the rules it was judged by; not null
-   * @param doer the person; not null
-   * @param judged the element; not null
-   * @return what they may do; never null
-   */
-  static Clearing of(RuleSet rules, Doer doer, JudgedElement judged) {
-    Optional<Destination> goesTo = judged.goesTo().map(GoesTo::destination);
-    if (judged.isGone()
-        || !judged.notices().isEmpty()
-        || goesTo.equals(Optional.of(Destination.AWAY))
-        || !(judged.verdict().wayBack() instanceof WayBack.Steps way)) {
-      return new Nothing();
-    }
-    List<Step> steps = way.steps();
-    int may = 0;
-    for (Step step : steps) {
-      Permission permission = permission(rules, doer, judged, step);
-      if (!permission.granted()) {
-        return may == 0 ? new MayNot(step, permission) : new May(steps.get(0), may, steps.size());
-      }
-      may++;
-    }
-    return new May(steps.get(0), may, steps.size());
-  }
-
-  private static Permission permission(RuleSet rules, Doer doer, JudgedElement judged, Step step) {
-    LocalDate asOf = judged.verdict().asOf();
-    Effect effect = step.effect();
-    Task task =
-        effect instanceof Effect.Evaluate evaluate
-            ? rules.tables().checks().row(evaluate.check()).task()
-            : effect.task().orElseThrow();
-    return rules.mayPerform(doer, task, judged.element(), asOf);
-  }
 }

@@ -120,14 +120,14 @@ class TodayTest {
   @Test
   void aPersonMayClearWhatTheirCredentialsCover() {
     JudgedElement unseen = Fleets.judged(HELMET.neverInspected(), MEMBER);
-    assertThat(Clearing.of(FrozenRules.rules(), People.DEPARTMENT, unseen))
+    assertThat(ToClear.of(unseen).by(FrozenRules.rules(), People.DEPARTMENT))
         .isInstanceOf(Clearing.May.class);
-    assertThat(Clearing.of(FrozenRules.rules(), People.UNTRAINED, unseen))
+    assertThat(ToClear.of(unseen).by(FrozenRules.rules(), People.UNTRAINED))
         .isInstanceOf(Clearing.MayNot.class);
-    assertThat(Clearing.of(FrozenRules.rules(), People.DEPARTMENT, Fleets.judged(HELMET, MEMBER)))
+    assertThat(ToClear.of(Fleets.judged(HELMET, MEMBER)).by(FrozenRules.rules(), People.DEPARTMENT))
         .isEqualTo(new Clearing.Nothing());
     GearCase lent = HELMET.with(new Event.Moved(on("2024-05-01"), Transfer.LENT, "Neighbors"));
-    assertThat(Clearing.of(FrozenRules.rules(), People.DEPARTMENT, Fleets.judged(lent, MEMBER)))
+    assertThat(ToClear.of(Fleets.judged(lent, MEMBER)).by(FrozenRules.rules(), People.DEPARTMENT))
         .isEqualTo(new Clearing.Nothing());
   }
 }

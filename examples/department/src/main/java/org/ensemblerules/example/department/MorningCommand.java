@@ -22,9 +22,9 @@ import org.ensemblerules.example.department.report.MorningText;
 import org.ensemblerules.fleet.AwayEntry;
 import org.ensemblerules.fleet.Capacity;
 import org.ensemblerules.fleet.Figures;
+import org.ensemblerules.fleet.ToClear;
 import org.ensemblerules.fleet.Today;
 import org.ensemblerules.fleet.Work;
-import org.ensemblerules.issue.JudgedElement;
 import org.ensemblerules.issue.SafetyNotice;
 import org.ensemblerules.tables.FleetJson;
 import org.ensemblerules.tables.ShippedWords;
@@ -109,7 +109,7 @@ final class MorningCommand implements Callable<Integer> {
     Answer<Figures> figures = Answer.of(department.figures());
     List<AwayEntry> away = new ArrayList<>();
     List<Work> work = new ArrayList<>();
-    List<JudgedElement> out = new ArrayList<>();
+    List<ToClear> out = new ArrayList<>();
     Map<String, Doer> doers = new TreeMap<>();
     int code =
         gear.each(
@@ -130,7 +130,7 @@ final class MorningCommand implements Callable<Integer> {
                     .history()
                     .doers()
                     .forEach(who -> doers.put(who.name(), who));
-                judged.goesTo().ifPresent(goesTo -> out.add(judged));
+                judged.goesTo().ifPresent(goesTo -> out.add(ToClear.of(judged)));
               }
             });
     spec.commandLine()
@@ -169,7 +169,7 @@ final class MorningCommand implements Callable<Integer> {
   }
 
   private String clearing(
-      DepartmentRules department, LocalDate day, Map<String, Doer> doers, List<JudgedElement> out) {
+      DepartmentRules department, LocalDate day, Map<String, Doer> doers, List<ToClear> out) {
     Doer doer =
         Optional.ofNullable(doers.get(by.orElseThrow()))
             .orElseThrow(
@@ -186,11 +186,11 @@ final class MorningCommand implements Callable<Integer> {
             day,
             out.stream()
                 .map(
-                    judged ->
+                    each ->
                         new FleetJson.Cleared(
-                            judged.element().named(),
-                            judged.whereabouts(),
-                            department.clearing(doer, judged)))
+                            each.element().named(),
+                            each.whereabouts(),
+                            department.clearing(doer, each)))
                 .toList());
     return gear.isJson()
         ? FleetJson.write(answer, ShippedWords.english()) + "\n"
