@@ -3,9 +3,11 @@ package org.ensemblerules.leftout;
 import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.time.LocalDate;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.ensemblerules.effect.Check;
@@ -21,13 +23,16 @@ import org.ensemblerules.verdict.ReasonKind;
 import org.ensemblerules.verdict.Service;
 import org.ensemblerules.verdict.TaskDue;
 import org.ensemblerules.verdict.Verdict;
-import org.ensemblerules.verdict.WayBack;
 
 /**
  * What is left out never turns OUT into IN. Leaving out or blurring what is no ground takes no
  * action away and makes no due day later; blurring a ground brings nothing back.
  */
 final class LeftOutLaw {
+  /** Who may have the last word on a check that settles nothing by itself. */
+  private static final Set<Check> WORDS =
+      EnumSet.of(Check.INSPECTOR_EVALUATION, Check.EXPERT_EVALUATION);
+
   private final RuleSet rules;
   private final LocalDate asOf;
 
@@ -112,7 +117,7 @@ final class LeftOutLaw {
   }
 
   /** Whatever does not rest on the ground is asked for as before. */
-  private static Optional<String> goneBeside(WholeGround gone, Verdict before, Verdict after) {
+  private Optional<String> goneBeside(WholeGround gone, Verdict before, Verdict after) {
     List<Reason> standing =
         before.reasons().stream()
             .filter(reason -> mayStand(reason) && !gone.mayCarry(reason))
@@ -147,23 +152,25 @@ final class LeftOutLaw {
         && reason.kind() != ReasonKind.CHECK_DOES_NOT_APPLY;
   }
 
-  private static Optional<String> actionGone(Verdict before, List<Reason> standing, Verdict after) {
+  private Optional<String> actionGone(Verdict before, List<Reason> standing, Verdict after) {
     List<Reason> asking = standing.stream().filter(reason -> !startsAnew(reason, after)).toList();
     return before.actions().stream()
         .filter(action -> asking.stream().anyMatch(reason -> asksFor(reason, action)))
-        .filter(action -> after.actions().stream().noneMatch(other -> covers(other, action)))
-        .filter(action -> !isLaterStep(action, after))
+        .filter(
+            action ->
+                after.actions().stream()
+                    .noneMatch(other -> covers(other, action) || handsOn(other, action)))
         .map(action -> action.effect().text() + " at " + action.target())
         .findFirst();
   }
 
   /** Whoever has the last word is asked again, once the check that hands on to him is made anew. */
-  private static boolean isLaterStep(Action action, Verdict after) {
-    return after.wayBack() instanceof WayBack.Steps way
-        && way.steps().stream()
-            .anyMatch(
-                step ->
-                    step.effect().equals(action.effect()) && step.target().equals(action.target()));
+  private boolean handsOn(Action other, Action action) {
+    return other.target().equals(action.target())
+        && other.effect() instanceof Effect.Evaluate first
+        && !rules.tables().checks().row(first.check()).passCloses()
+        && action.effect() instanceof Effect.Evaluate asked
+        && WORDS.contains(asked.check());
   }
 
   /** Two reasons may ask the same of two parts. */
