@@ -125,7 +125,9 @@ class LeftOutTest {
     }
     assertThat(asked(and(fit(HELMET), new Event.Inspected(found.build(), 0)).verdict()))
         .contains("EVALUATE by ADVANCED_INSPECTION on ELEMENT");
-    staysOut(and(fit(HELMET), new Event.Issued(on(date), "Member 8")));
+    ShippedCase neverIssued = without(fit(HELMET), Event.Issued.class::isInstance);
+    assertThat(asked(and(neverIssued, new Event.Issued(on(date), "Member 8")).verdict()))
+        .containsExactly("EVALUATE by ROUTINE_INSPECTION on ELEMENT");
   }
 
   private static Event.Checked checked(String on, Check check, CheckResult result, String... ids) {
