@@ -8,10 +8,27 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.Use;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.History;
+import org.ensemblerules.history.Moment;
+import org.ensemblerules.inspection.CriterionRow;
+import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.inspection.Occasion;
+import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.ShippedRules;
+import org.ensemblerules.testkit.ShippedCase;
+import org.ensemblerules.testkit.ShippedGear;
+import org.ensemblerules.testkit.ShippedGear.Kind;
 import org.ensemblerules.verdict.Assessment;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,6 +40,8 @@ class LeftOutExceptionsTest {
 
   /** So few that each can be told; one more is a change of the law. */
   private static final int MOST = 10;
+
+  private static final Kind COAT = new Kind(ElementKind.COAT, Use.STRUCTURAL);
 
   private static final String HELMET =
       "{\"element\":{\"id\":\"1\",\"kind\":\"HELMET\",\"use\":\"STRUCTURAL\",\"inService\":"
@@ -92,16 +111,75 @@ class LeftOutExceptionsTest {
     };
   }
 
-  @ParameterizedTest
-  @EnumSource
-  void isMilderWithoutTheThing(LeftOutExceptions exception) {
-    Assessment given = AssessmentJson.read(record(exception)).orElseThrow();
+  private static void isOne(LeftOutExceptions exception, Assessment given, String leftOut) {
     JsonNode record = LeavingOut.json(given);
-    LeavingOut.Way way =
-        new LeavingOut.Way(JsonPointer.compile(leftOut(exception)), Optional.empty());
+    LeavingOut.Way way = new LeavingOut.Way(JsonPointer.compile(leftOut), Optional.empty());
     LeftOutLaw law = new LeftOutLaw(RULES, LocalDate.of(2024, 6, 15));
     assertThat(law.exception(given, law.verdict(given), record, way)).contains(exception);
     assertThat(law.milder(given, law.verdict(given), record, way)).isEmpty();
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void isMilderWithoutTheThing(LeftOutExceptions exception) {
+    isOne(exception, AssessmentJson.read(record(exception)).orElseThrow(), leftOut(exception));
+  }
+
+  @Test
+  void soIsTheWholeRelease() {
+    LeftOutExceptions release = LeftOutExceptions.RELEASE_LEFT_OUT;
+    isOne(release, AssessmentJson.read(record(release)).orElseThrow(), "/history/2");
+  }
+
+  /** A look that says that it came after the one use of its day, whose order says otherwise. */
+  @Test
+  void soIsTheOrderOfAUseAgainstTheLookAfterIt() {
+    Inspection clear =
+        ShippedGear.inspection(RULES, InspectionKind.ROUTINE, COAT, MarkedDate.parse("2024-06-10"))
+            .build();
+    Inspection.Builder afterUse =
+        Inspection.builder(clear.kind(), Occasion.AFTER_USE, clear.on(), clear.by())
+            .gearClean(clear.gearClean())
+            .atHand(clear.atHand());
+    clear.outcomes().forEach(each -> afterUse.outcome(each.criterion(), each.outcome()));
+    List<Event> events = new ArrayList<>();
+    events.add(new Event.Used(new Moment(MarkedDate.parse("2024-06-10"), 2)));
+    events.add(new Event.Inspected(afterUse.build(), 1));
+    events.addAll(ShippedGear.events(RULES, COAT));
+    Assessment given =
+        Assessment.builder(ShippedGear.element(RULES, COAT).build())
+            .history(History.of(events))
+            .build();
+    int use = given.history().events().indexOf(events.get(0));
+    isOne(LeftOutExceptions.ORDER_AGAINST_A_STATEMENT, given, "/history/" + use + "/orderInDay");
+  }
+
+  /** Of two inspections in full only the later one found a winter liner in the coat. */
+  @Test
+  void soIsTheOnlyLookThatSawAWinterLiner() {
+    ShippedCase fit = ShippedCase.fit(RULES, COAT);
+    Inspection clear =
+        ShippedGear.inspection(RULES, InspectionKind.ADVANCED, COAT, MarkedDate.parse("2024-06-10"))
+            .build();
+    Inspection.Builder saw =
+        Inspection.builder(clear.kind(), clear.occasion(), clear.on(), clear.by())
+            .gearClean(clear.gearClean())
+            .atHand(clear.atHand());
+    for (CriterionRow row :
+        RULES.tables().criteria().required(clear.kind(), COAT.element(), COAT.use())) {
+      boolean winter =
+          row.sites().stream()
+              .anyMatch(site -> site.layer().equals(Optional.of(LayerKind.WINTER_LINER)));
+      clear
+          .outcomes(row.key())
+          .forEach(outcome -> saw.outcome(row.key(), winter ? Outcome.CLEAR : outcome));
+    }
+    Event looked = new Event.Inspected(saw.build(), 0);
+    Assessment given = fit.with(looked).assessment();
+    isOne(
+        LeftOutExceptions.LAYER_SAID_NOWHERE_ELSE,
+        given,
+        "/history/" + given.history().events().indexOf(looked));
   }
 
   @Test
