@@ -54,7 +54,8 @@ final class EventJudge implements Judging {
             history.events(Event.Found.class).stream().map(Event.Found::finding).toList(),
             tables.grades());
     this.completions = Completions.of(history);
-    this.labeledLayers = LabeledLayers.of(tables.anatomy(), tables.criteria(), element, history);
+    this.labeledLayers =
+        LabeledLayers.of(tables.anatomy(), tables.criteria(), element, history, asOf);
     this.labelLeftOut = labeledLayers.stream().anyMatch(layer -> !isLabeled(layer));
     ImmutableListMultimap.Builder<Check, MarkedDate> good = ImmutableListMultimap.builder();
     ImmutableListMultimap.Builder<Check, MarkedDate> forNothing = ImmutableListMultimap.builder();

@@ -1,6 +1,7 @@
 package org.ensemblerules.history;
 
 import com.google.common.collect.ImmutableList;
+import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -34,13 +35,19 @@ public final class LabeledLayers {
    * @param criteria what inspections look at; not null
    * @param element the element; not null
    * @param history what happened to it; not null
+   * @param asOf the day judged for; that a layer is gone counts only if it was certainly said by
+   *     then; not null
    * @return the labeled layers in order; empty in place of a layer stands for the element's own
    *     label; never null
    */
   public static List<Optional<LayerKind>> of(
-      AnatomyTable anatomy, CriteriaTable criteria, Element element, History history) {
+      AnatomyTable anatomy,
+      CriteriaTable criteria,
+      Element element,
+      History history,
+      LocalDate asOf) {
     List<Optional<LayerKind>> labels = anatomy.labels(element);
-    Set<LayerKind> seen = seen(criteria, element, history);
+    Set<LayerKind> seen = seen(criteria, element, history, asOf);
     labels.stream().flatMap(Optional::stream).forEach(seen::remove);
     return seen.isEmpty()
         ? labels
@@ -54,7 +61,8 @@ public final class LabeledLayers {
   }
 
   /** Layers that only some elements have, of which none is labeled though one was looked at. */
-  private static Set<LayerKind> seen(CriteriaTable criteria, Element element, History history) {
+  private static Set<LayerKind> seen(
+      CriteriaTable criteria, Element element, History history, LocalDate asOf) {
     Set<LayerKind> seen = EnumSet.noneOf(LayerKind.class);
     Map<InspectionKind, List<Looked>> asked = new EnumMap<>(InspectionKind.class);
     for (Event.Inspected event : history.events(Event.Inspected.class)) {
@@ -62,7 +70,7 @@ public final class LabeledLayers {
           asked.computeIfAbsent(
               event.inspection().kind(), kind -> unlabeled(criteria, kind, element))) {
         if (saysThere(event, looked.criterion())
-            && !saidNotThere(looked.criterion(), event.when(), looked.layers(), history)) {
+            && !saidNotThere(looked, event.when(), history, asOf)) {
           seen.addAll(looked.layers());
         }
       }
@@ -100,16 +108,20 @@ public final class LabeledLayers {
   }
 
   /** Whether it certainly left since, or an inspection that is certainly later did not find it. */
-  private static boolean saidNotThere(
-      RowKey criterion, Moment when, Set<LayerKind> layers, History history) {
-    return history.events(Event.Inspected.class).stream()
-            .filter(event -> event.when().certainlyAfter(when))
-            .anyMatch(event -> says(event, criterion, Outcome.NOT_FITTED))
-        || layers.stream()
+  private static boolean saidNotThere(Looked looked, Moment when, History history, LocalDate asOf) {
+    return since(Event.Inspected.class, when, history, asOf)
+            .anyMatch(event -> says(event, looked.criterion(), Outcome.NOT_FITTED))
+        || looked.layers().stream()
             .allMatch(
                 layer ->
-                    history.events(Event.LayerRetired.class).stream()
-                        .filter(gone -> gone.layer() == layer)
-                        .anyMatch(gone -> gone.when().certainlyAfter(when)));
+                    since(Event.LayerRetired.class, when, history, asOf)
+                        .anyMatch(gone -> gone.layer() == layer));
+  }
+
+  private static <E extends Event> Stream<E> since(
+      Class<E> type, Moment when, History history, LocalDate asOf) {
+    return history.events(type).stream()
+        .filter(event -> event.when().certainlyAfter(when))
+        .filter(event -> event.when().date().certainlyBy(asOf));
   }
 }

@@ -53,7 +53,8 @@ public record JudgedElement(KeptElement kept, Verdict verdict, List<NoticeAnswer
             rules.tables().anatomy(),
             rules.tables().criteria(),
             element,
-            kept.assessment().history());
+            kept.assessment().history(),
+            asOf);
     ImmutableList.Builder<NoticeAnswer> touching = ImmutableList.builder();
     notices.stream()
         .sorted(Comparator.comparing(SafetyNotice::id).thenComparing(SafetyNotice::toString))

@@ -128,7 +128,8 @@ final class LeavingOut {
                 record.at(way.at()),
                 Grounds.isGround(rules, asOf, from, record, way),
                 copy,
-                sound.value()))
+                sound.value(),
+                asOf))
         : Optional.empty();
   }
 }

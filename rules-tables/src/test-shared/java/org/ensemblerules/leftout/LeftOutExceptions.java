@@ -1,5 +1,6 @@
 package org.ensemblerules.leftout;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.ensemblerules.effect.Check;
@@ -69,7 +70,7 @@ enum LeftOutExceptions {
   LAYER_SAID_NOWHERE_ELSE {
     @Override
     boolean holds(Assessment given, Taken taken, String fault) {
-      return !layers(taken.assessment()).containsAll(layers(given));
+      return !layers(taken.assessment(), taken.asOf()).containsAll(layers(given, taken.asOf()));
     }
   };
 
@@ -79,10 +80,14 @@ enum LeftOutExceptions {
         : event instanceof Event.Checked check && check.afterWork();
   }
 
-  private static List<Optional<LayerKind>> layers(Assessment given) {
+  private static List<Optional<LayerKind>> layers(Assessment given, LocalDate asOf) {
     Tables tables = ShippedRules.standard().tables();
     return LabeledLayers.of(
-        tables.anatomy(), tables.criteria(), given.element(), given.serviceRecord().history());
+        tables.anatomy(),
+        tables.criteria(),
+        given.element(),
+        given.serviceRecord().history(),
+        asOf);
   }
 
   abstract boolean holds(Assessment given, Taken taken, String fault);

@@ -86,7 +86,8 @@ class LeftOutLawTest {
   private static Optional<String> taken(Assessment with, Assessment without) {
     LeavingOut.Way way = leftOut("/history/1");
     JsonNode record = LeavingOut.json(with);
-    Taken taken = new Taken(way, record.at(way.at()), true, LeavingOut.json(without), without);
+    Taken taken =
+        new Taken(way, record.at(way.at()), true, LeavingOut.json(without), without, AS_OF);
     return LAW.milder(LAW.verdict(with), taken);
   }
 
@@ -106,7 +107,8 @@ class LeftOutLawTest {
                 LeavingOut.json(with),
                 false,
                 LeavingOut.json(without),
-                without));
+                without,
+                AS_OF));
     assertThat(gone).contains("EVALUATE by RETURN_TO_SERVICE on ELEMENT at WHOLE_ELEMENT gone");
   }
 }

@@ -209,4 +209,16 @@ class LabelsLeftOutTest {
         .extracting(Reason::seen)
         .contains(layer + ": label is not known");
   }
+
+  /** What may come only later in the month has not taken the liner out yet. */
+  @ParameterizedTest
+  @CsvSource({"2024-05-12, IN", "2024-05, IN", "2024-06, OUT", "2024-06-20, OUT"})
+  void aWinterLinerIsGoneOnceThatIsCertainlySaid(String left, Service service) {
+    ShippedCase seen = seenIn(ShippedCase.fit(RULES, COAT), LayerKind.WINTER_LINER);
+    ShippedCase gone =
+        seen.with(
+            new Event.LayerRetired(on(left), LayerKind.WINTER_LINER, Optional.empty(), "lost"));
+    assertThat(gone.verdict().service()).isEqualTo(service);
+    assertThat(asked(gone).contains(READ)).isEqualTo(service == Service.OUT);
+  }
 }
