@@ -1,6 +1,7 @@
 package org.ensemblerules.verdict;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.Sets;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -17,6 +18,7 @@ import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.effect.EntityKind;
+import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Part;
@@ -31,6 +33,10 @@ import org.ensemblerules.source.Row;
 
 /** Draws the verdict of a case from the reasons that its questions gave. */
 final class Conclusion {
+  /** What asks for the very label of a layer, which the one that speaks for it does not replace. */
+  private static final Set<ReasonKind> OF_A_LABEL =
+      Sets.immutableEnumSet(ReasonKind.LABEL_UNKNOWN, ReasonKind.AGE_UNKNOWN);
+
   private Conclusion() {}
 
   static Verdict of(CaseFile file, List<Reason> given) {
@@ -68,8 +74,7 @@ final class Conclusion {
     Map<Target, EnumSet<EntityKind>> by = new HashMap<>();
     for (Reason reason : reasons) {
       if (reason.effect().keepsOut()) {
-        Target target =
-            new Target(reason.effect(), target(file.element(), reason.effect(), reason.site()));
+        Target target = new Target(reason.effect(), target(file.element(), reason));
         targets
             .computeIfAbsent(target, key -> EnumSet.noneOf(Check.class))
             .addAll(reason.afterward());
@@ -111,6 +116,13 @@ final class Conclusion {
       }
     }
     return EnumSet.allOf(EntityKind.class);
+  }
+
+  /** What is asked of one label is asked of that layer, whatever other layer has a label for it. */
+  private static Site target(Element element, Reason reason) {
+    return OF_A_LABEL.contains(reason.kind()) && reason.effect().scope() == Scope.LAYER
+        ? new Site(Part.WHOLE_ELEMENT, reason.site().layer())
+        : target(element, reason.effect(), reason.site());
   }
 
   /** On what an effect is carried out that something at a site calls for. */

@@ -39,7 +39,7 @@ import org.ensemblerules.testkit.ShippedCase;
 import org.ensemblerules.testkit.ShippedGear;
 import org.ensemblerules.testkit.ShippedGear.Kind;
 import org.ensemblerules.testkit.ShippedWork;
-import org.ensemblerules.verdict.Reason;
+import org.ensemblerules.verdict.Action;
 import org.ensemblerules.verdict.Service;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -205,9 +205,10 @@ class LabelsLeftOutTest {
     ShippedCase without = ShippedCase.fit(RULES, COAT);
     assertThat(without.verdict().service()).isEqualTo(Service.IN);
     assertThat(asked(seenIn(without, layer))).containsOnly(READ);
-    assertThat(seenIn(without, layer).verdict().reasons())
-        .extracting(Reason::seen)
-        .contains(layer + ": label is not known");
+    assertThat(seenIn(without, layer).verdict().actions())
+        .extracting(Action::target)
+        .contains(Site.of(Part.WHOLE_ELEMENT, layer))
+        .doesNotContain(Site.of(Part.WHOLE_ELEMENT, LayerKind.LINER_SYSTEM));
   }
 
   /** What may come only later in the month has not taken the liner out yet. */
