@@ -146,6 +146,23 @@ class NoLongerSaidTest {
         .isEqualTo(Service.IN);
   }
 
+  private static Event looked(String date) {
+    return new Event.Inspected(
+        ShippedGear.inspection(RULES, InspectionKind.ROUTINE, HELMET, MarkedDate.parse(date))
+            .build(),
+        0);
+  }
+
+  /** No other look is certainly later than one of which nobody knows the day. */
+  @Test
+  void aLookWithoutItsDayIsDatedAndNotMadeAgain() {
+    ShippedCase undated = ShippedCase.fit(RULES, HELMET).with(looked("UNKNOWN"));
+    assertThat(asked(undated)).containsExactly("EVALUATE by RECORD_CORRECTION on ELEMENT");
+    assertThat(asked(undated.with(looked("2024-06-15")))).isEqualTo(asked(undated));
+    assertThat(ShippedCase.fit(RULES, HELMET).with(looked("2024-06-01")).verdict().service())
+        .isEqualTo(Service.IN);
+  }
+
   /** A helmet of which an inspection says that something is wrong with its shell. */
   private static ShippedCase foundOnTheShell() {
     CriterionRow shell =
