@@ -21,6 +21,7 @@ public final class Assess {
   private static final List<Question> QUESTIONS =
       List.of(
           RecordQuestion::ask,
+          UndatedQuestion::ask,
           RetiredLayerQuestion::ask,
           AwayQuestion::ask,
           LabelQuestion::ask,

@@ -17,7 +17,6 @@ import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Permission;
 import org.ensemblerules.effect.Scope;
-import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.YesNoUnknown;
@@ -79,11 +78,7 @@ final class InspectionQuestion {
 
   private static void notMadeGood(CaseFile file, Judgment judged, Consumer<Reason> reasons) {
     Inspection inspection = ((Event.Inspected) judged.event()).inspection();
-    // None is certainly later than one without a day: only its day, told, makes it good.
-    Effect again =
-        inspection.on() instanceof MarkedDate.Unknown
-            ? PUT_RIGHT
-            : new Effect.Evaluate(inspection.kind().check(), Scope.ELEMENT);
+    Effect again = new Effect.Evaluate(inspection.kind().check(), Scope.ELEMENT);
     String which = which(judged);
     InspectionStanding standing = judged.standing().orElseThrow();
     if (standing.coverage().required() == 0) {

@@ -53,6 +53,7 @@ public enum OutBecause {
           NOT_INSPECTED,
           INSPECTION_DATE_ONLY,
           CONTRADICTION,
+          UNDATED,
           EDITION_NOT_IN_FORCE,
           OUT_OF_SERVICE,
           AWAY ->

@@ -62,6 +62,8 @@ public enum ReasonKind {
   LIMIT_TIGHTENED,
   /** Parts of the record contradict each other. */
   CONTRADICTION,
+  /** Something that must be followed by a look or by work has no date. */
+  UNDATED,
   /** The edition was not in force yet on the day asked about. */
   EDITION_NOT_IN_FORCE,
   /** The element was taken out of service, and the record does not say that it is back. */

@@ -177,8 +177,7 @@ class CurrencyVerdictsTest {
     "2024-06-15, 0, START_OF_DUTY, 2024-06-15, OUT",
     "2024-06-15, 0, AFTER_USE, 2024-06-14, OUT",
     "2024-06, 0, AFTER_USE, 2024-06-15, OUT",
-    "2024-05, 0, PERIODIC, 2024-06-15, IN",
-    "UNKNOWN, 0, AFTER_USE, 2024-06-15, OUT"
+    "2024-05, 0, PERIODIC, 2024-06-15, IN"
   })
   void aLookAfterEachUse(
       String used, int order, Occasion occasion, String inspected, Service service) {
@@ -190,6 +189,20 @@ class CurrencyVerdictsTest {
           .extracting(action -> action.effect().text())
           .containsExactly("EVALUATE by ROUTINE_INSPECTION on ELEMENT");
     }
+  }
+
+  @Test
+  void ofAUseWithoutADateTheDateIsAskedForAsWell() {
+    Verdict verdict = used("UNKNOWN", 0, Occasion.AFTER_USE, "2024-06-15").verdict();
+    assertThat(kinds(verdict))
+        .containsExactly(ReasonKind.USED_SINCE_INSPECTION, ReasonKind.UNDATED);
+    assertThat(((WayBack.Steps) verdict.wayBack()).steps())
+        .extracting(step -> step.effect().text())
+        .containsExactly(
+            "EVALUATE by RECORD_CORRECTION on ELEMENT",
+            "EVALUATE by ROUTINE_INSPECTION on ELEMENT");
+    assertThat(used("2024", 0, Occasion.AFTER_USE, "2024-06-15").verdict().reasons())
+        .noneMatch(reason -> reason.kind() == ReasonKind.UNDATED);
   }
 
   @Test

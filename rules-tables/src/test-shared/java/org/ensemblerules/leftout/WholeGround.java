@@ -93,11 +93,16 @@ record WholeGround(Set<String> names, Set<ReasonKind> kinds, Optional<Set<String
           EnumSet.of(
               ReasonKind.WORKED_ON_SINCE_INSPECTION,
               ReasonKind.FOLLOW_UP_MISSING,
-              ReasonKind.TASK_DUE);
-      case "ISSUED", "USED" -> EnumSet.of(ReasonKind.USED_SINCE_INSPECTION, ReasonKind.TASK_DUE);
+              ReasonKind.TASK_DUE,
+              ReasonKind.UNDATED);
+      case "ISSUED", "USED" ->
+          EnumSet.of(ReasonKind.USED_SINCE_INSPECTION, ReasonKind.TASK_DUE, ReasonKind.UNDATED);
       case "EXPOSED", "EXPOSURE_IDENTIFIED" ->
           EnumSet.of(
-              ReasonKind.CARE_OUTSTANDING, ReasonKind.USED_SINCE_INSPECTION, ReasonKind.TASK_DUE);
+              ReasonKind.CARE_OUTSTANDING,
+              ReasonKind.USED_SINCE_INSPECTION,
+              ReasonKind.TASK_DUE,
+              ReasonKind.UNDATED);
       case "CHECKED" -> kindsOfCheck(showsNothing(what));
       case "CLEANED" ->
           EnumSet.of(ReasonKind.CHECK_VOID, ReasonKind.LIMIT_TIGHTENED, ReasonKind.LIMIT_LOOSENED);
@@ -107,6 +112,7 @@ record WholeGround(Set<String> names, Set<ReasonKind> kinds, Optional<Set<String
               ReasonKind.INSPECTION_DATE_ONLY,
               ReasonKind.INSPECTION_NOT_ITEMIZED,
               ReasonKind.INSPECTED_DIRTY,
+              ReasonKind.UNDATED,
               ReasonKind.TASK_DUE,
               ReasonKind.CHECK_NOT_DONE);
       case "TESTED" ->
@@ -115,9 +121,9 @@ record WholeGround(Set<String> names, Set<ReasonKind> kinds, Optional<Set<String
               ReasonKind.TEST_NOT_MET,
               ReasonKind.TEST_WITHOUT_RESULT,
               ReasonKind.SPECIMENS_CUT);
-      case "MOVED" -> EnumSet.of(ReasonKind.AWAY, ReasonKind.BACK_UNSEEN);
-      case "MODIFIED" -> EnumSet.of(ReasonKind.ALTERED);
-      case "TAKEN_OUT" -> EnumSet.of(ReasonKind.OUT_OF_SERVICE);
+      case "MOVED" -> EnumSet.of(ReasonKind.AWAY, ReasonKind.BACK_UNSEEN, ReasonKind.UNDATED);
+      case "MODIFIED" -> EnumSet.of(ReasonKind.ALTERED, ReasonKind.UNDATED);
+      case "TAKEN_OUT" -> EnumSet.of(ReasonKind.OUT_OF_SERVICE, ReasonKind.UNDATED);
       case "INSPECTOR_DECIDED" -> EnumSet.of(ReasonKind.INSPECTOR_DECIDED);
       case "RETIRED", "DISPOSED" -> EnumSet.of(ReasonKind.LEFT_SERVICE);
       case "LAYER_RETIRED" -> EnumSet.of(ReasonKind.LEFT_SERVICE, ReasonKind.LABEL_UNKNOWN);

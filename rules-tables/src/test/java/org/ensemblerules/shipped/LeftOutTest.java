@@ -127,7 +127,7 @@ class LeftOutTest {
         .contains("EVALUATE by ADVANCED_INSPECTION on ELEMENT");
     ShippedCase neverIssued = without(fit(HELMET), Event.Issued.class::isInstance);
     assertThat(asked(and(neverIssued, new Event.Issued(on(date), "Member 8")).verdict()))
-        .containsExactly("EVALUATE by ROUTINE_INSPECTION on ELEMENT");
+        .contains("EVALUATE by ROUTINE_INSPECTION on ELEMENT");
   }
 
   private static Event.Checked checked(String on, Check check, CheckResult result, String... ids) {

@@ -21,8 +21,10 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.Transfer;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
@@ -46,8 +48,13 @@ import org.ensemblerules.testkit.ShippedCase;
 import org.ensemblerules.testkit.ShippedGear;
 import org.ensemblerules.testkit.ShippedGear.Kind;
 import org.ensemblerules.testkit.ShippedWork;
+import org.ensemblerules.verdict.Reason;
+import org.ensemblerules.verdict.ReasonKind;
 import org.ensemblerules.verdict.Service;
+import org.ensemblerules.verdict.WayBack;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** What was written over, deleted, or is told later, by the shipped rules. */
 class NoLongerSaidTest {
@@ -72,6 +79,55 @@ class NoLongerSaidTest {
   private static Event cleaned(String date, CleaningKind kind) {
     return Event.Cleaned.whole(
         on(date), kind, ShippedGear.permitted(RULES, Task.of(kind)), Set.of());
+  }
+
+  /** Nothing is certainly later than what has no date; all of these keep it out until it has. */
+  static List<Event> undated() {
+    Moment never = Moment.on(MarkedDate.unknown());
+    return List.of(
+        new Event.Used(never),
+        new Event.Issued(never, "Member 7"),
+        new Event.Exposed(never, Exposure.PRODUCTS_OF_COMBUSTION),
+        new Event.Moved(never, Transfer.LENT, "Neighbors"),
+        new Event.Moved(never, Transfer.BACK_FROM_LOAN, "Station 1"),
+        new Event.TakenOut(never, "torn"),
+        new Event.Modified(never, "patch sewn on", YesNoUnknown.UNKNOWN));
+  }
+
+  @ParameterizedTest
+  @MethodSource("undated")
+  void whateverMustBeFollowedIsDatedFirst(Event undated) {
+    ShippedCase given = ShippedCase.fit(RULES, COAT).with(undated);
+    List<Reason> out =
+        given.verdict().reasons().stream().filter(reason -> reason.effect().keepsOut()).toList();
+    // It was out before, so that the date asked for makes no answer stricter.
+    assertThat(out).anyMatch(reason -> reason.kind() != ReasonKind.UNDATED);
+    assertThat(((WayBack.Steps) given.verdict().wayBack()).steps().get(0).effect().text())
+        .isEqualTo("EVALUATE by RECORD_CORRECTION on ELEMENT");
+  }
+
+  @Test
+  void anOpenFindingWithoutADateIsDatedFirstAndASettledOneIsNot() {
+    Finding torn =
+        new Finding(
+            new FindingId("F1"),
+            Site.parse("TRIM@OUTER_SHELL"),
+            "",
+            DefectKind.DISCOLORATION,
+            new Extent.NotMeasured(),
+            MarkedDate.unknown());
+    assertThat(asked(ShippedCase.fit(RULES, COAT).with(new Event.Found(torn))))
+        .contains("EVALUATE by RECORD_CORRECTION on ELEMENT");
+    Finding note =
+        new Finding(
+            torn.id(),
+            Site.parse("LABEL@OUTER_SHELL"),
+            "",
+            DefectKind.EDGES_LIFTING,
+            torn.extent(),
+            torn.seen());
+    assertThat(asked(ShippedCase.fit(RULES, COAT).with(new Event.Found(note))))
+        .doesNotContain("EVALUATE by RECORD_CORRECTION on ELEMENT");
   }
 
   /** A coat that met something, was judged and washed in every way, and not shown to be clean. */
@@ -155,9 +211,10 @@ class NoLongerSaidTest {
 
   /** No other look is certainly later than one of which nobody knows the day. */
   @Test
-  void aLookWithoutItsDayIsDatedAndNotMadeAgain() {
+  void aLookWithoutItsDayIsDatedFirst() {
     ShippedCase undated = ShippedCase.fit(RULES, HELMET).with(looked("UNKNOWN"));
-    assertThat(asked(undated)).containsExactly("EVALUATE by RECORD_CORRECTION on ELEMENT");
+    assertThat(((WayBack.Steps) undated.verdict().wayBack()).steps().get(0).effect().text())
+        .isEqualTo("EVALUATE by RECORD_CORRECTION on ELEMENT");
     assertThat(asked(undated.with(looked("2024-06-15")))).isEqualTo(asked(undated));
     assertThat(ShippedCase.fit(RULES, HELMET).with(looked("2024-06-01")).verdict().service())
         .isEqualTo(Service.IN);

@@ -1,0 +1,69 @@
+package org.ensemblerules.verdict;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.ensemblerules.defect.Finding;
+import org.ensemblerules.effect.Check;
+import org.ensemblerules.effect.Effect;
+import org.ensemblerules.effect.Scope;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.Part;
+import org.ensemblerules.gear.Site;
+import org.ensemblerules.gear.YesNoUnknown;
+import org.ensemblerules.history.Event;
+import org.ensemblerules.history.Judgment;
+
+/**
+ * Is something without a date that must be answered by what comes after it? Nothing certainly comes
+ * after what may have been at any time, so that whatever is done, the date is to be told first.
+ */
+final class UndatedQuestion {
+  private UndatedQuestion() {}
+
+  static void ask(CaseFile file, Consumer<Reason> reasons) {
+    for (Event event : file.history().events()) {
+      if (isUnknown(event.when().date()) && mustBeFollowed(event)) {
+        reasons.accept(reason(Optional.empty(), "history " + event.name()));
+      }
+    }
+    for (Judgment begun : file.evidence().notMadeGood()) {
+      if (isUnknown(begun.event().when().date())) {
+        reasons.accept(reason(Optional.empty(), "history " + begun.event().name()));
+      }
+    }
+    for (Finding finding : file.findings()) {
+      if (isUnknown(finding.seen())
+          && file.evidence().open(finding).stream().anyMatch(open -> !open.effect().isFinal())) {
+        reasons.accept(reason(Optional.of(finding), finding.text()));
+      }
+    }
+  }
+
+  private static boolean isUnknown(MarkedDate date) {
+    return date instanceof MarkedDate.Unknown;
+  }
+
+  private static boolean mustBeFollowed(Event event) {
+    return event instanceof Event.Issued
+        || event instanceof Event.Used
+        || event instanceof Event.Exposed
+        || (event instanceof Event.Moved moved
+            && (moved.transfer().comesBack() || moved.transfer().endedBy().isPresent()))
+        || event instanceof Event.TakenOut
+        || (event instanceof Event.Modified altered && altered.approved() != YesNoUnknown.YES);
+  }
+
+  private static Reason reason(Optional<Finding> finding, String what) {
+    return new Reason(
+        ReasonKind.UNDATED,
+        Optional.empty(),
+        Site.of(Part.WHOLE_ELEMENT),
+        finding.map(Finding::id),
+        what
+            + " has no date, so that nothing is certainly after it; its day, or its month or year"
+            + " as far as it is known, lets what was done since count",
+        new Effect.Evaluate(Check.RECORD_CORRECTION, Scope.ELEMENT),
+        List.of());
+  }
+}
