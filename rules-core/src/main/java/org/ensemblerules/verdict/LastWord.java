@@ -1,6 +1,7 @@
 package org.ensemblerules.verdict;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.ensemblerules.defect.DefectRow;
@@ -65,6 +66,15 @@ final class LastWord {
     return Demand.of(finding, file.element(), file.tables().anatomy(), file.tables().defects())
         .stream()
         .filter(demand -> isTarget(action, demand.site()));
+  }
+
+  /** An inspection speaks of no finding: what it says of one is told by the check as well. */
+  Optional<String> toldAsCheck(Action action) {
+    List<String> ids = about(action).map(finding -> finding.id().value()).distinct().toList();
+    return order.isLast(action.effect()) && !ids.isEmpty()
+        ? Optional.of(
+            "Record its result as a check as well, made for " + String.join(", ", ids) + ".")
+        : Optional.empty();
   }
 
   private Action next(Effect effect, Site target, Set<Check> afterward) {

@@ -3,6 +3,7 @@ package org.ensemblerules.verdict;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -33,7 +34,7 @@ final class ReturnPath {
         Stream.concat(actions.stream(), afterRelease(file, order, actions))
             .sorted(Comparator.comparingInt(action -> order.rank(action.effect())))
             .flatMap(action -> Stream.concat(Stream.of(action), lastWord.on(action).stream()))
-            .map(action -> step(file, order, action))
+            .map(action -> step(file, order, action, lastWord.toldAsCheck(action)))
             .distinct()
             .collect(Collectors.toCollection(ArrayList::new));
     if (WorkQuestion.willFollow(reasons)
@@ -44,7 +45,8 @@ final class ReturnPath {
               file,
               order,
               NextPlace.action(
-                  file, order, look, Site.of(Part.WHOLE_ELEMENT), Doers.of(file, look), Set.of())));
+                  file, order, look, Site.of(Part.WHOLE_ELEMENT), Doers.of(file, look), Set.of()),
+              Optional.empty()));
     }
     return new WayBack.Steps(steps);
   }
@@ -102,13 +104,14 @@ final class ReturnPath {
     return !layers.isEmpty() && retired.containsAll(layers);
   }
 
-  private static Step step(CaseFile file, RouteOrder order, Action action) {
+  private static Step step(CaseFile file, RouteOrder order, Action action, Optional<String> told) {
     List<String> shown = new ArrayList<>();
     if (order.isLast(action.effect())) {
       AwayQuestion.first(file).ifPresent(shown::add);
     }
     order.onlyIf(action.effect()).ifPresent(shown::add);
     shown.addAll(shown(file, action.effect()));
+    told.ifPresent(shown::add);
     action.afterward().forEach(check -> shown.add(file.tables().checks().row(check).shown()));
     return new Step(action.effect(), action.target(), action.by(), action.goesTo(), shown);
   }

@@ -137,4 +137,13 @@ class TriedFirstTest {
     assertThat(service(passed(tried, 9, Check.INSPECTOR_EVALUATION))).isEqualTo(Service.IN);
     assertThat(service(passed(given, 9, Check.INSPECTOR_EVALUATION))).isEqualTo(Service.OUT);
   }
+
+  @Test
+  void anInspectionThatAFindingAsksForIsToldAsACheckAsWell() {
+    ShippedCase damaged =
+        found(COAT, "WHOLE_ELEMENT@LINER_SYSTEM", DefectKind.TEAR, new Extent.NotMeasured());
+    assertThat(damaged.verdict().wayBack().toString())
+        .contains("LINER_INSPECTION")
+        .contains("Record its result as a check as well, made for F1.");
+  }
 }
