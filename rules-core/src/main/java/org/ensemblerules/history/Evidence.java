@@ -6,7 +6,6 @@ import com.google.common.collect.ImmutableListMultimap;
 import com.google.common.collect.Lists;
 import com.google.common.collect.Sets;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
@@ -32,9 +31,9 @@ import org.ensemblerules.inspection.Occasion;
 
 /**
  * What of a history counts by a day, and for what does not, why not: inspections, cleanings,
- * checks, repairs, answers to findings, returns. Each event is judged once, when this is made;
- * whoever asks what is due, what is open or what keeps an element out reads it here. Safe for use
- * by many threads.
+ * checks, repairs, answers to findings, returns. Each event is judged once, when it is first asked
+ * for; whoever asks what is due, what is open or what keeps an element out reads it here. Safe for
+ * use by many threads.
  */
 public final class Evidence {
   private static final Set<CleaningKind> CLEANED_THROUGH =
@@ -68,16 +67,8 @@ public final class Evidence {
     this.element = Objects.requireNonNull(element, "element");
     this.history = Objects.requireNonNull(history, "history");
     this.asOf = Objects.requireNonNull(asOf, "asOf");
-    this.latest = new Latest(tables, element);
-    List<Judgment> judged = new ArrayList<>(history.events().size());
-    for (Event event : Lists.reverse(history.events())) {
-      Optional<Judgment> judgment = judging.judge(event);
-      if (judgment.isPresent()) {
-        judged.add(judgment.get());
-        latest.add(judgment.get(), event.when().date().certainlyBy(asOf));
-      }
-    }
-    this.judgments = new Judgments(judged);
+    this.judgments = new Judgments(judging, history);
+    this.latest = new Latest(tables, element, history, judgments, asOf);
     this.open = Suppliers.memoize(() -> new OpenFindings(tables, this, judging));
   }
 
@@ -159,7 +150,7 @@ public final class Evidence {
    * @return true only if it was judged and nothing speaks against it
    */
   public boolean counts(Event event) {
-    return judgment(event).map(Judgment::counts).orElse(false);
+    return judgments.counts(event);
   }
 
   /**
@@ -170,7 +161,7 @@ public final class Evidence {
    *     counts without such a word
    */
   public Optional<Permission.Permitted> onTheWordOf(Event event) {
-    return counts(event) ? judging.onTheWordOf(event) : Optional.empty();
+    return judging.onTheWordOf(event).filter(may -> counts(event));
   }
 
   /**
@@ -198,9 +189,9 @@ public final class Evidence {
    */
   public List<Judgment> judgments(Predicate<Event> sort) {
     ImmutableList.Builder<Judgment> found = ImmutableList.builder();
-    for (Judgment each : judgments.newestFirst()) {
-      if (sort.test(each.event())) {
-        found.add(each);
+    for (Event event : Lists.reverse(history.events())) {
+      if (sort.test(event)) {
+        judgment(event).ifPresent(found::add);
       }
     }
     return found.build();
@@ -216,12 +207,12 @@ public final class Evidence {
    */
   public List<Judgment> notCounting(Predicate<Event> sort) {
     ImmutableList.Builder<Judgment> found = ImmutableList.builder();
-    for (Judgment each : judgments.newestFirst()) {
-      if (sort.test(each.event()) && !goesOn(each) && each.event().when().date().possiblyBy(asOf)) {
-        if (each.counts()) {
+    for (Event event : Lists.reverse(history.events())) {
+      if (sort.test(event) && event.when().date().possiblyBy(asOf)) {
+        if (counts(event)) {
           break;
         }
-        found.add(each);
+        judgment(event).filter(each -> !goesOn(each)).ifPresent(found::add);
       }
     }
     return found.build();
@@ -239,7 +230,11 @@ public final class Evidence {
       Predicate<Event> ofKind =
           event -> event instanceof Event.Inspected done && done.inspection().kind() == kind;
       Stream.concat(
-              judgments(ofKind).stream().filter(Judgment::counts).limit(1),
+              Lists.reverse(history.events()).stream()
+                  .filter(ofKind)
+                  .filter(this::counts)
+                  .limit(1)
+                  .flatMap(event -> judgment(event).stream()),
               notCounting(ofKind).stream().limit(1))
           .map(InspectionOnRecord::of)
           .forEach(all::add);
@@ -257,14 +252,26 @@ public final class Evidence {
    * @return the judgments, the newest first; never null
    */
   public List<Judgment> notMadeGood() {
-    return judgments(Event.Inspected.class::isInstance).stream()
-        .filter(each -> each.event().when().date().possiblyBy(asOf))
+    return Lists.reverse(history.events(Event.Inspected.class)).stream()
+        .filter(begun -> begun.when().date().possiblyBy(asOf) && !madeGood(begun))
+        .flatMap(begun -> judgment(begun).stream())
         .filter(
             each ->
                 each.objections().stream()
                     .anyMatch(why -> why.code() != Objection.Code.NOT_BY_THEN))
-        .filter(each -> !goesOn(each) && !madeGood((Event.Inspected) each.event()))
+        .filter(each -> !goesOn(each))
         .collect(ImmutableList.toImmutableList());
+  }
+
+  /**
+   * Finds the last of the inspections of a sort that count: whatever is certainly before any of
+   * them is certainly before that one.
+   *
+   * @param sort which inspections; not null
+   * @return when it was made; empty if none counts
+   */
+  public Optional<Moment> lastInspected(Predicate<Inspection> sort) {
+    return latest.inspected(sort);
   }
 
   private static boolean goesOn(Judgment judged) {

@@ -2,48 +2,64 @@ package org.ensemblerules.history;
 
 import com.google.common.base.Suppliers;
 import com.google.common.collect.ImmutableList;
-import com.google.common.collect.Maps;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 /**
- * What was judged, found by its event. Whoever asks has the event from the history as a rule, and
- * the very object is found without reading through it; one that is equal to it is found as well.
+ * What was judged, found by its event. An event is judged once somebody asks for it: most questions
+ * need no more than the newest that counts. Whoever asks has the event from the history as a rule,
+ * and the very object is found without reading through it; one that is equal to it is found as
+ * well.
  */
 final class Judgments {
-  private final ImmutableList<Judgment> all;
-  private final IdentityHashMap<Event, Judgment> byIdentity;
-  private final Set<Class<? extends Event>> kinds = new HashSet<>();
-  private final Supplier<Map<Event, Judgment>> byEvent;
+  private final Judging judging;
+  private final ImmutableList<Event> events;
+  private final IdentityHashMap<Event, Integer> places;
+  private final Supplier<Map<Event, Integer>> placesOfEqual = Suppliers.memoize(this::equal);
+  private final AtomicReferenceArray<@Nullable Optional<Judgment>> judged;
 
-  /**
-   * Sorts judgments.
-   *
-   * @param newestFirst one of each event at most; not null
-   */
-  Judgments(List<Judgment> newestFirst) {
-    this.all = ImmutableList.copyOf(newestFirst);
-    this.byIdentity = new IdentityHashMap<>(all.size());
-    for (Judgment each : all) {
-      byIdentity.put(each.event(), each);
-      kinds.add(each.event().getClass());
+  Judgments(Judging judging, History history) {
+    this.judging = judging;
+    this.events = ImmutableList.copyOf(history.events());
+    this.places = new IdentityHashMap<>(events.size());
+    for (int place = 0; place < events.size(); place++) {
+      places.put(events.get(place), place);
     }
-    this.byEvent = Suppliers.memoize(() -> Maps.uniqueIndex(all, Judgment::event));
+    this.judged = new AtomicReferenceArray<>(events.size());
   }
 
-  ImmutableList<Judgment> newestFirst() {
-    return all;
+  private Map<Event, Integer> equal() {
+    Map<Event, Integer> equal = new HashMap<>();
+    for (int place = 0; place < events.size(); place++) {
+      equal.putIfAbsent(events.get(place), place);
+    }
+    return equal;
   }
 
   Optional<Judgment> of(Event event) {
-    Judgment found = byIdentity.get(event);
-    return found != null || !kinds.contains(event.getClass())
-        ? Optional.ofNullable(found)
-        : Optional.ofNullable(byEvent.get().get(event));
+    Integer place = places.get(event);
+    if (place == null) {
+      place = placesOfEqual.get().get(event);
+    }
+    return place == null ? Optional.empty() : at(place);
+  }
+
+  private Optional<Judgment> at(int place) {
+    Optional<Judgment> judgment = judged.get(place);
+    if (judgment == null) {
+      judgment = judging.judge(events.get(place));
+      judged.set(place, judgment);
+    }
+    return judgment;
+  }
+
+  boolean counts(Event event) {
+    Optional<Judgment> judgment = of(event);
+    return judgment.isPresent() && judgment.get().counts();
   }
 }

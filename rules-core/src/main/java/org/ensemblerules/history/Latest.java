@@ -1,8 +1,11 @@
 package org.ensemblerules.history;
 
 import com.google.common.base.Suppliers;
+import com.google.common.collect.Lists;
 import com.google.common.collect.Sets;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -11,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -44,42 +48,79 @@ final class Latest {
   private final CriteriaTable criteria;
   private final CheckTable checks;
   private final Element element;
-  private final List<Judgment> inspections = new ArrayList<>();
+  private final History history;
+  private final Judgments judgments;
+  private final LocalDate asOf;
+  private final List<Event.Inspected> inspections;
+  private final Map<InspectionKind, Optional<Moment>> inspected = new ConcurrentHashMap<>();
+  private final Map<InspectionKind, Optional<Moment>> inspectedAfterWork =
+      new ConcurrentHashMap<>();
   private final Supplier<Moments<Seen>> clear = Suppliers.memoize(this::clear);
-  private final Map<Check, Moment> passed = new EnumMap<>(Check.class);
-  private final Moments<Answer> passedFor = new Moments<>();
-  private final Moments<Check> inspected = new Moments<>();
-  private final Map<Washed, Moment> cleaned = new HashMap<>();
-  private final List<Event.Cleaned> washes = new ArrayList<>();
-  private final Supplier<Map<Washed, Moment>> cleanedAndSeen = Suppliers.memoize(this::seen);
-  private final Map<FindingId, Moment> workedOn = new HashMap<>();
+  private final Supplier<Map<Check, Moment>> passed = Suppliers.memoize(this::passed);
+  private final Supplier<Moments<Answer>> passedFor = Suppliers.memoize(this::passedFor);
+  private final Supplier<Map<Washed, Moment>> cleaned =
+      Suppliers.memoize(() -> washed(done -> true));
+  private final Supplier<Map<Washed, Moment>> cleanedAndSeen =
+      Suppliers.memoize(() -> washed(done -> seenAfter(done.when())));
+  private final Supplier<Map<FindingId, Moment>> workedOn = Suppliers.memoize(this::workedOn);
 
-  Latest(EvidenceTables tables, Element element) {
+  Latest(
+      EvidenceTables tables,
+      Element element,
+      History history,
+      Judgments judgments,
+      LocalDate asOf) {
     this.criteria = tables.criteria();
     this.checks = tables.checks();
     this.element = element;
+    this.history = history;
+    this.judgments = judgments;
+    this.asOf = asOf;
+    this.inspections = new ArrayList<>(history.events(Event.Inspected.class));
+    // From here on the first that counts is the one that decides.
+    inspections.sort(Comparator.comparing(Event.Inspected::when, Moment.LAST_CERTAIN).reversed());
   }
 
-  /** Adds an event; they come from the last to the first of the history. */
-  void add(Judgment judgment, boolean happened) {
-    Event event = judgment.event();
-    boolean counts = judgment.counts();
-    Moment when = event.when();
-    if (event instanceof Event.Inspected done && counts) {
-      inspections.add(judgment);
-      inspected(done.inspection(), when);
-    } else if (event instanceof Event.Checked done && counts) {
-      last(passed, done.check(), when, Moment.LAST_CERTAIN);
-      done.answers()
-          .forEach(id -> passedFor.add(new Answer(id, done.check()), when, done.afterWork()));
+  /** What of a kind counts, from the last to the first of the history. */
+  private <E extends Event> Stream<E> counting(Class<E> kind) {
+    return Lists.reverse(history.events(kind)).stream().filter(judgments::counts);
+  }
+
+  private Map<Check, Moment> passed() {
+    Map<Check, Moment> found = new EnumMap<>(Check.class);
+    counting(Event.Checked.class).forEach(done -> last(found, done.check(), done.when()));
+    return found;
+  }
+
+  private Moments<Answer> passedFor() {
+    Moments<Answer> found = new Moments<>();
+    counting(Event.Checked.class)
+        .forEach(
+            done ->
+                done.answers()
+                    .forEach(
+                        id ->
+                            found.add(
+                                new Answer(id, done.check()), done.when(), done.afterWork())));
+    return found;
+  }
+
+  private Map<Washed, Moment> washed(Predicate<Event.Cleaned> sort) {
+    Map<Washed, Moment> found = new HashMap<>();
+    counting(Event.Cleaned.class)
+        .filter(sort)
+        .forEach(done -> washed(done).forEach(wash -> last(found, wash, done.when())));
+    return found;
+  }
+
+  private Map<FindingId, Moment> workedOn() {
+    Map<FindingId, Moment> found = new HashMap<>();
+    for (Event event : Lists.reverse(history.events())) {
+      if (StatedOrder.isWork(event) && event.when().date().certainlyBy(asOf)) {
+        event.answers().forEach(id -> last(found, id, event.when()));
+      }
     }
-    if (event instanceof Event.Cleaned done && counts) {
-      washes.add(done);
-      washed(done).forEach(wash -> last(cleaned, wash, when, Moment.LAST_CERTAIN));
-    }
-    if ((event instanceof Event.Repaired || event instanceof Event.Cleaned) && happened) {
-      event.answers().forEach(id -> last(workedOn, id, when, Moment.LAST_CERTAIN));
-    }
+    return found;
   }
 
   private static Stream<Washed> washed(Event.Cleaned done) {
@@ -88,24 +129,23 @@ final class Latest {
         : done.layers().named().stream().map(layer -> new Washed(done.kind(), Optional.of(layer)));
   }
 
-  /** Once all is added: the cleanings that an inspection followed. */
-  private Map<Washed, Moment> seen() {
-    Map<Washed, Moment> found = new HashMap<>();
-    for (Event.Cleaned done : washes) {
-      if (seenAfter(done.when())) {
-        washed(done).forEach(wash -> last(found, wash, done.when(), Moment.LAST_CERTAIN));
+  /** Of the inspections of a sort that count, when the last was made. */
+  Optional<Moment> inspected(Predicate<Inspection> sort) {
+    for (Event.Inspected done : inspections) {
+      if (sort.test(done.inspection()) && judgments.counts(done)) {
+        return Optional.of(done.when());
       }
     }
-    return found;
+    return Optional.empty();
   }
 
-  /** It stands for each kind that it covers, and for each look of its own that found nothing. */
-  private void inspected(Inspection done, Moment when) {
-    for (InspectionKind kind : InspectionKind.values()) {
-      if (criteria.covers(done.kind(), kind, element.kind(), element.use())) {
-        inspected.add(kind.check(), when, statesAfterWork(done));
-      }
-    }
+  private Optional<Moment> inspected(InspectionKind kind) {
+    return inspected.computeIfAbsent(kind, key -> inspected(done -> covers(done, key)));
+  }
+
+  /** It stands for each kind that it covers. */
+  private boolean covers(Inspection done, InspectionKind kind) {
+    return criteria.covers(done.kind(), kind, element.kind(), element.use());
   }
 
   private static boolean statesAfterWork(Inspection done) {
@@ -115,10 +155,14 @@ final class Latest {
   private Moments<Seen> clear() {
     Moments<Seen> clear = new Moments<>();
     Map<InspectionKind, List<CriterionRow>> looks = new EnumMap<>(InspectionKind.class);
-    for (Judgment each : inspections) {
-      Inspection done = ((Event.Inspected) each.event()).inspection();
+    for (Event.Inspected event : Lists.reverse(history.events(Event.Inspected.class))) {
+      Inspection done = event.inspection();
       Set<CriterionRow> seen = Sets.newIdentityHashSet();
-      seen.addAll(each.standing().orElseThrow().coverage().clear());
+      judgments
+          .of(event)
+          .filter(Judgment::counts)
+          .flatMap(Judgment::standing)
+          .ifPresent(standing -> seen.addAll(standing.coverage().clear()));
       for (CriterionRow row : looks.computeIfAbsent(done.kind(), this::looks)) {
         if (seen.contains(row)) {
           for (Check check : row.check()) {
@@ -127,9 +171,7 @@ final class Latest {
                   .forEach(
                       defect ->
                           clear.add(
-                              new Seen(check, site, defect),
-                              each.event().when(),
-                              statesAfterWork(done)));
+                              new Seen(check, site, defect), event.when(), statesAfterWork(done)));
             }
           }
         }
@@ -145,26 +187,26 @@ final class Latest {
         .toList();
   }
 
-  private static <K> void last(
-      Map<K, Moment> moments, K key, Moment when, Comparator<Moment> order) {
-    moments.merge(key, when, (one, other) -> order.compare(one, other) < 0 ? other : one);
+  private static <K> void last(Map<K, Moment> moments, K key, Moment when) {
+    moments.merge(
+        key, when, (one, other) -> Moment.LAST_CERTAIN.compare(one, other) < 0 ? other : one);
   }
 
   boolean passedAfter(Check check, Moment moment) {
-    return after(Optional.ofNullable(passed.get(check)), moment);
+    return after(Optional.ofNullable(passed.get().get(check)), moment);
   }
 
   /** Whether it was passed for a finding after work done at a moment, as far as it says so. */
   boolean passedAfterWork(Check check, FindingId finding, Moment moment, boolean saidOfTheDay) {
-    return passedFor.after(new Answer(finding, check), moment, saidOfTheDay);
+    return passedFor.get().after(new Answer(finding, check), moment, saidOfTheDay);
   }
 
   Optional<Moment> passedFor(Check check, FindingId finding) {
-    return passedFor.last(new Answer(finding, check));
+    return passedFor.get().last(new Answer(finding, check));
   }
 
   boolean cleanedAfter(CleaningKind kind, Set<LayerKind> layers, Moment moment) {
-    return after(cleaned, kind, layers, moment);
+    return after(cleaned.get(), kind, layers, moment);
   }
 
   boolean cleanedAndSeenAfter(CleaningKind kind, Set<LayerKind> layers, Moment moment) {
@@ -173,7 +215,8 @@ final class Latest {
 
   /** Whether an inspection that counts came after work done at a moment. */
   boolean seenAfter(Moment moment) {
-    return inspected.anyAfter(moment);
+    return Arrays.stream(InspectionKind.values())
+        .anyMatch(kind -> inspectedAfter(kind, moment, true));
   }
 
   private static boolean after(
@@ -187,7 +230,22 @@ final class Latest {
   }
 
   boolean inspectedAfter(Check check, Moment moment, boolean saidOfTheDay) {
-    return inspected.after(check, moment, saidOfTheDay);
+    return kind(check).filter(kind -> inspectedAfter(kind, moment, saidOfTheDay)).isPresent();
+  }
+
+  /** Whether such an inspection came after a moment: certainly, or of its day as it says. */
+  private boolean inspectedAfter(InspectionKind kind, Moment moment, boolean saidOfTheDay) {
+    return after(inspected(kind), moment)
+        || (saidOfTheDay
+            && inspectedAfterWork
+                .computeIfAbsent(
+                    kind, key -> inspected(done -> statesAfterWork(done) && covers(done, key)))
+                .filter(when -> when.follows(moment, true))
+                .isPresent());
+  }
+
+  private static Optional<InspectionKind> kind(Check check) {
+    return Arrays.stream(InspectionKind.values()).filter(kind -> kind.check() == check).findFirst();
   }
 
   /** Whether a look that counts found a place clear of a defect, as a check would show it. */
@@ -198,14 +256,14 @@ final class Latest {
 
   /** Whether such an inspection was made on the day of a moment, or certainly later. */
   boolean inspectedOn(Check check, Moment moment) {
-    return inspected
-        .last(check)
+    return kind(check)
+        .flatMap(this::inspected)
         .filter(last -> last.date().certainlyNotBefore(moment.date()))
         .isPresent();
   }
 
   Optional<Moment> workedOn(FindingId finding) {
-    return Optional.ofNullable(workedOn.get(finding));
+    return Optional.ofNullable(workedOn.get().get(finding));
   }
 
   private static boolean after(Optional<Moment> last, Moment moment) {

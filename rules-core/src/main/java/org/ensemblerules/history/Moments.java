@@ -36,9 +36,4 @@ final class Moments<K> {
                 .filter(when -> when.follows(moment, true))
                 .isPresent());
   }
-
-  boolean anyAfter(Moment moment) {
-    return last.values().stream().anyMatch(when -> when.certainlyAfter(moment))
-        || afterWork.values().stream().anyMatch(when -> when.follows(moment, true));
-  }
 }

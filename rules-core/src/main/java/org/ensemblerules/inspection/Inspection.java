@@ -220,6 +220,26 @@ public final class Inspection {
   }
 
   /**
+   * Tells whether it may have found something: by an outcome, or by what its sign-off excepts.
+   *
+   * @return false only if neither says so
+   */
+  public boolean mayHaveFound() {
+    return signOff.filter(signed -> !signed.clearBut().isEmpty()).isPresent()
+        || outcomes.stream().anyMatch(each -> each.outcome() == Outcome.FOUND);
+  }
+
+  /**
+   * Tells whether the record has no more of it than its date: nobody is named who made it, or
+   * nothing says what came of it.
+   *
+   * @return true if one of them is missing, which {@link #lacks} says
+   */
+  public boolean isDateOnly() {
+    return by.isEmpty() || !hasResult();
+  }
+
+  /**
    * Says what a record of more than a date would have and this one has not.
    *
    * @return the text, as in {@code only its date is on record: nobody is named who made it}; empty

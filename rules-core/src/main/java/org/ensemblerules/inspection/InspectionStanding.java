@@ -66,7 +66,7 @@ public record InspectionStanding(
   }
 
   private static EvidenceGrade grade(Inspection inspection, Coverage coverage) {
-    if (inspection.by().isEmpty() || !inspection.hasResult()) {
+    if (inspection.isDateOnly()) {
       return EvidenceGrade.DATE_ONLY;
     }
     return coverage.signedOff().isEmpty() ? EvidenceGrade.ITEMIZED : EvidenceGrade.SIGNED_OFF;

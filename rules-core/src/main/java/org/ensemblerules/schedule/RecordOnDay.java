@@ -45,7 +45,6 @@ final class RecordOnDay {
   private final Set<LocalDate> dutyPeriods;
   private final LinerSuspicion findings;
   private final Reserve reserve;
-  private final List<Event.Inspected> inspections;
   private final Supplier<Optional<LocalDate>> made = Suppliers.memoize(this::made);
   private final Supplier<Since> sinceIssue = Suppliers.memoize(this::sinceIssue);
 
@@ -63,7 +62,6 @@ final class RecordOnDay {
                     .map(Event.Found::finding)
                     .toList()));
     this.reserve = new Reserve(evidence.element(), evidence.history());
-    this.inspections = evidence.counting(Event.Inspected.class);
   }
 
   ScheduleTables tables() {
@@ -111,33 +109,31 @@ final class RecordOnDay {
   DoneDays done(Discharge doneBy, Optional<Trigger> trigger) {
     if (doneBy instanceof Discharge.Inspected || doneBy instanceof Discharge.InspectedBy) {
       Optional<Occasion> occasion = trigger.flatMap(RecordOnDay::occasion);
-      List<Event.Inspected> found =
-          inspections.stream().filter(event -> discharges(event, doneBy)).toList();
       return new DoneDays(
-          found.stream().map(Event::when),
-          found.stream()
-              .filter(
-                  done ->
-                      Optional.of(done.inspection().occasion()).equals(occasion)
-                          || opensWhatWasSuspected(done, trigger))
-              .map(Event::when),
+          history().events(Event.Inspected.class).stream()
+              .filter(event -> discharges(event, doneBy))
+              .toList(),
+          evidence::counts,
+          event ->
+              event instanceof Event.Inspected done
+                  && (Optional.of(done.inspection().occasion()).equals(occasion)
+                      || opensWhatWasSuspected(done, trigger)),
           occasion
               .filter(Occasion.AFTER_USE::equals)
               .map(after -> use -> evidence.namesOne(after, use)));
     }
     return new DoneDays(
-        history().events().stream()
-            .filter(doneBy::asksFor)
-            .filter(evidence::counts)
-            .map(Event::when),
-        Stream.empty(),
+        history().events().stream().filter(doneBy::asksFor).toList(),
+        evidence::counts,
+        event -> false,
         Optional.empty());
   }
 
   /** How much the record has of the inspection by which a task was done; the most of several. */
   Optional<EvidenceGrade> grade(Discharge doneBy, Moment when) {
-    return inspections.stream()
+    return history().events(Event.Inspected.class).stream()
         .filter(event -> event.when().equals(when) && discharges(event, doneBy))
+        .filter(evidence::counts)
         .flatMap(event -> evidence.judgment(event).stream())
         .flatMap(judged -> judged.standing().stream())
         .map(InspectionStanding::grade)
@@ -147,14 +143,8 @@ final class RecordOnDay {
   /** The last day of an inspection that would do, of which only the date is on record. */
   Optional<LocalDate> dateOnly(Discharge doneBy) {
     return history().events(Event.Inspected.class).stream()
-        .filter(event -> discharges(event, doneBy) && event.when().date().certainlyBy(asOf()))
-        .filter(
-            event ->
-                evidence
-                    .judgment(event)
-                    .flatMap(Judgment::standing)
-                    .filter(standing -> standing.grade() == EvidenceGrade.DATE_ONLY)
-                    .isPresent())
+        .filter(event -> event.inspection().isDateOnly() && discharges(event, doneBy))
+        .filter(event -> event.when().date().certainlyBy(asOf()))
         .flatMap(event -> event.when().date().earliest().stream())
         .max(Comparator.naturalOrder());
   }
@@ -263,14 +253,15 @@ final class RecordOnDay {
   }
 
   private boolean foundAny(Event.Inspected event, BiPredicate<Inspection, CriterionRow> calls) {
-    return evidence
-        .judgment(event)
-        .flatMap(Judgment::standing)
-        .filter(
-            standing ->
-                standing.coverage().found().stream()
-                    .anyMatch(row -> calls.test(event.inspection(), row)))
-        .isPresent();
+    return event.inspection().mayHaveFound()
+        && evidence
+            .judgment(event)
+            .flatMap(Judgment::standing)
+            .filter(
+                standing ->
+                    standing.coverage().found().stream()
+                        .anyMatch(row -> calls.test(event.inspection(), row)))
+            .isPresent();
   }
 
   /**

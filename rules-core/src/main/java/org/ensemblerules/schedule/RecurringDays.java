@@ -24,12 +24,23 @@ final class RecurringDays {
   private final List<LocalDate> days;
 
   RecurringDays(RecordOnDay facts, TaskRow task, Row row, Timing.Every every) {
+    // What is due next hangs on no more of the last days than are asked for in each span.
+    this(
+        facts,
+        task,
+        row,
+        every,
+        facts.done(task.doneBy(), Optional.empty()).lastDistinctDays(every.times()));
+  }
+
+  private RecurringDays(
+      RecordOnDay facts, TaskRow task, Row row, Timing.Every every, List<Moment> done) {
     this.facts = facts;
     this.task = task;
     this.row = row;
     this.every = every;
     this.since = facts.since(every.start());
-    this.done = facts.done(task.doneBy(), Optional.empty()).onDistinctDays();
+    this.done = done;
     this.days = done.stream().flatMap(when -> when.date().earliest().stream()).toList();
   }
 
@@ -135,6 +146,11 @@ final class RecurringDays {
 
   /** Every last day in time that passed; while one is missing, each that followed it as well. */
   void missed(Optional<LocalDate> end, Consumer<Missed> missed) {
+    List<Moment> all = facts.done(task.doneBy(), Optional.empty()).onDistinctDays();
+    new RecurringDays(facts, task, row, every, all).passed(end, missed);
+  }
+
+  private void passed(Optional<LocalDate> end, Consumer<Missed> missed) {
     LocalDate last = end.filter(day -> day.isBefore(facts.asOf())).orElse(facts.asOf());
     for (int given = 0; since.begun() && given <= days.size(); given++) {
       Deadline deadline = deadline(given);

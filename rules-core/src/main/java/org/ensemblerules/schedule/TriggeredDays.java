@@ -26,7 +26,7 @@ final class TriggeredDays {
   /** The first that is open; one without a date comes before all others. */
   Optional<Due> due() {
     return occurrences.stream()
-        .filter(occurrence -> done.answering(occurrence.when()).isEmpty())
+        .filter(occurrence -> !done.isAnswered(occurrence.when()))
         .min(Comparator.comparing(occurrence -> from(occurrence).orElse(LocalDate.MIN)))
         .map(this::due);
   }

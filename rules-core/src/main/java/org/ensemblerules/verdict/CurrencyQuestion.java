@@ -1,12 +1,10 @@
 package org.ensemblerules.verdict;
 
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Scope;
@@ -77,11 +75,9 @@ final class CurrencyQuestion {
 
   /** The day of the last inspection that counts; an imprecise one discharges at its earliest. */
   private static Optional<LocalDate> last(CaseFile file, InspectionKind kind) {
-    return file.evidence().counting(Event.Inspected.class).stream()
-        .map(Event.Inspected::inspection)
-        .filter(inspection -> inspection.kind() == kind)
-        .flatMap(inspection -> inspection.on().earliest().stream())
-        .max(Comparator.naturalOrder());
+    return file.evidence()
+        .lastInspected(inspection -> inspection.kind() == kind)
+        .flatMap(when -> when.date().earliest());
   }
 
   private static String notCounting(CaseFile file, InspectionKind kind) {
@@ -104,11 +100,9 @@ final class CurrencyQuestion {
   private static void usedSince(CaseFile file, Consumer<Reason> reasons) {
     Optional<Judgment> newest =
         file.evidence().notCounting(Event.Inspected.class::isInstance).stream().findFirst();
-    Optional<Moment> last = last(file.evidence().counting(Event.Inspected.class).stream());
+    Optional<Moment> last = file.evidence().lastInspected(inspection -> true);
     Optional<Moment> lastAfterUse =
-        last(
-            file.evidence().counting(Event.Inspected.class).stream()
-                .filter(done -> done.inspection().occasion() == Occasion.AFTER_USE));
+        file.evidence().lastInspected(inspection -> inspection.occasion() == Occasion.AFTER_USE);
     for (Event event : new LinkedHashSet<>(file.history().events())) {
       boolean inspected =
           last.map(done -> done.follows(event.when(), false)).orElse(false)
@@ -139,11 +133,6 @@ final class CurrencyQuestion {
       return Optional.of("exposed to " + exposed.to());
     }
     return event instanceof Event.Used ? Optional.of("used") : Optional.empty();
-  }
-
-  /** The inspection that is after whatever any other is after; all that count have a day. */
-  private static Optional<Moment> last(Stream<Event.Inspected> counting) {
-    return counting.map(Event.Inspected::when).max(Moment.LAST_CERTAIN);
   }
 
   private static Reason reason(ReasonKind kind, Optional<Row> row, String seen, Effect effect) {

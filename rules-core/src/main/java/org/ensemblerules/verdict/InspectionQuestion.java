@@ -45,8 +45,7 @@ final class InspectionQuestion {
   private InspectionQuestion() {}
 
   static void ask(CaseFile file, Consumer<Reason> reasons) {
-    List<Judgment> judged = file.evidence().judgments(Event.Inspected.class::isInstance);
-    if (judged.stream().noneMatch(InspectionQuestion::looksAtTheWhole)) {
+    if (file.evidence().lastInspected(InspectionQuestion::looksAtTheWhole).isEmpty()) {
       reasons.accept(
           reason(
               ReasonKind.NOT_INSPECTED,
@@ -60,16 +59,21 @@ final class InspectionQuestion {
       notMadeGood(file, each, reason -> reasons.accept(reason.saying(order(file, each))));
     }
     notDone(file, begun, reasons);
-    Told told = told(file);
-    judged.stream()
-        .filter(each -> each.event().when().date().possiblyBy(file.asOf()))
-        .forEach(each -> untold(each, told, reasons));
+    List<Judgment> found =
+        file.evidence()
+            .judgments(
+                event ->
+                    event instanceof Event.Inspected done
+                        && done.inspection().mayHaveFound()
+                        && done.when().date().possiblyBy(file.asOf()));
+    if (!found.isEmpty()) {
+      Told told = told(file);
+      found.forEach(each -> untold(each, told, reasons));
+    }
   }
 
-  private static boolean looksAtTheWhole(Judgment judged) {
-    return judged.counts()
-        && judged.event() instanceof Event.Inspected done
-        && done.inspection().kind() != InspectionKind.COMPLETE_LINER;
+  private static boolean looksAtTheWhole(Inspection inspection) {
+    return inspection.kind() != InspectionKind.COMPLETE_LINER;
   }
 
   private static String order(CaseFile file, Judgment judged) {

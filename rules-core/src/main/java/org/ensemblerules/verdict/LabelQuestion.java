@@ -1,6 +1,7 @@
 package org.ensemblerules.verdict;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -21,7 +22,7 @@ final class LabelQuestion {
   static void ask(CaseFile file, Consumer<Reason> reasons) {
     for (Optional<LayerKind> layer : file.labeled().layers()) {
       List<String> unknown = new ArrayList<>(file.labeled().unknownFields(layer));
-      if (isRead(file, layer)) {
+      if (!Collections.disjoint(unknown, SEEN_BY_READING) && isRead(file, layer)) {
         unknown.removeAll(SEEN_BY_READING);
       }
       for (String field : unknown) {

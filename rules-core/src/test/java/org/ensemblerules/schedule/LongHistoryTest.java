@@ -17,7 +17,7 @@ import org.ensemblerules.history.Evidence;
 import org.ensemblerules.history.Moment;
 import org.junit.jupiter.api.Test;
 
-/** A history of ten thousand events is judged once for all rows, not once for each. */
+/** Of ten thousand events none is judged twice, and only the newest where they tell it. */
 class LongHistoryTest {
   private static final LocalDate FIRST = LocalDate.of(2020, 6, 1);
 
@@ -59,8 +59,7 @@ class LongHistoryTest {
   }
 
   @Test
-  void eachEventIsJudgedOnceWhateverTheRows() {
-    assertThat(judgments(kept(10_000))).isEqualTo(10_000);
-    assertThat(judgments(kept(1_000))).isEqualTo(1_000);
+  void noMoreIsJudgedOfALongerHistory() {
+    assertThat(judgments(kept(10_000))).isBetween(1L, 2_500L);
   }
 }
