@@ -10,6 +10,8 @@ import java.util.Optional;
  * two that a name may mean it goes on with none, and so does one that certainly came before.
  */
 final class Completions {
+  private static final Completions NONE = new Completions(ImmutableListMultimap.of());
+
   private final ImmutableListMultimap<Event.Inspected, Event.Inspected> byBegun;
 
   private Completions(ImmutableListMultimap<Event.Inspected, Event.Inspected> byBegun) {
@@ -18,6 +20,9 @@ final class Completions {
 
   static Completions of(History history) {
     List<Event.Inspected> inspections = history.events(Event.Inspected.class);
+    if (inspections.stream().allMatch(each -> each.completes().isEmpty())) {
+      return NONE;
+    }
     ImmutableListMultimap<Moment, Event.Inspected> byMoment =
         Multimaps.index(inspections, Event.Inspected::when);
     ImmutableListMultimap.Builder<Event.Inspected, Event.Inspected> byBegun =

@@ -3,6 +3,7 @@ package org.ensemblerules.history;
 import com.google.common.base.Suppliers;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
+import com.google.common.collect.ImmutableSet;
 import com.google.common.collect.Lists;
 import com.google.common.collect.Sets;
 import java.time.LocalDate;
@@ -474,10 +475,11 @@ public final class Evidence {
   }
 
   private ImmutableList<Event.Exposed> exposuresAsKnown() {
-    return history.events(Event.Exposed.class).stream()
-        .flatMap(this::asKnown)
-        .distinct()
-        .collect(ImmutableList.toImmutableList());
+    List<Event.Exposed> met = history.events(Event.Exposed.class);
+    if (history.events(Event.ExposureIdentified.class).isEmpty()) {
+      return ImmutableSet.copyOf(met).asList();
+    }
+    return met.stream().flatMap(this::asKnown).distinct().collect(ImmutableList.toImmutableList());
   }
 
   private Stream<Event.Exposed> asKnown(Event.Exposed met) {

@@ -2,18 +2,18 @@ package org.ensemblerules.history;
 
 import com.google.common.collect.ImmutableList;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.LayerKind;
-import org.ensemblerules.gear.Site;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.InspectionKind;
@@ -66,6 +66,9 @@ public final class LabeledLayers {
     Set<LayerKind> seen = EnumSet.noneOf(LayerKind.class);
     Map<InspectionKind, List<Looked>> asked = new EnumMap<>(InspectionKind.class);
     for (Event.Inspected event : history.events(Event.Inspected.class)) {
+      if (event.inspection().outcomes().isEmpty()) {
+        continue;
+      }
       for (Looked looked :
           asked.computeIfAbsent(
               event.inspection().kind(), kind -> unlabeled(criteria, kind, element))) {
@@ -83,24 +86,26 @@ public final class LabeledLayers {
 
   private static List<Looked> unlabeled(
       CriteriaTable criteria, InspectionKind kind, Element element) {
-    return criteria.ofOptionalLayers(kind, element.kind(), element.use()).stream()
-        .map(row -> new Looked(row.key(), unlabeled(row, element)))
-        .filter(looked -> !looked.layers().isEmpty())
-        .toList();
+    List<Looked> unlabeled = new ArrayList<>();
+    for (CriterionRow row : criteria.ofOptionalLayers(kind, element.kind(), element.use())) {
+      Set<LayerKind> layers = unlabeled(row, element);
+      if (!layers.isEmpty()) {
+        unlabeled.add(new Looked(row.key(), layers));
+      }
+    }
+    return unlabeled;
   }
 
   /** The layers of a criterion that only some elements have; none if one of them is labeled. */
   private static Set<LayerKind> unlabeled(CriterionRow row, Element element) {
-    Set<LayerKind> layers =
-        row.sites().stream()
-            .map(Site::layer)
-            .flatMap(Optional::stream)
-            .collect(Collectors.toCollection(() -> EnumSet.noneOf(LayerKind.class)));
-    return layers.stream().anyMatch(element.layerLabels()::containsKey) ? Set.of() : layers;
+    Set<LayerKind> layers = EnumSet.noneOf(LayerKind.class);
+    row.sites().forEach(site -> site.layer().ifPresent(layers::add));
+    return Collections.disjoint(layers, element.layerLabels().keySet()) ? layers : Set.of();
   }
 
   private static boolean saysThere(Event.Inspected event, RowKey criterion) {
-    return says(event, criterion, Outcome.CLEAR) || says(event, criterion, Outcome.FOUND);
+    Set<Outcome> said = event.inspection().outcomes(criterion);
+    return said.contains(Outcome.CLEAR) || said.contains(Outcome.FOUND);
   }
 
   private static boolean says(Event.Inspected event, RowKey criterion, Outcome outcome) {

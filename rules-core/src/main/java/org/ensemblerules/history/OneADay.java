@@ -1,11 +1,7 @@
 package org.ensemblerules.history;
 
-import static com.google.common.collect.ImmutableSortedMultiset.toImmutableSortedMultiset;
-
-import com.google.common.collect.BoundType;
-import com.google.common.collect.ImmutableSortedMultiset;
 import java.time.LocalDate;
-import java.util.Comparator;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
 import org.ensemblerules.gear.MarkedDate;
@@ -15,20 +11,18 @@ import org.ensemblerules.gear.MarkedDate;
  * use" of its day says of two uses nothing of the one or the other.
  */
 final class OneADay {
-  private final ImmutableSortedMultiset<LocalDate> firstDays;
-  private final ImmutableSortedMultiset<LocalDate> lastDays;
+  private final List<LocalDate> firstDays = new ArrayList<>();
+  private final List<LocalDate> lastDays = new ArrayList<>();
 
   OneADay(History history, Predicate<Event> sort) {
-    List<MarkedDate> dates =
-        history.events().stream().filter(sort).map(event -> event.when().date()).toList();
-    this.firstDays =
-        dates.stream()
-            .map(OneADay::first)
-            .collect(toImmutableSortedMultiset(Comparator.naturalOrder()));
-    this.lastDays =
-        dates.stream()
-            .map(OneADay::last)
-            .collect(toImmutableSortedMultiset(Comparator.naturalOrder()));
+    for (Event event : history.events()) {
+      if (sort.test(event)) {
+        firstDays.add(first(event.when().date()));
+        lastDays.add(last(event.when().date()));
+      }
+    }
+    firstDays.sort(null);
+    lastDays.sort(null);
   }
 
   private static LocalDate first(MarkedDate date) {
@@ -41,8 +35,24 @@ final class OneADay {
 
   /** Whether no other of its sort may have been on any day that one of them may have been on. */
   boolean alone(Moment one) {
-    int begun = firstDays.headMultiset(last(one.date()), BoundType.CLOSED).size();
-    int over = lastDays.headMultiset(first(one.date()), BoundType.OPEN).size();
+    int begun = before(firstDays, last(one.date()), true);
+    int over = before(lastDays, first(one.date()), false);
     return begun - over == 1;
+  }
+
+  /** How many of some days in order are before a day, or on it as well. */
+  private static int before(List<LocalDate> days, LocalDate day, boolean orOnIt) {
+    int low = 0;
+    int high = days.size();
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      int compared = days.get(middle).compareTo(day);
+      if (compared < 0 || (orOnIt && compared == 0)) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
   }
 }

@@ -36,6 +36,8 @@ import org.ensemblerules.measure.Quantity;
  * within its limits. A pass outside them is as if it had not been made; a failure stands.
  */
 public final class Validity {
+  private static final WashRecord NOT_STATED = WashRecord.builder().build();
+
   private final AnatomyTable anatomy;
   private final ConditionTable conditions;
   private final CheckLimitTable checkLimits;
@@ -155,10 +157,9 @@ public final class Validity {
 
   /** Why it is not known that a wash reached a layer; an element without layers has no such. */
   Optional<Objection> layersNotStated(Event.Cleaned done, Element element) {
-    boolean layered =
-        anatomy.of(element.kind(), element.use()).stream()
-            .anyMatch(row -> row.site().layer().isPresent());
-    return layered && done.layers() instanceof WashedLayers.NotStated
+    return done.layers() instanceof WashedLayers.NotStated
+            && anatomy.of(element.kind(), element.use()).stream()
+                .anyMatch(row -> row.site().layer().isPresent())
         ? Optional.of(
             new Objection(
                 Objection.Code.LAYERS_NOT_STATED,
@@ -184,7 +185,7 @@ public final class Validity {
    */
   public WashAnswer answer(Event.Cleaned done, Element element) {
     return careLimits.judge(
-        done.wash().orElseGet(() -> WashRecord.builder().build()),
+        done.wash().orElse(NOT_STATED),
         element,
         done.layers().named(),
         done.when().date(),

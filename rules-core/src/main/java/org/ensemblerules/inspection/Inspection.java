@@ -38,6 +38,7 @@ public final class Inspection {
   private final Set<Equipment> atHand;
   private final List<CriterionOutcome> outcomes;
   private final Optional<SignOff> signOff;
+  private final Set<Outcome> said;
 
   /** Worked out when first asked for, as inspections are looked up again and again. */
   private int hash;
@@ -56,6 +57,9 @@ public final class Inspection {
         ImmutableList.sortedCopyOf(
             Comparator.comparing(CriterionOutcome::outcome), builder.outcomes);
     this.signOff = builder.signOff;
+    EnumSet<Outcome> all = EnumSet.noneOf(Outcome.class);
+    outcomes.forEach(each -> all.add(each.outcome()));
+    this.said = Sets.immutableEnumSet(all);
   }
 
   /**
@@ -226,7 +230,17 @@ public final class Inspection {
    */
   public boolean mayHaveFound() {
     return signOff.filter(signed -> !signed.clearBut().isEmpty()).isPresent()
-        || outcomes.stream().anyMatch(each -> each.outcome() == Outcome.FOUND);
+        || saysOf(Outcome.FOUND);
+  }
+
+  /**
+   * Tells whether it says of any criterion that something came of it.
+   *
+   * @param outcome what; not null
+   * @return true if one of its outcomes is that
+   */
+  public boolean saysOf(Outcome outcome) {
+    return said.contains(outcome);
   }
 
   /**

@@ -3,6 +3,7 @@ package org.ensemblerules.inspection;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
 import com.google.common.collect.ImmutableMap;
+import com.google.common.collect.Multimaps;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
@@ -28,14 +29,14 @@ public final class IntervalTable {
   private final ImmutableList<IntervalRow> rows;
   private final ImmutableMap<Cell, IntervalRow> cells;
   private final ImmutableListMultimap<Cell, IntervalRow> beside;
+  private final ImmutableListMultimap<Cell, IntervalRow> byCell;
 
   private IntervalTable(
       List<IntervalRow> rows, Map<Cell, IntervalRow> cells, List<IntervalRow> beside) {
     this.rows = ImmutableList.<IntervalRow>builder().addAll(rows).addAll(beside).build();
     this.cells = ImmutableMap.copyOf(cells);
-    this.beside =
-        beside.stream()
-            .collect(ImmutableListMultimap.toImmutableListMultimap(Cell::of, row -> row));
+    this.beside = Multimaps.index(beside, Cell::of);
+    this.byCell = Multimaps.index(this.rows, Cell::of);
   }
 
   /**
@@ -76,10 +77,7 @@ public final class IntervalTable {
    * @return the rows, those added beside the table last; empty if there is none
    */
   public List<IntervalRow> rows(InspectionKind inspection, Element element) {
-    return Stream.concat(
-            row(inspection, element).stream(),
-            beside.get(new Cell(inspection, element.kind(), element.use())).stream())
-        .collect(ImmutableList.toImmutableList());
+    return byCell.get(new Cell(inspection, element.kind(), element.use()));
   }
 
   /**

@@ -75,11 +75,12 @@ public final class AgeLimitTable {
    */
   public List<AgeAnswer> answers(
       ElementKind element, Use use, Optional<LayerKind> layer, MarkedDate manufactured) {
-    return Stream.concat(
-            Stream.of(answer(element, use, layer, manufactured)),
-            beside.get(new Cell(element, use, layer)).stream()
-                .map(row -> answer(row, manufactured)))
-        .collect(ImmutableList.toImmutableList());
+    AgeAnswer own = answer(element, use, layer, manufactured);
+    List<AgeLimitRow> more = beside.get(new Cell(element, use, layer));
+    return more.isEmpty()
+        ? ImmutableList.of(own)
+        : Stream.concat(Stream.of(own), more.stream().map(row -> answer(row, manufactured)))
+            .collect(ImmutableList.toImmutableList());
   }
 
   /**

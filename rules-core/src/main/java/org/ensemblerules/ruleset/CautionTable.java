@@ -1,6 +1,7 @@
 package org.ensemblerules.ruleset;
 
 import com.google.common.collect.ImmutableList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import org.ensemblerules.effect.EffectKind;
@@ -35,12 +36,15 @@ public final class CautionTable {
    * @return the rows in table order; never null
    */
   public List<CautionRow> with(Element element, Set<EffectKind> effects) {
-    return rows.stream()
-        .filter(row -> row.elements().isEmpty() || row.elements().contains(element.kind()))
-        .filter(row -> row.uses().isEmpty() || row.uses().contains(element.use()))
-        .filter(
-            row -> row.effects().isEmpty() || row.effects().stream().anyMatch(effects::contains))
-        .collect(ImmutableList.toImmutableList());
+    ImmutableList.Builder<CautionRow> found = ImmutableList.builder();
+    for (CautionRow row : rows) {
+      if ((row.elements().isEmpty() || row.elements().contains(element.kind()))
+          && (row.uses().isEmpty() || row.uses().contains(element.use()))
+          && (row.effects().isEmpty() || !Collections.disjoint(row.effects(), effects))) {
+        found.add(row);
+      }
+    }
+    return found.build();
   }
 
   /**

@@ -108,7 +108,7 @@ final class ChecksAndAgesDue {
                                 key -> notCounting(finding, check, when)))));
       }
     }
-    return due.stream().distinct().toList();
+    return due.size() < 2 ? due : due.stream().distinct().toList();
   }
 
   private static Due check(OpenFinding open, Check check, Moment done, String since) {

@@ -1,5 +1,6 @@
 package org.ensemblerules.schedule;
 
+import java.util.Comparator;
 import org.ensemblerules.history.Moment;
 
 /**
@@ -9,6 +10,9 @@ import org.ensemblerules.history.Moment;
  * @param what what, in words
  */
 record Occurrence(Moment when, String what) {
+  static final Comparator<Occurrence> ORDER =
+      Comparator.comparing(Occurrence::when, Moment.FIRST_CERTAIN).thenComparing(Occurrence::what);
+
   String text() {
     return what + " " + when;
   }

@@ -43,8 +43,8 @@ final class RecordOnDay {
   private final ScheduleTables tables;
   private final Evidence evidence;
   private final Set<LocalDate> dutyPeriods;
-  private final LinerSuspicion findings;
-  private final Reserve reserve;
+  private final Supplier<LinerSuspicion> findings;
+  private final Supplier<Reserve> reserve;
   private final Supplier<Optional<LocalDate>> made = Suppliers.memoize(this::made);
   private final Supplier<Since> sinceIssue = Suppliers.memoize(this::sinceIssue);
 
@@ -52,16 +52,20 @@ final class RecordOnDay {
     this.tables = tables;
     this.evidence = evidence;
     this.dutyPeriods = record.dutyPeriods();
-    this.findings =
-        new LinerSuspicion(
-            tables.evidence(),
-            evidence.element(),
-            Told.of(
-                record.found(),
-                evidence.history().events(Event.Found.class).stream()
-                    .map(Event.Found::finding)
-                    .toList()));
-    this.reserve = new Reserve(evidence.element(), evidence.history());
+    this.findings = Suppliers.memoize(() -> suspicion(tables, evidence, record));
+    this.reserve = Suppliers.memoize(() -> new Reserve(evidence.element(), evidence.history()));
+  }
+
+  private static LinerSuspicion suspicion(
+      ScheduleTables tables, Evidence evidence, ServiceRecord record) {
+    return new LinerSuspicion(
+        tables.evidence(),
+        evidence.element(),
+        Told.of(
+            record.found(),
+            evidence.history().events(Event.Found.class).stream()
+                .map(Event.Found::finding)
+                .toList()));
   }
 
   ScheduleTables tables() {
@@ -85,7 +89,7 @@ final class RecordOnDay {
   }
 
   Reserve reserve() {
-    return reserve;
+    return reserve.get();
   }
 
   boolean mayHaveHappened(Event event) {
@@ -214,12 +218,11 @@ final class RecordOnDay {
                       .filter(event -> OF_THE_LINER.contains(event.check()))
                       .map(event -> new Occurrence(event.when(), "failed " + event.check())));
         };
-    return all.filter(occurrence -> mayHaveHappened(occurrence.when()))
-        .distinct()
-        .sorted(
-            Comparator.comparing(Occurrence::when, Moment.FIRST_CERTAIN)
-                .thenComparing(Occurrence::what))
-        .toList();
+    List<Occurrence> happened =
+        all.filter(occurrence -> mayHaveHappened(occurrence.when())).toList();
+    return happened.size() < 2
+        ? happened
+        : happened.stream().distinct().sorted(Occurrence.ORDER).toList();
   }
 
   /** Whether what it met calls for a task: for no cleaning, if it is cared for in another way. */
@@ -241,7 +244,8 @@ final class RecordOnDay {
 
   private Stream<Occurrence> suspected(FoundWhat what) {
     return made(
-        InspectionKind.ADVANCED, (inspection, row) -> findings.isSuspected(inspection, row, what));
+        InspectionKind.ADVANCED,
+        (inspection, row) -> findings.get().isSuspected(inspection, row, what));
   }
 
   private Stream<Occurrence> made(

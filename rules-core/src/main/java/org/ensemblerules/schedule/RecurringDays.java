@@ -61,15 +61,19 @@ final class RecurringDays {
     Deadline next = deadline(days.size());
     return !since.begun() || next.exempt()
         ? Optional.empty()
-        : Optional.of(
-            new Due(
-                task.task(),
-                Optional.of(row),
-                Optional.empty(),
-                next.by(),
-                reason(),
-                grade(),
-                byDateOnly()));
+        : Optional.of(due(next.by(), grade(), byDateOnly()));
+  }
+
+  private Due due(
+      Optional<LocalDate> by, Optional<EvidenceGrade> grade, Optional<LocalDate> byDateOnly) {
+    return new Due(
+        task.task(),
+        Optional.of(row),
+        Optional.empty(),
+        by,
+        reason(grade, byDateOnly),
+        grade,
+        byDateOnly);
   }
 
   private Optional<EvidenceGrade> grade() {
@@ -91,7 +95,7 @@ final class RecurringDays {
             });
   }
 
-  private String reason() {
+  private String reason(Optional<EvidenceGrade> grade, Optional<LocalDate> byDateOnly) {
     int given = days.size();
     String last =
         given == 0
@@ -102,9 +106,9 @@ final class RecurringDays {
                     days.subList(Math.max(0, given - every.times()), given).stream()
                         .map(LocalDate::toString)
                         .toList())
-                + grade()
+                + grade
                     .filter(EvidenceGrade.SIGNED_OFF::equals)
-                    .map(grade -> " (" + grade + ")")
+                    .map(signed -> " (" + signed + ")")
                     .orElse("");
     return task.doneBy().text()
         + ": "
@@ -117,7 +121,7 @@ final class RecurringDays {
                 + " is possible counts"
             : "")
         + facts.notCounting(task.doneBy(), Optional.empty())
-        + byDateOnly().map(day -> "; by its date alone due by " + day).orElse("");
+        + byDateOnly.map(day -> "; by its date alone due by " + day).orElse("");
   }
 
   /** By when the next was due after so many had been done. */

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.ensemblerules.defect.Finding;
+import org.ensemblerules.effect.Doer;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Evidence;
@@ -27,6 +28,7 @@ final class CaseFile {
   private final Supplier<List<Finding>> notFitted = Suppliers.memoize(this::findNotFitted);
   private final Supplier<List<Finding>> findings = Suppliers.memoize(this::allFindings);
   private final Supplier<List<Due>> due = Suppliers.memoize(this::allDue);
+  private final Supplier<Set<Doer>> vouchedFor = Suppliers.memoize(this::allVouchedFor);
 
   CaseFile(RuleSet rules, Assessment assessment, LocalDate asOf) {
     this(rules, assessment, rules.evidence(assessment.element(), assessment.history(), asOf));
@@ -57,6 +59,14 @@ final class CaseFile {
 
   private List<Due> allDue() {
     return rules.schedule().due(evidence, assessment.serviceRecord());
+  }
+
+  private Set<Doer> allVouchedFor() {
+    Set<Doer> all = new LinkedHashSet<>();
+    for (Event event : history().events()) {
+      event.doer().filter(Doer::isVouchedFor).ifPresent(all::add);
+    }
+    return all;
   }
 
   RuleSet rules() {
@@ -96,6 +106,11 @@ final class CaseFile {
   /** Every finding: on record, made now, and those that labels, checks and washes show. */
   List<Finding> findings() {
     return findings.get();
+  }
+
+  /** Whoever did something and rests on the word of the organization. */
+  Set<Doer> vouchedFor() {
+    return vouchedFor.get();
   }
 
   /** What happened. */

@@ -154,10 +154,12 @@ final class Conclusion {
         .filter(row -> row.isStale(file.asOf()))
         .distinct()
         .forEach(row -> all.add(stale(row)));
-    file.history().events().stream()
-        .flatMap(event -> onTheWordOf(file, event).stream())
-        .distinct()
-        .forEach(all::add);
+    if (!file.vouchedFor().isEmpty()) {
+      file.history().events().stream()
+          .flatMap(event -> onTheWordOf(file, event).stream())
+          .distinct()
+          .forEach(all::add);
+    }
     return all;
   }
 

@@ -1,9 +1,10 @@
 package org.ensemblerules.verdict;
 
 import java.time.LocalDate;
-import java.util.LinkedHashSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
@@ -103,27 +104,29 @@ final class CurrencyQuestion {
     Optional<Moment> last = file.evidence().lastInspected(inspection -> true);
     Optional<Moment> lastAfterUse =
         file.evidence().lastInspected(inspection -> inspection.occasion() == Occasion.AFTER_USE);
-    for (Event event : new LinkedHashSet<>(file.history().events())) {
+    Set<Event> said = new HashSet<>();
+    for (Event event : file.history().events()) {
+      Optional<String> what = what(event);
+      if (what.isEmpty()) {
+        continue;
+      }
       boolean inspected =
           last.map(done -> done.follows(event.when(), false)).orElse(false)
               || (file.evidence().namesOne(Occasion.AFTER_USE, event.when())
                   && lastAfterUse.map(done -> done.follows(event.when(), true)).orElse(false));
-      what(event)
-          .filter(what -> !inspected)
-          .ifPresent(
-              what ->
-                  reasons.accept(
-                      reason(
-                          ReasonKind.USED_SINCE_INSPECTION,
-                          Optional.empty(),
-                          what
-                              + " "
-                              + event.when()
-                              + ", and no inspection that counts is recorded after it"
-                              + file.evidence()
-                                  .howToOrder(event.when(), Event.Inspected.class::isInstance)
-                              + notCounting(event, newest),
-                          new Effect.Evaluate(Check.ROUTINE_INSPECTION, Scope.ELEMENT))));
+      if (!inspected && said.add(event)) {
+        reasons.accept(
+            reason(
+                ReasonKind.USED_SINCE_INSPECTION,
+                Optional.empty(),
+                what.get()
+                    + " "
+                    + event.when()
+                    + ", and no inspection that counts is recorded after it"
+                    + file.evidence().howToOrder(event.when(), Event.Inspected.class::isInstance)
+                    + notCounting(event, newest),
+                new Effect.Evaluate(Check.ROUTINE_INSPECTION, Scope.ELEMENT)));
+      }
     }
   }
 

@@ -1,9 +1,9 @@
 package org.ensemblerules.verdict;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Finding;
@@ -37,20 +37,16 @@ final class NotFitted {
 
   /** Such a part is found missing; the last inspection that says so stands for those before it. */
   static List<Finding> findings(Element element, History history, Tables tables) {
-    return tables.anatomy().of(element.kind(), element.use()).stream()
-        .filter(part -> lacking(part, element))
-        .flatMap(
-            part ->
-                Stream.concat(
-                    lastWithout(part.site(), element, history, tables).stream(),
-                    described(part.site(), element)))
-        .toList();
-  }
-
-  private static Stream<Finding> described(Site site, Element element) {
-    return element.isNotFitted(site)
-        ? Stream.of(missing(site, MarkedDate.unknown()))
-        : Stream.empty();
+    List<Finding> findings = new ArrayList<>();
+    for (AnatomyRow part : tables.anatomy().of(element.kind(), element.use())) {
+      if (lacking(part, element)) {
+        lastWithout(part.site(), element, history, tables).ifPresent(findings::add);
+        if (element.isNotFitted(part.site())) {
+          findings.add(missing(part.site(), MarkedDate.unknown()));
+        }
+      }
+    }
+    return findings;
   }
 
   private static Finding missing(Site site, MarkedDate seen) {
@@ -64,9 +60,8 @@ final class NotFitted {
   }
 
   private static boolean lacking(AnatomyRow part, Element element) {
-    return part.requiredSince()
-        .filter(since -> !since.isAfter(claimed(element, part.site())))
-        .isPresent();
+    return part.requiredSince().isPresent()
+        && !part.requiredSince().get().isAfter(claimed(element, part.site()));
   }
 
   private static Optional<Finding> lastWithout(
@@ -80,9 +75,10 @@ final class NotFitted {
 
   private static boolean saysNotFitted(
       Inspection inspection, Site site, Element element, Tables tables) {
-    return tables.criteria().required(inspection.kind(), element.kind(), element.use()).stream()
-        .filter(row -> row.sites().contains(site))
-        .anyMatch(row -> inspection.outcomes(row.key()).contains(Outcome.NOT_FITTED));
+    return inspection.saysOf(Outcome.NOT_FITTED)
+        && tables.criteria().required(inspection.kind(), element.kind(), element.use()).stream()
+            .filter(row -> row.sites().contains(site))
+            .anyMatch(row -> inspection.outcomes(row.key()).contains(Outcome.NOT_FITTED));
   }
 
   /** Of what the label does not say for certain, the smallest step is to read the label. */

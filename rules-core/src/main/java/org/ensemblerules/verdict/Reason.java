@@ -91,6 +91,12 @@ public record Reason(
         : new Reason(kind, row, site, finding, seen + more, effect, handling, afterward, attempts);
   }
 
+  /** By what tells reasons apart; whole rows take long to hash. */
+  @Override
+  public int hashCode() {
+    return 31 * kind.hashCode() + seen.hashCode();
+  }
+
   private static Set<HandlingDuty> handling(ReasonKind kind, Row row) {
     if (row instanceof CareRouteRow care) {
       Set<HandlingDuty> duties = EnumSet.noneOf(HandlingDuty.class);

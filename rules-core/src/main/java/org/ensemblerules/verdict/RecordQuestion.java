@@ -3,11 +3,9 @@ package org.ensemblerules.verdict;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Consumer;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
@@ -22,7 +20,6 @@ import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Contradiction;
 import org.ensemblerules.history.Contradictions;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.History;
 import org.ensemblerules.source.Edition;
 
 /** Does the record contradict itself, the calendar or the kind of element? Has service ended? */
@@ -122,7 +119,7 @@ final class RecordQuestion {
         contradiction("history " + event.name(), event.when().toString(), allowed, reasons);
       }
     }
-    for (Doer doer : vouchedFor(file.history())) {
+    for (Doer doer : file.vouchedFor()) {
       doer.credentials().stream()
           .flatMap(credential -> credential.vouched().stream())
           .filter(word -> word.on().isAfter(file.asOf()))
@@ -148,14 +145,6 @@ final class RecordQuestion {
   }
 
   /** Nothing can happen to an element before its first part was made. */
-  private static Set<Doer> vouchedFor(History history) {
-    Set<Doer> vouchedFor = new LinkedHashSet<>();
-    for (Event event : history.events()) {
-      event.doer().filter(Doer::isVouchedFor).ifPresent(vouchedFor::add);
-    }
-    return vouchedFor;
-  }
-
   private static void orderOfLife(CaseFile file, Consumer<Reason> reasons) {
     List<MarkedDate> made = file.labeled().manufactured();
     Optional<LocalDate> first =
