@@ -1,12 +1,12 @@
 package org.ensemblerules.ruleset;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.hash.Hasher;
 import com.google.common.hash.Hashing;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Provenance;
@@ -35,19 +35,16 @@ public final class CanonicalRules {
   private final List<String> lines;
 
   private CanonicalRules(Map<Subject, Edition> editions, List<Row> rows) {
-    this.lines =
-        Stream.of(
-                Stream.of(line(Stream.of("form", Integer.toString(FORM)), Stream.of())),
-                editions.entrySet().stream()
-                    .map(
-                        chosen ->
-                            line(
-                                Stream.of("subject", chosen.getKey().name(), EDITIONS),
-                                values(chosen.getValue()))),
-                rows.stream().map(row -> line(Stream.of(table(row)), values(row))))
-            .flatMap(lines -> lines)
-            .sorted()
-            .collect(ImmutableList.toImmutableList());
+    List<String> all = new ArrayList<>(rows.size() + editions.size() + 1);
+    all.add(new Line("form").and(Integer.toString(FORM)).toString());
+    editions.forEach(
+        (subject, edition) ->
+            all.add(new Line("subject").and(subject.name()).and(EDITIONS).and(edition).toString()));
+    for (Row row : rows) {
+      all.add(new Line(table(row)).and(row).toString());
+    }
+    all.sort(null);
+    this.lines = ImmutableList.copyOf(all);
   }
 
   static CanonicalRules of(Map<Subject, Edition> editions, List<Row> rows) {
@@ -90,7 +87,11 @@ public final class CanonicalRules {
    * @return the SHA-256 of the text in UTF-8, 64 hexadecimal digits; never null
    */
   public String sha256() {
-    return Hashing.sha256().hashString(text(), StandardCharsets.UTF_8).toString();
+    Hasher hasher = Hashing.sha256().newHasher();
+    for (String line : lines) {
+      hasher.putString(line, StandardCharsets.UTF_8).putByte((byte) '\n');
+    }
+    return hasher.hash().toString();
   }
 
   private static String table(Row row) {
@@ -102,29 +103,61 @@ public final class CanonicalRules {
                     "CanonicalRules.rows", row, "rows of tables that are declared"));
   }
 
-  private static Stream<String> values(Row row) {
-    Provenance provenance = row.provenance();
-    return Stream.concat(
-        Stream.of(
-            provenance.key().value(),
-            provenance.origin().value(),
-            provenance.basis().text(),
-            provenance.reviewedThrough().toString(),
-            provenance.note().orElse("")),
-        row.canonical().stream());
-  }
+  /** Values with a tab between them. One is made for each of some thousand rows. */
+  private static final class Line {
+    private final StringBuilder text = new StringBuilder();
 
-  private static String line(Stream<String> first, Stream<String> then) {
-    return Stream.concat(first, then)
-        .map(CanonicalRules::escaped)
-        .collect(Collectors.joining("\t"));
-  }
+    Line(String first) {
+      escaped(first);
+    }
 
-  private static String escaped(String value) {
-    return value
-        .replace("\\", "\\\\")
-        .replace("\t", "\\t")
-        .replace("\n", "\\n")
-        .replace("\r", "\\r");
+    Line and(String value) {
+      text.append('\t');
+      escaped(value);
+      return this;
+    }
+
+    Line and(Row row) {
+      Provenance provenance = row.provenance();
+      and(provenance.key().value())
+          .and(provenance.origin().value())
+          .and(provenance.basis().text())
+          .and(provenance.reviewedThrough().toString())
+          .and(provenance.note().orElse(""));
+      row.canonical().forEach(this::and);
+      return this;
+    }
+
+    private void escaped(String value) {
+      if (isPlain(value)) {
+        text.append(value);
+        return;
+      }
+      for (int i = 0; i < value.length(); i++) {
+        char each = value.charAt(i);
+        switch (each) {
+          case '\\' -> text.append("\\\\");
+          case '\t' -> text.append("\\t");
+          case '\n' -> text.append("\\n");
+          case '\r' -> text.append("\\r");
+          default -> text.append(each);
+        }
+      }
+    }
+
+    private static boolean isPlain(String value) {
+      for (int i = 0; i < value.length(); i++) {
+        char each = value.charAt(i);
+        if (each <= '\r' || each == '\\') {
+          return false;
+        }
+      }
+      return true;
+    }
+
+    @Override
+    public String toString() {
+      return text.toString();
+    }
   }
 }

@@ -70,6 +70,10 @@ public final class InvalidValueException extends IllegalArgumentException {
   // point above; what stands alone is half of one.
   private static boolean isPlain(String text) {
     for (int at = 0; at < text.length(); ) {
+      if (isPrintableAscii(text.charAt(at))) {
+        at++;
+        continue;
+      }
       int point = text.codePointAt(at);
       if (Character.isISOControl(point)
           || (point >= Character.MIN_SURROGATE && point <= Character.MAX_SURROGATE)) {
@@ -78,6 +82,10 @@ public final class InvalidValueException extends IllegalArgumentException {
       at += Character.charCount(point);
     }
     return true;
+  }
+
+  private static boolean isPrintableAscii(char each) {
+    return each >= ' ' && each <= '~';
   }
 
   private static String quoted(@Nullable Object given) {

@@ -1,15 +1,11 @@
 package org.ensemblerules.source;
 
-import java.util.regex.Pattern;
-
 /**
  * The stable name of a table row. A key once published keeps its meaning.
  *
  * @param value letters, digits and {@code - _ / @ .}, 1 to 200 characters
  */
 public record RowKey(String value) implements Comparable<RowKey> {
-  private static final Pattern FORM = Pattern.compile("[A-Za-z0-9_@/.-]+");
-
   /**
    * Checks the form.
    *
@@ -18,7 +14,24 @@ public record RowKey(String value) implements Comparable<RowKey> {
   public RowKey {
     InvalidValueException.requireText("RowKey.value", value, 200);
     InvalidValueException.require(
-        FORM.matcher(value).matches(), "RowKey.value", value, "letters, digits and - _ / @ .");
+        isAllowed(value), "RowKey.value", value, "letters, digits and - _ / @ .");
+  }
+
+  // Every row of every table has a key, so no pattern is matched for it.
+  private static boolean isAllowed(String value) {
+    for (int i = 0; i < value.length(); i++) {
+      if (!isAllowed(value.charAt(i))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean isAllowed(char each) {
+    return (each >= 'a' && each <= 'z')
+        || (each >= 'A' && each <= 'Z')
+        || (each >= '0' && each <= '9')
+        || "-_/@.".indexOf(each) >= 0;
   }
 
   @Override

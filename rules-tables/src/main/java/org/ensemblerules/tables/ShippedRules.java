@@ -25,6 +25,8 @@ public final class ShippedRules {
 
   private ShippedRules() {}
 
+  private static final Lazy STANDARD = new Lazy(DEFAULT_EDITION);
+
   /** The editions, and the rules of each, which are composed when they are first asked for. */
   private static final class Holder {
     static final List<Edition> EDITIONS =
@@ -32,7 +34,10 @@ public final class ShippedRules {
     static final Map<OriginId, Lazy> SETS =
         EDITIONS.stream()
             .map(Edition::id)
-            .collect(Collectors.toUnmodifiableMap(Function.identity(), Lazy::new));
+            .collect(
+                Collectors.toUnmodifiableMap(
+                    Function.identity(),
+                    id -> id.equals(DEFAULT_EDITION) ? STANDARD : new Lazy(id)));
   }
 
   private static final class SourcesHolder {
@@ -64,7 +69,7 @@ public final class ShippedRules {
    * @return the rule set of {@link #DEFAULT_EDITION}; never null
    */
   public static RuleSet standard() {
-    return of(DEFAULT_EDITION).orElseThrow();
+    return STANDARD.get();
   }
 
   /**

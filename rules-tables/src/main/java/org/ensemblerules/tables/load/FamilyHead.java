@@ -3,8 +3,6 @@ package org.ensemblerules.tables.load;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.InvalidValueException;
@@ -102,8 +100,10 @@ record FamilyHead(
    * @param combination what the row is for within it
    */
   static RowKey keyOf(String family, Object... combination) {
-    return new RowKey(
-        Stream.concat(Stream.of(family), Stream.of(combination).map(Object::toString))
-            .collect(Collectors.joining("/")));
+    StringBuilder key = new StringBuilder(family);
+    for (Object each : combination) {
+      key.append('/').append(each);
+    }
+    return new RowKey(key.toString());
   }
 }
