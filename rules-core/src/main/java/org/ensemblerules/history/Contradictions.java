@@ -55,9 +55,11 @@ public final class Contradictions {
         manufactured.stream()
             .flatMap(date -> date.earliest().stream())
             .min(Comparator.naturalOrder());
+    if (made.isEmpty()) {
+      return;
+    }
     for (Event event : history.events()) {
-      Optional<LocalDate> latest = event.when().date().latest();
-      if (made.isPresent() && latest.isPresent() && latest.get().isBefore(made.get())) {
+      if (event.when().date().latestOr(LocalDate.MAX).isBefore(made.get())) {
         faults.add(
             new Contradiction(
                 Contradiction.Kind.BEFORE_MADE,
@@ -72,6 +74,9 @@ public final class Contradictions {
   private static void afterTheEnd(History history, ImmutableList.Builder<Contradiction> faults) {
     Optional<Moment> disposed = first(history.events(Event.Disposed.class));
     Optional<Moment> retired = first(history.events(Event.Retired.class));
+    if (disposed.isEmpty() && retired.isEmpty()) {
+      return;
+    }
     for (Event event : history.events()) {
       if (disposed.isPresent() && event.when().certainlyAfter(disposed.get())) {
         faults.add(
@@ -106,6 +111,10 @@ public final class Contradictions {
   }
 
   private static void secondHolder(History history, ImmutableList.Builder<Contradiction> faults) {
+    List<Event.Issued> all = history.events(Event.Issued.class);
+    if (all.size() < 2) {
+      return;
+    }
     Between given =
         new Between(
             Stream.of(Event.Returned.class, Event.Moved.class)
@@ -113,7 +122,7 @@ public final class Contradictions {
                 .map(Event::when)
                 .toList());
     Optional<Event.Issued> before = Optional.empty();
-    for (Event.Issued issued : dated(history.events(Event.Issued.class))) {
+    for (Event.Issued issued : dated(all)) {
       if (before.isPresent()
           && !before.get().holder().equals(issued.holder())
           && !given.take(before.map(Event::when), issued.when())) {
@@ -130,10 +139,14 @@ public final class Contradictions {
 
   private static void backWithoutTakenOut(
       History history, ImmutableList.Builder<Contradiction> faults) {
+    List<Event.BackInService> all = history.events(Event.BackInService.class);
+    if (all.isEmpty()) {
+      return;
+    }
     Between taken =
         new Between(history.events(Event.TakenOut.class).stream().map(Event::when).toList());
     Optional<Moment> before = Optional.empty();
-    for (Event.BackInService back : dated(history.events(Event.BackInService.class))) {
+    for (Event.BackInService back : dated(all)) {
       if (!taken.take(before, back.when())) {
         faults.add(
             new Contradiction(

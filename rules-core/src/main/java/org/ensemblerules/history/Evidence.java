@@ -228,19 +228,24 @@ public final class Evidence {
   public List<InspectionOnRecord> inspections() {
     ImmutableList.Builder<InspectionOnRecord> all = ImmutableList.builder();
     for (InspectionKind kind : InspectionKind.values()) {
-      Predicate<Event> ofKind =
-          event -> event instanceof Event.Inspected done && done.inspection().kind() == kind;
-      Stream.concat(
-              Lists.reverse(history.events()).stream()
-                  .filter(ofKind)
-                  .filter(this::counts)
-                  .limit(1)
-                  .flatMap(event -> judgment(event).stream()),
-              notCounting(ofKind).stream().limit(1))
+      lastOnRecord(kind).map(InspectionOnRecord::of).ifPresent(all::add);
+      notCounting(
+              event -> event instanceof Event.Inspected done && done.inspection().kind() == kind)
+          .stream()
+          .findFirst()
           .map(InspectionOnRecord::of)
-          .forEach(all::add);
+          .ifPresent(all::add);
     }
     return all.build();
+  }
+
+  private Optional<Judgment> lastOnRecord(InspectionKind kind) {
+    for (Event.Inspected done : Lists.reverse(history.events(Event.Inspected.class))) {
+      if (done.inspection().kind() == kind && counts(done)) {
+        return judgment(done);
+      }
+    }
+    return Optional.empty();
   }
 
   /**
@@ -253,15 +258,19 @@ public final class Evidence {
    * @return the judgments, the newest first; never null
    */
   public List<Judgment> notMadeGood() {
-    return Lists.reverse(history.events(Event.Inspected.class)).stream()
-        .filter(begun -> begun.when().date().possiblyBy(asOf) && !madeGood(begun))
-        .flatMap(begun -> judgment(begun).stream())
-        .filter(
-            each ->
-                each.objections().stream()
-                    .anyMatch(why -> why.code() != Objection.Code.NOT_BY_THEN))
-        .filter(each -> !goesOn(each))
-        .collect(ImmutableList.toImmutableList());
+    ImmutableList.Builder<Judgment> found = ImmutableList.builder();
+    for (Event.Inspected begun : Lists.reverse(history.events(Event.Inspected.class))) {
+      if (begun.inspection().on().possiblyBy(asOf) && !madeGood(begun)) {
+        judgment(begun)
+            .filter(
+                each ->
+                    each.objections().stream()
+                        .anyMatch(why -> why.code() != Objection.Code.NOT_BY_THEN))
+            .filter(each -> !goesOn(each))
+            .ifPresent(found::add);
+      }
+    }
+    return found.build();
   }
 
   /**
@@ -280,7 +289,7 @@ public final class Evidence {
   }
 
   private boolean madeGood(Event.Inspected begun) {
-    return latest.inspectedAfter(askedFor(begun).check(), begun.when(), false);
+    return latest.inspectedAfter(askedFor(begun), begun.when(), false);
   }
 
   private InspectionKind askedFor(Event.Inspected begun) {
@@ -506,9 +515,13 @@ public final class Evidence {
    * @return the events that took it out, or may have by the day, in the order of the history
    */
   public List<Event.TakenOut> outOfService() {
+    List<Event.TakenOut> taken = history.events(Event.TakenOut.class);
+    if (taken.isEmpty()) {
+      return taken;
+    }
     Optional<Moment> back =
         counting(Event.BackInService.class).stream().map(Event::when).max(Moment.LAST_CERTAIN);
-    return history.events(Event.TakenOut.class).stream()
+    return taken.stream()
         .filter(out -> out.when().date().possiblyBy(asOf))
         .filter(out -> !back.map(when -> when.certainlyAfter(out.when())).orElse(false))
         .collect(ImmutableList.toImmutableList());

@@ -5,11 +5,13 @@ import com.google.common.collect.ImmutableListMultimap;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.inspection.Inspection;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What happened to an element, in order. Events given in any order make the same history; the same
@@ -28,6 +30,9 @@ public final class History {
   private final ImmutableList<Event> events;
   private final ImmutableListMultimap<Class<? extends Event>, Event> byKind;
   private final ImmutableListMultimap<FindingId, Event> byFinding;
+
+  // Looked for when first asked for; whoever looks meanwhile comes to the same.
+  private @Nullable IdentityHashMap<Event, Integer> places;
 
   private History(List<Event> events) {
     Set<Event> said = new HashSet<>();
@@ -115,6 +120,19 @@ public final class History {
     @SuppressWarnings("unchecked")
     ImmutableList<E> ofThatKind = (ImmutableList<E>) found;
     return ofThatKind;
+  }
+
+  /** Where each event stands among all, by the very object. */
+  IdentityHashMap<Event, Integer> places() {
+    IdentityHashMap<Event, Integer> found = places;
+    if (found == null) {
+      found = new IdentityHashMap<>(events.size());
+      for (int place = 0; place < events.size(); place++) {
+        found.put(events.get(place), place);
+      }
+      places = found;
+    }
+    return found;
   }
 
   /**

@@ -1,9 +1,9 @@
 package org.ensemblerules.history;
 
 import com.google.common.base.Suppliers;
-import com.google.common.collect.ImmutableList;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReferenceArray;
@@ -18,18 +18,15 @@ import org.jspecify.annotations.Nullable;
  */
 final class Judgments {
   private final Judging judging;
-  private final ImmutableList<Event> events;
+  private final List<Event> events;
   private final IdentityHashMap<Event, Integer> places;
   private final Supplier<Map<Event, Integer>> placesOfEqual = Suppliers.memoize(this::equal);
   private final AtomicReferenceArray<@Nullable Optional<Judgment>> judged;
 
   Judgments(Judging judging, History history) {
     this.judging = judging;
-    this.events = ImmutableList.copyOf(history.events());
-    this.places = new IdentityHashMap<>(events.size());
-    for (int place = 0; place < events.size(); place++) {
-      places.put(events.get(place), place);
-    }
+    this.events = history.events();
+    this.places = history.places();
     this.judged = new AtomicReferenceArray<>(events.size());
   }
 

@@ -234,7 +234,7 @@ final class Latest {
   }
 
   /** Whether such an inspection came after a moment: certainly, or of its day as it says. */
-  private boolean inspectedAfter(InspectionKind kind, Moment moment, boolean saidOfTheDay) {
+  boolean inspectedAfter(InspectionKind kind, Moment moment, boolean saidOfTheDay) {
     return after(inspected(kind), moment)
         || (saidOfTheDay
             && inspectedAfterWork
@@ -245,7 +245,12 @@ final class Latest {
   }
 
   private static Optional<InspectionKind> kind(Check check) {
-    return Arrays.stream(InspectionKind.values()).filter(kind -> kind.check() == check).findFirst();
+    for (InspectionKind kind : InspectionKind.values()) {
+      if (kind.check() == check) {
+        return Optional.of(kind);
+      }
+    }
+    return Optional.empty();
   }
 
   /** Whether a look that counts found a place clear of a defect, as a check would show it. */

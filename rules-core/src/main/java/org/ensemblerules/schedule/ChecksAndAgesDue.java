@@ -40,9 +40,11 @@ final class ChecksAndAgesDue {
   List<Due> ages() {
     List<Due> due = new ArrayList<>();
     Map<Optional<LayerKind>, Label> labels = facts.labels();
-    facts.evidence().labeledLayers().stream()
-        .filter(layer -> !labels.containsKey(layer))
-        .forEach(layer -> due.add(age(layer, Optional.empty(), Optional.empty(), NO_LABEL)));
+    for (Optional<LayerKind> layer : facts.evidence().labeledLayers()) {
+      if (!labels.containsKey(layer)) {
+        due.add(age(layer, Optional.empty(), Optional.empty(), NO_LABEL));
+      }
+    }
     if (labels.isEmpty() && due.isEmpty()) {
       due.add(age(Optional.empty(), Optional.empty(), Optional.empty(), NO_LABEL));
     }
@@ -51,13 +53,15 @@ final class ChecksAndAgesDue {
   }
 
   private List<Due> age(Optional<LayerKind> layer, Label label) {
-    return facts
-        .tables()
-        .ageLimits()
-        .answers(facts.element().kind(), facts.element().use(), layer, label.manufactured())
-        .stream()
-        .flatMap(answer -> age(layer, label, answer).stream())
-        .toList();
+    List<Due> due = new ArrayList<>();
+    for (AgeAnswer answer :
+        facts
+            .tables()
+            .ageLimits()
+            .answers(facts.element().kind(), facts.element().use(), layer, label.manufactured())) {
+      age(layer, label, answer).ifPresent(due::add);
+    }
+    return due;
   }
 
   private static Optional<Due> age(Optional<LayerKind> layer, Label label, AgeAnswer answer) {

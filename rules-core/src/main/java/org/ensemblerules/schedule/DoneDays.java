@@ -27,6 +27,9 @@ final class DoneDays {
   private static final Comparator<Done> BY_LATEST =
       Comparator.comparing(done -> done.when().date().latestOr(LocalDate.MAX));
 
+  static final DoneDays NONE =
+      new DoneDays(List.of(), event -> false, event -> false, Optional.empty());
+
   private final List<Done> done;
   private final Predicate<Event> counts;
   private final Optional<Predicate<Moment>> afterIt;

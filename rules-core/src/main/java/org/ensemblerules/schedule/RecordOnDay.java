@@ -102,21 +102,28 @@ final class RecordOnDay {
 
   /** The first day on which it may have left service for good, if it may have by the day. */
   Optional<LocalDate> end() {
-    return Stream.of(Event.Retired.class, Event.Disposed.class)
-        .flatMap(kind -> history().events(kind).stream())
-        .filter(this::mayHaveHappened)
-        .map(event -> event.when().date().earliestOr(LocalDate.MIN))
-        .min(Comparator.naturalOrder());
+    List<Event.Retired> retired = history().events(Event.Retired.class);
+    List<Event.Disposed> disposed = history().events(Event.Disposed.class);
+    return retired.isEmpty() && disposed.isEmpty()
+        ? Optional.empty()
+        : Stream.concat(retired.stream(), disposed.stream())
+            .filter(this::mayHaveHappened)
+            .map(event -> event.when().date().earliestOr(LocalDate.MIN))
+            .min(Comparator.naturalOrder());
   }
 
   /** When something was done that counts; {@code occasion} as the trigger asks for it. */
   DoneDays done(Discharge doneBy, Optional<Trigger> trigger) {
     if (doneBy instanceof Discharge.Inspected || doneBy instanceof Discharge.InspectedBy) {
       Optional<Occasion> occasion = trigger.flatMap(RecordOnDay::occasion);
+      List<Event> made = new ArrayList<>();
+      for (Event.Inspected event : history().events(Event.Inspected.class)) {
+        if (discharges(event, doneBy)) {
+          made.add(event);
+        }
+      }
       return new DoneDays(
-          history().events(Event.Inspected.class).stream()
-              .filter(event -> discharges(event, doneBy))
-              .toList(),
+          made,
           evidence::counts,
           event ->
               event instanceof Event.Inspected done
@@ -126,22 +133,29 @@ final class RecordOnDay {
               .filter(Occasion.AFTER_USE::equals)
               .map(after -> use -> evidence.namesOne(after, use)));
     }
-    return new DoneDays(
-        history().events().stream().filter(doneBy::asksFor).toList(),
-        evidence::counts,
-        event -> false,
-        Optional.empty());
+    List<Event> made = new ArrayList<>();
+    for (Event event : history().events()) {
+      if (doneBy.asksFor(event)) {
+        made.add(event);
+      }
+    }
+    return new DoneDays(made, evidence::counts, event -> false, Optional.empty());
   }
 
   /** How much the record has of the inspection by which a task was done; the most of several. */
   Optional<EvidenceGrade> grade(Discharge doneBy, Moment when) {
-    return history().events(Event.Inspected.class).stream()
-        .filter(event -> event.when().equals(when) && discharges(event, doneBy))
-        .filter(evidence::counts)
-        .flatMap(event -> evidence.judgment(event).stream())
-        .flatMap(judged -> judged.standing().stream())
-        .map(InspectionStanding::grade)
-        .max(Comparator.naturalOrder());
+    Optional<EvidenceGrade> most = Optional.empty();
+    for (Event.Inspected event : history().events(Event.Inspected.class)) {
+      if (event.inspection().on().equals(when.date())
+          && event.orderInDay() == when.orderInDay()
+          && discharges(event, doneBy)
+          && evidence.counts(event)) {
+        Optional<EvidenceGrade> grade =
+            evidence.judgment(event).flatMap(Judgment::standing).map(InspectionStanding::grade);
+        most = most.isEmpty() || grade.orElseThrow().compareTo(most.get()) > 0 ? grade : most;
+      }
+    }
+    return most;
   }
 
   /** The last day of an inspection that would do, of which only the date is on record. */

@@ -1,11 +1,11 @@
 package org.ensemblerules.schedule;
 
+import com.google.common.base.Joiner;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.EvidenceGrade;
 import org.ensemblerules.source.Row;
@@ -41,7 +41,8 @@ final class RecurringDays {
     this.every = every;
     this.since = facts.since(every.start());
     this.done = done;
-    this.days = done.stream().flatMap(when -> when.date().earliest().stream()).toList();
+    this.days = new ArrayList<>(done.size());
+    done.forEach(when -> when.date().earliest().ifPresent(days::add));
   }
 
   /** Why nothing is due, if nothing is. */
@@ -101,11 +102,7 @@ final class RecurringDays {
         given == 0
             ? "none on record counts"
             : "done "
-                + String.join(
-                    " and ",
-                    days.subList(Math.max(0, given - every.times()), given).stream()
-                        .map(LocalDate::toString)
-                        .toList())
+                + Joiner.on(" and ").join(days.subList(Math.max(0, given - every.times()), given))
                 + grade
                     .filter(EvidenceGrade.SIGNED_OFF::equals)
                     .map(signed -> " (" + signed + ")")
@@ -145,7 +142,10 @@ final class RecurringDays {
   }
 
   private static Optional<LocalDate> later(Optional<LocalDate> one, Optional<LocalDate> other) {
-    return Stream.of(one, other).flatMap(Optional::stream).max(LocalDate::compareTo);
+    if (one.isEmpty() || other.isEmpty()) {
+      return one.isPresent() ? one : other;
+    }
+    return one.get().isBefore(other.get()) ? other : one;
   }
 
   /** Every last day in time that passed; while one is missing, each that followed it as well. */

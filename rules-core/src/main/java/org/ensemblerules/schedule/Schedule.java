@@ -89,11 +89,10 @@ public final class Schedule {
         rounds(facts, row).forEach(rounds -> rounds.due().ifPresent(due::add));
       }
     }
-    boolean out = !facts.evidence().outOfService().isEmpty();
-    return due.stream()
-        .map(each -> out ? beforeItGoesBack(each) : each)
-        .sorted(Due.ORDER)
-        .collect(ImmutableList.toImmutableList());
+    if (!facts.evidence().outOfService().isEmpty()) {
+      due.replaceAll(Schedule::beforeItGoesBack);
+    }
+    return ImmutableList.sortedCopyOf(Due.ORDER, due);
   }
 
   /**
@@ -194,9 +193,11 @@ public final class Schedule {
     }
     if (row.timing() instanceof Timing.ByInterval
         && row.doneBy() instanceof Discharge.Inspected inspected) {
-      return tables.intervals().rows(inspected.kind(), facts.element()).stream()
-          .map(interval -> new RecurringDays(facts, row, interval, every(interval, facts)))
-          .toList();
+      List<RecurringDays> rounds = new ArrayList<>();
+      for (IntervalRow interval : tables.intervals().rows(inspected.kind(), facts.element())) {
+        rounds.add(new RecurringDays(facts, row, interval, every(interval, facts)));
+      }
+      return rounds;
     }
     return List.of();
   }

@@ -1,7 +1,6 @@
 package org.ensemblerules.schedule;
 
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -12,23 +11,34 @@ final class TriggeredDays {
   private final RecordOnDay facts;
   private final TaskRow task;
   private final Timing.After after;
-  private final DoneDays done;
   private final List<Occurrence> occurrences;
+  private final DoneDays done;
 
   TriggeredDays(RecordOnDay facts, TaskRow task, Timing.After after) {
     this.facts = facts;
     this.task = task;
     this.after = after;
-    this.done = facts.done(task.doneBy(), Optional.of(after.trigger()));
     this.occurrences = facts.occurrences(after, task.doneBy());
+    this.done =
+        occurrences.isEmpty()
+            ? DoneDays.NONE
+            : facts.done(task.doneBy(), Optional.of(after.trigger()));
   }
 
   /** The first that is open; one without a date comes before all others. */
   Optional<Due> due() {
-    return occurrences.stream()
-        .filter(occurrence -> !done.isAnswered(occurrence.when()))
-        .min(Comparator.comparing(occurrence -> from(occurrence).orElse(LocalDate.MIN)))
-        .map(this::due);
+    Occurrence first = null;
+    for (Occurrence occurrence : occurrences) {
+      if (!done.isAnswered(occurrence.when())
+          && (first == null || dayOf(occurrence).isBefore(dayOf(first)))) {
+        first = occurrence;
+      }
+    }
+    return Optional.ofNullable(first).map(this::due);
+  }
+
+  private static LocalDate dayOf(Occurrence occurrence) {
+    return occurrence.when().date().earliestOr(LocalDate.MIN);
   }
 
   private Due due(Occurrence occurrence) {

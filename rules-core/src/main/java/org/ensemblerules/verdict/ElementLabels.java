@@ -1,6 +1,5 @@
 package org.ensemblerules.verdict;
 
-import com.google.common.collect.ImmutableList;
 import com.google.common.hash.Hashing;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
@@ -9,6 +8,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ensemblerules.defect.DefectKind;
@@ -72,20 +72,21 @@ final class ElementLabels {
   }
 
   private void onLabel(Site site, Label label, Consumer<Finding> findings) {
-    String says = says(Optional.of(label));
     if (label.legibility() == Legibility.PARTLY_READABLE) {
-      findings.accept(finding(site, DefectKind.ILLEGIBLE, new Extent.Graded(Grade.PARTLY), says));
+      findings.accept(
+          finding(site, DefectKind.ILLEGIBLE, new Extent.Graded(Grade.PARTLY), says(label)));
     }
     if (label.legibility() == Legibility.UNREADABLE) {
       findings.accept(
-          finding(site, DefectKind.ILLEGIBLE, new Extent.Graded(Grade.NOT_AT_ALL), says));
+          finding(site, DefectKind.ILLEGIBLE, new Extent.Graded(Grade.NOT_AT_ALL), says(label)));
     }
     if (label.legibility() == Legibility.MISSING) {
-      findings.accept(finding(site, DefectKind.MISSING, new Extent.NotMeasured(), says));
+      findings.accept(finding(site, DefectKind.MISSING, new Extent.NotMeasured(), says(label)));
     }
     if (label.certificationMark() == YesNoUnknown.NO) {
       findings.accept(
-          finding(site, DefectKind.CERTIFICATION_MARK_MISSING, new Extent.NotMeasured(), says));
+          finding(
+              site, DefectKind.CERTIFICATION_MARK_MISSING, new Extent.NotMeasured(), says(label)));
     }
   }
 
@@ -96,30 +97,30 @@ final class ElementLabels {
 
   private static String said(Element element) {
     return element.layerLabels().entrySet().stream()
-        .map(each -> each.getKey() + " " + says(Optional.of(each.getValue())))
+        .map(each -> each.getKey() + " " + says(each.getValue()))
         .collect(Collectors.joining("; "));
   }
 
   /** All that a label says, in an order of its own: names that were given rest on it. */
   static String says(Optional<Label> label) {
-    return label
-        .map(
-            each ->
-                Stream.of(
-                            each.manufacturer(),
-                            each.model(),
-                            each.identification(),
-                            each.size(),
-                            each.claimedEdition())
-                        .map(text -> text.map(said -> '"' + said + '"').orElse("UNKNOWN"))
-                        .collect(Collectors.joining(", "))
-                    + ", "
-                    + each.manufactured()
-                    + ", "
-                    + each.certificationMark()
-                    + ", "
-                    + each.legibility())
-        .orElse("no label");
+    return label.map(ElementLabels::says).orElse("no label");
+  }
+
+  private static String says(Label label) {
+    return Stream.of(
+                label.manufacturer(),
+                label.model(),
+                label.identification(),
+                label.size(),
+                label.claimedEdition())
+            .map(text -> text.map(said -> '"' + said + '"').orElse("UNKNOWN"))
+            .collect(Collectors.joining(", "))
+        + ", "
+        + label.manufactured()
+        + ", "
+        + label.certificationMark()
+        + ", "
+        + label.legibility();
   }
 
   /** What names something that labels show: an answer to it answers no other labels. */
@@ -151,15 +152,19 @@ final class ElementLabels {
 
   /** Whether shell and liners say that they do not belong together. */
   private boolean mismatched() {
-    List<Label> labels = ImmutableList.copyOf(element.layerLabels().values());
-    return labels.size() > 1
-        && (differ(labels.stream().map(Label::manufacturer).toList())
-            || differ(labels.stream().map(Label::model).toList())
-            || differ(labels.stream().map(Label::size).toList()));
+    return differ(Label::manufacturer) || differ(Label::model) || differ(Label::size);
   }
 
-  private static boolean differ(List<Optional<String>> texts) {
-    return texts.stream().flatMap(Optional::stream).distinct().count() > 1;
+  private boolean differ(Function<Label, Optional<String>> field) {
+    Optional<String> first = Optional.empty();
+    for (Label label : element.layerLabels().values()) {
+      Optional<String> text = field.apply(label);
+      if (first.isPresent() && text.isPresent() && !first.equals(text)) {
+        return true;
+      }
+      first = first.isPresent() ? first : text;
+    }
+    return false;
   }
 
   /** The fields that a label leaves open and that an element may not be in service without. */
@@ -190,11 +195,13 @@ final class ElementLabels {
 
   /** The labels' dates of manufacture that are known. */
   List<MarkedDate> manufactured() {
-    return layers().stream()
-        .map(this::label)
-        .flatMap(Optional::stream)
-        .map(Label::manufactured)
-        .filter(date -> date.earliest().isPresent())
-        .toList();
+    List<MarkedDate> known = new ArrayList<>();
+    for (Optional<LayerKind> layer : layers()) {
+      label(layer)
+          .map(Label::manufactured)
+          .filter(date -> date.earliest().isPresent())
+          .ifPresent(known::add);
+    }
+    return known;
   }
 }

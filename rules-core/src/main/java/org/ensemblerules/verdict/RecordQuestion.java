@@ -43,7 +43,7 @@ final class RecordQuestion {
   }
 
   private static void editions(CaseFile file, Consumer<Reason> reasons) {
-    for (Edition edition : file.rules().editions().values().stream().distinct().toList()) {
+    for (Edition edition : file.rules().editions().values()) {
       edition
           .effective()
           .filter(effective -> file.asOf().isBefore(effective))
