@@ -19,7 +19,7 @@ final class DoerJson {
 
   /** A doer in full, or a name of the register that the text is read beside. */
   static Optional<Doer> read(JsonCursor at) {
-    return at.isText() ? named(at) : inFull(at);
+    return at.isText() ? named(at) : at.shared(Doer.class, DoerJson::inFull);
   }
 
   private static Optional<Doer> named(JsonCursor at) {

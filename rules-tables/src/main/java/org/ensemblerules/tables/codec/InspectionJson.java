@@ -85,7 +85,7 @@ final class InspectionJson {
       Optional<CriterionNames> names = at.beside(CriterionNames.class);
       return names.isPresent() && kind.isPresent() && element.isPresent()
           ? names.get().read(at, kind.get(), element.get())
-          : at.parsed(RowKey::new);
+          : at.shared(RowKey.class, each -> each.parsed(RowKey::new));
     };
   }
 

@@ -18,6 +18,7 @@ import org.ensemblerules.measure.NumberSize;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.JsonFault;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A place in a JSON text. Each reader returns the value, or adds a fault that names the place and
@@ -33,13 +34,32 @@ public final class JsonCursor {
   private static final int LONGEST_DECIMAL = 100;
 
   private final JsonNode node;
-  private final String pointer;
+  private final @Nullable JsonCursor within;
+  private final @Nullable String name;
+  private final int index;
   private final Reading reading;
 
-  JsonCursor(JsonNode node, String pointer, Reading reading) {
+  private JsonCursor(
+      JsonNode node,
+      @Nullable JsonCursor within,
+      @Nullable String name,
+      int index,
+      Reading reading) {
     this.node = node;
-    this.pointer = pointer;
+    this.within = within;
+    this.name = name;
+    this.index = index;
     this.reading = reading;
+  }
+
+  /** The place of a whole text. */
+  static JsonCursor whole(JsonNode node, Reading reading) {
+    return new JsonCursor(node, null, null, 0, reading);
+  }
+
+  /** The place of a field of the object that stands here. */
+  JsonCursor field(String name, JsonNode value) {
+    return new JsonCursor(value, this, name, 0, reading);
   }
 
   /** Returns the name of the text. */
@@ -47,9 +67,17 @@ public final class JsonCursor {
     return reading.source();
   }
 
-  /** Returns the place, as a JSON pointer; empty for the whole text. */
+  /**
+   * Returns the place, as a JSON pointer; empty for the whole text. It is written when asked for,
+   * as few places of a text have a fault.
+   */
   public String pointer() {
-    return pointer;
+    if (within == null) {
+      return "";
+    }
+    return name == null
+        ? Pointer.entry(within.pointer(), index)
+        : Pointer.field(within.pointer(), name);
   }
 
   /** Returns what the text is read beside, or what is in a list of such, if it is of a type. */
@@ -79,7 +107,7 @@ public final class JsonCursor {
    * @return empty, for readers to return
    */
   public <T> Optional<T> fault(FaultCode code, String found, String allowed) {
-    return faultAt(code, pointer, found, allowed);
+    return faultAt(code, pointer(), found, allowed);
   }
 
   <T> Optional<T> faultAt(FaultCode code, String place, String found, String allowed) {
@@ -237,9 +265,29 @@ public final class JsonCursor {
     }
     List<JsonCursor> entries = new ArrayList<>(node.size());
     for (int i = 0; i < node.size(); i++) {
-      entries.add(new JsonCursor(node.get(i), Pointer.entry(pointer, i), reading));
+      entries.add(new JsonCursor(node.get(i), this, null, i, reading));
     }
     return entries;
+  }
+
+  /**
+   * Reads a value of which a text has many that are alike, as the one who did all the work of a
+   * record: each is read once and is one object.
+   *
+   * @param type of the value, which must not change
+   */
+  public <T> Optional<T> shared(Class<T> type, JsonDecoder<T> decoder) {
+    Reading.Alike alike = new Reading.Alike(type, node);
+    Object known = reading.shared().get(alike);
+    if (known != null) {
+      return Optional.of(type.cast(known));
+    }
+    int before = faults().count();
+    Optional<T> read = decoder.read(this);
+    if (!faults().since(before)) {
+      read.ifPresent(value -> reading.shared().put(alike, value));
+    }
+    return read;
   }
 
   /** Tells whether a text stands here, where something else could. */

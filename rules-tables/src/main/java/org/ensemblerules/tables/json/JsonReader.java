@@ -127,8 +127,7 @@ public final class JsonReader {
     String bare = text.startsWith("\uFEFF") ? text.substring(1) : text;
     try (JsonParser parser = factory.createParser(bare)) {
       return tree(source, parser, faults)
-          .map(
-              node -> new JsonCursor(node, "", new Reading(source, faults, unknownFields, beside)));
+          .map(node -> JsonCursor.whole(node, new Reading(source, faults, unknownFields, beside)));
     } catch (IOException e) {
       throw new UncheckedIOException("reading from memory does not fail", e);
     }

@@ -2,11 +2,12 @@ package org.ensemblerules.tables.json;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
 import java.util.Iterator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Supplier;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.InvalidValueException;
@@ -17,11 +18,13 @@ import org.ensemblerules.source.InvalidValueException;
  * if no fault was found in the meantime. Fields are thereby declared by asking for them.
  */
 public final class ObjectCursor {
+  private static final int MANY = 32;
+
   private final JsonCursor at;
   private final JsonNode node;
   private final Reading reading;
   private final int faultsBefore;
-  private final Set<String> asked = new LinkedHashSet<>();
+  private final List<String> asked = new ArrayList<>();
   private boolean closed;
 
   ObjectCursor(JsonCursor at, JsonNode node, Reading reading) {
@@ -100,9 +103,7 @@ public final class ObjectCursor {
   public <T> Optional<T> optional(String name, JsonDecoder<T> decoder) {
     asked.add(name);
     JsonNode value = node.get(name);
-    return value == null
-        ? Optional.empty()
-        : decoder.read(new JsonCursor(value, Pointer.field(at.pointer(), name), reading));
+    return value == null ? Optional.empty() : decoder.read(at.field(name, value));
   }
 
   /**
@@ -137,14 +138,16 @@ public final class ObjectCursor {
       return;
     }
     closed = true;
+    // Few objects have so many fields that a set of their names is worth its making.
+    Collection<String> known = node.size() > MANY ? new HashSet<>(asked) : asked;
     for (Iterator<String> names = node.fieldNames(); names.hasNext(); ) {
       String name = names.next();
-      if (!asked.contains(name)) {
+      if (!known.contains(name)) {
         at.faultAt(
             FaultCode.UNKNOWN_FIELD,
             Pointer.field(at.pointer(), name),
             "unknown field " + Shown.text(name),
-            NearestName.allowed(name, asked));
+            NearestName.allowed(name, new LinkedHashSet<>(asked)));
       }
     }
   }

@@ -1,8 +1,25 @@
 package org.ensemblerules.tables.json;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.HashMap;
+import java.util.Map;
+
 /**
  * What all cursors into one text share.
  *
  * @param beside what the text is read beside, such as a register whose names it uses
+ * @param shared what was read without a fault and may stand again, by its type and its text
  */
-record Reading(String source, Faults faults, UnknownFields unknownFields, Object beside) {}
+record Reading(
+    String source,
+    Faults faults,
+    UnknownFields unknownFields,
+    Object beside,
+    Map<Alike, Object> shared) {
+  /** Places of one text in which the same stands. */
+  record Alike(Class<?> type, JsonNode node) {}
+
+  Reading(String source, Faults faults, UnknownFields unknownFields, Object beside) {
+    this(source, faults, unknownFields, beside, new HashMap<>());
+  }
+}

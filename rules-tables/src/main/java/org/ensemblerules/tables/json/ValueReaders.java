@@ -25,7 +25,6 @@ import org.ensemblerules.source.SourceId;
 public final class ValueReaders {
   private static final String DAY_FORM =
       "a day as YYYY-MM-DD, years " + MarkedDate.FIRST_YEAR + " to " + MarkedDate.LAST_YEAR;
-  private static final Pattern DAY = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
   private static final Pattern MARKED_DATE =
       Pattern.compile("[0-9]{4}(-[0-9]{2}(-[0-9]{2})?)?|UNKNOWN");
   private static final Map<String, Unit> UNITS = units(unit -> true);
@@ -44,8 +43,9 @@ public final class ValueReaders {
         "a text: " + DAY_FORM,
         text -> {
           try {
-            InvalidValueException.require(DAY.matcher(text).matches(), "day", text, DAY_FORM);
-            LocalDate day = LocalDate.parse(text);
+            InvalidValueException.require(isDay(text), "day", text, DAY_FORM);
+            LocalDate day =
+                LocalDate.of(number(text, 0, 4), number(text, 5, 7), number(text, 8, 10));
             InvalidValueException.require(
                 day.getYear() >= MarkedDate.FIRST_YEAR && day.getYear() <= MarkedDate.LAST_YEAR,
                 "day",
@@ -58,13 +58,31 @@ public final class ValueReaders {
         });
   }
 
+  // A record has hundreds of days, so that they are not matched and parsed by a form.
+  private static boolean isDay(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char each = text.charAt(i);
+      if (i == 4 || i == 7 ? each != '-' : each < '0' || each > '9') {
+        return false;
+      }
+    }
+    return text.length() == 10;
+  }
+
+  private static int number(String text, int from, int to) {
+    return Integer.parseInt(text, from, to, 10);
+  }
+
   /** Reads a date as labels give it: to the day, the month or the year, or UNKNOWN. */
   public static Optional<MarkedDate> markedDate(JsonCursor at) {
     return at.parsed(
         "a text: " + MarkedDate.FORMS,
         text -> {
           InvalidValueException.require(
-              MARKED_DATE.matcher(text).matches(), "MarkedDate", text, MarkedDate.FORMS);
+              isDay(text) || MARKED_DATE.matcher(text).matches(),
+              "MarkedDate",
+              text,
+              MarkedDate.FORMS);
           return MarkedDate.parse(text);
         });
   }

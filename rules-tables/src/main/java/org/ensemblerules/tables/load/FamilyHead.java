@@ -44,7 +44,7 @@ record FamilyHead(
     return new FamilyHead(
         origin,
         row.required("key", FamilyHead::key),
-        row.required(FaultCode.NO_BASIS, "basis", bases::read),
+        row.required(FaultCode.NO_BASIS, "basis", at -> at.shared(Basis.class, bases::read)),
         own,
         row.optional("note", JsonCursor::text));
   }
