@@ -1,58 +1,45 @@
 package org.ensemblerules.tables;
 
 import java.util.Objects;
-import org.ensemblerules.audit.RowChange;
-import org.ensemblerules.audit.RuleSetDifference;
-import org.ensemblerules.fleet.ElementDifference;
-import org.ensemblerules.fleet.FleetDifference;
+import org.ensemblerules.source.Checked;
+import org.ensemblerules.tables.codec.DifferenceReader;
 import org.ensemblerules.tables.codec.DifferenceTree;
+import org.ensemblerules.tables.codec.VerdictReader;
 import org.ensemblerules.tables.json.JsonLine;
+import org.ensemblerules.tables.json.JsonReader;
 
 /**
- * Writes what differs between two sets of rules, one line for each thing that does, in the forms of
- * {@code difference-answer.schema.json} of this package's {@code schema} folder. Safe for use by
- * many threads.
+ * Writes and reads what differs between two sets of rules, one line for each thing that does, in
+ * the forms of {@code difference-answer.schema.json} of this package's {@code schema} folder. Safe
+ * for use by many threads.
  */
 public final class DifferenceJson {
+  private static final int LONGEST = 16 * 1024 * 1024;
+  private static final JsonReader READER = VerdictReader.reader(LONGEST);
+
   private DifferenceJson() {}
 
   /**
-   * Writes which rules are set against which, and how many rows of each table differ how.
+   * Writes what differs.
    *
-   * @param difference the difference; not null
+   * @param line what differs; not null
    * @return one line of JSON without a line end, its fields in a fixed order; never null
    */
-  public static String write(RuleSetDifference difference) {
-    return JsonLine.of(DifferenceTree.write(Objects.requireNonNull(difference, "difference")));
+  public static String write(DifferenceLine line) {
+    return JsonLine.of(DifferenceTree.write(Objects.requireNonNull(line, "line")));
   }
 
   /**
-   * Writes in what a row differs.
+   * Reads a line that was written. It equals the one written, and writing it again gives the same
+   * text.
    *
-   * @param change the change; not null
-   * @return one line of JSON without a line end, its fields in a fixed order; never null
+   * @param sourceName the name of the text, for faults; not null
+   * @param json the text, at most 16,777,216 characters; not null
+   * @return what differs, or every fault with its place; never null
    */
-  public static String write(RowChange change) {
-    return JsonLine.of(DifferenceTree.write(Objects.requireNonNull(change, "change")));
-  }
-
-  /**
-   * Writes what differs for an element.
-   *
-   * @param difference the difference; not null
-   * @return one line of JSON without a line end, its fields in a fixed order; never null
-   */
-  public static String write(ElementDifference difference) {
-    return JsonLine.of(DifferenceTree.write(Objects.requireNonNull(difference, "difference")));
-  }
-
-  /**
-   * Writes for how many elements what differs.
-   *
-   * @param difference the difference; not null
-   * @return one line of JSON without a line end, its fields in a fixed order; never null
-   */
-  public static String write(FleetDifference difference) {
-    return JsonLine.of(DifferenceTree.write(Objects.requireNonNull(difference, "difference")));
+  public static Checked<DifferenceLine, JsonFault> read(String sourceName, String json) {
+    Objects.requireNonNull(sourceName, "sourceName");
+    Objects.requireNonNull(json, "json");
+    return READER.read(sourceName, json, DifferenceReader::read);
   }
 }

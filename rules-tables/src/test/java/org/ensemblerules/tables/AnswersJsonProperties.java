@@ -103,16 +103,24 @@ class AnswersJsonProperties {
   }
 
   @Property(tries = 50, edgeCases = EdgeCasesMode.NONE)
-  void whatItChangesForGear(@ForAll("assessments") Assessment given) throws IOException {
+  void whatItChangesForGearIsReadBack(@ForAll("assessments") Assessment given) throws IOException {
     RuleSet then = ShippedRules.of(new OriginId("NFPA_1851_2014")).orElseThrow();
-    List<String> lines = new ArrayList<>();
+    List<DifferenceLine> lines = new ArrayList<>();
     lines.add(
-        DifferenceJson.write(
+        DifferenceLine.ChangedFleet.of(
             FleetDifference.between(
-                RULES, then, List.of(given), DAY, each -> lines.add(DifferenceJson.write(each)))));
+                RULES,
+                then,
+                List.of(given),
+                DAY,
+                each -> lines.add(DifferenceLine.ChangedElement.of(each)))));
     assertThat(lines).hasSize(2);
-    for (String line : lines) {
-      valid("difference-answer", line);
+    for (DifferenceLine line : lines) {
+      String text = DifferenceJson.write(line);
+      valid("difference-answer", text);
+      DifferenceLine read = DifferenceJson.read("kept", text).orElseThrow();
+      assertThat(read).isEqualTo(line);
+      assertThat(DifferenceJson.write(read)).isEqualTo(text);
     }
   }
 }

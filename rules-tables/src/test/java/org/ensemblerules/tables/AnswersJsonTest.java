@@ -13,14 +13,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.ensemblerules.audit.AuditReport;
-import org.ensemblerules.audit.RuleSetDifference;
 import org.ensemblerules.care.CareRoute;
 import org.ensemblerules.care.CareStep;
-import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Use;
-import org.ensemblerules.inspection.InspectionKind;
-import org.ensemblerules.record.PlaceCode;
 import org.ensemblerules.record.RecordFile;
 import org.ensemblerules.record.RetentionPolicy;
 import org.ensemblerules.record.RetentionStart;
@@ -29,10 +23,8 @@ import org.ensemblerules.retirement.CustodyAnswer;
 import org.ensemblerules.retirement.CustodyStep;
 import org.ensemblerules.retirement.RouteAnswer;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.FaultCode;
-import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.strength.Judge;
 import org.ensemblerules.strength.StrengthResult;
@@ -119,75 +111,6 @@ class AnswersJsonTest {
     for (String line : sample(file + ".jsonl")) {
       valid(schema, line);
     }
-  }
-
-  @Test
-  void whatEachInspectionLooksAt() throws IOException {
-    for (InspectionKind inspection : InspectionKind.values()) {
-      for (ElementKind kind : ElementKind.values()) {
-        for (Use use : Use.values()) {
-          JsonNode tree =
-              valid("criteria-answer", CriteriaJson.write(RULES, inspection, kind, use));
-          assertThat(tree.get("criteria"))
-              .hasSize(RULES.tables().criteria().required(inspection, kind, use).size());
-        }
-      }
-    }
-  }
-
-  @Test
-  void whatTheLawOfAPlaceAsks() throws IOException {
-    LoadedTables tables = ShippedTables.load().orElseThrow();
-    for (String place : List.of("US-WA", "US-CA", "US-OR", "CA-ON", "GB-ENG")) {
-      JsonNode tree =
-          valid(
-              "rules-answer",
-              AdoptionJson.write(
-                  tables,
-                  tables.adoptions().orElseThrow(),
-                  new PlaceCode(place),
-                  DAY,
-                  Optional.of(LocalDate.of(2019, 5, 1))));
-      assertThat(tree.get("subjects")).hasSize(Subject.values().length);
-    }
-  }
-
-  @Test
-  void whatAnotherEditionChanges() throws IOException {
-    RuleSet then = ShippedRules.of(new OriginId("NFPA_1851_2014")).orElseThrow();
-    RuleSetDifference difference = RuleSetDifference.between(then, RULES);
-    valid("difference-answer", DifferenceJson.write(difference));
-    assertThat(difference.changes()).isNotEmpty();
-    for (int i = 0; i < difference.changes().size(); i += 50) {
-      valid("difference-answer", DifferenceJson.write(difference.changes().get(i)));
-    }
-  }
-
-  @Test
-  void whetherRulesAreSound() throws IOException {
-    SetAudit.Audited outcome =
-        SetAudit.of(
-            ShippedTables.files(), List.of(), DAY, id -> id.equals(ShippedRules.DEFAULT_EDITION));
-    assertThat(outcome.editions()).hasSize(1);
-    for (OriginId edition : outcome.editions().keySet()) {
-      AuditReport report = outcome.editions().get(edition);
-      JsonNode tree =
-          valid("audit-answer", AuditJson.write(Optional.of(edition), List.of(), report));
-      assertThat(tree.get("sound").booleanValue()).isEqualTo(report.isSound());
-    }
-    SetAudit.Audited broken =
-        SetAudit.of(TableFiles.in(Path.of("..", "examples", "department", "broken-tables")), DAY);
-    for (AuditReport report : broken.editions().values()) {
-      valid("audit-answer", AuditJson.write(Optional.empty(), List.of("EXAMPLETON"), report));
-    }
-    broken
-        .refused()
-        .ifPresent(
-            report ->
-                assertThat(
-                        TableSchemas.objections(
-                            "audit-answer", AuditJson.write(Optional.empty(), List.of(), report)))
-                    .isEmpty());
   }
 
   /** What was answered to the samples is read back as it was written. */

@@ -13,6 +13,7 @@ import org.ensemblerules.fieldcheck.ConditionRow;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.Unit;
+import org.ensemblerules.tables.CriteriaJson;
 import org.ensemblerules.words.Words;
 
 /** The JSON form of what can be entered, with the words for it. */
@@ -89,18 +90,7 @@ public final class CatalogTree {
   }
 
   private static JsonNode write(CriterionRow criterion) {
-    return fields(criterion).node();
-  }
-
-  /** What a criterion looks at, and how. */
-  static Fields fields(CriterionRow criterion) {
-    return new Fields()
-        .put("criterion", criterion.key())
-        .list("sites", criterion.sites())
-        .list("lookFor", criterion.lookFor())
-        .some("atHand", criterion.atHand())
-        .some("check", criterion.check())
-        .put("way", criterion.way());
+    return CriteriaTree.fields(CriteriaJson.Criterion.of(criterion)).node();
   }
 
   private static JsonNode write(CheckForm check) {

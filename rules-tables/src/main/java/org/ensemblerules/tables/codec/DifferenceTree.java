@@ -3,42 +3,55 @@ package org.ensemblerules.tables.codec;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Map;
-import org.ensemblerules.audit.RowChange;
-import org.ensemblerules.audit.RuleSetDifference;
-import org.ensemblerules.fleet.ActionChange;
-import org.ensemblerules.fleet.AgeMove;
 import org.ensemblerules.fleet.DueMove;
-import org.ensemblerules.fleet.ElementDifference;
-import org.ensemblerules.fleet.FleetDifference;
 import org.ensemblerules.fleet.FleetEffect;
 import org.ensemblerules.fleet.Tally;
-import org.ensemblerules.retirement.AgeAnswer;
-import org.ensemblerules.source.Row;
+import org.ensemblerules.tables.DifferenceLine;
 
 /** The JSON forms of what differs between two sets of rules. */
 public final class DifferenceTree {
-  private static final String DIFFERENCE = "difference";
-  private static final String BEFORE = "before";
-  private static final String AFTER = "after";
+  static final String DIFFERENCE = "difference";
+  static final String BEFORE = "before";
+  static final String AFTER = "after";
+
+  /** What a line is about. */
+  enum About {
+    RULES,
+    ROW,
+    ELEMENT,
+    FLEET
+  }
 
   private DifferenceTree() {}
 
-  /** Writes which rules are compared, and how many rows of each table differ how. */
-  public static JsonNode write(RuleSetDifference difference) {
+  /** Writes a line. */
+  public static JsonNode write(DifferenceLine line) {
+    if (line instanceof DifferenceLine.Rules rules) {
+      return write(rules);
+    } else if (line instanceof DifferenceLine.ChangedRow row) {
+      return write(row);
+    } else if (line instanceof DifferenceLine.ChangedElement element) {
+      return write(element);
+    }
+    return write((DifferenceLine.ChangedFleet) line);
+  }
+
+  private static Fields about(About about) {
+    return new Fields().put(DIFFERENCE, about);
+  }
+
+  private static JsonNode write(DifferenceLine.Rules rules) {
     Fields counts = new Fields();
-    difference.counts().forEach((table, kinds) -> counts.put(table, counts(kinds)));
-    return new Fields()
-        .put(DIFFERENCE, "RULES")
-        .put(BEFORE, IdentityJson.write(difference.before()))
-        .put(AFTER, IdentityJson.write(difference.after()))
+    rules.counts().forEach((table, kinds) -> counts.put(table, counts(kinds)));
+    return about(About.RULES)
+        .put(BEFORE, IdentityJson.write(rules.before()))
+        .put(AFTER, IdentityJson.write(rules.after()))
         .put("counts", counts.node())
         .node();
   }
 
-  /** Writes in what a row differs. */
-  public static JsonNode write(RowChange change) {
-    return new Fields()
-        .put(DIFFERENCE, "ROW")
+  private static JsonNode write(DifferenceLine.ChangedRow change) {
+    return about(About.ROW)
         .put("kind", change.kind())
         .put("table", change.table())
         .list("topic", change.topic())
@@ -48,30 +61,28 @@ public final class DifferenceTree {
         .node();
   }
 
-  private static JsonNode write(Row row) {
-    return new Fields().put("row", RowJson.write(row)).list("says", row.canonical()).node();
+  private static JsonNode write(DifferenceLine.RowText row) {
+    return new Fields().put("row", RowJson.write(row.row())).list("says", row.says()).node();
   }
 
-  /** Writes what differs for an element. */
-  public static JsonNode write(ElementDifference difference) {
-    return new Fields()
-        .put(DIFFERENCE, "ELEMENT")
-        .put("element", ElementJson.named(difference.before().element()).node())
-        .put("asOf", difference.before().asOf())
-        .put("serviceBefore", difference.before().service())
-        .put("serviceAfter", difference.after().service())
-        .list("effects", difference.effects())
-        .list("gained", difference.gained(), DifferenceTree::write)
-        .list("lost", difference.lost(), DifferenceTree::write)
-        .list("due", difference.due(), DifferenceTree::write)
-        .list("ages", difference.ages(), DifferenceTree::write)
+  private static JsonNode write(DifferenceLine.ChangedElement changed) {
+    return about(About.ELEMENT)
+        .put("element", ElementJson.named(changed.element()).node())
+        .put("asOf", changed.asOf())
+        .put("serviceBefore", changed.before())
+        .put("serviceAfter", changed.after())
+        .list("effects", changed.effects())
+        .list("gained", changed.gained(), DifferenceTree::write)
+        .list("lost", changed.lost(), DifferenceTree::write)
+        .list("due", changed.due(), DifferenceTree::write)
+        .list("ages", changed.ages(), DifferenceTree::write)
         .node();
   }
 
-  private static JsonNode write(ActionChange change) {
+  private static JsonNode write(DifferenceLine.Asked asked) {
     return new Fields()
-        .put("action", VerdictTree.write(change.action()))
-        .list("rows", change.rows())
+        .put("action", VerdictTree.write(asked.action()))
+        .list("rows", asked.rows())
         .node();
   }
 
@@ -84,33 +95,31 @@ public final class DifferenceTree {
         .node();
   }
 
-  private static JsonNode write(AgeMove move) {
+  private static JsonNode write(DifferenceLine.Leaving leaving) {
     return new Fields()
-        .known("layer", move.layer())
-        .known(BEFORE, move.before().map(AgeAnswer::text))
-        .known(AFTER, move.after().map(AgeAnswer::text))
+        .known("layer", leaving.layer())
+        .known(BEFORE, leaving.before())
+        .known(AFTER, leaving.after())
         .node();
   }
 
-  /** Writes for how many elements what differs. */
-  public static JsonNode write(FleetDifference difference) {
-    Tally total = difference.counts().total();
+  private static JsonNode write(DifferenceLine.ChangedFleet fleet) {
+    Tally total = fleet.total();
     Fields effects = new Fields();
     for (FleetEffect effect : FleetEffect.values()) {
       if (total.of(effect) > 0) {
         effects.put(effect.name(), total.of(effect));
       }
     }
-    return new Fields()
-        .put(DIFFERENCE, "FLEET")
-        .put("asOf", difference.asOf())
+    return about(About.FLEET)
+        .put("asOf", fleet.asOf())
         .put("elements", total.elements())
         .put("inServiceBefore", total.inServiceBefore())
         .put("inServiceAfter", total.inServiceAfter())
         .put("changed", total.changed())
         .put("effects", effects.node())
-        .put("gainedFor", counts(difference.counts().gainedFor()))
-        .put("lostWith", counts(difference.counts().lostWith()))
+        .put("gainedFor", counts(fleet.gainedFor()))
+        .put("lostWith", counts(fleet.lostWith()))
         .node();
   }
 

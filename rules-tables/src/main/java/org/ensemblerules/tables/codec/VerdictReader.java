@@ -115,7 +115,8 @@ public final class VerdictReader {
     return object.make(() -> verdict);
   }
 
-  private static Optional<Action> action(JsonCursor at) {
+  /** Reads what must be done. */
+  static Optional<Action> action(JsonCursor at) {
     ObjectCursor object = at.object();
     Optional<Effect> effect = object.required("effect", EffectJson::read);
     Optional<Site> target = object.required("target", ValueReaders::site);
@@ -231,7 +232,8 @@ public final class VerdictReader {
                 shown.orElseThrow()));
   }
 
-  private static Optional<TaskDue> due(JsonCursor at) {
+  /** Reads what is due. */
+  static Optional<TaskDue> due(JsonCursor at) {
     ObjectCursor object = at.object();
     Optional<TaskKey> task = object.required("task", value -> value.parsed(TaskKey::new));
     Optional<LayerKind> layer = object.optional("layer", value -> value.enumOf(LayerKind.class));

@@ -159,17 +159,32 @@ public final class JsonCursor {
 
   /** Reads a whole number from {@code least} to {@code most}. */
   public Optional<Integer> integer(int least, int most) {
+    return whole(least, most)
+        .map(Long::intValue)
+        .or(
+            () ->
+                mismatch(
+                    "a whole number from "
+                        + least
+                        + (most == Integer.MAX_VALUE ? " on" : " to " + most)));
+  }
+
+  /** Reads how many of something there are: a whole number from {@code least} on. */
+  public Optional<Long> count(long least) {
+    return whole(least, Long.MAX_VALUE).or(() -> mismatch("a whole number from " + least + " on"));
+  }
+
+  private Optional<Long> whole(long least, long most) {
     if (node.isNumber()) {
       BigDecimal value = node.decimalValue();
       // Range first: a large exponent must not be written out.
       if (value.compareTo(BigDecimal.valueOf(least)) >= 0
           && value.compareTo(BigDecimal.valueOf(most)) <= 0
           && value.stripTrailingZeros().scale() <= 0) {
-        return Optional.of(value.intValueExact());
+        return Optional.of(value.longValueExact());
       }
     }
-    return mismatch(
-        "a whole number from " + least + (most == Integer.MAX_VALUE ? " on" : " to " + most));
+    return Optional.empty();
   }
 
   /** Reads a number given as such or as text, with the digits it was given in. */

@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.ensemblerules.audit.AuditReport;
 import org.ensemblerules.example.department.report.AuditText;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.Edition;
@@ -94,17 +95,16 @@ final class AuditCommand implements Callable<Integer> {
 
   private static String json(SetAudit.Audited outcome, List<String> overlays) {
     StringBuilder lines = new StringBuilder();
-    outcome
-        .refused()
-        .ifPresent(
-            report ->
-                lines.append(AuditJson.write(Optional.empty(), overlays, report)).append('\n'));
+    outcome.refused().ifPresent(report -> lines.append(line(Optional.empty(), overlays, report)));
     outcome
         .editions()
-        .forEach(
-            (each, report) ->
-                lines.append(AuditJson.write(Optional.of(each), overlays, report)).append('\n'));
+        .forEach((each, report) -> lines.append(line(Optional.of(each), overlays, report)));
     return lines.toString();
+  }
+
+  private static String line(
+      Optional<OriginId> edition, List<String> overlays, AuditReport report) {
+    return AuditJson.write(new AuditJson.Answer(edition, overlays, report)) + "\n";
   }
 
   private static List<String> names(List<OverlayFile> overlays) {

@@ -58,7 +58,10 @@ final class CriteriaCommand implements Callable<Integer> {
     }
     spec.commandLine()
         .getOut()
-        .print(json.isAsked() ? CriteriaJson.write(rules, inspection, kind, use) + "\n" : text);
+        .print(
+            json.isAsked()
+                ? CriteriaJson.write(CriteriaJson.Answer.of(rules, inspection, kind, use)) + "\n"
+                : text);
     return ExitCodes.ALL_READ;
   }
 

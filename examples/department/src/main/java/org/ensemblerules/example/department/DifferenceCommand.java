@@ -15,6 +15,7 @@ import org.ensemblerules.fleet.FleetDifference;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.DifferenceJson;
+import org.ensemblerules.tables.DifferenceLine;
 import org.ensemblerules.tables.JsonLines;
 import org.ensemblerules.verdict.Assessment;
 import picocli.CommandLine.Command;
@@ -101,16 +102,20 @@ final class DifferenceCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     RuleSetDifference difference = RuleSetDifference.between(now, then);
     if (json.isAsked()) {
-      out.println(DifferenceJson.write(difference));
-      difference.changes().forEach(change -> out.println(DifferenceJson.write(change)));
+      tell(out, DifferenceLine.Rules.of(difference));
+      difference.changes().forEach(change -> tell(out, DifferenceLine.ChangedRow.of(change)));
       FleetDifference all =
           FleetDifference.between(
-              now, then, fleet, day, each -> out.println(DifferenceJson.write(each)));
-      out.println(DifferenceJson.write(all));
+              now, then, fleet, day, each -> tell(out, DifferenceLine.ChangedElement.of(each)));
+      tell(out, DifferenceLine.ChangedFleet.of(all));
     } else {
       out.print(
           DifferenceText.of(difference, rows) + DifferenceText.onFleet(now, then, fleet, day));
     }
+  }
+
+  private static void tell(PrintWriter out, DifferenceLine line) {
+    out.println(DifferenceJson.write(line));
   }
 
   /** Without a name the edition is counted from the last one published. */

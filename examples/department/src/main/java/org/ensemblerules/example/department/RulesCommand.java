@@ -60,7 +60,8 @@ final class RulesCommand implements Callable<Integer> {
         .getOut()
         .print(
             json.isAsked()
-                ? AdoptionJson.write(tables, adoptions, code(), day, bought) + "\n"
+                ? AdoptionJson.write(AdoptionJson.Answer.of(tables, adoptions, code(), day, bought))
+                    + "\n"
                 : AdoptionText.of(tables, adoptions, code(), day, bought));
     return ExitCodes.ALL_READ;
   }
