@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import org.ensemblerules.source.InvalidValueException;
-import org.ensemblerules.tables.JsonFault;
 import org.ensemblerules.tables.JsonLines;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
@@ -27,37 +26,31 @@ final class KeptLists {
   /** The good entries of a list in which one fewer makes no answer milder; bad ones are told. */
   <T> List<T> good(String file, JsonLines.Reading<T> reading) throws IOException {
     List<T> entries = new ArrayList<>();
-    try (JsonLines<T> lines = Input.open(file, in, reading)) {
-      GoodLines<T> good = new GoodLines<>(file, lines, entry -> "", spec, json);
-      good.forEachRemaining(entries::add);
-      bad += good.bad();
-    }
+    bad += read(file, reading, entries);
     return entries;
   }
 
   /**
-   * All entries of a list in which one fewer could make an answer milder.
+   * All entries of a list in which one fewer could make an answer milder; bad ones are told.
    *
-   * @throws RefusedException if one is bad; it lists every fault
+   * @throws RefusedException if one is bad
    */
   <T> List<T> whole(String file, JsonLines.Reading<T> reading) throws IOException {
     List<T> entries = new ArrayList<>();
-    List<String> faults = new ArrayList<>();
-    try (JsonLines<T> lines = Input.open(file, in, reading)) {
-      lines.stream()
-          .forEach(
-              entry -> {
-                if (entry instanceof JsonLines.Line<T> line) {
-                  entries.add(line.value());
-                } else if (entry instanceof JsonLines.BadLine<T> refused) {
-                  refused.faults().stream().map(JsonFault::toString).forEach(faults::add);
-                }
-              });
-    }
-    if (!faults.isEmpty()) {
-      throw new RefusedException(faults);
+    if (read(file, reading, entries) > 0) {
+      throw RefusedException.told();
     }
     return entries;
+  }
+
+  /** Takes the good entries, tells the bad ones, and says how many those are. */
+  private <T> int read(String file, JsonLines.Reading<T> reading, List<T> entries)
+      throws IOException {
+    try (JsonLines<T> lines = Input.open(file, in, reading)) {
+      GoodLines<T> good = new GoodLines<>(file, lines, entry -> "", spec, json);
+      good.forEachRemaining(entries::add);
+      return good.bad();
+    }
   }
 
   /** Makes something of entries; what cannot be is a fault of the command line. */

@@ -6,7 +6,12 @@ import java.util.List;
 final class RefusedException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
-  /** Takes the faults, one a line. */
+  /** A file whose faults were told as they were found. */
+  static RefusedException told() {
+    return new RefusedException(List.of());
+  }
+
+  /** Takes the faults that are still to be told, one a line. */
   RefusedException(List<String> faults) {
     super(String.join(System.lineSeparator(), faults));
   }
