@@ -19,8 +19,7 @@ public enum CareAction {
   /** Kept by a named custodian, whom those name who may release it. */
   CUSTODY("hand it to a named custodian", Task.INCIDENT_RELEASE, null),
   /** An expert finds out what it met and whether it can be cleaned of that. */
-  FIND_OUT(
-      "have found out what it met and whether it can be cleaned", null, Check.EXPERT_EVALUATION),
+  FIND_OUT("find out what it met and whether it can be cleaned", null, Check.EXPERT_EVALUATION),
   /** The drag rescue device taken out of its coat. */
   TAKE_OUT_DRAG_RESCUE_DEVICE("take the drag rescue device out", Task.ADVANCED_CLEANING, null),
   /** Shell and liners taken apart. */
@@ -39,7 +38,7 @@ public enum CareAction {
   SHOW_CLEAN("show it clean", null, Check.CLEANLINESS),
   /** The drag rescue device laid again, and the way it lies looked at. */
   LAY_DRAG_RESCUE_DEVICE(
-      "lay the drag rescue device again as its instructions show", null, Check.DRAG_RESCUE_ROUTING),
+      "put the drag rescue device back as its instructions show", null, Check.DRAG_RESCUE_ROUTING),
   /** Taken out of service for good. */
   NO_RETURN("retire it; it does not go back into service", Task.RETIREMENT, null);
 

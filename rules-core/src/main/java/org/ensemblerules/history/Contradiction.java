@@ -43,4 +43,14 @@ public record Contradiction(Kind kind, Event event, String found, String allowed
   public String field() {
     return "history " + event.name();
   }
+
+  /**
+   * Returns it on one line.
+   *
+   * @return the text, as in {@code AFTER_DISPOSAL, 2025-06-01; possible: nothing after it was
+   *     disposed of, 2025-03-03}; never null
+   */
+  public String text() {
+    return kind + ", " + found + "; possible: " + allowed;
+  }
 }

@@ -2,7 +2,9 @@ package org.ensemblerules.record;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
@@ -13,6 +15,8 @@ import org.ensemblerules.retirement.DisposalRoute;
 
 /** What history and file say of what happened to an element. */
 final class EventEntries {
+  private static final Pattern CAPITAL = Pattern.compile("[A-Z]");
+
   private final RecordFile file;
   private final History history;
 
@@ -49,7 +53,7 @@ final class EventEntries {
       }
       for (Event event : events) {
         if (!has(row.item(), event, detail)) {
-          missing.add(detail.text() + " of " + named(event));
+          missing.add(detail.text() + " when " + happened(event));
         }
       }
     }
@@ -60,8 +64,10 @@ final class EventEntries {
     return missing;
   }
 
-  private static String named(Event event) {
-    return event.name() + " on " + event.when();
+  private static String happened(Event event) {
+    return CAPITAL.matcher(event.name()).replaceAll(" $0").strip().toLowerCase(Locale.ROOT)
+        + " on "
+        + event.when();
   }
 
   private boolean has(RecordItem item, Event event, RecordDetail detail) {

@@ -55,7 +55,7 @@ public final class RecordCheck {
           new ArrayList<>(item.isOnLabel() ? labels.differences(item) : events.faults(item));
       contradictions.stream()
           .filter(each -> concerns(each, item))
-          .map(each -> each.kind() + ", " + each.found() + "; possible: " + each.allowed())
+          .map(Contradiction::text)
           .distinct()
           .forEach(faults::add);
       answers.put(item, answer(row.get(), missing, faults, events.notYet(item)));

@@ -89,7 +89,7 @@ public final class DisposalTable {
       }
       DisposalRouteRow row = cells.get(new Cell(place, route));
       if (row == null) {
-        whyNot.add("not open to what was retired for " + reason);
+        whyNot.add("not open where the cause of retirement is " + reason);
       } else {
         opening.add(row);
         row.conditions().stream()

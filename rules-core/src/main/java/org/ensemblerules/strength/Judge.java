@@ -72,9 +72,9 @@ public final class Judge {
             + " of "
             + report.site()
             + " on "
-            + report.element()
+            + report.use()
             + " "
-            + report.use());
+            + report.element());
   }
 
   private static StrengthResult judged(

@@ -4,6 +4,7 @@ import com.google.common.collect.Maps;
 import java.math.BigDecimal;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import org.ensemblerules.measure.NumberSize;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.source.InvalidValueException;
@@ -82,8 +83,10 @@ public sealed interface Purpose {
           + policy
           + ": "
           + percent.toPlainString()
-          + " % of the value when new "
-          + whenNew;
+          + " % of the value when new, "
+          + whenNew.entrySet().stream()
+              .map(value -> value.getKey() + " " + value.getValue())
+              .collect(Collectors.joining(", "));
     }
   }
 

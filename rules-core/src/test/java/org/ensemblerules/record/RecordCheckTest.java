@@ -108,7 +108,7 @@ class RecordCheckTest {
   void aDateCountsToTheDayAndOfManufactureToTheMonth() {
     RecordFile.Builder month = Filed.file(List.of(new Event.Retired(Filed.on("2024-01"), "worn")));
     assertThat(missing(RecordItem.RETIREMENT_DATE, month))
-        .containsExactly("the day of Retired on 2024-01");
+        .containsExactly("the day when retired on 2024-01");
     Label year = Label.builder().manufactured(MarkedDate.parse("2020")).build();
     RecordFile.Builder toTheYear =
         RecordFile.builder(Filed.helmet(known -> known.label(year)), History.empty());
@@ -172,12 +172,12 @@ class RecordCheckTest {
             Filed.cleaned("2021-05-21"),
             Filed.repaired("2021-05-25"));
     assertThat(missing(RecordItem.ISSUE_DATE_AND_CONDITION, Filed.file(bare)))
-        .containsExactly("the condition of Issued on 2020-06-01");
+        .containsExactly("the condition when issued on 2020-06-01");
     assertThat(missing(RecordItem.ADVANCED_INSPECTIONS, Filed.file(bare)))
-        .containsExactly("what was found of Inspected on 2021-05-20");
+        .containsExactly("what was found when inspected on 2021-05-20");
     assertThat(missing(RecordItem.ADVANCED_CLEANINGS, Filed.file(bare))).hasSize(1);
     assertThat(missing(RecordItem.CLEANING_REASON_AND_DOER, Filed.file(bare)))
-        .containsExactly("the reason of Cleaned on 2021-05-21");
+        .containsExactly("the reason when cleaned on 2021-05-21");
     assertThat(missing(RecordItem.REPAIRS, Filed.file(bare))).hasSize(1);
     RecordFile.Builder noted =
         Filed.file(bare)
@@ -200,7 +200,7 @@ class RecordCheckTest {
         Filed.file(twice)
             .note(note(RecordItem.ADVANCED_CLEANINGS, "2021-05-21", RecordDetail.FINDINGS));
     assertThat(missing(RecordItem.ADVANCED_CLEANINGS, file))
-        .containsExactly("what was found of Cleaned on 2022-05-21");
+        .containsExactly("what was found when cleaned on 2022-05-21");
     assertThat(missing(RecordItem.CLEANING_REASON_AND_DOER, file)).hasSize(2);
   }
 

@@ -143,7 +143,7 @@ class DisposalTableTest {
                     YesNoUnknown.NO))
             .get(0);
     assertThat(((RouteAnswer.Closed) destroy).whyNot())
-        .containsExactly("not open to what was retired for CANNOT_BE_CLEANED");
+        .containsExactly("not open where the cause of retirement is CANNOT_BE_CLEANED");
   }
 
   @Test
