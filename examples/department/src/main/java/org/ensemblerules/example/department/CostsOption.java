@@ -24,10 +24,9 @@ final class CostsOption {
   @Option(
       names = "--costs",
       paramLabel = "FILE",
-      description = {
-        "JSON Lines file of what new gear, cleanings and repairs cost. Default: the invented",
-        "department's for its own gear, none for other gear."
-      })
+      description =
+          "JSON Lines file of what new gear, cleanings and repairs cost. Default: the invented"
+              + " department's for its own gear, none for other gear.")
   private Optional<String> file = Optional.empty();
 
   /**

@@ -49,14 +49,16 @@ final class CustodyCommand implements Callable<Integer> {
     RuleSet rules = rulesOption.rules(spec);
     LocalDate day = asOf.orElseGet(() -> LocalDate.now(clock));
     CustodyTable steps = rules.tables().records().custodySteps();
+    CustodyText text = new CustodyText();
     return file.answer(
         new RequestFile.Question<>(
             SAMPLE,
             CustodyJson::read,
             CustodyJson.Request::element,
             false,
-            request -> CustodyText.of(request.element(), steps.check(request.custody(), day)),
-            request -> CustodyJson.write(request, steps.check(request.custody(), day), day)),
+            request -> text.of(request.element(), steps.check(request.custody(), day)),
+            request -> CustodyJson.write(request, steps.check(request.custody(), day), day),
+            text::notes),
         in,
         spec,
         rules);

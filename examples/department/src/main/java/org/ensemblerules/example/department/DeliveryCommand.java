@@ -46,10 +46,9 @@ final class DeliveryCommand implements Callable<Integer> {
   @Option(
       names = "--orders",
       paramLabel = "FILE",
-      description = {
-        "JSON Lines file of orders with what came for each. Default: that of the invented",
-        "department."
-      })
+      description =
+          "JSON Lines file of orders with what came for each. Default: that of the invented"
+              + " department.")
   private Optional<String> orders = Optional.empty();
 
   DeliveryCommand(InputStream in, Clock clock) {

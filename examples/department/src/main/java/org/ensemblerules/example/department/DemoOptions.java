@@ -33,9 +33,8 @@ final class DemoOptions {
   @Option(
       names = "--write-doers",
       paramLabel = "FILE",
-      description = {
-        "Also write the register of its doers, for --doers; what --write writes then names them."
-      })
+      description =
+          "Also write the register of its doers, for --doers; what --write writes then names them.")
   private Optional<Path> doers = Optional.empty();
 
   @Option(

@@ -30,8 +30,8 @@ import picocli.CommandLine.Spec;
     name = "difference",
     description = {
       "Tells what another edition changes: row by row, and for each piece of gear.",
-      "Gear is judged by what is on its record, so that what the other edition wants looked at",
-      "besides counts as not looked at. A bad line is named on the standard error."
+      "Gear is judged by what is on its record, so that what the other edition wants looked at"
+          + " besides counts as not looked at. A bad line is named on the standard error."
     })
 final class DifferenceCommand implements Callable<Integer> {
   private final InputStream in;

@@ -36,14 +36,16 @@ final class DisposalCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     RuleSet rules = rulesOption.rules(spec);
     DisposalTable routes = rules.tables().records().disposalRoutes();
+    DisposalText text = new DisposalText();
     return file.answer(
         new RequestFile.Question<>(
             SAMPLE,
             DisposalJson::read,
             DisposalJson.Request::element,
             false,
-            request -> DisposalText.of(request, routes.routes(request.gear())),
-            request -> DisposalJson.write(request, routes.routes(request.gear()))),
+            request -> text.of(request, routes.routes(request.gear())),
+            request -> DisposalJson.write(request, routes.routes(request.gear())),
+            text::notes),
         in,
         spec,
         rules);

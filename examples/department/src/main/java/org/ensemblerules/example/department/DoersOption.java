@@ -34,18 +34,16 @@ final class DoersOption {
   @Option(
       names = "--doers",
       paramLabel = "FILE",
-      description = {
-        "Register of the people and companies that the records name, with what they are trained or",
-        "verified for. May be given several times."
-      })
+      description =
+          "Register of the people and companies that the records name, with what they are trained"
+              + " or verified for. May be given several times.")
   private List<String> files = List.of();
 
   @Option(
       names = "--known-doers-only",
-      description = {
-        "A line is bad if it names somebody whom no register has. Without this the line is",
-        "answered, and what they did does not count."
-      })
+      description =
+          "A line is bad if it names somebody whom no register has. Without this the line is"
+              + " answered, and what they did does not count.")
   private boolean knownOnly;
 
   /**

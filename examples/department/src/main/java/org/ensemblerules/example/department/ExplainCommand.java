@@ -28,10 +28,9 @@ import picocli.CommandLine.Spec;
 /** The full verdict of one element. */
 @Command(
     name = "explain",
-    description = {
-      "Tells on one screen why an element of the invented department or of a file is in or out of",
-      "service, and what brings it back."
-    })
+    description =
+        "Tells on one screen why an element of the invented department or of a file is in or out of"
+            + " service, and what brings it back.")
 final class ExplainCommand implements Callable<Integer> {
   private final InputStream in;
   private final Clock clock;

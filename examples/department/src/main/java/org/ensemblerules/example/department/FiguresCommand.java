@@ -20,8 +20,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "figures",
     description = {
-      "Counts: inspected in time, overdue, ages, findings by part and age, why gear is out; what",
-      "washes and repairs cost beside new gear, as advice.",
+      "Counts: inspected in time, overdue, ages, findings by part and age, why gear is out; what"
+          + " washes and repairs cost beside new gear, as advice.",
       "A bad line is named on the standard error; the others are answered."
     })
 final class FiguresCommand implements Callable<Integer> {

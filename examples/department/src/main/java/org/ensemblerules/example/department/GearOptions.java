@@ -40,19 +40,17 @@ final class GearOptions {
   @Parameters(
       arity = "0..1",
       paramLabel = "FILE",
-      description = {
-        "JSON Lines file of assessments, or - for the standard input; who has what is taken from",
-        "the records. Default: the invented department."
-      })
+      description =
+          "JSON Lines file of assessments, or - for the standard input; who has what is taken from"
+              + " the records. Default: the invented department.")
   private Optional<String> file = Optional.empty();
 
   @Option(
       names = "--where",
       paramLabel = "FILE",
-      description = {
-        "JSON Lines file of who has which element and where it is. What it does not have is taken",
-        "from the records."
-      })
+      description =
+          "JSON Lines file of who has which element and where it is. What it does not have is taken"
+              + " from the records.")
   private Optional<String> where = Optional.empty();
 
   @Option(

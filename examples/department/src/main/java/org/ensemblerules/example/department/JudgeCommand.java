@@ -6,6 +6,7 @@ import java.io.PrintWriter;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.ensemblerules.example.department.Answers.Answer;
 import org.ensemblerules.example.department.report.StrengthText;
 import org.ensemblerules.ruleset.RuleSet;
@@ -53,14 +54,18 @@ final class JudgeCommand implements Callable<Integer> {
             TestCaseJson::read,
             given -> {
               StrengthResult result = judge(rules, given);
-              outcomes.merge(name(result), 1, Integer::sum);
+              outcomes.merge(StrengthText.name(result), 1, Integer::sum);
               return Answer.of(
                   given.id(),
                   file.isJson() ? TestCaseJson.write(given, result) : text.of(given, result));
             });
     if (!file.isJson()) {
       out.print(text.notes());
-      out.println(outcomes + (answers.bad() == 0 ? "" : ", bad lines: " + answers.bad()));
+      String sums =
+          outcomes.entrySet().stream()
+              .map(outcome -> outcome.getValue() + " " + outcome.getKey())
+              .collect(Collectors.joining(", "));
+      out.println(sums + (answers.bad() == 0 ? "" : "; bad lines: " + answers.bad()));
       out.println("Requirements are for new material. Manufacturer, authority and law prevail.");
     }
     return answers.exitCode();
@@ -69,9 +74,5 @@ final class JudgeCommand implements Callable<Integer> {
   private static StrengthResult judge(RuleSet rules, TestCase given) {
     return Judge.judge(
         rules.tables().strength(), given.product(), given.report(), given.purpose(), given.rule());
-  }
-
-  private static String name(StrengthResult result) {
-    return result instanceof StrengthResult.Judged judged ? judged.outcome().name() : "NO RESULT";
   }
 }

@@ -35,10 +35,9 @@ final class MembersOption {
   @Option(
       names = "--sets",
       paramLabel = "FILE",
-      description = {
-        "JSON Lines file of what sets must have, where their elements must be shown to meet, and",
-        "which sizes fit whom."
-      })
+      description =
+          "JSON Lines file of what sets must have, where their elements must be shown to meet, and"
+              + " which sizes fit whom.")
   private Optional<String> sets = Optional.empty();
 
   @Option(

@@ -23,10 +23,9 @@ import picocli.CommandLine.Spec;
 /** What safety notices touch, and who is ready before and after them. */
 @Command(
     name = "notice",
-    description = {
-      "Tells what safety notices touch, certainly or possibly, and who is ready before and after",
-      "them."
-    })
+    description =
+        "Tells what safety notices touch, certainly or possibly, and who is ready before and after"
+            + " them.")
 final class NoticeCommand implements Callable<Integer> {
   private final InputStream in;
   private final Clock clock;

@@ -13,10 +13,9 @@ final class NoticesOption {
   @Option(
       names = "--notices",
       paramLabel = "FILE",
-      description = {
-        "JSON Lines file of safety notices that are not settled. Default: that of the invented",
-        "department for its own gear, none for other gear."
-      })
+      description =
+          "JSON Lines file of safety notices that are not settled. Default: that of the invented"
+              + " department for its own gear, none for other gear.")
   private Optional<String> file = Optional.empty();
 
   /** Reads the notices. One that cannot be read may touch anything, so that nothing is answered. */

@@ -24,10 +24,9 @@ final class OverlayOption {
   @Option(
       names = "--overlay",
       paramLabel = "FILE",
-      description = {
-        "Overlay to lay over the edition: a JSON file, or the name of one that comes with the",
-        "library, as in WASHINGTON. May be given several times."
-      })
+      description =
+          "Overlay to lay over the edition: a JSON file, or the name of one that comes with the"
+              + " library, as in WASHINGTON. May be given several times.")
   private List<String> overlays = List.of();
 
   /**

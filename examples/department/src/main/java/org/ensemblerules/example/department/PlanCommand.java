@@ -25,8 +25,8 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "plan",
     description = {
-      "Forecasts what leaves service and plans its replacement under a yearly budget, the earliest",
-      "needed first.",
+      "Forecasts what leaves service and plans its replacement under a yearly budget, the earliest"
+          + " needed first.",
       "A bad line is named on the standard error; the others are answered."
     })
 final class PlanCommand implements Callable<Integer> {

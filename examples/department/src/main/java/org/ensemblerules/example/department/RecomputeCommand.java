@@ -9,6 +9,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.ensemblerules.example.department.report.RecomputeText;
 import org.ensemblerules.gear.NamedElement;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.JsonLines;
@@ -27,8 +28,9 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "recompute",
     description = {
-      "Computes stored verdicts again, each for its day, and says whether it is the same,",
-      "or in what the verdict or the rules differ. A bad line is named on the standard error."
+      "Computes stored verdicts again, each for its day, and says whether it is the same, or in"
+          + " what the verdict or the rules differ.",
+      "A bad line is named on the standard error."
     })
 final class RecomputeCommand implements Callable<Integer> {
   private final InputStream in;
@@ -63,14 +65,12 @@ final class RecomputeCommand implements Callable<Integer> {
         Input.open(file, in, VerdictJson::read)
             .map(
                 then ->
-                    then.element()
-                        + " as of "
-                        + then.asOf()
-                        + ": "
-                        + outcome(
+                    RecomputeText.of(
+                        then,
+                        outcome(
                             rules.computeIfAbsent(then.asOf(), this::rules),
                             Optional.ofNullable(judged.get(then.element())),
-                            then))) {
+                            then)))) {
       GoodLines<String> answers =
           new GoodLines<>(file, lines, answer -> "", spec, new JsonOption());
       answers.forEachRemaining(out::println);

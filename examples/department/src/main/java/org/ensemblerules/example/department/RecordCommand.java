@@ -61,6 +61,7 @@ final class RecordCommand implements Callable<Integer> {
     RuleSet rules = rulesOption.rules(spec);
     LocalDate day = asOf.orElseGet(() -> LocalDate.now(clock));
     Optional<RetentionPolicy> policy = policy();
+    RecordText text = new RecordText();
     int code =
         file.answer(
             new RequestFile.Question<>(
@@ -69,9 +70,10 @@ final class RecordCommand implements Callable<Integer> {
                 RecordFile::element,
                 true,
                 one ->
-                    RecordText.of(
+                    text.of(
                         one, rules.check(one, day), rules.tables().records().pfasLaws(), policy),
-                one -> FileAnswerJson.write(FileAnswerJson.Answer.of(rules, one, day, policy))),
+                one -> FileAnswerJson.write(FileAnswerJson.Answer.of(rules, one, day, policy)),
+                text::notes),
             in,
             spec,
             rules);

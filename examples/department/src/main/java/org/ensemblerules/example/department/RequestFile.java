@@ -49,18 +49,7 @@ final class RequestFile {
       boolean once,
       Function<T, String> text,
       Function<T, String> json,
-      Supplier<String> notes) {
-    /** A question whose answers need nothing below them. */
-    Question(
-        String sample,
-        JsonLines.Reading<T> reading,
-        Function<T, Element> element,
-        boolean once,
-        Function<T, String> text,
-        Function<T, String> json) {
-      this(sample, reading, element, once, text, json, () -> "");
-    }
-  }
+      Supplier<String> notes) {}
 
   /** Tells whether the answers are for programs. */
   boolean isJson() {

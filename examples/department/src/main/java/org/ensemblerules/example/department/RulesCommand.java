@@ -21,7 +21,7 @@ import picocli.CommandLine.Spec;
 /** Which rules hold at a place. */
 @Command(
     name = "rules",
-    description = "Tells what the law of a place asks to go by, subject by subject.")
+    description = "Tells which rules the law of a place names, subject by subject.")
 final class RulesCommand implements Callable<Integer> {
   private final Clock clock;
 

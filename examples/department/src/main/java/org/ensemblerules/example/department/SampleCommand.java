@@ -77,10 +77,9 @@ final class SampleCommand implements Callable<Integer> {
 
   @Parameters(
       paramLabel = "COMMAND",
-      description = {
-        "The command, as in assess or care; or a list beside the gear: costs, fittings, members,",
-        "notices, orders, sets or where."
-      })
+      description =
+          "The command, as in assess or care; or a list beside the gear: costs, fittings, members,"
+              + " notices, orders, sets or where.")
   private String command = "";
 
   @Option(names = "--short", description = "Names the criteria of an inspection short.")

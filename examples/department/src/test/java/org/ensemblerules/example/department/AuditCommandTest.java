@@ -19,7 +19,7 @@ class AuditCommandTest {
     ProgramRun run = ProgramRun.of("audit", "--as-of", "2026-11-25");
     assertThat(run.code()).isZero();
     ShippedRules.editions()
-        .forEach(edition -> assertThat(run.out()).contains(edition.id() + ": sound"));
+        .forEach(edition -> assertThat(run.out()).contains(edition.title() + ": sound"));
     assertThat(run.out()).contains("combinations").doesNotContain("FAULTS");
     assertThat(run.out().lines()).hasSameSizeAs(RulesOption.known());
     ProgramRun whole =
@@ -32,7 +32,9 @@ class AuditCommandTest {
   void oneEditionOnly() {
     ProgramRun run = ProgramRun.of("audit", "--edition", "2008", "--as-of", "2026-11-25");
     assertThat(run.code()).isZero();
-    assertThat(run.out()).contains("NFPA_1851_2008: sound").doesNotContain("NFPA_1851_2020: ");
+    assertThat(run.out())
+        .contains("NFPA 1851, 2008 edition: sound")
+        .doesNotContain("2020 edition: ");
     ProgramRun unknown = ProgramRun.of("audit", "--edition", "1999");
     assertThat(unknown.code()).isEqualTo(ExitCodes.USAGE);
     assertThat(unknown.err()).contains("--edition: found 1999, allowed: [NFPA_1851_2008, ");
@@ -59,7 +61,7 @@ class AuditCommandTest {
             "audit", "--edition", "2020", "--overlay", ours, "--overlay", "NEW_JERSEY", "--notes");
     assertThat(run.code()).isZero();
     assertThat(run.out())
-        .contains("NFPA_1851_2020 with EXAMPLETON, NEW_JERSEY: sound")
+        .contains("NFPA 1851, 2020 edition with EXAMPLETON, NEW_JERSEY: sound")
         .contains("ADDS_NOTHING at yearly-inspection")
         .contains("asks for no more than NFPA_1851_2020 where the row applies");
     assertThat(run.out().lines()).allMatch(line -> line.length() <= 120);

@@ -32,7 +32,7 @@ class CriteriaCommandTest {
         ProgramRun.of(
             "criteria", "HOOD", "PROXIMITY", "--inspection", "ROUTINE", "--edition", "2008");
     assertThat(run.code()).isZero();
-    assertThat(run.out()).contains("routine inspection").contains("NFPA_1851_2008");
+    assertThat(run.out()).contains("routine inspection").contains("NFPA 1851, 2008 edition");
   }
 
   @Test

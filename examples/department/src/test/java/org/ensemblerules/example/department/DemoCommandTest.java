@@ -62,9 +62,9 @@ class DemoCommandTest {
   @Test
   void reportsCountsAndTheMostUrgentOnOnePage() {
     assertThat(run.out())
-        .contains("SERVICEABLE  CLEAN  REPAIR  REPLACE_PART  EVALUATE  RETIRE  PRESERVE")
-        .contains("CONDITION    OVERDUE      PAPER        all")
-        .containsSubsequence("THE 10 MOST URGENT", "2-03-COAT", "PRESERVE", "RETIRE")
+        .contains("fit for duty  clean  repair  replace a part  evaluate  retire  hold as found")
+        .contains("condition    overdue  paperwork        all")
+        .containsSubsequence("THE 10 MOST URGENT", "2-03-COAT", "hold as found", "retire")
         .contains("CAUTIONS FOR ALL OF THE ABOVE")
         .contains("The rest: demo --out-of-service");
     assertThat(run.out().lines()).hasSizeLessThanOrEqualTo(60);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.ShippedRules;
@@ -20,7 +21,7 @@ class DifferenceCommandTest {
     assertThat(run.err()).isEmpty();
     assertThat(run.code()).isEqualTo(ExitCodes.ALL_READ);
     assertThat(run.out())
-        .contains("WHAT NFPA_1851_2020 CHANGES IN THE RULES OF NFPA_1851_2014")
+        .contains("What NFPA 1851, 2020 edition changes in the rules of NFPA 1851, 2014 edition")
         .contains("tightened", "loosened", "only reworded", "TIGHTENED\n")
         .contains("WHAT IT CHANGES FOR THE GEAR, judged for 2026-11-25")
         .contains(" elements: ", " in service now, ", "ELEMENTS\n")
@@ -46,11 +47,15 @@ class DifferenceCommandTest {
 
   @Test
   void withoutEditionsItSetsTheLastTwoAgainstEachOther() {
-    List<OriginId> known = RulesOption.known();
-    String last = known.get(known.size() - 1).value();
-    String before = known.get(known.size() - 2).value();
+    List<Edition> known =
+        ShippedRules.editions().stream()
+            .filter(edition -> RulesOption.known().contains(edition.id()))
+            .sorted()
+            .toList();
+    String last = known.get(known.size() - 1).title();
+    String before = known.get(known.size() - 2).title();
     assertThat(ProgramRun.of("difference").out())
-        .startsWith("WHAT " + last + " CHANGES IN THE RULES OF " + before);
+        .startsWith("What " + last + " changes in the rules of " + before);
   }
 
   @Test
@@ -97,7 +102,7 @@ class DifferenceCommandTest {
     assertThat(run.code()).isEqualTo(ExitCodes.ALL_READ);
     assertThat(run.out())
         .contains("668 elements: ", "; something changes for 57\n")
-        .contains("now   exempt in reserve\n", "water temperature MAXIMUM and 17 more like it\n")
+        .contains("now   exempt in reserve\n", "water temperature maximum and 17 more like it\n")
         .contains("overheated-in-washing/COAT/STRUCTURAL");
   }
 }

@@ -90,8 +90,8 @@ class FleetCommandsTest {
   void aLargerBudgetLeavesFewerWithoutAndNoneCostsNothing() {
     String small = words(ProgramRun.of("plan", "--budget", "30000"));
     String large = words(ProgramRun.of("plan", "--budget", "60000"));
-    assertThat(small).contains("left without at the end");
-    assertThat(large).doesNotContain("left without at the end");
+    assertThat(small).contains("without gear at the end");
+    assertThat(large).doesNotContain("without gear at the end");
     assertThat(words(ProgramRun.of("plan", "--budget", "0"))).contains("total 0.00");
     assertThat(words(ProgramRun.of("plan", "--budget", "60000", "--smooth")))
         .contains("without a price");

@@ -108,7 +108,7 @@ class OverlayOptionTest {
     String loosened =
         "loosened by MAKER_TWO_PATTERN_CS: water temperature at most 60 degC by its row"
             + " maker-two-water/COAT/STRUCTURAL in place of at most 105 degF (also printed: 40"
-            + " degC) by row water-temperature/COAT/STRUCTURAL of NFPA_1851_2008";
+            + " degC) by row water-temperature/COAT/STRUCTURAL of NFPA 1851, 2008 edition";
     assertThat(words(ProgramRun.of("explain", "4-12-COAT", "--overlay", instructions)))
         .contains("4-12-COAT structural coat SERVICEABLE (IN)", loosened);
     ProgramRun due = ProgramRun.of("due", "--overlay", instructions);

@@ -51,7 +51,9 @@ class RecomputeCommandTest {
     assertThat(run.out().lines())
         .hasSize(GEAR.size())
         .allMatch(line -> line.contains(" as of 2026-11-25: the same verdict: "))
-        .contains("1-01-COAT COAT STRUCTURAL as of 2026-11-25: the same verdict: IN, SERVICEABLE");
+        .contains(
+            "1-01-COAT, structural coat, as of 2026-11-25: the same verdict: in service, fit for"
+                + " duty");
   }
 
   @Test
@@ -92,7 +94,9 @@ class RecomputeCommandTest {
     Files.writeString(gear, GEAR.get(0).replaceFirst(",\"history\":.*$", "}"));
     Files.write(verdicts, lines.subList(0, 1));
     assertThat(recompute().out())
-        .contains("another verdict by the same rules: then IN, SERVICEABLE, now OUT, ")
-        .contains("they differ in REASONS, ACTIONS");
+        .contains(
+            "another verdict by the same rules: then in service, fit for duty, now out of service,"
+                + " ")
+        .contains("they differ in reasons, actions");
   }
 }

@@ -10,11 +10,11 @@ class RulesCommandTest {
     ProgramRun run = ProgramRun.of("rules", "--place", "US-WA");
     assertThat(run.code()).isEqualTo(ExitCodes.ALL_READ);
     assertThat(run.out())
-        .contains("What the law of US-WA asks to go by, on 2026-11-25")
+        .contains("Rules that the law of US-WA names, as of 2026-11-25")
         .contains(
-            "US-WA: fixed edition, NFPA_1851_2008",
+            "US-WA: fixed edition, NFPA 1851, 2008 edition",
             "US-WA: manufacturer",
-            "US: fixed edition, US_FEDERAL_1980")
+            "US: fixed edition, 29 CFR 1910.156, Fire brigades, 1980")
         .contains("wac-296-305-02001")
         .contains("age\n  - not known");
     assertThat(run.out().replaceAll("\\s+", " ")).contains("never more than six months apart");
@@ -24,7 +24,7 @@ class RulesCommandTest {
   void whatDecidesAtPurchaseNeedsItsDay() {
     assertThat(ProgramRun.of("rules", "--place", "US-TX").out()).contains("US-TX: at purchase (");
     assertThat(ProgramRun.of("rules", "--place", "US-TX", "--bought", "2015-01-01").out())
-        .contains("US-TX: at purchase, NFPA_1971_2013");
+        .contains("US-TX: at purchase, NFPA 1971, 2013 edition");
   }
 
   @Test

@@ -8,7 +8,7 @@ import org.ensemblerules.ruleset.AdoptionAnswer;
 import org.ensemblerules.ruleset.AdoptionRow;
 import org.ensemblerules.ruleset.AdoptionTable;
 import org.ensemblerules.ruleset.Subject;
-import org.ensemblerules.source.OriginId;
+import org.ensemblerules.source.Edition;
 import org.ensemblerules.tables.LoadedTables;
 
 /** What the law of a place asks to go by, for people. */
@@ -32,7 +32,7 @@ public final class AdoptionText {
       LocalDate day,
       Optional<LocalDate> bought) {
     TextPage page = new TextPage();
-    page.line("What the law of " + place + " asks to go by, on " + day);
+    page.line("Rules that the law of " + place + " names, as of " + day);
     RowNotes rows = new RowNotes();
     for (Subject subject : Subject.values()) {
       page.blank();
@@ -40,8 +40,9 @@ public final class AdoptionText {
       AdoptionAnswer answer = adoptions.inForce(place, day, subject);
       if (answer instanceof AdoptionAnswer.Rules held) {
         for (AdoptionAnswer.Held one : held.rules()) {
-          Optional<OriginId> edition =
-              AdoptionTable.choose(one.row(), tables.editions(subject), day, bought);
+          Optional<String> edition =
+              AdoptionTable.choose(one.row(), tables.editions(subject), day, bought)
+                  .map(id -> tables.edition(id).map(Edition::title).orElseGet(id::value));
           page.wrapped("  - ", text(one, edition) + " " + rows.cite(List.of(one.row())));
         }
       } else {
@@ -58,14 +59,14 @@ public final class AdoptionText {
     return page.toString();
   }
 
-  private static String text(AdoptionAnswer.Held held, Optional<OriginId> edition) {
+  private static String text(AdoptionAnswer.Held held, Optional<String> edition) {
     AdoptionRow row = held.row();
     return row.where()
         + ": "
         + PlainWords.of(row.kind())
-        + edition.map(id -> ", " + id).orElse("")
+        + edition.map(title -> ", " + title).orElse("")
         + " ("
-        + row.from().map(from -> "from " + from).orElse("since when was not seen")
+        + row.from().map(from -> "from " + from).orElse("first day not seen")
         + row.before().map(before -> ", before " + before).orElse("")
         + ")"
         + (held.stale() ? ", reviewed only through " + row.provenance().reviewedThrough() : "")

@@ -31,9 +31,9 @@ public final class AuditText {
         .forEach(
             (edition, report) -> {
               if (report.isSound() && !whole) {
-                page.line(inShort(edition.value() + laid, report));
+                page.line(inShort(PlainWords.of(edition) + laid, report));
               } else {
-                one(page, edition.value() + laid, report);
+                one(page, PlainWords.of(edition) + laid, report);
                 page.blank();
               }
             });
@@ -44,10 +44,10 @@ public final class AuditText {
     return title
         + ": sound; "
         + number(report.rows())
-        + " rows, "
+        + " rows; all "
         + number(report.combinations())
-        + " combinations answered as they say"
-        + (report.notes().isEmpty() ? "" : ", " + report.notes().size() + " noted (--notes)");
+        + " combinations get the answer their rows give"
+        + (report.notes().isEmpty() ? "" : "; notes: " + report.notes().size() + " (--notes)");
   }
 
   private static void one(TextPage page, String title, AuditReport report) {
@@ -61,13 +61,13 @@ public final class AuditText {
     if (!report.proved().isEmpty()) {
       page.wrapped(
           "Proved     ",
-          number(report.combinations()) + " combinations, each answered as its rows say:");
+          number(report.combinations()) + " combinations get the answer their rows give:");
       report
           .proved()
           .forEach((what, count) -> page.wrapped("           ", number(count) + " of " + what));
     }
     list(page, "FAULTS", report.faults());
-    list(page, "Noted, and no fault", report.notes());
+    list(page, "NOTES, NO FAULTS", report.notes());
   }
 
   private static void list(TextPage page, String title, List<Flaw> flaws) {
@@ -84,7 +84,7 @@ public final class AuditText {
         page.wrapped(
             "      rows      ", several(flaw.rows().stream().map(RowKey::value).toList(), ", "));
       }
-      flaw.reason().ifPresent(reason -> page.wrapped("      they say  ", reason));
+      flaw.reason().ifPresent(reason -> page.wrapped("      reason    ", reason));
     }
   }
 

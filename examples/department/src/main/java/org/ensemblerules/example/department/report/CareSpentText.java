@@ -17,10 +17,12 @@ final class CareSpentText {
             + care.repairs()
             + " repairs cost "
             + care.spent().toPlainString()
-            + "; for "
-            + care.withoutPrice()
-            + " more no price is known");
-    page.line("  above the share of a new one that the owner set: " + care.above().size());
+            + (care.withoutPrice() == 0
+                ? ""
+                : "; " + care.withoutPrice() + " more have no known price"));
+    page.line(
+        "  elements that cost more than the share of a new one that the owner set: "
+            + care.above().size());
     care.above().stream()
         .sorted((one, other) -> other.spent().compareTo(one.spent()))
         .limit(SHOWN)

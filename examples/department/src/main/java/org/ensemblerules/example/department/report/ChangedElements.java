@@ -2,7 +2,9 @@ package org.ensemblerules.example.department.report;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -11,6 +13,7 @@ import org.ensemblerules.fleet.ActionChange;
 import org.ensemblerules.fleet.DueMove;
 import org.ensemblerules.fleet.ElementDifference;
 import org.ensemblerules.fleet.FleetEffect;
+import org.ensemblerules.verdict.Service;
 import org.ensemblerules.verdict.TaskDue;
 
 /** The first elements that something changes for, those that it costs most before the others. */
@@ -51,23 +54,33 @@ final class ChangedElements implements Consumer<ElementDifference> {
     page.line("ELEMENTS");
     List<ElementDifference> listed = new ArrayList<>(grave);
     others.stream().limit(most - grave.size()).forEach(listed::add);
-    listed.forEach(difference -> write(page, difference));
+    Map<String, List<String>> alike = new LinkedHashMap<>();
+    listed.forEach(
+        difference ->
+            alike
+                .computeIfAbsent(change(difference), change -> new ArrayList<>())
+                .add(difference.before().element().id().value()));
+    alike.forEach(
+        (change, ids) -> {
+          page.wrapped("  - ", String.join(", ", ids));
+          change.lines().forEach(page::line);
+        });
     if (changed > listed.size()) {
       page.line("  and " + (changed - listed.size()) + " more");
     }
   }
 
-  private static void write(TextPage page, ElementDifference difference) {
+  /** What changes for an element, in some lines; several elements may share them. */
+  private static String change(ElementDifference difference) {
+    TextPage page = new TextPage();
+    Service before = difference.before().service();
+    Service after = difference.after().service();
     page.wrapped(
-        "  - ",
-        difference.before().element().id()
+        "      ",
+        PlainWords.of(before)
+            + (before == after ? " now and then" : " now, " + PlainWords.of(after) + " then")
             + ": "
-            + difference.before().service()
-            + " now, "
-            + difference.after().service()
-            + " then ("
-            + PlainWords.list(difference.effects())
-            + ")");
+            + PlainWords.list(difference.effects()));
     difference.gained().forEach(change -> action(page, "more", change));
     difference.lost().forEach(change -> action(page, "less", change));
     difference.due().forEach(move -> due(page, move));
@@ -82,6 +95,7 @@ final class ChangedElements implements Consumer<ElementDifference> {
                         + move.before().map(answer -> answer.text()).orElse("no label expected")
                         + ", then "
                         + move.after().map(answer -> answer.text()).orElse("no label expected")));
+    return page.toString();
   }
 
   private static void action(TextPage page, String label, ActionChange change) {
@@ -100,7 +114,7 @@ final class ChangedElements implements Consumer<ElementDifference> {
   private static void due(TextPage page, DueMove move) {
     page.wrapped(
         "      due   ",
-        move.task()
+        PlainWords.of(move.task())
             + move.layer().map(layer -> " of the " + PlainWords.of(layer)).orElse("")
             + ": "
             + day(move.before())

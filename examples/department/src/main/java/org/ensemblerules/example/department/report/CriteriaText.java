@@ -39,7 +39,7 @@ public final class CriteriaText {
             + " "
             + PlainWords.of(kind)
             + ", by "
-            + rules.identity().editions().get(Subject.INSPECTION));
+            + PlainWords.of(rules.identity().editions().get(Subject.INSPECTION)));
     page.wrapped(
         "Who may    ",
         PlainWords.permitted(rules.tables().permissions().permitted(inspection.task())));

@@ -8,7 +8,7 @@ import org.ensemblerules.retirement.CustodyStep;
 
 /** What a record of custody shows, for people. */
 public final class CustodyText {
-  private CustodyText() {}
+  private final RowNotes rows = new RowNotes();
 
   /**
    * Writes which steps are shown and what is missing of the others.
@@ -17,16 +17,25 @@ public final class CustodyText {
    * @param answers the answer for each step; not null
    * @return some lines, each with a line end; never null
    */
-  public static String of(Element element, Map<CustodyStep, CustodyAnswer> answers) {
+  public String of(Element element, Map<CustodyStep, CustodyAnswer> answers) {
     TextPage page = new TextPage();
     page.wrapped(
         element.id() + "  ",
         PlainWords.of(element.kind()) + ", " + PlainWords.of(element.use()) + ": " + sum(answers));
-    RowNotes rows = new RowNotes();
     answers.forEach(
-        (step, answer) -> page.wrapped("  " + padded(PlainWords.of(step)), text(answer, rows)));
-    rows.write(page);
+        (step, answer) -> page.wrapped("  " + padded(PlainWords.of(step)), text(answer)));
     page.blank();
+    return page.toString();
+  }
+
+  /**
+   * Writes the rows of all answers written so far.
+   *
+   * @return some lines, each with a line end; empty if no row was cited; never null
+   */
+  public String notes() {
+    TextPage page = new TextPage();
+    rows.write(page);
     return page.toString();
   }
 
@@ -37,13 +46,13 @@ public final class CustodyText {
     long missing =
         answers.values().stream().filter(CustodyAnswer.Missing.class::isInstance).count();
     boolean held = answers.values().stream().anyMatch(CustodyAnswer.StillHeld.class::isInstance);
-    return (missing == 0 ? "every step is on record" : missing + " steps are NOT on record")
+    return (missing == 0 ? "every step is on record" : missing + " steps are not on record")
         + (held ? "; not released: keep it as it was found" : "");
   }
 
-  private static String text(CustodyAnswer answer, RowNotes rows) {
+  private String text(CustodyAnswer answer) {
     if (answer instanceof CustodyAnswer.Missing missing) {
-      return "MISSING: "
+      return "missing: "
           + String.join("; ", missing.what())
           + " "
           + rows.cite(List.of(missing.row()));

@@ -45,9 +45,9 @@ public final class DepartmentReport {
             + all.size()
             + " elements, "
             + (all.size() - out.size())
-            + " in, "
+            + " in service, "
             + out.size()
-            + " out");
+            + " out of service");
     page.wrapped("Rules: ", names(rules));
     page.blank();
     HeadlineTable.write(page, all);
@@ -139,7 +139,12 @@ public final class DepartmentReport {
                     .add(PlainWords.of(subject)));
     String editions =
         subjects.entrySet().stream()
-            .map(entry -> entry.getKey() + " (" + String.join(", ", entry.getValue()) + ")")
+            .map(
+                entry ->
+                    PlainWords.of(entry.getKey())
+                        + " ("
+                        + String.join(", ", entry.getValue())
+                        + ")")
             .collect(Collectors.joining(", "));
     String overlays =
         rules.overlays().isEmpty()

@@ -27,7 +27,7 @@ final class DestinationTable {
     }
     StringBuilder head = new StringBuilder(name("goes to"));
     for (OutBecause cause : OutBecause.values()) {
-      head.append(cell(cause.name()));
+      head.append(cell(PlainWords.of(cause)));
     }
     page.line(head + cell("all"));
     all.forEach(

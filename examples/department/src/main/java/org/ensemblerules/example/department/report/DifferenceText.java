@@ -26,6 +26,9 @@ public final class DifferenceText {
   /** How many lines of each list are printed before the rest is only counted. */
   private static final int FIRST = 12;
 
+  /** A topic that narrows a row to nothing. */
+  private static final String NOTHING = "[]";
+
   /** What changes an answer. */
   private static final Set<ChangeKind> COUNTED =
       EnumSet.complementOf(EnumSet.of(ChangeKind.REWORDED));
@@ -43,9 +46,9 @@ public final class DifferenceText {
   public static String of(RuleSetDifference difference, boolean all) {
     TextPage page = new TextPage();
     page.line(
-        "WHAT "
+        "What "
             + names(difference.after())
-            + " CHANGES IN THE RULES OF "
+            + " changes in the rules of "
             + names(difference.before()));
     page.blank();
     if (difference.isEmpty()) {
@@ -112,7 +115,7 @@ public final class DifferenceText {
     String topics =
         alike.stream()
             .limit(all ? alike.size() : 1)
-            .map(change -> PlainWords.sentence(String.join(" ", change.topic()).strip()))
+            .map(DifferenceText::topic)
             .collect(Collectors.joining(", "));
     int more = all ? 0 : alike.size() - 1;
     page.wrapped(
@@ -121,6 +124,13 @@ public final class DifferenceText {
     RowValues values = RowValues.of(first);
     values.now().ifPresent(text -> page.wrapped("      now   ", text));
     values.then().ifPresent(text -> page.wrapped("      then  ", text));
+  }
+
+  private static String topic(RowChange change) {
+    return change.topic().stream()
+        .filter(word -> !word.isBlank() && !word.equals(NOTHING))
+        .map(PlainWords::sentence)
+        .collect(Collectors.joining(" "));
   }
 
   /**
@@ -197,7 +207,7 @@ public final class DifferenceText {
 
   private static String names(Identity identity) {
     return identity.editions().values().stream()
-        .map(Object::toString)
+        .map(PlainWords::of)
         .distinct()
         .collect(Collectors.joining(" and "));
   }

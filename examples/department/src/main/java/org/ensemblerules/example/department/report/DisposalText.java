@@ -7,7 +7,7 @@ import org.ensemblerules.tables.DisposalJson;
 
 /** What may become of a retired element, for people. */
 public final class DisposalText {
-  private DisposalText() {}
+  private final RowNotes rows = new RowNotes();
 
   /**
    * Writes which routes are open, and why the others are not.
@@ -16,7 +16,7 @@ public final class DisposalText {
    * @param answers the answer for each route; not null
    * @return some lines, each with a line end; never null
    */
-  public static String of(DisposalJson.Request request, List<RouteAnswer> answers) {
+  public String of(DisposalJson.Request request, List<RouteAnswer> answers) {
     TextPage page = new TextPage();
     page.wrapped(
         request.element().id() + "  ",
@@ -28,18 +28,27 @@ public final class DisposalText {
                 .map(cause -> PlainWords.of(cause.reason()))
                 .sorted()
                 .collect(Collectors.joining(", ")));
-    RowNotes rows = new RowNotes();
     for (RouteAnswer answer : answers) {
-      page.wrapped("  " + padded(PlainWords.of(answer.route())), text(answer, rows));
+      page.wrapped("  " + padded(PlainWords.of(answer.route())), text(answer));
     }
-    rows.write(page);
     page.blank();
     return page.toString();
   }
 
-  private static String text(RouteAnswer answer, RowNotes rows) {
+  /**
+   * Writes the rows of all answers written so far.
+   *
+   * @return some lines, each with a line end; empty if no row was cited; never null
+   */
+  public String notes() {
+    TextPage page = new TextPage();
+    rows.write(page);
+    return page.toString();
+  }
+
+  private String text(RouteAnswer answer) {
     if (answer instanceof RouteAnswer.Open open) {
-      return "OPEN " + rows.cite(open.rows());
+      return "open " + rows.cite(open.rows());
     } else if (answer instanceof RouteAnswer.Closed closed) {
       return "closed: " + PlainWords.sentence(String.join("; ", closed.whyNot()));
     }
@@ -47,6 +56,6 @@ public final class DisposalText {
   }
 
   private static String padded(String route) {
-    return route + " ".repeat(Math.max(1, 24 - route.length()));
+    return route + " ".repeat(Math.max(1, 28 - route.length()));
   }
 }

@@ -27,7 +27,7 @@ public final class FiguresText {
     page.line(title);
     page.blank();
     line(page, "elements", figures.elements() + ", and " + figures.gone() + " disposed of");
-    line(page, "of kinds", PlainCounts.of(figures.byKind()));
+    line(page, "by kind", PlainCounts.of(figures.byKind()));
     line(page, "in service", figures.in() + " (" + share(figures.in(), figures.elements()) + ")");
     line(
         page,
@@ -46,29 +46,24 @@ public final class FiguresText {
             + figures.overdueDays()
             + " days in all, the longest "
             + figures.longestOverdue()
-            + "; of "
-            + figures.overdueSinceUnknown()
-            + " nobody knows since when");
+            + "; since an unknown day: "
+            + figures.overdueSinceUnknown());
     line(
         page,
         "age in years",
         figures.ages().entrySet().stream()
                 .map(age -> age.getKey() + ": " + age.getValue())
                 .collect(Collectors.joining(", "))
-            + "; not known of "
+            + "; unknown: "
             + figures.ageUnknown());
     line(page, "out because of", PlainCounts.of(figures.because()));
     line(
         page,
-        "why, the most first",
+        "most frequent reasons",
         figures.why().entrySet().stream()
             .sorted(Map.Entry.comparingByValue(Comparator.reverseOrder()))
             .limit(SHOWN)
-            .map(
-                kind ->
-                    kind.getKey().name().toLowerCase(Locale.ROOT).replace('_', ' ')
-                        + " "
-                        + kind.getValue())
+            .map(kind -> PlainWords.of(kind.getKey()) + " " + kind.getValue())
             .collect(Collectors.joining(", ")));
     findings(page, figures);
     page.blank();
@@ -107,6 +102,6 @@ public final class FiguresText {
   }
 
   private static void line(TextPage page, String name, String text) {
-    page.wrapped(String.format(Locale.ROOT, "%-21s", name), text);
+    page.wrapped(String.format(Locale.ROOT, "%-23s", name), text);
   }
 }

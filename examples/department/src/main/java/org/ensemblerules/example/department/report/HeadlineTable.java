@@ -34,7 +34,7 @@ final class HeadlineTable {
       sums.merge(headline, 1, Integer::sum);
     }
     StringBuilder head = new StringBuilder(name(""));
-    COLUMNS.forEach(column -> head.append(cell(column, column.name())));
+    COLUMNS.forEach(column -> head.append(cell(column, PlainWords.of(column))));
     page.line(head + last("all"));
     counts.forEach((kind, row) -> page.line(row(PlainWords.of(kind), row)));
     page.line(row("all", sums));
@@ -57,7 +57,7 @@ final class HeadlineTable {
 
   /** As wide as the name of its column, and two blanks before it. */
   private static String cell(Headline column, String text) {
-    return String.format(Locale.ROOT, "%" + (column.name().length() + 2) + "s", text);
+    return String.format(Locale.ROOT, "%" + (PlainWords.of(column).length() + 2) + "s", text);
   }
 
   private static String last(String text) {

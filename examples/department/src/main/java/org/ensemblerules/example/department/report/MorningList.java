@@ -117,7 +117,7 @@ public final class MorningList {
     due.forEach(
         each ->
             tasks.add(
-                each.task().value().replace('-', ' ')
+                PlainWords.of(each.task())
                     + each.layer().map(layer -> ", " + PlainWords.of(layer)).orElse("")));
     String first = tasks.iterator().next();
     String more = tasks.size() == 1 ? "" : " and " + (tasks.size() - 1) + " more";

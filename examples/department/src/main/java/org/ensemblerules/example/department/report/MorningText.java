@@ -136,7 +136,7 @@ public final class MorningText {
             late ->
                 page.wrapped(
                     "    " + padded(late.work().element().value()),
-                    late.work().task().value().replace('-', ' ')
+                    PlainWords.of(late.work().task())
                         + late.work().by().map(by -> " by " + by).orElse(", not known by when")
                         + late.soonest()
                             .map(day -> "; the soonest day with room is " + day)

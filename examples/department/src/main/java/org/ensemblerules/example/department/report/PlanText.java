@@ -45,9 +45,9 @@ public final class PlanText {
     page.line(
         "  after that "
             + sum(forecast.later())
-            + ", no age limit "
+            + ", without an age limit "
             + sum(forecast.never())
-            + ", not known for "
+            + ", unknown "
             + sum(forecast.unknown()));
     page.blank();
     page.line(
@@ -66,10 +66,10 @@ public final class PlanText {
     }
     page.line("  total " + plan.spent().toPlainString());
     if (!plan.uncovered().isEmpty()) {
-      page.wrapped("  left without at the end: ", without(plan.uncovered()));
+      page.wrapped("  without gear at the end: ", without(plan.uncovered()));
     }
     if (!plan.undated().isEmpty()) {
-      page.wrapped("  nobody can tell when: ", without(plan.undated()));
+      page.wrapped("  needed on an unknown day: ", without(plan.undated()));
     }
     if (!plan.unpriced().isEmpty()) {
       page.wrapped("  without a price: ", without(plan.unpriced()));

@@ -1,8 +1,10 @@
 package org.ensemblerules.example.department.report;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import org.ensemblerules.history.Contradiction;
+import java.util.stream.Collectors;
 import org.ensemblerules.history.InspectionOnRecord;
 import org.ensemblerules.inspection.EvidenceGrade;
 import org.ensemblerules.record.FileAnswer;
@@ -18,7 +20,7 @@ import org.ensemblerules.record.SaleParty;
 
 /** An element's file, for people: what is there, what is missing, who held it, what is kept. */
 public final class RecordText {
-  private RecordText() {}
+  private final RowNotes rows = new RowNotes();
 
   /**
    * Writes what is in a file and what is not.
@@ -29,7 +31,7 @@ public final class RecordText {
    * @param policy how long the owner keeps files; empty if the owner has not said
    * @return some lines, each with a line end; never null
    */
-  public static String of(
+  public String of(
       RecordFile file, FileReport report, PfasLawTable laws, Optional<RetentionPolicy> policy) {
     TextPage page = new TextPage();
     page.wrapped(
@@ -38,22 +40,22 @@ public final class RecordText {
             + ", "
             + PlainWords.of(file.element().use())
             + ": the file is "
-            + (report.complete() ? "complete" : "NOT complete"));
-    RowNotes rows = new RowNotes();
+            + (report.complete() ? "complete" : "not complete"));
+    Map<String, Integer> against = new LinkedHashMap<>();
     report
         .answers()
         .forEach(
-            (item, answer) -> page.wrapped("  " + padded(PlainWords.of(item)), text(answer, rows)));
+            (item, answer) ->
+                page.wrapped("  " + padded(PlainWords.of(item)), text(answer, against)));
     for (InspectionOnRecord each : report.inspections()) {
       if (each.grade() != EvidenceGrade.ITEMIZED || !each.left().isEmpty()) {
-        page.wrapped("  inspected      ", each.text());
+        page.wrapped("  inspected      ", PlainWords.sentence(each.text()));
       }
     }
-    for (Contradiction each : report.contradictions()) {
-      page.wrapped(
-          "  contradiction  ",
-          each.kind() + ", found " + each.found() + ", allowed: " + each.allowed());
-    }
+    report.contradictions().forEach(each -> number(each.text(), against));
+    against.forEach(
+        (text, number) ->
+            page.wrapped("  contradiction  ", "(" + number + ") " + PlainWords.sentence(text)));
     for (HolderSpan span : Holders.of(file.history())) {
       page.wrapped(
           "  held by        ",
@@ -63,26 +65,37 @@ public final class RecordText {
               + span.until().map(until -> " until " + until).orElse(" on"));
     }
     for (PfasNotice notice : file.pfasNotices()) {
-      page.wrapped(
-          "  PFAS notice    ", text(notice, laws.keepThrough(notice, SaleParty.BUYER), rows));
+      page.wrapped("  PFAS notice    ", text(notice, laws.keepThrough(notice, SaleParty.BUYER)));
     }
     policy
         .flatMap(own -> own.keepThrough(file))
         .ifPresent(
             day -> page.wrapped("  kept           ", "through " + day + ", by the owner's policy"));
-    rows.write(page);
     page.blank();
     return page.toString();
   }
 
-  private static String text(FileAnswer answer, RowNotes rows) {
+  /**
+   * Writes the rows of all answers written so far.
+   *
+   * @return some lines, each with a line end; empty if no row was cited; never null
+   */
+  public String notes() {
+    TextPage page = new TextPage();
+    rows.write(page);
+    return page.toString();
+  }
+
+  private String text(FileAnswer answer, Map<String, Integer> against) {
     if (answer instanceof FileAnswer.Present present) {
       return "there " + rows.cite(List.of(present.row()));
     } else if (answer instanceof FileAnswer.Missing missing) {
-      return "MISSING: " + words(missing.what()) + " " + rows.cite(List.of(missing.row()));
+      return "missing: " + words(missing.what()) + " " + rows.cite(List.of(missing.row()));
     } else if (answer instanceof FileAnswer.Inconsistent wrong) {
-      return "INCONSISTENT: "
-          + words(wrong.contradictions())
+      return "contradicted "
+          + wrong.contradictions().stream()
+              .map(each -> number(each, against))
+              .collect(Collectors.joining(", "))
           + (wrong.missing().isEmpty() ? "" : "; missing: " + words(wrong.missing()))
           + " "
           + rows.cite(List.of(wrong.row()));
@@ -92,11 +105,16 @@ public final class RecordText {
     return "no rule asks for it";
   }
 
+  /** A contradiction stands once, below all that it concerns. */
+  private static String number(String contradiction, Map<String, Integer> against) {
+    return "(" + against.computeIfAbsent(contradiction, each -> against.size() + 1) + ")";
+  }
+
   private static String words(List<String> all) {
     return PlainWords.sentence(String.join("; ", all));
   }
 
-  private static String text(PfasNotice notice, KeepAnswer keep, RowNotes rows) {
+  private String text(PfasNotice notice, KeepAnswer keep) {
     String what =
         notice.place()
             + ", sold "

@@ -57,7 +57,12 @@ public final class RepairText {
     }
     request
         .cost()
-        .ifPresent(cost -> label(page, "cost", CostView.of(cost.policy(), cost.cost()).text()));
+        .ifPresent(
+            cost ->
+                label(
+                    page,
+                    "cost",
+                    PlainWords.sentence(CostView.of(cost.policy(), cost.cost()).text())));
     page.blank();
     return page.toString();
   }

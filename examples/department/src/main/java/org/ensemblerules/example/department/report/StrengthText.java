@@ -43,12 +43,15 @@ public final class StrengthText {
                 + ", by "
                 + report.method()
                 + report.origin().map(origin -> ", specimens from " + origin).orElse("")));
-    label(page, "judged by", result.rule().text() + ", for " + result.purpose().text());
+    label(
+        page,
+        "judged by",
+        PlainWords.sentence(result.rule().text() + ", for " + result.purpose().text()));
     if (result instanceof StrengthResult.Judged judged) {
       directions(judged).forEach((numbers, which) -> numbers(page, which, numbers));
       for (DirectionResult direction : judged.directions()) {
         for (Discarded discarded : direction.discarded()) {
-          label(page, "discarded", discarded.toString());
+          label(page, "discarded", PlainWords.sentence(discarded.toString()));
         }
       }
       List<String> noted = new ArrayList<>();
@@ -61,7 +64,7 @@ public final class StrengthText {
               + rows.cite(List.of(judged.requirement()))
               + (noted.isEmpty() ? "" : "; remarks " + String.join(", ", noted)));
     } else if (result instanceof StrengthResult.NoResult none) {
-      label(page, "because", none.detail());
+      label(page, "because", PlainWords.sentence(none.detail()));
       none.requirement()
           .ifPresent(row -> label(page, "row", row.key() + " " + rows.cite(List.of(row))));
     }
@@ -83,7 +86,7 @@ public final class StrengthText {
   }
 
   private static void numbers(TextPage page, List<String> directions, String numbers) {
-    label(page, "numbers", String.join(" and ", directions) + ": " + numbers);
+    label(page, "numbers", String.join(" and ", directions) + ": " + PlainWords.sentence(numbers));
   }
 
   private String note(String remark) {
@@ -107,10 +110,21 @@ public final class StrengthText {
   }
 
   private static String outcome(StrengthResult result) {
-    if (result instanceof StrengthResult.Judged judged) {
-      return judged.outcome().name();
-    }
-    return "NO RESULT: " + ((StrengthResult.NoResult) result).reason();
+    return result instanceof StrengthResult.NoResult none
+        ? name(result) + ": " + PlainWords.of(none.reason())
+        : name(result);
+  }
+
+  /**
+   * Names an outcome.
+   *
+   * @param result the result; not null
+   * @return its outcome in words, or that there is none; never null
+   */
+  public static String name(StrengthResult result) {
+    return result instanceof StrengthResult.Judged judged
+        ? PlainWords.of(judged.outcome())
+        : "no result";
   }
 
   private static void label(TextPage page, String label, String text) {

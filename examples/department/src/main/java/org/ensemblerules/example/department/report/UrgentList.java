@@ -59,9 +59,9 @@ final class UrgentList {
                 page.cut(
                     String.format(
                         Locale.ROOT,
-                        "  %-25s%-13s%s",
+                        "  %-25s%-16s%s",
                         verdict.element().id(),
-                        verdict.headline(),
+                        PlainWords.of(verdict.headline()),
                         why(verdict))));
   }
 

@@ -51,7 +51,7 @@ final class VerdictText {
         .forEach(decided -> page.wrapped("  Authority ", PlainWords.sentence(decided.text())));
     verdict.inspections().stream()
         .filter(made -> made.grade() != EvidenceGrade.ITEMIZED)
-        .forEach(made -> page.wrapped("  Inspected ", made.text()));
+        .forEach(made -> page.wrapped("  Inspected ", PlainWords.sentence(made.text())));
     wayBack(page, verdict.wayBack(), who);
     ages(page, verdict);
     if (!who.isEmpty()) {
