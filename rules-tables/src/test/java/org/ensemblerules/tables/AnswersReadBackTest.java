@@ -147,7 +147,10 @@ class AnswersReadBackTest {
   @Test
   void whetherRulesAreSound() throws IOException {
     List<AuditJson.Answer> answers = new ArrayList<>();
-    SetAudit.Audited shipped = SetAudit.of(ShippedTables.files(), DAY);
+    SetAudit.Audited shipped =
+        SetAudit.of(
+            ShippedTables.files(), List.of(), DAY, id -> id.equals(ShippedRules.DEFAULT_EDITION));
+    assertThat(shipped.editions()).hasSize(1);
     shipped
         .editions()
         .forEach(
