@@ -146,6 +146,7 @@ record WholeGround(Set<String> names, Set<ReasonKind> kinds, Optional<Set<String
               ReasonKind.INSPECTION_NOT_CURRENT,
               ReasonKind.USED_SINCE_INSPECTION,
               ReasonKind.WORKED_ON_SINCE_INSPECTION,
+              ReasonKind.FOLLOW_UP_MISSING,
               ReasonKind.BACK_UNSEEN,
               ReasonKind.LABEL_UNKNOWN,
               ReasonKind.INSPECTION_DOES_NOT_COUNT));
