@@ -62,7 +62,7 @@ public final class ValueReaders {
   private static boolean isDay(String text) {
     for (int i = 0; i < text.length(); i++) {
       char each = text.charAt(i);
-      if (i == 4 || i == 7 ? each != '-' : each < '0' || each > '9') {
+      if ((i == 4 || i == 7) ? each != '-' : (each < '0' || each > '9')) {
         return false;
       }
     }
