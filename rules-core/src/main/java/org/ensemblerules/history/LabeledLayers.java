@@ -72,7 +72,8 @@ public final class LabeledLayers {
       for (Looked looked :
           asked.computeIfAbsent(
               event.inspection().kind(), kind -> unlabeled(criteria, kind, element))) {
-        if (saysThere(event, looked.criterion())
+        if (!seen.containsAll(looked.layers())
+            && saysThere(event, looked.criterion())
             && !saidNotThere(looked, event.when(), history, asOf)) {
           seen.addAll(looked.layers());
         }

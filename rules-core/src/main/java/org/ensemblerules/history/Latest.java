@@ -25,6 +25,7 @@ import org.ensemblerules.effect.CheckTable;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.LayerKind;
+import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.CriterionRow;
@@ -76,9 +77,19 @@ final class Latest {
     this.history = history;
     this.judgments = judgments;
     this.asOf = asOf;
-    this.inspections = new ArrayList<>(history.events(Event.Inspected.class));
-    // From here on the first that counts is the one that decides.
-    inspections.sort(Comparator.comparing(Event.Inspected::when, Moment.LAST_CERTAIN).reversed());
+    this.inspections = lastFirst(Lists.reverse(history.events(Event.Inspected.class)));
+  }
+
+  /** In an order in which the first that counts decides; days alone stand in it already. */
+  private static List<Event.Inspected> lastFirst(List<Event.Inspected> newestFirst) {
+    for (Event.Inspected done : newestFirst) {
+      if (!(done.inspection().on() instanceof MarkedDate.Day)) {
+        List<Event.Inspected> sorted = new ArrayList<>(newestFirst);
+        sorted.sort(Comparator.comparing(Event.Inspected::when, Moment.LAST_CERTAIN).reversed());
+        return sorted;
+      }
+    }
+    return newestFirst;
   }
 
   /** What of a kind counts, from the last to the first of the history. */

@@ -88,8 +88,17 @@ final class RecordOnDay {
     return evidence.asOf();
   }
 
-  Reserve reserve() {
-    return reserve.get();
+  /** Whether it was in reserve at an inspection; what never was on a shelf never was. */
+  boolean inReserve(Moment inspected) {
+    boolean shelved =
+        !history().events(Event.Returned.class).isEmpty()
+            || !history().events(Event.Stocked.class).isEmpty();
+    return shelved && reserve.get().at(inspected);
+  }
+
+  /** What put it to use first after an inspection in reserve. */
+  Optional<Moment> inUseAfter(Moment inspected) {
+    return reserve.get().inUseAfter(inspected);
   }
 
   boolean mayHaveHappened(Event event) {

@@ -124,9 +124,9 @@ final class RecurringDays {
   /** By when the next was due after so many had been done. */
   private Deadline deadline(int given) {
     Optional<LocalDate> by = by(given, days);
-    if (task.exemptInReserve() && given > 0 && facts.reserve().at(done.get(given - 1))) {
+    if (task.exemptInReserve() && given > 0 && facts.inReserve(done.get(given - 1))) {
       Optional<Moment> issued =
-          facts.reserve().inUseAfter(done.get(given - 1)).filter(facts::mayHaveHappened);
+          facts.inUseAfter(done.get(given - 1)).filter(facts::mayHaveHappened);
       Optional<LocalDate> not = issued.flatMap(when -> when.date().earliest());
       return new Deadline(issued.isEmpty(), later(by, not));
     }

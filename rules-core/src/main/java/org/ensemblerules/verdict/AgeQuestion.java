@@ -36,7 +36,7 @@ final class AgeQuestion {
   }
 
   static void ask(CaseFile file, Consumer<Reason> reasons) {
-    for (LayerAge age : ages(file)) {
+    for (LayerAge age : file.ages()) {
       if (age.answer().keepsOut(file.asOf())) {
         reasons.accept(reason(file, age));
       }

@@ -19,11 +19,12 @@ final class Agreement {
     List<Reason> keepingOut =
         reasons.stream().filter(reason -> reason.effect().keepsOut()).toList();
     Set<Effect> effects = actions.stream().map(Action::effect).collect(Collectors.toSet());
-    InvalidValueException.require(
-        effects.equals(keepingOut.stream().map(Reason::effect).collect(Collectors.toSet())),
-        "Verdict.actions",
-        effects.stream().map(Effect::text).sorted().toList(),
-        "an action for each effect of a reason that keeps it out, and no other");
+    if (!effects.equals(keepingOut.stream().map(Reason::effect).collect(Collectors.toSet()))) {
+      throw new InvalidValueException(
+          "Verdict.actions",
+          effects.stream().map(Effect::text).sorted().toList(),
+          "an action for each effect of a reason that keeps it out, and no other");
+    }
     for (Effect effect : effects) {
       InvalidValueException.require(
           all(actions, action -> action.effect().equals(effect) ? action.afterward() : Set.of())
@@ -35,13 +36,14 @@ final class Agreement {
           effect.text(),
           "followed by the checks that the reasons for it ask for afterward, and no other");
     }
-    InvalidValueException.require(
-        actions.stream()
-            .filter(action -> action.effect().isFinal())
-            .allMatch(action -> action.goesTo().destination() == Destination.DISPOSAL),
-        "Verdict.actions",
-        actions.stream().map(action -> action.goesTo().text()).toList(),
-        Destination.DISPOSAL + " for whatever ends the service of the whole element");
+    if (actions.stream()
+        .filter(action -> action.effect().isFinal())
+        .anyMatch(action -> action.goesTo().destination() != Destination.DISPOSAL)) {
+      throw new InvalidValueException(
+          "Verdict.actions",
+          actions.stream().map(action -> action.goesTo().text()).toList(),
+          Destination.DISPOSAL + " for whatever ends the service of the whole element");
+    }
     InvalidValueException.require(
         leadsBack(actions, wayBack),
         "Verdict.wayBack",

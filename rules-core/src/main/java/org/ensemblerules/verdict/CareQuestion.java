@@ -1,7 +1,6 @@
 package org.ensemblerules.verdict;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -35,7 +34,6 @@ import org.ensemblerules.source.Row;
 final class CareQuestion {
   private final CaseFile file;
   private final Consumer<Reason> reasons;
-  private final Map<Exposure, CareRoute> routes = new EnumMap<>(Exposure.class);
   private final Map<Effect, Optional<Judgment>> newest = new HashMap<>();
 
   private CareQuestion(CaseFile file, Consumer<Reason> reasons) {
@@ -50,7 +48,7 @@ final class CareQuestion {
   }
 
   private void ask(Event.Exposed met) {
-    CareRoute route = route(met.to());
+    CareRoute route = file.careRoute(met.to());
     if (route instanceof CareRoute.Steps steps) {
       steps.steps().forEach(step -> ask(met, step));
     } else if (!file.evidence().passedAfter(Check.EXPERT_EVALUATION, met.when())) {
@@ -66,7 +64,7 @@ final class CareQuestion {
 
   /** What was cleaned is looked at, so that it is shown clean before it serves. */
   private void seenSince(Event.Exposed met) {
-    if (route(met.to()) instanceof CareRoute.Steps route) {
+    if (file.careRoute(met.to()) instanceof CareRoute.Steps route) {
       route.steps().stream()
           .filter(step -> step.standing() != CareStanding.BARRED && !seen(met, step))
           .findFirst()
@@ -94,11 +92,6 @@ final class CareQuestion {
         new Effect.Evaluate(Check.ROUTINE_INSPECTION, Scope.ELEMENT));
   }
 
-  private CareRoute route(Exposure to) {
-    return routes.computeIfAbsent(
-        to, exposure -> file.rules().careRoutes().route(file.element(), Set.of(exposure)));
-  }
-
   private static Stream<Event.Exposed> mayHaveMet(CaseFile file) {
     return file.evidence().exposures().stream()
         .filter(met -> met.when().date().possiblyBy(file.asOf()));
@@ -122,7 +115,7 @@ final class CareQuestion {
     return mayHaveMet(file)
         .map(Event.Exposed::to)
         .distinct()
-        .map(to -> file.rules().careRoutes().route(file.element(), Set.of(to)))
+        .map(file::careRoute)
         .anyMatch(route -> route instanceof CareRoute.Steps steps && !steps.mayReturn());
   }
 

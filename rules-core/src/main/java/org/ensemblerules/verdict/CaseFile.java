@@ -6,9 +6,13 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.ensemblerules.care.CareRoute;
+import org.ensemblerules.care.Exposure;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.gear.Element;
@@ -28,6 +32,8 @@ final class CaseFile {
   private final Supplier<List<Finding>> notFitted = Suppliers.memoize(this::findNotFitted);
   private final Supplier<List<Finding>> findings = Suppliers.memoize(this::allFindings);
   private final Supplier<List<Due>> due = Suppliers.memoize(this::allDue);
+  private final Supplier<List<LayerAge>> ages = Suppliers.memoize(() -> AgeQuestion.ages(this));
+  private final Map<Exposure, CareRoute> careRoutes = new ConcurrentHashMap<>();
   private final Supplier<Set<Doer>> vouchedFor = Suppliers.memoize(this::allVouchedFor);
 
   CaseFile(RuleSet rules, Assessment assessment, LocalDate asOf) {
@@ -106,6 +112,17 @@ final class CaseFile {
   /** Every finding: on record, made now, and those that labels, checks and washes show. */
   List<Finding> findings() {
     return findings.get();
+  }
+
+  /** How old the element and its layers may become. */
+  List<LayerAge> ages() {
+    return ages.get();
+  }
+
+  /** What is done when the element met something. */
+  CareRoute careRoute(Exposure met) {
+    return careRoutes.computeIfAbsent(
+        met, exposure -> rules.careRoutes().route(element(), Set.of(exposure)));
   }
 
   /** Whoever did something and rests on the word of the organization. */

@@ -43,7 +43,7 @@ final class Conclusion {
     List<Reason> reasons = given.stream().distinct().sorted().toList();
     RouteOrder order = RouteOrder.of(file);
     List<Action> actions = actions(file, order, reasons);
-    List<LayerAge> ages = AgeQuestion.ages(file);
+    List<LayerAge> ages = file.ages();
     return Verdict.builder(file.element().named(), file.asOf(), file.rules().identity())
         .reasons(reasons)
         .actions(actions)

@@ -103,7 +103,7 @@ final class ElementLabels {
 
   /** All that a label says, in an order of its own: names that were given rest on it. */
   static String says(Optional<Label> label) {
-    return label.map(ElementLabels::says).orElse("no label");
+    return label.isPresent() ? says(label.get()) : "no label";
   }
 
   private static String says(Label label) {
