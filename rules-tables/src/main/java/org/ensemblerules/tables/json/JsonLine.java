@@ -5,11 +5,10 @@ import com.fasterxml.jackson.core.JsonFactoryBuilder;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.SerializableString;
 import com.fasterxml.jackson.core.io.CharacterEscapes;
-import com.fasterxml.jackson.core.io.SegmentedStringWriter;
 import com.fasterxml.jackson.core.io.SerializedString;
-import com.fasterxml.jackson.core.util.BufferRecycler;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
+import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.Map;
 import org.ensemblerules.source.Printable;
@@ -24,17 +23,13 @@ public final class JsonLine {
 
   /** Writes a tree; the same tree gives the same text. */
   public static String of(JsonNode tree) {
-    BufferRecycler buffers = FACTORY._getBufferRecycler();
-    try (SegmentedStringWriter text = new SegmentedStringWriter(buffers);
-        JsonGenerator generator = FACTORY.createGenerator(text)) {
+    StringWriter text = new StringWriter();
+    try (JsonGenerator generator = FACTORY.createGenerator(text)) {
       write(tree, generator);
-      generator.flush();
-      return text.getAndClear();
     } catch (IOException e) {
       throw new UncheckedIOException("writing a tree to memory does not fail", e);
-    } finally {
-      buffers.releaseToPool();
     }
+    return text.toString();
   }
 
   // A mapper would do it as well; making one takes longer than a first answer may.
