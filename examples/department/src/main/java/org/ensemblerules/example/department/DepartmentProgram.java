@@ -154,7 +154,7 @@ final class DepartmentProgram {
       return ExitCodes.FILE;
     }
     if (failure instanceof RefusedException) {
-      failure.getMessage().lines().forEach(err::println);
+      String.valueOf(failure.getMessage()).lines().forEach(err::println);
       err.println(command.qualifiedName() + ": refused; nothing was judged");
       return ExitCodes.USAGE;
     }

@@ -75,7 +75,7 @@ final class GlovesStories {
               gloves.moved("2026-11-22", Transfer.BACK_FROM_LOAN, "the gear room");
             }),
         new Story(
-            "Reflective thumbs glued on at the station",
-            gloves -> gloves.altered("2026-10-02", "reflective patches glued to both thumbs")));
+            "Reflective thumbs glued on at the station, nobody knows when",
+            gloves -> gloves.altered("UNKNOWN", "reflective patches glued to both thumbs")));
   }
 }

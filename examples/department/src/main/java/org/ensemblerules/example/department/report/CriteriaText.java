@@ -2,6 +2,7 @@ package org.ensemblerules.example.department.report;
 
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.ensemblerules.gear.ElementKind;
@@ -39,7 +40,8 @@ public final class CriteriaText {
             + " "
             + PlainWords.of(kind)
             + ", by "
-            + PlainWords.of(rules.identity().editions().get(Subject.INSPECTION)));
+            + PlainWords.of(
+                Objects.requireNonNull(rules.identity().editions().get(Subject.INSPECTION))));
     page.wrapped(
         "Who may    ",
         PlainWords.permitted(rules.tables().permissions().permitted(inspection.task())));
