@@ -39,7 +39,19 @@ record WholeGround(Set<String> names, Set<ReasonKind> kinds, Optional<Set<String
   static WholeGround of(Taken taken) {
     JsonNode what = taken.what();
     String event = what.path("event").asText("FINDING");
-    return new WholeGround(names(event, what), kinds(event, what), tasks(event, what));
+    boolean look = showsNothing(event, what) || leavesOpenWhichIsCompleted(taken);
+    return new WholeGround(names(event, what), kinds(event, look), tasks(event, look));
+  }
+
+  /** One of two looks of a day, where a third goes on with one of them: nobody knows with which. */
+  private static boolean leavesOpenWhichIsCompleted(Taken taken) {
+    String on = taken.what().at("/inspection/on").asText();
+    for (JsonNode event : taken.record().path("history")) {
+      if (!on.isEmpty() && event.path("completes").asText().equals(on)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Whether it may take along a reason of a verdict. */
@@ -83,11 +95,29 @@ record WholeGround(Set<String> names, Set<ReasonKind> kinds, Optional<Set<String
   }
 
   /** A check that shows nothing takes along the look that it was part of. */
-  private static boolean showsNothing(JsonNode what) {
-    return !what.path("result").asText().equals("FAILED");
+  private static boolean showsNothing(String event, JsonNode what) {
+    return event.equals("CHECKED") && !what.path("result").asText().equals("FAILED");
   }
 
-  private static Set<ReasonKind> kinds(String event, JsonNode what) {
+  /** What it can give itself and, if it speaks against a look, what that look would have ended. */
+  private static Set<ReasonKind> kinds(String event, boolean look) {
+    EnumSet<ReasonKind> kinds = EnumSet.copyOf(kinds(event));
+    if (look) {
+      kinds.addAll(
+          EnumSet.of(
+              ReasonKind.NOT_INSPECTED,
+              ReasonKind.INSPECTION_NOT_CURRENT,
+              ReasonKind.USED_SINCE_INSPECTION,
+              ReasonKind.WORKED_ON_SINCE_INSPECTION,
+              ReasonKind.FOLLOW_UP_MISSING,
+              ReasonKind.BACK_UNSEEN,
+              ReasonKind.LABEL_UNKNOWN,
+              ReasonKind.INSPECTION_DOES_NOT_COUNT));
+    }
+    return kinds;
+  }
+
+  private static Set<ReasonKind> kinds(String event) {
     return switch (event) {
       case "FINDING", "FOUND" ->
           EnumSet.of(
@@ -103,7 +133,13 @@ record WholeGround(Set<String> names, Set<ReasonKind> kinds, Optional<Set<String
               ReasonKind.USED_SINCE_INSPECTION,
               ReasonKind.TASK_DUE,
               ReasonKind.UNDATED);
-      case "CHECKED" -> kindsOfCheck(showsNothing(what));
+      case "CHECKED" ->
+          EnumSet.of(
+              ReasonKind.CHECK_FAILED,
+              ReasonKind.CHECK_IN_DOUBT,
+              ReasonKind.CHECK_VOID,
+              ReasonKind.CHECK_NOT_DONE,
+              ReasonKind.TASK_DUE);
       case "CLEANED" ->
           EnumSet.of(ReasonKind.CHECK_VOID, ReasonKind.LIMIT_TIGHTENED, ReasonKind.LIMIT_LOOSENED);
       case "INSPECTED" ->
@@ -131,38 +167,15 @@ record WholeGround(Set<String> names, Set<ReasonKind> kinds, Optional<Set<String
     };
   }
 
-  private static Set<ReasonKind> kindsOfCheck(boolean showsNothing) {
-    EnumSet<ReasonKind> kinds =
-        EnumSet.of(
-            ReasonKind.CHECK_FAILED,
-            ReasonKind.CHECK_IN_DOUBT,
-            ReasonKind.CHECK_VOID,
-            ReasonKind.CHECK_NOT_DONE,
-            ReasonKind.TASK_DUE);
-    if (showsNothing) {
-      kinds.addAll(
-          EnumSet.of(
-              ReasonKind.NOT_INSPECTED,
-              ReasonKind.INSPECTION_NOT_CURRENT,
-              ReasonKind.USED_SINCE_INSPECTION,
-              ReasonKind.WORKED_ON_SINCE_INSPECTION,
-              ReasonKind.FOLLOW_UP_MISSING,
-              ReasonKind.BACK_UNSEEN,
-              ReasonKind.LABEL_UNKNOWN,
-              ReasonKind.INSPECTION_DOES_NOT_COUNT));
-    }
-    return kinds;
-  }
-
   /** What speaks against a liner has it opened, and what a look found has a fuller one made. */
-  private static Optional<Set<String>> tasks(String event, JsonNode what) {
+  private static Optional<Set<String>> tasks(String event, boolean look) {
     return switch (event) {
       case "ISSUED", "USED", "EXPOSED", "EXPOSURE_IDENTIFIED" -> Optional.empty();
       // A look that is signed off but for it found something by it alone.
       case "FINDING", "FOUND" -> Optional.of(Set.of(LINER, ADVANCED));
-      case "CHECKED" ->
-          Optional.of(showsNothing(what) ? Set.of(LINER, ADVANCED, ROUTINE) : Set.of(LINER));
-      case "INSPECTED" -> Optional.of(Set.of(LINER, ADVANCED));
+      case "CHECKED" -> Optional.of(look ? Set.of(LINER, ADVANCED, ROUTINE) : Set.of(LINER));
+      case "INSPECTED" ->
+          Optional.of(look ? Set.of(LINER, ADVANCED, ROUTINE) : Set.of(LINER, ADVANCED));
       default -> Optional.of(Set.of());
     };
   }
