@@ -18,6 +18,7 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.ensemblerules.effect.Doer;
+import org.ensemblerules.gates.FewestTries;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
@@ -86,6 +87,7 @@ class InspectionLawsProperties {
 
   /** What was begun is made good by a whole inspection that is certainly later, and so is over. */
   @Property(maxDiscardRatio = 50)
+  @FewestTries(100)
   void whatIsLeftOutIsMadeGoodByAWholeOneLater(@ForAll GearCase given) {
     Event.Inspected last = last(given);
     Inspection made = last.inspection();
