@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.ensemblerules.care.CareLimitRow;
 import org.ensemblerules.care.ModelCareLimitRow;
@@ -21,9 +22,6 @@ import org.ensemblerules.source.Row;
  * one that is milder in one point and stricter in another applies beside the other.
  */
 final class RowRefusals {
-  private static final String NO_MORE_PASSES = "a limit that lets no more pass than there";
-  private static final String AS_OFTEN = "the same as often and as soon as there";
-
   private final Overlay overlay;
   private final Tables base;
   private final List<Overlay> below;
@@ -41,32 +39,36 @@ final class RowRefusals {
         OverlayRows::intervals,
         base.intervals().rows(),
         RowRefusals::months,
-        "no more months than there");
+        there -> "at most " + there);
     milder(
         OverlayRows::returns,
         base.returns().rows(),
         row -> row.inspections().toString(),
-        "no other kinds of inspection than there");
-    milder(OverlayRows::tasks, base.tasks().rows(), RowRefusals::timing, AS_OFTEN);
+        there -> "no kinds of inspection but " + there);
+    milder(OverlayRows::tasks, base.tasks().rows(), RowRefusals::timing, RowRefusals::asOften);
     overlay.rows().tasks().forEach(this::rarerThanIntervals);
     new DefectRefusals(overlay, base, below, faults).refuse();
     overlay.rows().ageLimits().forEach(this::older);
-    milder(OverlayRows::usedGear, List.of(), row -> row.canonical().get(0), "no less than there");
+    milder(
+        OverlayRows::usedGear,
+        List.of(),
+        row -> row.canonical().get(0),
+        there -> "no less than " + there);
     milder(
         OverlayRows::retention,
         List.of(),
         row -> row.policy().years() + " years",
-        "no fewer years than there");
+        there -> "at least " + there);
     milder(
         OverlayRows::grades,
         List.of(),
         row -> row.least() + row.from().map(day -> " from " + day).orElse(""),
-        "no less, and no later, than there");
+        there -> "no less, and no later, than " + there);
     milder(
         OverlayRows::careLimits,
         base.care().limits().rows(),
         row -> row.demand().allowed(),
-        NO_MORE_PASSES);
+        RowRefusals::orStricter);
     overlay.rows().modelCareLimits().forEach(this::instructed);
   }
 
@@ -74,12 +76,12 @@ final class RowRefusals {
       Function<OverlayRows, List<R>> kind,
       List<R> own,
       Function<R, String> demand,
-      String allowed) {
+      UnaryOperator<String> allowed) {
     kind.apply(overlay.rows()).forEach(row -> milder(row, under(own, kind), demand, allowed));
   }
 
   private <R extends ComparableRow<R>> void milder(
-      R row, Stream<R> under, Function<R, String> demand, String allowed) {
+      R row, Stream<R> under, Function<R, String> demand, UnaryOperator<String> allowed) {
     under.forEach(
         each -> {
           ComparedFields compared = row.compareFields(each);
@@ -93,6 +95,14 @@ final class RowRefusals {
   private <R extends Row> Stream<R> under(List<R> own, Function<OverlayRows, List<R>> kind) {
     return Stream.concat(
         own.stream(), below.stream().flatMap(each -> kind.apply(each.rows()).stream()));
+  }
+
+  private static String orStricter(String there) {
+    return there + " or stricter";
+  }
+
+  private static String asOften(String there) {
+    return "as often and as soon as " + there;
   }
 
   private static String months(IntervalRow row) {
@@ -110,7 +120,8 @@ final class RowRefusals {
   private void rarerThanIntervals(TaskRow row) {
     under(base.intervals().rows(), OverlayRows::intervals)
         .filter(under -> row.compareStrictness(under) == Comparison.MILDER)
-        .forEach(under -> fault(row, "timing", timing(row), under, months(under), AS_OFTEN));
+        .forEach(
+            under -> fault(row, "timing", timing(row), under, months(under), RowRefusals::asOften));
   }
 
   private void older(AgeLimitRow row) {
@@ -119,7 +130,7 @@ final class RowRefusals {
           row,
           under(base.ageLimits().rows(), OverlayRows::ageLimits),
           each -> each.limit().toString(),
-          "no more years than there");
+          there -> "at most " + there);
     } else {
       faults.accept(
           new OverlayFault(
@@ -140,10 +151,13 @@ final class RowRefusals {
         row.limit(),
         under(own, OverlayRows::careLimits),
         limit -> limit.demand().allowed(),
-        named ? NO_MORE_PASSES : NO_MORE_PASSES + ", or to name the row that it replaces");
+        named
+            ? RowRefusals::orStricter
+            : there -> orStricter(there) + ", or to name the row that it replaces");
   }
 
-  private void fault(Row row, String field, String found, Row under, String there, String allowed) {
+  private void fault(
+      Row row, String field, String found, Row under, String there, UnaryOperator<String> allowed) {
     faults.accept(
         new OverlayFault(
             overlay.id(),
@@ -156,7 +170,7 @@ final class RowRefusals {
                 + under.key()
                 + " of "
                 + under.provenance().origin(),
-            allowed,
+            allowed.apply(there),
             Optional.of(under)));
   }
 }

@@ -381,14 +381,14 @@ class ManufacturersInstructionsTest {
     assertThat(refused(layer.instructions(Layering.beside(MODEL_A, limit))))
         .containsExactly(
             "LOOSER MAKER, row maker/1, demand: found at most 50 degC, looser than at most 40 degC"
-                + " by row frozen/care/COAT/WATER_TEMPERATURE of FROZEN_2020, allowed: a limit that"
-                + " lets no more pass than there, or to name the row that it replaces");
+                + " by row frozen/care/COAT/WATER_TEMPERATURE of FROZEN_2020, allowed: at most"
+                + " 40 degC or stricter, or to name the row that it replaces");
     Layering law = Layering.of("LAW");
     assertThat(refused(law.law(law.water(ElementKind.COAT, "50"))))
         .containsExactly(
             "LOOSER LAW, row law/1, demand: found at most 50 degC, looser than at most 40 degC by"
-                + " row frozen/care/COAT/WATER_TEMPERATURE of FROZEN_2020, allowed: a limit that"
-                + " lets no more pass than there");
+                + " row frozen/care/COAT/WATER_TEMPERATURE of FROZEN_2020, allowed: at most"
+                + " 40 degC or stricter");
   }
 
   @Test

@@ -125,8 +125,8 @@ class OverlaysTest {
         .containsExactly(
             "LOOSER POLICY, row policy/1, repeatMonths: found 24 months, first 12, with CBRN option"
                 + " 12, looser than 12 months, first 12, with CBRN option 12 by row"
-                + " frozen/interval/ADVANCED/COAT of FROZEN_2020, allowed: no more months than"
-                + " there");
+                + " frozen/interval/ADVANCED/COAT of FROZEN_2020, allowed: at most 12"
+                + " months, first 12, with CBRN option 12");
   }
 
   @Test
@@ -295,7 +295,7 @@ class OverlaysTest {
                     layer.age(ElementKind.GLOVES, Optional.empty(), new AgeLimit.NoneSet()))))
         .containsExactly(
             "LOOSER POLICY, row policy/2, limit: found 11 years, looser than 10 years by row"
-                + " frozen/age/HELMET/OWN of FROZEN_2020, allowed: no more years than there",
+                + " frozen/age/HELMET/OWN of FROZEN_2020, allowed: at most 10 years",
             "NOT_ALLOWED POLICY, row policy/3, limit: found NONE_SET, allowed: a number of years");
   }
 
@@ -355,9 +355,9 @@ class OverlaysTest {
                 law.law(law.share("80"), law.keep(3))))
         .containsExactly(
             "LOOSER POLICY, row policy/1, percent: found 70, looser than 80 by row law/1 of LAW,"
-                + " allowed: no less than there",
+                + " allowed: no less than 80",
             "LOOSER POLICY, row policy/2, years: found 2 years, looser than 3 years by row law/2 of"
-                + " LAW, allowed: no fewer years than there");
+                + " LAW, allowed: at least 3 years");
     assertThat(over(layer.policy(layer.keep(2))).tables().retention()).hasSize(1);
   }
 

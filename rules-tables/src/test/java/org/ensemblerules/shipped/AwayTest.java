@@ -118,7 +118,7 @@ class AwayTest {
         .hasMessageContaining(
             "found [ROUTINE, ADVANCED], looser than [ADVANCED] by row"
                 + " back-from-loan/BACK_FROM_LOAN of TRADE")
-        .hasMessageContaining("allowed: no other kinds of inspection than there");
+        .hasMessageContaining("allowed: no kinds of inspection but [ADVANCED]");
   }
 
   private static Checked<RuleSet, JsonFault> laid(String transfer, String inspections) {
