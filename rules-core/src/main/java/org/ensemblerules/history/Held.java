@@ -322,6 +322,13 @@ final class Held {
     return effect instanceof Effect.Retire && !effect.isFinal() && done.replaced() && advanced;
   }
 
+  /** Nobody may have tried a place that nobody graded. */
+  private static boolean isUntried(DefectRow row, CheckRow passed) {
+    return row.isOfUntried()
+        && row.effect() instanceof Effect.Evaluate evaluate
+        && evaluate.check() != passed.check();
+  }
+
   private boolean settles(CheckRow passed, Effect effect) {
     if (!(effect instanceof Effect.Evaluate evaluate) || !passed.passCloses()) {
       return false;
@@ -334,8 +341,10 @@ final class Held {
       List<DefectRow> bands = bands();
       return !bands.isEmpty()
           && bands.stream()
-              .map(DefectRow::effect)
-              .allMatch(each -> !each.keepsOut() || settles(passed, each));
+              .allMatch(
+                  row ->
+                      !row.effect().keepsOut()
+                          || (!isUntried(row, passed) && settles(passed, row.effect())));
     }
     // What an inspector's own check was asked for, an expert's evaluation settles as well; what
     // nobody has tried is tried first.

@@ -120,11 +120,7 @@ final class ReturnPath {
     if (effect instanceof Effect.Evaluate evaluate) {
       String must = file.tables().checks().row(evaluate.check()).shown();
       return evaluate.check() == Check.MEASURE_EXTENT
-          ? List.of(
-              must,
-              "Record the finding again with what was measured, or pass "
-                  + Check.EXPERT_EVALUATION
-                  + ".")
+          ? List.of(must, "Record the finding again with what was measured.")
           : List.of(must);
     }
     return effect instanceof Effect.Retire

@@ -146,4 +146,14 @@ class TriedFirstTest {
         .contains("LINER_INSPECTION")
         .contains("Record its result as a check as well, made for F1.");
   }
+
+  @Test
+  void leavingOutThatNobodyTriedItBringsNothingBack() {
+    ShippedCase ungraded =
+        found(COAT, "FABRIC@OUTER_SHELL", DefectKind.CHARRING, new Extent.NotMeasured());
+    assertThat(service(passed(ungraded, 9, Check.EXPERT_EVALUATION))).isEqualTo(Service.OUT);
+    ShippedCase held =
+        found(COAT, "FABRIC@OUTER_SHELL", DefectKind.CHARRING, new Extent.Graded(Grade.HELD));
+    assertThat(service(passed(held, 9, Check.EXPERT_EVALUATION))).isEqualTo(Service.IN);
+  }
 }
