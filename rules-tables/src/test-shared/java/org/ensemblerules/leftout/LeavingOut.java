@@ -65,6 +65,20 @@ final class LeavingOut {
         .toList();
   }
 
+  /** The ways to leave out anything of a finding, or of what answers one. */
+  static List<Way> ofFindings(JsonNode record) {
+    return ways(record).stream()
+        .filter(
+            part -> {
+              String at = part.get(0).at().toString();
+              return at.startsWith("/findings")
+                  || record.at(at + "/finding").isObject()
+                  || record.at(at + "/answers").isArray();
+            })
+        .flatMap(List::stream)
+        .toList();
+  }
+
   private static List<Way> under(JsonNode record, JsonPointer at) {
     List<Way> ways = new ArrayList<>();
     collect(record.at(at), at, ways);

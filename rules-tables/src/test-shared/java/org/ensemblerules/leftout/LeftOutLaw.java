@@ -55,6 +55,16 @@ final class LeftOutLaw {
     }
   }
 
+  /**
+   * Leaves out everything that is said of findings and of what was done about them, one at a time.
+   *
+   * @throws AssertionError with the smallest record found in which the same is milder
+   */
+  void holdsOfFindings(Assessment given, Verdict before) {
+    JsonNode record = LeavingOut.json(given);
+    LeavingOut.ofFindings(record).forEach(way -> holds(given, before, record, way));
+  }
+
   /** Leaves out each event and finding, one at a time; tells how many of them were grounds. */
   int holdsOfWholes(Assessment given, Verdict before) {
     JsonNode record = LeavingOut.json(given);

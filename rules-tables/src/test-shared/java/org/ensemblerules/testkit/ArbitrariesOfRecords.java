@@ -9,16 +9,19 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import org.ensemblerules.care.Exposure;
 import org.ensemblerules.care.WashRecord;
 import org.ensemblerules.care.WashedLayers;
+import org.ensemblerules.defect.Band;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
+import org.ensemblerules.defect.GradeScale;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Doer;
@@ -70,14 +73,16 @@ public final class ArbitrariesOfRecords {
   private final Random random;
   private final ShippedGear.Kind kind;
   private final double thin;
+  private final boolean odd;
   private final List<Event> events = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
 
-  private ArbitrariesOfRecords(RuleSet rules, Random random) {
+  private ArbitrariesOfRecords(RuleSet rules, Random random, double thin, boolean odd) {
     this.rules = rules;
     this.random = random;
     this.kind = one(ShippedGear.kinds(rules));
-    this.thin = Math.max(0, random.nextInt(5) - 2) * 0.04;
+    this.thin = thin;
+    this.odd = odd;
   }
 
   /**
@@ -87,16 +92,33 @@ public final class ArbitrariesOfRecords {
    * @return the records, some full and some thin
    */
   public static Arbitrary<Assessment> records(RuleSet rules) {
-    return Arbitraries.randomValue(random -> new ArbitrariesOfRecords(rules, random).record());
+    return Arbitraries.randomValue(
+        random -> {
+          double thin = Math.max(0, random.nextInt(5) - 2) * 0.04;
+          var made = new ArbitrariesOfRecords(rules, random, thin, true);
+          return made.record(made::happened);
+        });
   }
 
-  private Assessment record() {
+  /**
+   * Returns records with one finding each, answered or not, and nothing else that speaks against
+   * the element.
+   *
+   * @param rules the rules by which they are cared for
+   * @return the records, with nothing left out
+   */
+  public static Arbitrary<Assessment> findings(RuleSet rules) {
+    return Arbitraries.randomValue(
+        random -> {
+          var made = new ArbitrariesOfRecords(rules, random, 0, false);
+          return made.record(element -> made.found(element, new FindingId("F1"), made.before(200)));
+        });
+  }
+
+  private Assessment record(Consumer<Element> things) {
     Element element = element();
     cared(element);
-    int things = random.nextInt(4);
-    for (int i = 0; i < things; i++) {
-      happened(element, i);
-    }
+    things.accept(element);
     if (!leftOut()) {
       looked(element, AS_OF);
     }
@@ -118,11 +140,11 @@ public final class ArbitrariesOfRecords {
   }
 
   private boolean rarely() {
-    return random.nextInt(14 * 14) == 0;
+    return odd && random.nextInt(14 * 14) == 0;
   }
 
   private boolean seldom() {
-    return random.nextInt(14) == 0;
+    return odd && random.nextInt(14) == 0;
   }
 
   private MarkedDate date(LocalDate day) {
@@ -358,7 +380,13 @@ public final class ArbitrariesOfRecords {
 
   // What happened to it.
 
-  private void happened(Element element, int number) {
+  private void happened(Element element) {
+    for (int things = random.nextInt(4); things > 0; things--) {
+      something(element);
+    }
+  }
+
+  private void something(Element element) {
     LocalDate day = before(200);
     switch (random.nextInt(10)) {
       case 9 -> busy(element, day);
@@ -493,16 +521,14 @@ public final class ArbitrariesOfRecords {
   }
 
   private void found(Element element, FindingId id, LocalDate day) {
-    List<DefectRow> rows =
-        rules.tables().defects().rows().stream()
-            .filter(row -> row.element() == kind.element() && row.use() == kind.use())
-            .toList();
-    DefectRow row = one(rows);
+    DefectRow row = row();
     Extent extent =
-        ShippedExtents.of(rules.tables().defects()).stream()
-            .filter(each -> row.band().holds(each))
-            .findFirst()
-            .orElseThrow();
+        random.nextInt(8) == 0
+            ? new Extent.NotMeasured()
+            : ShippedExtents.of(rules.tables().defects()).stream()
+                .filter(each -> row.band().holds(each))
+                .findFirst()
+                .orElseThrow();
     Finding finding = new Finding(id, row.site(), "", row.defect(), extent, date(day));
     if (random.nextInt(4) > 0) {
       events.add(new Event.Found(finding));
@@ -510,20 +536,43 @@ public final class ArbitrariesOfRecords {
       findings.add(finding);
     }
     if (random.nextInt(4) > 0) {
-      Set<FindingId> answers = seldom() ? Set.of(id, new FindingId("F9")) : Set.of(id);
-      LocalDate then = day.plusDays(1);
-      Event done = ShippedWork.done(rules, when(then), row.effect(), doer(taskOf(row)), answers);
-      events.add(done);
-      LocalDate followed = then.plusDays(random.nextInt(2));
-      row.afterward().forEach(check -> passed(followed, check, answers));
-      if (row.afterward().contains(Check.ADVANCED_INSPECTION)) {
-        lookedAtWork(element, followed);
-      }
-      if (random.nextBoolean()) {
-        passed(then.plusDays(2), Check.EXPERT_EVALUATION, answers);
-      }
+      answered(
+          element, row, day.plusDays(1), seldom() ? Set.of(id, new FindingId("F9")) : Set.of(id));
     }
     looked(element, day.plusDays(5));
+  }
+
+  /** Any row of the element, and twice as often one of a place told by whether it held. */
+  private DefectRow row() {
+    List<DefectRow> rows =
+        rules.tables().defects().rows().stream()
+            .filter(row -> row.element() == kind.element() && row.use() == kind.use())
+            .toList();
+    List<DefectRow> tried =
+        rows.stream()
+            .filter(
+                row ->
+                    row.band() instanceof Band.Grades graded
+                        && graded.grades().stream()
+                            .anyMatch(grade -> grade.scale() == GradeScale.STRENGTH))
+            .toList();
+    return one(tried.isEmpty() || random.nextInt(3) == 0 ? rows : tried);
+  }
+
+  /** As its row asks, or by somebody's word alone, or by both. */
+  private void answered(Element element, DefectRow row, LocalDate then, Set<FindingId> answers) {
+    Optional<Check> word =
+        Optional.of(one(List.of(Check.EXPERT_EVALUATION, Check.INSPECTOR_EVALUATION)))
+            .filter(each -> random.nextBoolean());
+    if (word.isEmpty() || random.nextBoolean()) {
+      events.add(ShippedWork.done(rules, when(then), row.effect(), doer(taskOf(row)), answers));
+    }
+    LocalDate followed = then.plusDays(random.nextInt(2));
+    row.afterward().forEach(check -> passed(followed, check, answers));
+    if (row.afterward().contains(Check.ADVANCED_INSPECTION)) {
+      lookedAtWork(element, followed);
+    }
+    word.ifPresent(check -> passed(then.plusDays(2), check, answers));
   }
 
   private Task taskOf(DefectRow row) {

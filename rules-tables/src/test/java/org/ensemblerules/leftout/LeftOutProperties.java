@@ -33,6 +33,11 @@ class LeftOutProperties {
     return ArbitrariesOfRecords.records(RULES);
   }
 
+  @Provide
+  Arbitrary<Assessment> findings() {
+    return ArbitrariesOfRecords.findings(RULES);
+  }
+
   @FewestTries(50)
   @Property(tries = 1000)
   void whatIsLeftOutIsNeverMilder(@ForAll("records") Assessment given, @ForAll Random random) {
@@ -48,5 +53,14 @@ class LeftOutProperties {
     Statistics.label("grounds")
         .collect(LAW.holdsOfWholes(given, LAW.verdict(given)) > 0)
         .coverage(coverage -> coverage.check(true).percentage(share -> share > 20));
+  }
+
+  /** Everything of one finding and of what was done about it, as most of a record is other care. */
+  @FewestTries(100)
+  @Property(tries = 500)
+  void whatIsLeftOutOfAFindingIsNeverMilder(@ForAll("findings") Assessment given) {
+    Verdict before = LAW.verdict(given);
+    Statistics.label("before").collect(before.service());
+    LAW.holdsOfFindings(given, before);
   }
 }
