@@ -13,7 +13,6 @@ import org.ensemblerules.history.LabeledLayers;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.schedule.TaskKey;
-import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Service;
 
@@ -22,7 +21,7 @@ enum LeftOutExceptions {
   /** What alone says that stock left the shelf. */
   STOCK_LEFT_THE_SHELF {
     @Override
-    boolean holds(Assessment given, Taken taken, String fault) {
+    boolean holds(Tables tables, Assessment given, Taken taken, String fault) {
       return taken.way().at().toString().startsWith("/element/inService")
           && !given.history().events(Event.Stocked.class).isEmpty();
     }
@@ -31,7 +30,7 @@ enum LeftOutExceptions {
   /** What says that a repair was made, for the check that must follow it. */
   CHECK_AFTER_A_REPAIR {
     @Override
-    boolean holds(Assessment given, Taken taken, String fault) {
+    boolean holds(Tables tables, Assessment given, Taken taken, String fault) {
       return fault.startsWith(TaskKey.CHECK_AFTERWARD.value());
     }
   },
@@ -39,7 +38,7 @@ enum LeftOutExceptions {
   /** What says that an incident released it, for what may not be done before. */
   RELEASE_LEFT_OUT {
     @Override
-    boolean holds(Assessment given, Taken taken, String fault) {
+    boolean holds(Tables tables, Assessment given, Taken taken, String fault) {
       String[] steps = taken.way().at().toString().split("/", -1);
       return steps[1].equals("history")
           && given.history().events().get(Integer.parseInt(steps[2])) instanceof Event.Checked done
@@ -51,7 +50,7 @@ enum LeftOutExceptions {
   /** What alone speaks against a statement that something came after another thing of its day. */
   ORDER_AGAINST_A_STATEMENT {
     @Override
-    boolean holds(Assessment given, Taken taken, String fault) {
+    boolean holds(Tables tables, Assessment given, Taken taken, String fault) {
       String[] steps = taken.way().at().toString().split("/", -1);
       if (!steps[steps.length - 1].equals("orderInDay")) {
         return false;
@@ -69,8 +68,9 @@ enum LeftOutExceptions {
   /** What alone says that a layer is there that only some elements have. */
   LAYER_SAID_NOWHERE_ELSE {
     @Override
-    boolean holds(Assessment given, Taken taken, String fault) {
-      return !layers(taken.assessment(), taken.asOf()).containsAll(layers(given, taken.asOf()));
+    boolean holds(Tables tables, Assessment given, Taken taken, String fault) {
+      return !layers(tables, taken.assessment(), taken.asOf())
+          .containsAll(layers(tables, given, taken.asOf()));
     }
   };
 
@@ -80,8 +80,7 @@ enum LeftOutExceptions {
         : event instanceof Event.Checked check && check.afterWork();
   }
 
-  private static List<Optional<LayerKind>> layers(Assessment given, LocalDate asOf) {
-    Tables tables = ShippedRules.standard().tables();
+  private static List<Optional<LayerKind>> layers(Tables tables, Assessment given, LocalDate asOf) {
     return LabeledLayers.of(
         tables.anatomy(),
         tables.criteria(),
@@ -90,11 +89,12 @@ enum LeftOutExceptions {
         asOf);
   }
 
-  abstract boolean holds(Assessment given, Taken taken, String fault);
+  abstract boolean holds(Tables tables, Assessment given, Taken taken, String fault);
 
-  static Optional<LeftOutExceptions> of(Assessment given, Taken taken, String fault) {
+  static Optional<LeftOutExceptions> of(
+      Tables tables, Assessment given, Taken taken, String fault) {
     for (LeftOutExceptions each : values()) {
-      if (each.holds(given, taken, fault)) {
+      if (each.holds(tables, given, taken, fault)) {
         return Optional.of(each);
       }
     }

@@ -56,6 +56,18 @@ final class LeftOutLaw {
   }
 
   /**
+   * Leaves out everything of a record, one at a time.
+   *
+   * @throws AssertionError with the smallest record found in which the same is milder
+   */
+  void holdsOfAll(Assessment given, Verdict before) {
+    JsonNode record = LeavingOut.json(given);
+    LeavingOut.ways(record).stream()
+        .flatMap(List::stream)
+        .forEach(way -> holds(given, before, record, way));
+  }
+
+  /**
    * Leaves out everything that is said of findings and of what was done about them, one at a time.
    *
    * @throws AssertionError with the smallest record found in which the same is milder
@@ -92,7 +104,9 @@ final class LeftOutLaw {
         .flatMap(
             taken ->
                 milder(before, taken)
-                    .filter(fault -> LeftOutExceptions.of(given, taken, fault).isEmpty()));
+                    .filter(
+                        fault ->
+                            LeftOutExceptions.of(rules.tables(), given, taken, fault).isEmpty()));
   }
 
   /** The exception by which something may become milder; empty if none needs to hold. */
@@ -101,7 +115,8 @@ final class LeftOutLaw {
     return LeavingOut.take(rules, asOf, given, record, way)
         .flatMap(
             taken ->
-                milder(before, taken).flatMap(fault -> LeftOutExceptions.of(given, taken, fault)));
+                milder(before, taken)
+                    .flatMap(fault -> LeftOutExceptions.of(rules.tables(), given, taken, fault)));
   }
 
   /** A whole ground takes along only what may rest on it. */

@@ -115,6 +115,20 @@ public final class ArbitrariesOfRecords {
         });
   }
 
+  /**
+   * Returns records of elements to which one thing happened each.
+   *
+   * @param rules the rules by which they are cared for
+   * @return the records, with nothing left out
+   */
+  public static Arbitrary<Assessment> things(RuleSet rules) {
+    return Arbitraries.randomValue(
+        random -> {
+          var made = new ArbitrariesOfRecords(rules, random, 0, false);
+          return made.record(made::something);
+        });
+  }
+
   private Assessment record(Consumer<Element> things) {
     Element element = element();
     cared(element);

@@ -34,6 +34,11 @@ class LeftOutProperties {
   }
 
   @Provide
+  Arbitrary<Assessment> things() {
+    return ArbitrariesOfRecords.things(RULES);
+  }
+
+  @Provide
   Arbitrary<Assessment> findings() {
     return ArbitrariesOfRecords.findings(RULES);
   }
@@ -62,5 +67,12 @@ class LeftOutProperties {
     Verdict before = LAW.verdict(given);
     Statistics.label("before").collect(before.service());
     LAW.holdsOfFindings(given, before);
+  }
+
+  /** Everything of a record to which one thing happened. */
+  @FewestTries(10)
+  @Property(tries = 30)
+  void whatIsLeftOutBesideOneThingIsNeverMilder(@ForAll("things") Assessment given) {
+    LAW.holdsOfAll(given, LAW.verdict(given));
   }
 }
