@@ -74,10 +74,7 @@ import org.ensemblerules.verdict.Verdict;
  * <tr><td>May this person do this?</td><td>{@link #mayPerform}</td></tr>
  * <tr><td>Does a laboratory's report meet what is required?</td><td>{@link #judge}</td></tr>
  * <tr><td>What else does a laboratory work out?</td>
- *     <td>{@link org.ensemblerules.strength.Risk}, {@link
- *     org.ensemblerules.strength.CriticalDifference}, {@link
- *     org.ensemblerules.strength.Retroreflection}; resistance to water under pressure and results of
- *     cleaning in {@link #tables}</td></tr>
+ *     <td>{@link #laboratory}, a door of its own: {@link LaboratoryRules}</td></tr>
  * <tr><th>Of its papers</th><th></th></tr>
  * <tr><td>Is its file complete?</td><td>{@link #file}</td></tr>
  * <tr><td>Was it kept as evidence as it should be?</td><td>{@link #custody}</td></tr>
@@ -363,6 +360,15 @@ public final class GearRules {
    */
   public DepartmentRules department(List<SafetyNotice> notices, LocalDate asOf) {
     return new DepartmentRules(rules, notices, asOf);
+  }
+
+  /**
+   * Returns what a laboratory or a cleaner asks beside {@link #judge}.
+   *
+   * @return the questions; never null
+   */
+  public LaboratoryRules laboratory() {
+    return new LaboratoryRules(rules);
   }
 
   /**
