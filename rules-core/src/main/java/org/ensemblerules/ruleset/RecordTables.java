@@ -1,6 +1,5 @@
 package org.ensemblerules.ruleset;
 
-import java.util.List;
 import java.util.Objects;
 import org.ensemblerules.record.PfasLawTable;
 import org.ensemblerules.record.RecordItemTable;
@@ -26,18 +25,5 @@ public record RecordTables(
     Objects.requireNonNull(disposalRoutes, "disposalRoutes");
     Objects.requireNonNull(custodySteps, "custodySteps");
     Objects.requireNonNull(pfasLaws, "pfasLaws");
-  }
-
-  /**
-   * Returns tables without rows: they answer that no rule covers what they are asked.
-   *
-   * @return the tables; never null
-   */
-  public static RecordTables none() {
-    return new RecordTables(
-        RecordItemTable.of(List.of()).orElseThrow(),
-        DisposalTable.of(List.of()).orElseThrow(),
-        CustodyTable.of(List.of()).orElseThrow(),
-        PfasLawTable.of(List.of()).orElseThrow());
   }
 }

@@ -1,6 +1,5 @@
 package org.ensemblerules.strength;
 
-import java.util.List;
 import java.util.Objects;
 
 /**
@@ -22,18 +21,5 @@ public record StrengthTables(
     Objects.requireNonNull(methods, "methods");
     Objects.requireNonNull(smallSamples, "smallSamples");
     Objects.requireNonNull(hydrostatic, "hydrostatic");
-  }
-
-  /**
-   * Returns tables without rows, by which no report has a result.
-   *
-   * @return the tables; never null
-   */
-  public static StrengthTables none() {
-    return new StrengthTables(
-        RequirementTable.of(List.of()).orElseThrow(),
-        MethodTable.of(List.of(), List.of()).orElseThrow(),
-        SmallSampleTable.of(List.of()).orElseThrow(),
-        HydrostaticTable.of(List.of()).orElseThrow());
   }
 }

@@ -18,6 +18,7 @@ import org.ensemblerules.retirement.AgeLimitTable;
 import org.ensemblerules.ruleset.CautionRow;
 import org.ensemblerules.ruleset.CautionTable;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Provenance;
@@ -34,16 +35,19 @@ public final class OtherRules {
     cautions.removeIf(row -> random.nextInt(4) == 0);
     return FrozenRules.of(
         frozen.toBuilder()
-            .intervals(
+            .with(
+                TableKinds.INTERVALS,
                 IntervalTable.of(
                         changed(frozen.intervals().rows(), row -> any(row, random), random))
                     .orElseThrow())
-            .ageLimits(
+            .with(
+                TableKinds.AGE_LIMITS,
                 AgeLimitTable.of(
                         changed(frozen.ageLimits().rows(), row -> any(row, random), random))
                     .orElseThrow())
-            .defects(defects(row -> any(row, random)))
-            .cautions(
+            .with(TableKinds.DEFECTS, defects(row -> any(row, random)))
+            .with(
+                TableKinds.CAUTIONS,
                 CautionTable.of(changed(cautions, row -> any(row, random), random)).orElseThrow())
             .build());
   }
@@ -91,7 +95,8 @@ public final class OtherRules {
     Tables frozen = FrozenRules.tables();
     return FrozenRules.of(
         frozen.toBuilder()
-            .intervals(
+            .with(
+                TableKinds.INTERVALS,
                 IntervalTable.of(frozen.intervals().rows().stream().map(change).toList())
                     .orElseThrow())
             .build());
@@ -102,7 +107,8 @@ public final class OtherRules {
     Tables frozen = FrozenRules.tables();
     return FrozenRules.of(
         frozen.toBuilder()
-            .ageLimits(
+            .with(
+                TableKinds.AGE_LIMITS,
                 AgeLimitTable.of(frozen.ageLimits().rows().stream().map(change).toList())
                     .orElseThrow())
             .build());
@@ -112,13 +118,14 @@ public final class OtherRules {
   static RuleSet permissions(List<PermissionRow> rows) {
     return FrozenRules.of(
         FrozenRules.tables().toBuilder()
-            .permissions(PermissionTable.of(rows).orElseThrow())
+            .with(TableKinds.PERMISSIONS, PermissionTable.of(rows).orElseThrow())
             .build());
   }
 
   /** The frozen rules with defect rows changed. */
   static RuleSet withDefects(Function<DefectRow, DefectRow> change) {
-    return FrozenRules.of(FrozenRules.tables().toBuilder().defects(defects(change)).build());
+    return FrozenRules.of(
+        FrozenRules.tables().toBuilder().with(TableKinds.DEFECTS, defects(change)).build());
   }
 
   private static DefectTable defects(Function<DefectRow, DefectRow> change) {

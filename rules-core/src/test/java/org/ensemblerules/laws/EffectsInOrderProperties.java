@@ -29,6 +29,7 @@ import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.testkit.Effects;
 import org.ensemblerules.testkit.FitGear;
@@ -67,7 +68,8 @@ class EffectsInOrderProperties {
     Tables tables = FrozenRules.tables();
     return FrozenRules.of(
         tables.toBuilder()
-            .defects(
+            .with(
+                TableKinds.DEFECTS,
                 DefectTable.of(
                         List.of(
                             Layering.of("ONLY")

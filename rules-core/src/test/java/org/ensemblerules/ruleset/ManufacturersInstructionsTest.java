@@ -12,6 +12,7 @@ import org.ensemblerules.audit.ChangeKind;
 import org.ensemblerules.audit.RuleSetDifference;
 import org.ensemblerules.care.CareDemand;
 import org.ensemblerules.care.CareLimitRow;
+import org.ensemblerules.care.CareLimitTable;
 import org.ensemblerules.care.Exposure;
 import org.ensemblerules.care.ModelCareLimitRow;
 import org.ensemblerules.care.WashAnswer;
@@ -357,7 +358,7 @@ class ManufacturersInstructionsTest {
   void whereTheEditionSaysNothingNothingCountsByInstructionsAlone() {
     Tables without =
         FrozenRules.tables().toBuilder()
-            .care(CareTables.none(FrozenRules.tables().anatomy()))
+            .with(TableKinds.CARE_LIMITS, CareLimitTable.of(List.of()).orElseThrow())
             .build();
     RuleSet rules =
         FrozenRules.of(without)

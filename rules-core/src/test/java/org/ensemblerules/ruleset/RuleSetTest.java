@@ -37,7 +37,10 @@ class RuleSetTest {
 
   private static String fingerprint(List<CautionRow> cautions) {
     Tables frozen = FrozenRules.tables();
-    Tables tables = frozen.toBuilder().cautions(CautionTable.of(cautions).orElseThrow()).build();
+    Tables tables =
+        frozen.toBuilder()
+            .with(TableKinds.CAUTIONS, CautionTable.of(cautions).orElseThrow())
+            .build();
     return FrozenRules.of(tables).identity().fingerprint();
   }
 

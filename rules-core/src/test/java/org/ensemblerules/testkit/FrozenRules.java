@@ -16,7 +16,6 @@ import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.IntervalTable;
 import org.ensemblerules.inspection.SignOffReading;
 import org.ensemblerules.retirement.AgeLimitTable;
-import org.ensemblerules.ruleset.CareTables;
 import org.ensemblerules.ruleset.CautionTable;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
@@ -24,6 +23,7 @@ import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.OriginId;
+import org.ensemblerules.strength.StrengthTables;
 
 /**
  * A small, invented rule set that no data release changes. It has every kind of band, effect and
@@ -72,22 +72,29 @@ public final class FrozenRules {
 
   private static Tables compiled() {
     AnatomyTable anatomy = AnatomyTable.of(FrozenAnatomy.rows()).orElseThrow();
+    StrengthTables strength = FrozenMeasures.strength();
     return Tables.builder(anatomy, CheckTable.of(FrozenDuties.checks()).orElseThrow())
-        .permissions(PermissionTable.of(FrozenDuties.permissions()).orElseThrow())
-        .defects(DefectTable.of(FrozenDefects.rows(), anatomy).orElseThrow())
-        .criteria(CriteriaTable.of(FrozenSchedules.criteria(), anatomy).orElseThrow())
-        .intervals(IntervalTable.of(FrozenSchedules.intervals()).orElseThrow())
-        .ageLimits(AgeLimitTable.of(FrozenSchedules.ageLimits()).orElseThrow())
-        .cautions(CautionTable.of(FrozenSchedules.cautions()).orElseThrow())
-        .conditions(FrozenMeasures.conditions())
-        .checkLimits(FrozenMeasures.checkLimits())
-        .care(CareTables.none(anatomy).with(FrozenMeasures.careLimits()).with(FrozenCare.routes()))
+        .with(TableKinds.PERMISSIONS, PermissionTable.of(FrozenDuties.permissions()).orElseThrow())
+        .with(TableKinds.DEFECTS, DefectTable.of(FrozenDefects.rows(), anatomy).orElseThrow())
+        .with(
+            TableKinds.CRITERIA,
+            CriteriaTable.of(FrozenSchedules.criteria(), anatomy).orElseThrow())
+        .with(TableKinds.INTERVALS, IntervalTable.of(FrozenSchedules.intervals()).orElseThrow())
+        .with(TableKinds.AGE_LIMITS, AgeLimitTable.of(FrozenSchedules.ageLimits()).orElseThrow())
+        .with(TableKinds.CAUTIONS, CautionTable.of(FrozenSchedules.cautions()).orElseThrow())
+        .with(TableKinds.CONDITIONS, FrozenMeasures.conditions())
+        .with(TableKinds.CHECK_LIMITS, FrozenMeasures.checkLimits())
+        .with(TableKinds.CARE_LIMITS, FrozenMeasures.careLimits())
+        .with(TableKinds.CARE_ROUTES, FrozenCare.routes())
         .with(
             TableKinds.DESTINATIONS, DestinationTable.of(FrozenDuties.destinations()).orElseThrow())
         .with(TableKinds.RETURNS, ReturnTable.of(FrozenDuties.returns()).orElseThrow())
         .with(TableKinds.WASH_BOUNDS, FrozenMeasures.washBounds())
-        .tasks(FrozenCare.tasks())
-        .strength(FrozenMeasures.strength())
+        .with(TableKinds.TASKS, FrozenCare.tasks())
+        .with(TableKinds.REQUIREMENTS, strength.requirements())
+        .with(TableKinds.METHODS, strength.methods())
+        .with(TableKinds.SMALL_SAMPLES, strength.smallSamples())
+        .with(TableKinds.HYDROSTATIC, strength.hydrostatic())
         .build();
   }
 

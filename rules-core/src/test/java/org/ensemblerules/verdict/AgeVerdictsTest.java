@@ -25,6 +25,7 @@ import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.retirement.AgeAnswer;
 import org.ensemblerules.retirement.AgeLimitTable;
+import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenProvenance;
@@ -100,7 +101,7 @@ class AgeVerdictsTest {
   void whereNoRowSetsALimitAnExpertIsAsked() {
     Tables without =
         FrozenRules.tables().toBuilder()
-            .ageLimits(AgeLimitTable.of(List.of()).orElseThrow())
+            .with(TableKinds.AGE_LIMITS, AgeLimitTable.of(List.of()).orElseThrow())
             .build();
     GearCase given = FitGear.fit(ElementKind.HELMET);
     Verdict verdict = Assess.assess(FrozenRules.of(without), given.assessment(), given.asOf());

@@ -48,6 +48,7 @@ import org.ensemblerules.ruleset.CautionRow;
 import org.ensemblerules.ruleset.CautionTable;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Confidence;
@@ -138,12 +139,12 @@ public final class InventedRules {
     }
     AnatomyTable anatomy = AnatomyTable.of(parts).orElseThrow();
     return Tables.builder(anatomy, CheckTable.of(checks()).orElseThrow())
-        .permissions(PermissionTable.of(permissions()).orElseThrow())
-        .defects(DefectTable.of(defects, anatomy).orElseThrow())
-        .criteria(CriteriaTable.of(criteria, anatomy).orElseThrow())
-        .intervals(IntervalTable.of(intervals).orElseThrow())
-        .ageLimits(AgeLimitTable.of(ages).orElseThrow())
-        .cautions(CautionTable.of(cautions()).orElseThrow())
+        .with(TableKinds.PERMISSIONS, PermissionTable.of(permissions()).orElseThrow())
+        .with(TableKinds.DEFECTS, DefectTable.of(defects, anatomy).orElseThrow())
+        .with(TableKinds.CRITERIA, CriteriaTable.of(criteria, anatomy).orElseThrow())
+        .with(TableKinds.INTERVALS, IntervalTable.of(intervals).orElseThrow())
+        .with(TableKinds.AGE_LIMITS, AgeLimitTable.of(ages).orElseThrow())
+        .with(TableKinds.CAUTIONS, CautionTable.of(cautions()).orElseThrow())
         .build();
   }
 
