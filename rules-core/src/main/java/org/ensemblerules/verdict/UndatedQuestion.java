@@ -61,8 +61,8 @@ final class UndatedQuestion {
         Site.of(Part.WHOLE_ELEMENT),
         finding.map(Finding::id),
         what
-            + " has no date, so that nothing is certainly after it; its day, or its month or year"
-            + " as far as it is known, lets what was done since count",
+            + " has no date, and only what was done after it counts: record its day, or its month"
+            + " or year as far as it is known",
         new Effect.Evaluate(Check.RECORD_CORRECTION, Scope.ELEMENT),
         List.of());
   }
