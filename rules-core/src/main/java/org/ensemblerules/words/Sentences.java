@@ -25,6 +25,7 @@ import org.ensemblerules.issue.Objection;
 import org.ensemblerules.issue.SetGap;
 import org.ensemblerules.schedule.Due;
 import org.ensemblerules.schedule.TaskKey;
+import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.verdict.Headline;
 import org.ensemblerules.verdict.Reason;
 import org.ensemblerules.verdict.Service;
@@ -46,10 +47,16 @@ public final class Sentences {
   /**
    * Makes the sentences.
    *
-   * @param words what the codes are called; not null
+   * @param words what the codes are called, those of gear at the least; not null
+   * @throws InvalidValueException if the words are not those of each {@link GearCodeSet}
    */
   public Sentences(Words words) {
     this.words = Objects.requireNonNull(words, "words");
+    InvalidValueException.require(
+        words.sets().containsAll(List.of(GearCodeSet.values())),
+        "Sentences.words",
+        words.sets(),
+        "words for every code of gear");
   }
 
   /**

@@ -1,12 +1,17 @@
 package org.ensemblerules.words;
 
+import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
+import com.google.common.collect.Sets;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -16,18 +21,20 @@ import org.ensemblerules.gear.Site;
 import org.ensemblerules.source.InvalidValueException;
 
 /**
- * The words of one language for every code of every {@link CodeSet}. Immutable. {@code
+ * The words of one language for every code of some {@linkplain CodeSet sets}. Immutable. {@code
  * ShippedWords.english()} of the tables' module has ours; another language is another value.
  */
 public final class Words {
   private static final Pattern NAME = Pattern.compile("(?<![-/A-Z_])[A-Z][A-Z_]*[A-Z](@[A-Z_]+)?");
 
   private final String language;
+  private final ImmutableList<CodeSet> sets;
   private final ImmutableMap<Enum<?>, Term> terms;
   private final ImmutableMap<String, String> named;
 
-  private Words(String language, ImmutableMap<Enum<?>, Term> terms) {
+  private Words(String language, ImmutableList<CodeSet> sets, ImmutableMap<Enum<?>, Term> terms) {
     this.language = language;
+    this.sets = sets;
     this.terms = terms;
     this.named = named(terms);
   }
@@ -52,23 +59,49 @@ public final class Words {
    * Makes the words of a language.
    *
    * @param language its tag as BCP 47 writes it, as in {@code en}; not blank
-   * @param terms the term of each code of each set; not null
+   * @param sets the sets whose codes have words, such as those of gear; not null
+   * @param terms the term of each code of each set, and no others; not null
    * @return the words; never null
-   * @throws InvalidValueException if the language is blank or a code has no term; it names the code
+   * @throws InvalidValueException if the language is blank, a code has no term, or a term is of a
+   *     code of no set; it names the code
    */
-  public static Words of(String language, Map<Enum<?>, Term> terms) {
+  public static Words of(
+      String language, Collection<? extends CodeSet> sets, Map<Enum<?>, Term> terms) {
     InvalidValueException.require(
         !language.isBlank(), "Words.language", language, "a language tag, as in en");
-    for (CodeSet set : CodeSet.values()) {
+    Set<Enum<?>> others = new LinkedHashSet<>(terms.keySet());
+    for (CodeSet set : sets) {
       for (Enum<?> code : set.codes()) {
         InvalidValueException.require(
             terms.containsKey(code),
             "Words.terms",
             "no term of " + set.jsonName() + " " + code.name(),
             "a term for each code");
+        others.remove(code);
       }
     }
-    return new Words(language, ImmutableMap.copyOf(terms));
+    InvalidValueException.require(
+        others.isEmpty(), "Words.terms", others, "terms of codes of the sets only");
+    return new Words(language, ImmutableList.copyOf(sets), ImmutableMap.copyOf(terms));
+  }
+
+  /**
+   * Adds the words of further sets, so that one value has those of all.
+   *
+   * @param more words of the same language; not null
+   * @return the words of the sets of both; never null
+   * @throws InvalidValueException if the languages differ or both have words for a code
+   */
+  public Words and(Words more) {
+    InvalidValueException.require(
+        more.language.equals(language), "Words.language", more.language, language);
+    Set<Enum<?>> twice = Sets.intersection(terms.keySet(), more.terms.keySet());
+    InvalidValueException.require(
+        twice.isEmpty(), "Words.terms", twice, "codes that have no words yet");
+    return new Words(
+        language,
+        ImmutableList.<CodeSet>builder().addAll(sets).addAll(more.sets).build(),
+        ImmutableMap.<Enum<?>, Term>builder().putAll(terms).putAll(more.terms).buildOrThrow());
   }
 
   /**
@@ -81,9 +114,18 @@ public final class Words {
   }
 
   /**
+   * Returns the sets whose codes have words here.
+   *
+   * @return the sets in their order; never null
+   */
+  public List<CodeSet> sets() {
+    return sets;
+  }
+
+  /**
    * Returns what people call a code.
    *
-   * @param code a code of a {@link CodeSet}; not null
+   * @param code a code of one of the sets; not null
    * @return its term; never null
    * @throws InvalidValueException if the code is of no set
    */
@@ -98,7 +140,7 @@ public final class Words {
   /**
    * Returns the label of a code.
    *
-   * @param code a code of a {@link CodeSet}; not null
+   * @param code a code of one of the sets; not null
    * @return its label; never null
    * @throws InvalidValueException if the code is of no set
    */
@@ -109,7 +151,7 @@ public final class Words {
   /**
    * Returns the labels of codes.
    *
-   * @param codes codes of a {@link CodeSet}; not null
+   * @param codes codes of the sets; not null
    * @return their labels in the order given, with commas; never null
    * @throws InvalidValueException if a code is of no set
    */
@@ -152,15 +194,15 @@ public final class Words {
     }
     // What somebody wrote may look like a site and be none.
     boolean isSite =
-        CodeSet.PART.code(text.substring(0, at)).isPresent()
-            && CodeSet.LAYER_KIND.code(text.substring(at + 1)).isPresent();
+        GearCodeSet.PART.code(text.substring(0, at)).isPresent()
+            && GearCodeSet.LAYER_KIND.code(text.substring(at + 1)).isPresent();
     return isSite ? site(Site.parse(text)) : text;
   }
 
   /**
    * Returns the words for a step, as in "wash it".
    *
-   * @param code a code of a {@link CodeSet}; not null
+   * @param code a code of one of the sets; not null
    * @return the words; empty if the code is nothing that somebody does
    * @throws InvalidValueException if the code is of no set
    */

@@ -17,7 +17,7 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.FaultCode;
-import org.ensemblerules.words.CodeSet;
+import org.ensemblerules.words.GearCodeSet;
 import org.ensemblerules.words.Term;
 import org.ensemblerules.words.Words;
 import org.junit.jupiter.api.Test;
@@ -28,8 +28,8 @@ class ShippedWordsTest {
   private static final Words ENGLISH = ShippedWords.english();
 
   @ParameterizedTest
-  @EnumSource(CodeSet.class)
-  void eachCodeHasWordsThatReadLikeWords(CodeSet set) {
+  @EnumSource(GearCodeSet.class)
+  void eachCodeHasWordsThatReadLikeWords(GearCodeSet set) {
     Set<String> labels = new HashSet<>();
     for (Enum<?> code : set.codes()) {
       Term term = ENGLISH.term(code);
@@ -51,7 +51,7 @@ class ShippedWordsTest {
   void aSetIsNamedAsTheVocabularyOfTheSchemasNamesIt() {
     JsonNode vocabulary = TableSchemas.text("vocabulary").get("$defs");
     int shared = 0;
-    for (CodeSet set : CodeSet.values()) {
+    for (GearCodeSet set : GearCodeSet.values()) {
       JsonNode names = vocabulary.path(set.jsonName()).path("enum");
       if (!names.isMissingNode()) {
         shared++;
@@ -65,8 +65,8 @@ class ShippedWordsTest {
   void theSchemaAsksForEachCodeOfEachSet() {
     JsonNode words = TableSchemas.text("words").at("/$defs/words");
     assertThat(texts(words.get("required")))
-        .isEqualTo(Stream.of(CodeSet.values()).map(CodeSet::jsonName).toList());
-    for (CodeSet set : CodeSet.values()) {
+        .isEqualTo(Stream.of(GearCodeSet.values()).map(GearCodeSet::jsonName).toList());
+    for (GearCodeSet set : GearCodeSet.values()) {
       List<String> codes = set.codes().stream().map(Enum::name).toList();
       JsonNode terms = words.at("/properties/" + set.jsonName());
       assertThat(texts(terms.get("required"))).isEqualTo(codes);

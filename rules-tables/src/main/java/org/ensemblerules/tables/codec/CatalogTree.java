@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Arrays;
+import java.util.List;
 import org.ensemblerules.catalog.Catalog;
 import org.ensemblerules.catalog.CheckForm;
 import org.ensemblerules.catalog.DefectForm;
@@ -14,6 +15,7 @@ import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.tables.CriteriaJson;
+import org.ensemblerules.words.GearCodeSet;
 import org.ensemblerules.words.Words;
 
 /** The JSON form of what can be entered, with the words for it. */
@@ -29,7 +31,7 @@ public final class CatalogTree {
             (task, by) -> doers.put(task.name(), EffectJson.by(new Fields(), by).node().get("by")));
     return new Fields()
         .put("language", words.language())
-        .put("words", WordsTree.terms(words))
+        .put("words", WordsTree.terms(words, List.of(GearCodeSet.values())))
         .put("units", units())
         .list("elements", catalog.elements(), CatalogTree::write)
         .list("checks", catalog.checks(), CatalogTree::write)

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ensemblerules.tables.json.JsonCursor;
@@ -17,17 +18,17 @@ public final class WordsTree {
   private WordsTree() {}
 
   /** Reads the words; each code of each set must have its term, and nothing else may have one. */
-  public static Optional<Words> read(JsonCursor at) {
+  public static Optional<Words> read(JsonCursor at, List<CodeSet> sets) {
     ObjectCursor object = at.object();
     Optional<String> language = object.required("language", JsonCursor::text);
-    Optional<Map<Enum<?>, Term>> terms = object.required("words", WordsTree::sets);
-    return object.make(() -> Words.of(language.orElseThrow(), terms.orElseThrow()));
+    Optional<Map<Enum<?>, Term>> terms = object.required("words", value -> sets(value, sets));
+    return object.make(() -> Words.of(language.orElseThrow(), sets, terms.orElseThrow()));
   }
 
-  private static Optional<Map<Enum<?>, Term>> sets(JsonCursor at) {
+  private static Optional<Map<Enum<?>, Term>> sets(JsonCursor at, List<CodeSet> sets) {
     ObjectCursor object = at.object();
     Map<Enum<?>, Term> terms = new HashMap<>();
-    for (CodeSet set : CodeSet.values()) {
+    for (CodeSet set : sets) {
       object.required(set.jsonName(), value -> set(value, set)).ifPresent(terms::putAll);
     }
     return object.make(() -> terms);
@@ -52,17 +53,20 @@ public final class WordsTree {
 
   /** Writes the words. */
   public static JsonNode write(Words words) {
-    return new Fields().put("language", words.language()).put("words", terms(words)).node();
+    return new Fields()
+        .put("language", words.language())
+        .put("words", terms(words, words.sets()))
+        .node();
   }
 
-  static JsonNode terms(Words words) {
-    ObjectNode sets = JsonNodeFactory.instance.objectNode();
-    for (CodeSet set : CodeSet.values()) {
+  static JsonNode terms(Words words, List<? extends CodeSet> sets) {
+    ObjectNode bySet = JsonNodeFactory.instance.objectNode();
+    for (CodeSet set : sets) {
       Fields terms = new Fields();
       set.codes().forEach(code -> terms.put(code.name(), term(words.term(code))));
-      sets.set(set.jsonName(), terms.node());
+      bySet.set(set.jsonName(), terms.node());
     }
-    return sets;
+    return bySet;
   }
 
   private static JsonNode term(Term term) {

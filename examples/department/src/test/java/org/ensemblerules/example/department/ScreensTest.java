@@ -20,7 +20,7 @@ import org.ensemblerules.example.department.report.Judged;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.verdict.Assess;
-import org.ensemblerules.words.CodeSet;
+import org.ensemblerules.words.GearCodeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -44,7 +44,7 @@ class ScreensTest {
   private static final Pattern HEADING = Pattern.compile("^[A-Z][^a-z]*($|[,:(])");
 
   private static final Set<String> CODES =
-      Arrays.stream(CodeSet.values())
+      Arrays.stream(GearCodeSet.values())
           .flatMap(set -> set.codes().stream())
           .map(Enum::name)
           .collect(Collectors.toUnmodifiableSet());

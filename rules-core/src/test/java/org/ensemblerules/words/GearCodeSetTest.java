@@ -11,17 +11,17 @@ import java.util.stream.Collectors;
 import org.ensemblerules.gates.MainClasses;
 import org.junit.jupiter.api.Test;
 
-class CodeSetTest {
+class GearCodeSetTest {
   /** What no record and no answer about gear bears, or what has symbols or sentences of its own. */
   private static final Set<String> NOT_FOR_PEOPLE =
       Set.of(
           "Bound",
-          "CodeSet",
           "Comparison",
           "ConditionForm",
           "Dimension",
           "FaultCode",
           "FlawKind",
+          "GearCodeSet",
           "GradeScale",
           "HeldBy",
           "HydrostaticFault",
@@ -37,7 +37,7 @@ class CodeSetTest {
   @Test
   void eachEnumerationThatPeopleMeetIsASet() {
     Set<String> sets =
-        Arrays.stream(CodeSet.values())
+        Arrays.stream(GearCodeSet.values())
             .map(set -> set.codes().get(0).getDeclaringClass().getSimpleName())
             .collect(Collectors.toSet());
     Set<String> enums =
@@ -52,7 +52,7 @@ class CodeSetTest {
 
   @Test
   void aCodeIsFoundByItsName() {
-    for (CodeSet set : CodeSet.values()) {
+    for (GearCodeSet set : GearCodeSet.values()) {
       for (Enum<?> code : set.codes()) {
         assertThat(set.code(code.name())).hasValue(code);
       }
