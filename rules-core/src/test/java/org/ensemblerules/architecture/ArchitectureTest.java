@@ -4,6 +4,8 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import java.util.List;
 import java.util.Set;
 import org.ensemblerules.gates.MainClasses;
+import org.ensemblerules.gates.PackageOrder;
+import org.ensemblerules.gates.Purity;
 import org.junit.jupiter.api.Test;
 
 class ArchitectureTest {

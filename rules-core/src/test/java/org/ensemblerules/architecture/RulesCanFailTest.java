@@ -12,6 +12,8 @@ import org.ensemblerules.architecture.fixtures.elsewhere.Impure;
 import org.ensemblerules.architecture.fixtures.elsewhere.InputManager;
 import org.ensemblerules.architecture.fixtures.high.Stands;
 import org.ensemblerules.architecture.fixtures.low.ReadsUpwards;
+import org.ensemblerules.gates.PackageOrder;
+import org.ensemblerules.gates.Purity;
 import org.ensemblerules.gates.TypeRules;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;

@@ -11,6 +11,7 @@ import net.jqwik.api.Property;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.testkit.FrozenRules;
+import org.ensemblerules.testkit.OtherRules;
 
 /** What holds of differences whatever the rules are. */
 class RuleSetDifferenceProperties {

@@ -41,6 +41,7 @@ import org.ensemblerules.source.Row;
 import org.ensemblerules.strength.UsedGearRow;
 import org.ensemblerules.testkit.FrozenProvenance;
 import org.ensemblerules.testkit.FrozenRules;
+import org.ensemblerules.testkit.OtherRules;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.ensemblerules.audit.OtherRules;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.ruleset.Identity;
 import org.ensemblerules.ruleset.RuleSet;
@@ -17,6 +16,7 @@ import org.ensemblerules.source.OriginId;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
+import org.ensemblerules.testkit.OtherRules;
 import org.junit.jupiter.api.Test;
 
 /** An old verdict is computed again with the rules of then, or the difference is named. */

@@ -10,19 +10,19 @@ import java.util.Objects;
 import java.util.stream.Stream;
 
 /** The sets of table files that tests read: a sound one, and changes that break it. */
-final class FixtureSets {
+public final class FixtureSets {
   private FixtureSets() {}
 
-  static Path sound() {
+  public static Path sound() {
     return folder("sets/sound");
   }
 
-  static Path broken() {
+  public static Path broken() {
     return folder("sets/broken");
   }
 
   /** The sound set with the files of a broken one in place of its own. */
-  static TableFiles brokenBy(String name) {
+  public static TableFiles brokenBy(String name) {
     TableFiles changes = TableFiles.in(broken().resolve(name));
     TableFiles sound = TableFiles.in(sound());
     return path -> {
@@ -31,7 +31,7 @@ final class FixtureSets {
     };
   }
 
-  static List<String> brokenNames() {
+  public static List<String> brokenNames() {
     try (Stream<Path> folders = Files.list(broken())) {
       return folders.map(folder -> folder.getFileName().toString()).sorted().toList();
     } catch (IOException e) {

@@ -1,11 +1,10 @@
-package org.ensemblerules.architecture;
+package org.ensemblerules.gates;
 
 import com.tngtech.archunit.core.domain.Dependency;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.lang.ArchRule;
 import java.util.List;
 import java.util.Set;
-import org.ensemblerules.gates.TypeRules;
 
 /**
  * Packages that stand on one another.
@@ -13,14 +12,14 @@ import org.ensemblerules.gates.TypeRules;
  * @param root the package that holds them all
  * @param bottomUp their names below the root, each reading only those before it
  */
-record PackageOrder(String root, List<String> bottomUp) {
+public record PackageOrder(String root, List<String> bottomUp) {
   /** Each question has one package, and reads only the packages below it. */
-  ArchRule eachReadsOnlyThoseBelow() {
+  public ArchRule eachReadsOnlyThoseBelow() {
     return TypeRules.rule("read only packages below their own: " + bottomUp, this::checkOrder);
   }
 
   /** Only these packages read the given one; every other function belongs to its own table. */
-  ArchRule onlyTheseRead(String read, Set<String> readers) {
+  public ArchRule onlyTheseRead(String read, Set<String> readers) {
     return TypeRules.rule(
         "not read " + read + " unless in " + readers,
         (type, faults) -> {

@@ -1,4 +1,4 @@
-package org.ensemblerules.audit;
+package org.ensemblerules.testkit;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -22,7 +22,6 @@ import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Provenance;
-import org.ensemblerules.testkit.FrozenRules;
 
 /** The frozen rules with some rows replaced, taken away or put elsewhere in their table. */
 public final class OtherRules {
@@ -115,7 +114,7 @@ public final class OtherRules {
   }
 
   /** The frozen rules with other permissions. */
-  static RuleSet permissions(List<PermissionRow> rows) {
+  public static RuleSet permissions(List<PermissionRow> rows) {
     return FrozenRules.of(
         FrozenRules.tables().toBuilder()
             .with(TableKinds.PERMISSIONS, PermissionTable.of(rows).orElseThrow())
@@ -123,7 +122,7 @@ public final class OtherRules {
   }
 
   /** The frozen rules with defect rows changed. */
-  static RuleSet withDefects(Function<DefectRow, DefectRow> change) {
+  public static RuleSet withDefects(Function<DefectRow, DefectRow> change) {
     return FrozenRules.of(
         FrozenRules.tables().toBuilder().with(TableKinds.DEFECTS, defects(change)).build());
   }
@@ -145,7 +144,7 @@ public final class OtherRules {
     return new AgeLimitRow(row.provenance(), row.element(), row.use(), row.layer(), limit);
   }
 
-  static DefectRow worded(DefectRow row, String wording) {
+  public static DefectRow worded(DefectRow row, String wording) {
     return new DefectRow(
         row.provenance(),
         row.element(),
@@ -160,7 +159,7 @@ public final class OtherRules {
         wording);
   }
 
-  static DefectRow effect(DefectRow row, DefectRow from) {
+  public static DefectRow effect(DefectRow row, DefectRow from) {
     return new DefectRow(
         row.provenance(),
         row.element(),
@@ -175,7 +174,7 @@ public final class OtherRules {
         row.wording());
   }
 
-  static Provenance commonPractice(Provenance from) {
+  public static Provenance commonPractice(Provenance from) {
     return new Provenance(
         from.key(),
         from.origin(),

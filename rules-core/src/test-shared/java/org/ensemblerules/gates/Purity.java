@@ -1,4 +1,4 @@
-package org.ensemblerules.architecture;
+package org.ensemblerules.gates;
 
 import com.tngtech.archunit.core.domain.Dependency;
 import com.tngtech.archunit.core.domain.JavaAccess;
@@ -12,10 +12,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
-import org.ensemblerules.gates.TypeRules;
 
 /** Same inputs, same answer: nothing is read from the machine, the clock or chance. */
-final class Purity {
+public final class Purity {
   private static final List<String> FORBIDDEN_PACKAGES =
       List.of(
           "java.io",
@@ -59,7 +58,7 @@ final class Purity {
   private Purity() {}
 
   /** No input or output, no clock, no randomness, no default locale or zone. */
-  static ArchRule nothingIsReadFromOutside() {
+  public static ArchRule nothingIsReadFromOutside() {
     return TypeRules.rule(
         "read nothing from the machine, the clock or chance",
         (type, faults) -> {
@@ -77,7 +76,7 @@ final class Purity {
   }
 
   /** Nothing that one caller leaves behind for the next. */
-  static ArchRule staticFieldsAreFinal() {
+  public static ArchRule staticFieldsAreFinal() {
     return TypeRules.rule(
         "have no static field that changes",
         (type, faults) -> {

@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Objects;
 
 /** The shipped schemas, and what a validator of another project makes of them. */
-final class TableSchemas {
+public final class TableSchemas {
   /** What the id of each schema begins with. */
   private static final String IDS = "https://ensemblerules.example/schema/";
 
@@ -26,7 +26,7 @@ final class TableSchemas {
 
   private TableSchemas() {}
 
-  static List<String> names() {
+  public static List<String> names() {
     return List.of(
         "adoptions",
         "age-limits",
@@ -65,7 +65,7 @@ final class TableSchemas {
         "wash-bounds");
   }
 
-  static JsonNode text(String name) {
+  public static JsonNode text(String name) {
     String path = "schema/" + name + ".schema.json";
     try (InputStream stream =
         Objects.requireNonNull(ShippedTables.class.getResourceAsStream(path), path)) {
@@ -76,7 +76,7 @@ final class TableSchemas {
   }
 
   /** Validates a text and returns the validator's objections. */
-  static List<String> objections(String schema, String text) {
+  public static List<String> objections(String schema, String text) {
     return REGISTRY
         .getSchema(SchemaLocation.of(FOLDER + schema + ".schema.json"))
         .validate(text, InputFormat.JSON)

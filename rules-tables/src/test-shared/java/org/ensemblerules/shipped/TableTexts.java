@@ -51,12 +51,23 @@ public final class TableTexts {
    * @return the files by path
    */
   public static List<Text> all() {
-    try (Stream<Path> paths = Files.walk(FOLDER)) {
+    return all(Path.of(""));
+  }
+
+  /**
+   * Returns the table files for a module that is not theirs.
+   *
+   * @param module where theirs is
+   * @return the files by path
+   */
+  public static List<Text> all(Path module) {
+    Path folder = module.resolve(FOLDER);
+    try (Stream<Path> paths = Files.walk(folder)) {
       List<Text> texts = new ArrayList<>();
       for (Path path : paths.filter(each -> each.toString().endsWith(".json")).sorted().toList()) {
         JsonNode root = JSON.readTree(Files.readAllBytes(path));
         if (root.has("table")) {
-          texts.add(new Text(FOLDER.relativize(path).toString().replace('\\', '/'), root));
+          texts.add(new Text(folder.relativize(path).toString().replace('\\', '/'), root));
         }
       }
       return texts;
