@@ -22,7 +22,6 @@ module org.ensemblerules.core {
   exports org.ensemblerules.record;
   exports org.ensemblerules.ruleset;
   exports org.ensemblerules.verdict;
-  exports org.ensemblerules.audit;
   exports org.ensemblerules.issue;
   exports org.ensemblerules.fleet;
   exports org.ensemblerules.catalog;

@@ -1,7 +1,4 @@
-/**
- * What is ready, due and to be replaced across all elements, month by month, and what would other
- * rules change?
- */
+/** What is ready, due and to be replaced across all elements, month by month? */
 @NullMarked
 package org.ensemblerules.fleet;
 

@@ -2,7 +2,6 @@ package org.ensemblerules.words;
 
 import com.google.common.collect.ImmutableList;
 import java.util.List;
-import org.ensemblerules.audit.ChangeKind;
 import org.ensemblerules.care.CareAction;
 import org.ensemblerules.care.CareEntry;
 import org.ensemblerules.care.CareManner;
@@ -26,7 +25,6 @@ import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.effect.Scope;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.fieldcheck.Condition;
-import org.ensemblerules.fleet.FleetEffect;
 import org.ensemblerules.fleet.Levelled;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.LayerKind;
@@ -191,10 +189,6 @@ public enum GearCodeSet implements CodeSet {
   SUBJECT("subject", Subject.values()),
   /** Codes of {@link OverlayKind}. */
   OVERLAY_KIND("overlayKind", OverlayKind.values()),
-  /** Codes of {@link ChangeKind}. */
-  CHANGE_KIND("changeKind", ChangeKind.values()),
-  /** Codes of {@link FleetEffect}. */
-  FLEET_EFFECT("fleetEffect", FleetEffect.values()),
   /** Codes of {@link Levelled.Why}. */
   WHY_LATE("whyLate", Levelled.Why.values()),
   /** Codes of {@link ObjectionKind}. */

@@ -29,7 +29,6 @@ class ArchitectureTest {
               "record",
               "ruleset",
               "verdict",
-              "audit",
               "issue",
               "fleet",
               "catalog",
@@ -48,8 +47,7 @@ class ArchitectureTest {
   void onlyTheCombiningPackagesReadARuleSet() {
     ORDER
         .onlyTheseRead(
-            "ruleset",
-            Set.of("ruleset", "verdict", "audit", "issue", "fleet", "catalog", "words", ""))
+            "ruleset", Set.of("ruleset", "verdict", "issue", "fleet", "catalog", "words", ""))
         .check(CLASSES);
   }
 

@@ -20,7 +20,6 @@ class GearCodeSetTest {
           "ConditionForm",
           "Dimension",
           "FaultCode",
-          "FlawKind",
           "GearCodeSet",
           "GradeScale",
           "HeldBy",

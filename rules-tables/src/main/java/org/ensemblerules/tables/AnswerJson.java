@@ -13,8 +13,8 @@ import org.ensemblerules.tables.codec.AnswerTree;
  * Reads answers back that this package's other classes wrote and somebody kept: what they said, by
  * codes, texts, days and the rows they rest on. What an answer says beside these is passed over.
  * What can be written again to the same text is read by the class that writes it: verdicts by
- * {@link VerdictJson}, and what is said of the rules themselves by {@link CriteriaJson}, {@link
- * AdoptionJson}, {@link AuditJson} and {@link DifferenceJson}. Safe for use by many threads.
+ * {@link VerdictJson}, what an inspection looks at by {@link CriteriaJson}, and the rules of a
+ * place by {@link AdoptionJson}. Safe for use by many threads.
  */
 public final class AnswerJson {
   private AnswerJson() {}

@@ -9,8 +9,11 @@ import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Stream;
 
 /** The shipped schemas, and what a validator of another project makes of them. */
 public final class TableSchemas {
@@ -82,6 +85,48 @@ public final class TableSchemas {
         .validate(text, InputFormat.JSON)
         .stream()
         .map(error -> error.getInstanceLocation() + ": " + error.getMessage())
+        .toList();
+  }
+
+  /** The names of each enumeration in a schema, by the schema and the place in it. */
+  public static Map<String, List<String>> enumerations(String schema) {
+    Map<String, List<String>> found = new HashMap<>();
+    enumerations(text(schema), schema + "#", found);
+    return found;
+  }
+
+  private static void enumerations(JsonNode node, String at, Map<String, List<String>> found) {
+    if (node.path("enum").isArray()) {
+      found.put(at, node.path("enum").valueStream().map(JsonNode::textValue).toList());
+    }
+    node.properties()
+        .forEach(field -> enumerations(field.getValue(), at + "/" + field.getKey(), found));
+    for (int i = 0; node.isArray() && i < node.size(); i++) {
+      enumerations(node.get(i), at + "/" + i, found);
+    }
+  }
+
+  /** The objects in a schema that do not say whether they may hold other fields. */
+  public static List<JsonNode> openObjects(String schema) {
+    return objects(text(schema))
+        .filter(object -> object.path("additionalProperties").isMissingNode())
+        .toList();
+  }
+
+  private static Stream<JsonNode> objects(JsonNode node) {
+    Stream<JsonNode> below = node.valueStream().flatMap(TableSchemas::objects);
+    return node.path("type").asText().equals("object")
+        ? Stream.concat(Stream.of(node), below)
+        : below;
+  }
+
+  /** What the meta-schema of the specification, JSON Schema 2020-12, objects to in a schema. */
+  public static List<String> objectionsToItsForm(String schema) {
+    return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+        .getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"))
+        .validate(text(schema))
+        .stream()
+        .map(Object::toString)
         .toList();
   }
 }

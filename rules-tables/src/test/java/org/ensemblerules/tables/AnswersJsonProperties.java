@@ -6,7 +6,6 @@ import static org.ensemblerules.tables.AnswersJsonTest.valid;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.Arbitrary;
@@ -14,11 +13,9 @@ import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
-import org.ensemblerules.fleet.FleetDifference;
 import org.ensemblerules.record.RecordFile;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.schedule.TaskKey;
-import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.AnswerJson.Question;
 import org.ensemblerules.tables.AnswerJson.Told;
@@ -100,27 +97,5 @@ class AnswersJsonProperties {
     assertThat(told.items("items").stream().map(AnswerJson.Item::code))
         .containsExactlyElementsOf(
             answer.report().answers().keySet().stream().map(Enum::name).toList());
-  }
-
-  @Property(tries = 50, edgeCases = EdgeCasesMode.NONE)
-  void whatItChangesForGearIsReadBack(@ForAll("assessments") Assessment given) throws IOException {
-    RuleSet then = ShippedRules.of(new OriginId("NFPA_1851_2014")).orElseThrow();
-    List<DifferenceLine> lines = new ArrayList<>();
-    lines.add(
-        DifferenceLine.ChangedFleet.of(
-            FleetDifference.between(
-                RULES,
-                then,
-                List.of(given),
-                DAY,
-                each -> lines.add(DifferenceLine.ChangedElement.of(each)))));
-    assertThat(lines).hasSize(2);
-    for (DifferenceLine line : lines) {
-      String text = DifferenceJson.write(line);
-      valid("difference-answer", text);
-      DifferenceLine read = DifferenceJson.read("kept", text).orElseThrow();
-      assertThat(read).isEqualTo(line);
-      assertThat(DifferenceJson.write(read)).isEqualTo(text);
-    }
   }
 }

@@ -8,13 +8,13 @@ import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.json.JsonCursor;
 
 /** The JSON form of a day that was computed, which may lie past the years that labels can show. */
-final class DayJson {
+public final class DayJson {
   private static final String FORM = "a day as YYYY-MM-DD";
   private static final Pattern DAY = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}");
 
   private DayJson() {}
 
-  static Optional<LocalDate> read(JsonCursor at) {
+  public static Optional<LocalDate> read(JsonCursor at) {
     return at.parsed(
         "a text: " + FORM,
         text -> {

@@ -10,7 +10,7 @@ import org.ensemblerules.tables.json.ObjectCursor;
  * Fields that say again what follows from others, for readers without the library. What they say
  * must be what follows, so that no text says one thing to people and another to programs.
  */
-final class Derived {
+public final class Derived {
   private Derived() {}
 
   /** Reads a text that must be given and be what follows from other fields, if that is known. */
@@ -40,7 +40,7 @@ final class Derived {
   }
 
   /** Reads a value that must be what follows from other fields, if that is known. */
-  static <T> Optional<T> same(JsonCursor at, JsonDecoder<T> decoder, Optional<T> follows) {
+  public static <T> Optional<T> same(JsonCursor at, JsonDecoder<T> decoder, Optional<T> follows) {
     Optional<T> given = decoder.read(at);
     if (given.isPresent() && follows.isPresent() && !given.equals(follows)) {
       return at.mismatch("what follows from the other fields, " + follows.get());

@@ -20,7 +20,7 @@ import org.ensemblerules.tables.json.ObjectCursor;
 import org.ensemblerules.tables.json.ValueReaders;
 
 /** The JSON form of an element. */
-final class ElementJson {
+public final class ElementJson {
   private ElementJson() {}
 
   static Optional<Element> read(JsonCursor at) {
@@ -76,7 +76,7 @@ final class ElementJson {
   }
 
   /** Reads which element it is, without what is known of it. */
-  static Optional<NamedElement> named(JsonCursor at) {
+  public static Optional<NamedElement> named(JsonCursor at) {
     ObjectCursor object = at.object();
     Optional<ElementId> id = object.required("id", value -> value.parsed(ElementId::new));
     Optional<ElementKind> kind = object.required("kind", value -> value.enumOf(ElementKind.class));
@@ -91,7 +91,7 @@ final class ElementJson {
   }
 
   /** Writes which element it is. */
-  static Fields named(NamedElement element) {
+  public static Fields named(NamedElement element) {
     return new Fields()
         .put("id", element.id())
         .put("kind", element.kind())

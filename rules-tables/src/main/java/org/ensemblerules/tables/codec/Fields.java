@@ -12,74 +12,74 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.YesNoUnknown;
 
 /** The fields of an object, written in the order they are put. What is not known is left out. */
-final class Fields {
+public final class Fields {
   private final ObjectNode node = JsonNodeFactory.instance.objectNode();
 
-  Fields put(String name, JsonNode value) {
+  public Fields put(String name, JsonNode value) {
     node.set(name, value);
     return this;
   }
 
   /** Puts a value as its text: a name, a key, a date. */
-  Fields put(String name, Object value) {
+  public Fields put(String name, Object value) {
     return put(name, TextNode.valueOf(value.toString()));
   }
 
-  Fields put(String name, boolean value) {
+  public Fields put(String name, boolean value) {
     node.put(name, value);
     return this;
   }
 
-  Fields put(String name, int value) {
+  public Fields put(String name, int value) {
     node.put(name, value);
     return this;
   }
 
-  Fields put(String name, long value) {
+  public Fields put(String name, long value) {
     node.put(name, value);
     return this;
   }
 
   /** Puts a value as its text, if there is one. */
-  Fields known(String name, Optional<?> value) {
+  public Fields known(String name, Optional<?> value) {
     value.ifPresent(text -> put(name, text));
     return this;
   }
 
-  <T> Fields known(String name, Optional<T> value, Function<? super T, JsonNode> writer) {
+  public <T> Fields known(String name, Optional<T> value, Function<? super T, JsonNode> writer) {
     value.ifPresent(present -> put(name, writer.apply(present)));
     return this;
   }
 
-  Fields known(String name, MarkedDate date) {
+  public Fields known(String name, MarkedDate date) {
     return date instanceof MarkedDate.Unknown ? this : put(name, date);
   }
 
-  Fields known(String name, YesNoUnknown value) {
+  public Fields known(String name, YesNoUnknown value) {
     return value == YesNoUnknown.UNKNOWN ? this : put(name, value);
   }
 
-  Fields list(String name, Collection<?> values) {
+  public Fields list(String name, Collection<?> values) {
     return list(name, values, value -> TextNode.valueOf(value.toString()));
   }
 
-  <T> Fields list(String name, Collection<T> values, Function<? super T, JsonNode> writer) {
+  public <T> Fields list(String name, Collection<T> values, Function<? super T, JsonNode> writer) {
     ArrayNode list = JsonNodeFactory.instance.arrayNode(values.size());
     values.forEach(value -> list.add(writer.apply(value)));
     return put(name, list);
   }
 
   /** Puts a list unless it is empty. */
-  Fields some(String name, Collection<?> values) {
+  public Fields some(String name, Collection<?> values) {
     return values.isEmpty() ? this : list(name, values);
   }
 
   /** Puts a list unless it is empty. */
-  <T> Fields some(String name, Collection<T> values, Function<? super T, JsonNode> writer) {
+  public <T> Fields some(String name, Collection<T> values, Function<? super T, JsonNode> writer) {
     return values.isEmpty() ? this : list(name, values, writer);
   }
 
-  ObjectNode node() {
+  public ObjectNode node() {
     return node;
   }
 }

@@ -17,12 +17,12 @@ import org.ensemblerules.tables.json.ValueReaders;
  * The JSON form of which rules a verdict was computed with. Where no form of the fingerprint is
  * named, it is the first, since there was no other when the form was not yet written.
  */
-final class IdentityJson {
+public final class IdentityJson {
   private static final int FIRST_FORM = 1;
 
   private IdentityJson() {}
 
-  static Optional<Identity> read(JsonCursor at) {
+  public static Optional<Identity> read(JsonCursor at) {
     ObjectCursor object = at.object();
     Optional<Map<Subject, OriginId>> editions = object.required("editions", IdentityJson::editions);
     Optional<List<OriginId>> overlays =
@@ -65,7 +65,7 @@ final class IdentityJson {
     return object.make(() -> revisions);
   }
 
-  static JsonNode write(Identity identity) {
+  public static JsonNode write(Identity identity) {
     Fields editions = new Fields();
     identity.editions().forEach((subject, edition) -> editions.put(subject.name(), edition));
     Fields revisions = new Fields();

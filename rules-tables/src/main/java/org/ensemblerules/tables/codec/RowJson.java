@@ -14,10 +14,10 @@ import org.ensemblerules.tables.json.ObjectCursor;
 import org.ensemblerules.tables.json.ValueReaders;
 
 /** The JSON form of a row as far as an answer must carry it to outlive the tables. */
-final class RowJson {
+public final class RowJson {
   private RowJson() {}
 
-  static Optional<CitedRow> read(JsonCursor at) {
+  public static Optional<CitedRow> read(JsonCursor at) {
     ObjectCursor object = at.object();
     Optional<RowKey> key = object.required("key", RowJson::key);
     Optional<OriginId> origin = object.required("origin", ValueReaders::editionId);
@@ -44,7 +44,7 @@ final class RowJson {
     return write(row.cited());
   }
 
-  static JsonNode write(CitedRow row) {
+  public static JsonNode write(CitedRow row) {
     Provenance provenance = row.provenance();
     return named(provenance)
         .put("basisText", provenance.basis().text())
@@ -55,7 +55,7 @@ final class RowJson {
         .node();
   }
 
-  static Optional<RowKey> key(JsonCursor at) {
+  public static Optional<RowKey> key(JsonCursor at) {
     return at.parsed(RowKey::new);
   }
 

@@ -116,7 +116,7 @@ public final class VerdictReader {
   }
 
   /** Reads what must be done. */
-  static Optional<Action> action(JsonCursor at) {
+  public static Optional<Action> action(JsonCursor at) {
     ObjectCursor object = at.object();
     Optional<Effect> effect = object.required("effect", EffectJson::read);
     Optional<Site> target = object.required("target", ValueReaders::site);
@@ -233,7 +233,7 @@ public final class VerdictReader {
   }
 
   /** Reads what is due. */
-  static Optional<TaskDue> due(JsonCursor at) {
+  public static Optional<TaskDue> due(JsonCursor at) {
     ObjectCursor object = at.object();
     Optional<TaskKey> task = object.required("task", value -> value.parsed(TaskKey::new));
     Optional<LayerKind> layer = object.optional("layer", value -> value.enumOf(LayerKind.class));

@@ -57,7 +57,7 @@ public final class VerdictTree {
         .put("rules", IdentityJson.write(verdict.identity()));
   }
 
-  static JsonNode write(Action action) {
+  public static JsonNode write(Action action) {
     Fields fields =
         new Fields()
             .put("effect", EffectJson.write(action.effect()))
@@ -114,7 +114,7 @@ public final class VerdictTree {
         .node();
   }
 
-  static JsonNode write(TaskDue due) {
+  public static JsonNode write(TaskDue due) {
     Optional<JsonNode> row = due.row().map(RowJson::write);
     return new Fields()
         .put("task", due.task())

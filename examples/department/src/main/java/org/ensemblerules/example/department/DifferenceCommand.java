@@ -8,14 +8,15 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.ensemblerules.audit.RuleSetDifference;
+import org.ensemblerules.audit.AuditedRules;
+import org.ensemblerules.audit.difference.FleetDifference;
+import org.ensemblerules.audit.difference.RuleSetDifference;
+import org.ensemblerules.audit.json.DifferenceJson;
+import org.ensemblerules.audit.json.DifferenceLine;
 import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.example.department.report.DifferenceText;
-import org.ensemblerules.fleet.FleetDifference;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.OriginId;
-import org.ensemblerules.tables.DifferenceJson;
-import org.ensemblerules.tables.DifferenceLine;
 import org.ensemblerules.tables.JsonLines;
 import org.ensemblerules.verdict.Assessment;
 import picocli.CommandLine.Command;
@@ -100,13 +101,14 @@ final class DifferenceCommand implements Callable<Integer> {
 
   private void tell(RuleSet now, RuleSet then, Iterable<Assessment> fleet, LocalDate day) {
     PrintWriter out = spec.commandLine().getOut();
-    RuleSetDifference difference = RuleSetDifference.between(now, then);
+    AuditedRules rules = AuditedRules.of(now);
+    RuleSetDifference difference = rules.changedRows(then);
     if (json.isAsked()) {
       tell(out, DifferenceLine.Rules.of(difference));
       difference.changes().forEach(change -> tell(out, DifferenceLine.ChangedRow.of(change)));
       FleetDifference all =
-          FleetDifference.between(
-              now, then, fleet, day, each -> tell(out, DifferenceLine.ChangedElement.of(each)));
+          rules.changedFleet(
+              then, fleet, day, each -> tell(out, DifferenceLine.ChangedElement.of(each)));
       tell(out, DifferenceLine.ChangedFleet.of(all));
     } else {
       out.print(

@@ -3,10 +3,10 @@ package org.ensemblerules.example.department.report;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import org.ensemblerules.audit.AuditReport;
-import org.ensemblerules.audit.Flaw;
+import org.ensemblerules.audit.soundness.AuditReport;
+import org.ensemblerules.audit.soundness.Flaw;
+import org.ensemblerules.audit.soundness.SetAudit;
 import org.ensemblerules.source.RowKey;
-import org.ensemblerules.tables.SetAudit;
 
 /** What an audit of table files came to. */
 public final class AuditText {

@@ -9,10 +9,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
-import org.ensemblerules.fleet.ActionChange;
-import org.ensemblerules.fleet.DueMove;
-import org.ensemblerules.fleet.ElementDifference;
-import org.ensemblerules.fleet.FleetEffect;
+import org.ensemblerules.audit.difference.ActionChange;
+import org.ensemblerules.audit.difference.DueMove;
+import org.ensemblerules.audit.difference.ElementDifference;
+import org.ensemblerules.audit.difference.FleetEffect;
 import org.ensemblerules.verdict.Service;
 import org.ensemblerules.verdict.TaskDue;
 

@@ -8,6 +8,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.ensemblerules.audit.words.AuditWords;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.GoesTo;
 import org.ensemblerules.effect.PermissionRow;
@@ -23,7 +24,6 @@ import org.ensemblerules.schedule.TaskKey;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.ShippedRules;
-import org.ensemblerules.tables.ShippedWords;
 import org.ensemblerules.verdict.Verdict;
 import org.ensemblerules.verdict.VerdictPart;
 import org.ensemblerules.words.Sentences;
@@ -31,7 +31,7 @@ import org.ensemblerules.words.Words;
 
 /** The library's English words, as the reports of this program use them. */
 final class PlainWords {
-  private static final Words WORDS = ShippedWords.english();
+  private static final Words WORDS = AuditWords.english();
   private static final Sentences SENTENCES = new Sentences(WORDS);
 
   /** Codes that the library has no words for, as they are written. */

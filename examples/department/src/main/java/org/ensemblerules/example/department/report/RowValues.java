@@ -3,7 +3,7 @@ package org.ensemblerules.example.department.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.ensemblerules.audit.RowChange;
+import org.ensemblerules.audit.difference.RowChange;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.source.Row;
 

@@ -1,0 +1,113 @@
+package org.ensemblerules.audit.soundness;
+
+import com.google.common.collect.ImmutableList;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.ruleset.TableKind;
+import org.ensemblerules.ruleset.TableKinds;
+import org.ensemblerules.source.Row;
+import org.ensemblerules.source.SourceId;
+
+/**
+ * Tells whether rows are sound: whether a case can fall between two of them, whether some say
+ * nothing, contradict each other or rest on nothing. It never says whether what they say is right.
+ */
+public final class Audit {
+  // Without rows of these a verdict can only answer that no rule covers what it is asked.
+  private static final List<TableKind<?, ?>> NEEDED =
+      ImmutableList.of(
+          TableKinds.ANATOMY,
+          TableKinds.CHECKS,
+          TableKinds.PERMISSIONS,
+          TableKinds.DEFECTS,
+          TableKinds.CRITERIA,
+          TableKinds.INTERVALS,
+          TableKinds.TASKS,
+          TableKinds.AGE_LIMITS,
+          TableKinds.CARE_ROUTES,
+          TableKinds.RECORD_ITEMS);
+
+  private Audit() {}
+
+  /**
+   * Audits a rule set, whose sources are not known to it: no row is looked up among them.
+   *
+   * @param rules the rules; not null
+   * @param asOf the day for which reviews must hold; not null
+   * @return the report; never null
+   * @throws IllegalStateException if a compiled table answers otherwise than its rows: a fault of
+   *     this library
+   */
+  public static AuditReport of(RuleSet rules, LocalDate asOf) {
+    return of(rules, Optional.empty(), asOf);
+  }
+
+  /**
+   * Audits a rule set and looks its sources up.
+   *
+   * @param rules the rules; not null
+   * @param sources the sources that are listed; not null
+   * @param asOf the day for which reviews must hold; not null
+   * @return the report; never null
+   * @throws IllegalStateException if a compiled table answers otherwise than its rows: a fault of
+   *     this library
+   */
+  public static AuditReport of(RuleSet rules, Set<SourceId> sources, LocalDate asOf) {
+    return of(rules, Optional.of(Set.copyOf(sources)), asOf);
+  }
+
+  private static AuditReport of(RuleSet rules, Optional<Set<SourceId>> sources, LocalDate asOf) {
+    AuditedRows rows = new AuditedRows(rules);
+    Flaws flaws = new Flaws();
+    for (TableKind<?, ?> kind : NEEDED) {
+      if (!rules.tables().rows(kind).isEmpty()) {
+        continue;
+      }
+      flaws.add(
+          FlawKind.GAP,
+          kind.name(),
+          "no row of this sort at all: whatever it would answer is answered by no rule",
+          "a table with rows");
+    }
+    all(rows, sources, asOf, flaws);
+    Map<String, Long> proved = new LinkedHashMap<>();
+    proved.put("part, defect and extent", CombinationWalk.walk(rows, rules.tables()));
+    proved.putAll(RouteWalk.walk(rows, rules.tables()));
+    return new AuditReport(asOf, rows.all().size(), flaws.list(), proved);
+  }
+
+  /**
+   * Audits rows that no table was compiled of, such as rows that no table can be compiled of. A
+   * sort of row that is not among them is not missed.
+   *
+   * @param rows the rows; not null
+   * @param sources the sources that are listed; empty if that is not to be looked at; not null
+   * @param asOf the day for which reviews must hold; not null
+   * @return the report, in which no combinations are proved; never null
+   */
+  public static AuditReport rows(
+      List<? extends Row> rows, Optional<Set<SourceId>> sources, LocalDate asOf) {
+    AuditedRows audited = new AuditedRows(rows);
+    Flaws flaws = new Flaws();
+    all(audited, sources, asOf, flaws);
+    return new AuditReport(asOf, audited.all().size(), flaws.list(), Map.of());
+  }
+
+  private static void all(
+      AuditedRows rows, Optional<Set<SourceId>> sources, LocalDate asOf, Flaws flaws) {
+    Objects.requireNonNull(asOf, "asOf");
+    GapAudit.run(rows, flaws);
+    CellAudit.run(rows, flaws);
+    RepeatedRowsAudit.run(rows, flaws);
+    SameLayerAudit.run(rows, flaws);
+    OverlayRowsAudit.run(rows, flaws);
+    PlaceAudit.run(rows, flaws);
+    OriginAudit.run(rows, sources, asOf, flaws);
+  }
+}

@@ -1,0 +1,98 @@
+package org.ensemblerules.audit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.ensemblerules.audit.difference.ElementDifference;
+import org.ensemblerules.audit.difference.FleetDifference;
+import org.ensemblerules.audit.difference.RuleSetDifference;
+import org.ensemblerules.audit.soundness.Audit;
+import org.ensemblerules.audit.soundness.ExampleCases;
+import org.ensemblerules.audit.soundness.SetAudit;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.tables.FixtureSets;
+import org.ensemblerules.tables.TableFiles;
+import org.ensemblerules.testkit.FitGear;
+import org.ensemblerules.testkit.FrozenRules;
+import org.ensemblerules.testkit.GearCase;
+import org.ensemblerules.testkit.OtherRules;
+import org.ensemblerules.verdict.Assessment;
+import org.junit.jupiter.api.Test;
+
+/** What is asked at the door is answered by the package whose question it is. */
+class AuditedRulesTest {
+  private static final RuleSet RULES = FrozenRules.rules();
+  private static final RuleSet OTHERS = OtherRules.intervals(row -> OtherRules.interval(row, 6, 6));
+  private static final AuditedRules DOOR = AuditedRules.of(RULES);
+  private static final GearCase FIT = FitGear.fit(ElementKind.COAT);
+  private static final Assessment COAT = FIT.assessment();
+  private static final LocalDate DAY = FIT.asOf();
+
+  private static List<String> between(Path file, String begins, String ends) throws IOException {
+    return Files.readAllLines(file).stream()
+        .map(line -> line.replaceFirst("^ \\*", "").strip())
+        .dropWhile(line -> !line.equals(begins))
+        .skip(1)
+        .takeWhile(line -> !line.equals(ends))
+        .toList();
+  }
+
+  private static String printed(RuleSet now, RuleSet then) {
+    PrintStream before = System.out;
+    ByteArrayOutputStream printed = new ByteArrayOutputStream();
+    System.setOut(new PrintStream(printed, true, StandardCharsets.UTF_8));
+    try {
+      Auditing.run(now, then);
+    } finally {
+      System.setOut(before);
+    }
+    return printed.toString(StandardCharsets.UTF_8);
+  }
+
+  @Test
+  void whetherTheyAreSound() {
+    assertThat(DOOR.audit(DAY)).isEqualTo(Audit.of(RULES, DAY));
+    assertThat(DOOR.audit(Set.of(), DAY))
+        .isEqualTo(Audit.of(RULES, Set.of(), DAY))
+        .isNotEqualTo(DOOR.audit(DAY));
+    assertThat(DOOR.exampleCases()).isNotEmpty().isEqualTo(ExampleCases.of(RULES));
+    TableFiles files = TableFiles.in(FixtureSets.sound());
+    assertThat(AuditedRules.folder(files, List.of(), DAY)).isEqualTo(SetAudit.of(files, DAY));
+  }
+
+  @Test
+  void whatOthersChange() {
+    assertThat(DOOR.changedRows(OTHERS).changes())
+        .isNotEmpty()
+        .isEqualTo(RuleSetDifference.between(RULES, OTHERS).changes());
+    LocalDate later = DAY.plusMonths(7);
+    ElementDifference coat = DOOR.changedElement(OTHERS, COAT, later);
+    assertThat(coat.before()).isNotEqualTo(coat.after());
+    List<String> each = new ArrayList<>();
+    FleetDifference fleet =
+        DOOR.changedFleet(OTHERS, List.of(COAT, COAT), later, one -> each.add(one.toString()));
+    assertThat(fleet).isEqualTo(FleetDifference.between(RULES, OTHERS, List.of(COAT, COAT), later));
+    assertThat(each).containsExactly(coat.toString(), coat.toString());
+    assertThat(DOOR).hasToString("AuditedRules[" + RULES.identity() + "]");
+  }
+
+  @Test
+  void theLinesThatThePackageShowsAreThoseThatAreCompiled() throws IOException {
+    Path packageInfo = Path.of("src/main/java/org/ensemblerules/audit/package-info.java");
+    Path compiled = Path.of("src/test/java/org/ensemblerules/audit/Auditing.java");
+    assertThat(between(packageInfo, "<pre>{@code", "}</pre>"))
+        .hasSize(4)
+        .isEqualTo(between(compiled, "// The package begins", "// The package ends"));
+    assertThat(printed(RULES, OTHERS)).contains("TIGHTENED intervals: ");
+  }
+}
