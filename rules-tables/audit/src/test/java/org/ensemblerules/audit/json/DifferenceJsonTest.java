@@ -12,16 +12,22 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.domains.Domain;
 import org.ensemblerules.audit.difference.ChangeKind;
+import org.ensemblerules.audit.difference.ElementDifference;
 import org.ensemblerules.audit.difference.FleetDifference;
 import org.ensemblerules.audit.difference.RowChange;
 import org.ensemblerules.audit.difference.RuleSetDifference;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.retirement.AgeLimit;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.ReadFaults;
 import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.tables.TableSchemas;
 import org.ensemblerules.testkit.Cases;
+import org.ensemblerules.testkit.FitGear;
+import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
+import org.ensemblerules.testkit.OtherRules;
 
 /**
  * Differences as they are written in JSON: as the schema has them, by a validator of another
@@ -57,6 +63,7 @@ class DifferenceJsonTest {
     lines.forEach(DifferenceJsonTest::isReadBack);
   }
 
+  /** The frozen rules have other limits of age and other tasks, and ask for other things. */
   @Property(tries = 50, edgeCases = EdgeCasesMode.NONE)
   @Domain(Cases.class)
   void whatItChangesForGearIsReadBack(@ForAll GearCase given) {
@@ -64,13 +71,34 @@ class DifferenceJsonTest {
     lines.add(
         DifferenceLine.ChangedFleet.of(
             FleetDifference.between(
+                FrozenRules.rules(),
                 RULES,
-                OTHERS,
                 List.of(given.assessment()),
                 given.asOf(),
                 each -> lines.add(DifferenceLine.ChangedElement.of(each)))));
     assertThat(lines).hasSize(2);
     lines.forEach(DifferenceJsonTest::isReadBack);
+  }
+
+  @Example
+  void eachThingThatChangesForAHelmetIsTold() {
+    RuleSet younger = OtherRules.ages(row -> OtherRules.age(row, new AgeLimit.Years(4)));
+    List<DifferenceLine.ChangedElement> lines =
+        List.of(
+            helmet(FrozenRules.rules(), RULES),
+            helmet(RULES, FrozenRules.rules()),
+            helmet(FrozenRules.rules(), younger));
+    assertThat(lines).anyMatch(line -> !line.gained().isEmpty());
+    assertThat(lines).anyMatch(line -> !line.lost().isEmpty());
+    assertThat(lines).anyMatch(line -> !line.due().isEmpty());
+    assertThat(lines).anyMatch(line -> !line.ages().isEmpty());
+    lines.forEach(DifferenceJsonTest::isReadBack);
+  }
+
+  private static DifferenceLine.ChangedElement helmet(RuleSet now, RuleSet then) {
+    GearCase helmet = FitGear.fit(ElementKind.HELMET);
+    return DifferenceLine.ChangedElement.of(
+        ElementDifference.of(now, then, helmet.assessment(), helmet.asOf().plusYears(2)));
   }
 
   @Example
