@@ -1,4 +1,11 @@
-/** Composes tables: editions by subject, place, overlays, identity and fingerprint. */
+/**
+ * Composes tables: editions by subject, place, overlays, identity and fingerprint.
+ *
+ * <pre>{@code
+ * Identity identity = rules.identity();
+ * List<DefectRow> rows = rules.tables().defects().rows();
+ * }</pre>
+ */
 @NullMarked
 package org.ensemblerules.ruleset;
 

@@ -1,0 +1,109 @@
+package org.ensemblerules.javadoc;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.ensemblerules.defect.DefectKind;
+import org.ensemblerules.defect.Extent;
+import org.ensemblerules.defect.Finding;
+import org.ensemblerules.defect.FindingId;
+import org.ensemblerules.effect.EntityKind;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.gear.Site;
+import org.ensemblerules.gear.Use;
+import org.ensemblerules.issue.KeptElement;
+import org.ensemblerules.issue.SafetyNotice;
+import org.ensemblerules.issue.Whereabouts;
+import org.ensemblerules.tables.AssessmentJson;
+import org.ensemblerules.tables.ShippedRules;
+import org.ensemblerules.testkit.ShippedGear;
+import org.ensemblerules.verdict.Assessment;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Each package that is exported shows an example, which compiles and runs. */
+class ExamplesTest {
+  private static final Path SOURCES = Path.of("src", "main", "java", "org", "ensemblerules");
+  private static final Path EXAMPLES =
+      Path.of("src", "test", "java", "org", "ensemblerules", "javadoc", "Examples.java");
+
+  /** The descriptions of packages of both artifacts, without those that are not exported. */
+  static List<Path> descriptions() throws IOException {
+    try (Stream<Path> core = Files.walk(Path.of("..", "rules-core").resolve(SOURCES));
+        Stream<Path> tables = Files.list(SOURCES.resolve("tables"))) {
+      return Stream.concat(core, tables)
+          .filter(path -> path.endsWith("package-info.java"))
+          .filter(path -> !path.getParent().endsWith("numeric"))
+          .toList();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("descriptions")
+  void eachPackageShowsWhatIsCompiled(Path description) throws IOException {
+    String text = Files.readString(description);
+    String name = between(text, "\npackage ", ";");
+    String examples = Files.readString(EXAMPLES);
+    assertThat(code(between(text, "<pre>{@code", "}</pre>").replace("\n *", "\n")))
+        .isEqualTo(code(between(examples, "// " + name + " begins", "// " + name + " ends")));
+  }
+
+  private static String between(String text, String begins, String ends) {
+    assertThat(text).contains(begins, ends);
+    int from = text.indexOf(begins) + begins.length();
+    return text.substring(from, text.indexOf(ends, from));
+  }
+
+  /** However it is laid out. */
+  private static String code(String code) {
+    return code.replaceAll("\\s+", "");
+  }
+
+  @Test
+  void eachOfThemRuns() {
+    var coat = new ShippedGear.Kind(ElementKind.COAT, Use.STRUCTURAL);
+    Assessment fit = ShippedGear.fit(ShippedRules.standard(), coat).build();
+    Finding torn =
+        new Finding(
+            new FindingId("F1"),
+            Site.parse("FABRIC@OUTER_SHELL"),
+            "",
+            DefectKind.TEAR,
+            new Extent.NotMeasured(),
+            MarkedDate.of(LocalDate.of(2024, 6, 1)));
+    PrintStream before = System.out;
+    ByteArrayOutputStream printed = new ByteArrayOutputStream();
+    System.setOut(new PrintStream(printed, true, StandardCharsets.UTF_8));
+    try {
+      Examples.run(
+          fit,
+          List.of(new KeptElement(fit, Whereabouts.unknown())),
+          torn,
+          ShippedGear.trained(EntityKind.VERIFIED_ORGANIZATION),
+          new SafetyNotice(
+              "N-1",
+              SafetyNotice.Asks.INSPECT_FIRST,
+              Set.of(),
+              ShippedGear.MAKER,
+              Set.of(),
+              Set.of(),
+              MarkedDate.parse("2020"),
+              MarkedDate.parse("2022")),
+          AssessmentJson.write(fit));
+    } finally {
+      System.setOut(before);
+    }
+    assertThat(printed.toString(StandardCharsets.UTF_8)).contains("is overdue", " rests on ");
+  }
+}
