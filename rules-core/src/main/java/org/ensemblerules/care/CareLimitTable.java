@@ -155,24 +155,11 @@ public final class CareLimitTable {
       MarkedDate washed,
       boolean limitsKept) {
     List<ModelLimits.Held> held = models.of(element, layers, washed);
-    List<CareLimitRow> asked = new ArrayList<>();
-    for (CareLimitRow row : ownOf.get(new Gear(element.kind(), element.use()))) {
-      if (row.holdsFor(element, layers)) {
-        asked.add(row);
-      }
-    }
-    boolean ruled = !asked.isEmpty();
-    held.forEach(each -> each.inPlaceOf().ifPresent(asked::remove));
-    for (CareLimitRow row : beside) {
-      if (row.holdsFor(element, layers)) {
-        asked.add(row);
-      }
-    }
-    held.forEach(each -> asked.add(each.row().limit()));
-    List<WashDeviation> deviations = new ArrayList<>();
-    for (CareLimitRow row : asked) {
-      deviation(row, wash, limitsKept).ifPresent(deviations::add);
-    }
+    List<CareLimitRow> own = own(element, layers);
+    boolean ruled = !own.isEmpty();
+    List<CareLimitRow> asked =
+        held.isEmpty() && beside.isEmpty() ? own : asked(own, held, element, layers);
+    List<WashDeviation> deviations = deviations(asked, wash, limitsKept);
     if (!ruled && deviations.isEmpty()) {
       return new WashAnswer.NoRule();
     }
@@ -180,6 +167,39 @@ public final class CareLimitTable {
     return deviations.isEmpty()
         ? new WashAnswer.Counts(asked, loosened)
         : new WashAnswer.OutsideLimits(deviations, loosened);
+  }
+
+  /** The table's own rows; all of them hold where no layer is named. */
+  private List<CareLimitRow> own(Element element, Set<LayerKind> layers) {
+    ImmutableList<CareLimitRow> all = ownOf.get(new Gear(element.kind(), element.use()));
+    return layers.isEmpty()
+        ? all
+        : all.stream().filter(row -> row.holdsFor(element, layers)).toList();
+  }
+
+  private List<CareLimitRow> asked(
+      List<CareLimitRow> own, List<ModelLimits.Held> held, Element element, Set<LayerKind> layers) {
+    List<CareLimitRow> asked = new ArrayList<>(own);
+    held.forEach(each -> each.inPlaceOf().ifPresent(asked::remove));
+    for (CareLimitRow row : beside) {
+      if (row.holdsFor(element, layers)) {
+        asked.add(row);
+      }
+    }
+    held.forEach(each -> asked.add(each.row().limit()));
+    return asked;
+  }
+
+  private static List<WashDeviation> deviations(
+      List<CareLimitRow> asked, WashRecord wash, boolean limitsKept) {
+    if (limitsKept && wash.isEmpty()) {
+      return List.of();
+    }
+    List<WashDeviation> deviations = new ArrayList<>();
+    for (CareLimitRow row : asked) {
+      deviation(row, wash, limitsKept).ifPresent(deviations::add);
+    }
+    return deviations;
   }
 
   private static List<Loosened> loosened(

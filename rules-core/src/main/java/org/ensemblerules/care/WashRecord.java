@@ -38,6 +38,14 @@ public final class WashRecord {
     return new Builder();
   }
 
+  /** Whether nobody has said anything of it. */
+  boolean isEmpty() {
+    return measures.isEmpty()
+        && extraction instanceof Extraction.NotStated
+        && machine == MachineType.UNKNOWN
+        && practices.isEmpty();
+  }
+
   /**
    * Returns a measured value other than the force of extraction.
    *
