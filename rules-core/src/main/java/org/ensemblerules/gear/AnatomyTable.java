@@ -3,10 +3,9 @@ package org.ensemblerules.gear;
 import com.google.common.collect.ImmutableList;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import org.ensemblerules.source.Cells;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.TableFault;
@@ -17,6 +16,7 @@ public final class AnatomyTable {
   private final ImmutableList<AnatomyRow> rows;
   private final @Nullable AnatomyRow[][] cells;
   private final List<List<AnatomyRow>> byElement;
+  private final List<List<Site>> requiredLabels;
 
   private AnatomyTable(List<AnatomyRow> rows) {
     this.rows = ImmutableList.copyOf(rows);
@@ -35,6 +35,16 @@ public final class AnatomyTable {
         lists.stream()
             .<List<AnatomyRow>>map(ImmutableList::copyOf)
             .collect(ImmutableList.toImmutableList());
+    this.requiredLabels =
+        lists.stream().map(AnatomyTable::requiredLabels).collect(ImmutableList.toImmutableList());
+  }
+
+  private static List<Site> requiredLabels(List<AnatomyRow> rows) {
+    return rows.stream()
+        .filter(row -> row.presence() == Presence.REQUIRED)
+        .map(AnatomyRow::site)
+        .filter(site -> site.part() == Part.LABEL)
+        .collect(ImmutableList.toImmutableList());
   }
 
   /**
@@ -112,17 +122,22 @@ public final class AnatomyTable {
    *     label; never null
    */
   public List<Optional<LayerKind>> labels(Element element) {
-    Set<Site> sites = new TreeSet<>();
-    for (AnatomyRow row : of(element.kind(), element.use())) {
-      if (row.site().part() == Part.LABEL
-          && row.presence() == Presence.REQUIRED
-          && !linersLabeledApart(element, row.site())) {
-        sites.add(row.site());
+    EnumSet<LayerKind> layers = EnumSet.noneOf(LayerKind.class);
+    layers.addAll(element.layerLabels().keySet());
+    boolean own = element.label().isPresent();
+    for (Site site : requiredLabels.get(index(element.kind(), element.use()))) {
+      if (site.layer().isEmpty()) {
+        own = true;
+      } else if (!linersLabeledApart(element, site)) {
+        layers.add(site.layer().get());
       }
     }
-    element.layerLabels().keySet().forEach(layer -> sites.add(Site.of(Part.LABEL, layer)));
-    element.label().ifPresent(label -> sites.add(Site.of(Part.LABEL)));
-    return sites.stream().map(Site::layer).collect(ImmutableList.toImmutableList());
+    ImmutableList.Builder<Optional<LayerKind>> labels = ImmutableList.builder();
+    if (own) {
+      labels.add(Optional.empty());
+    }
+    layers.forEach(layer -> labels.add(Optional.of(layer)));
+    return labels.build();
   }
 
   private static boolean linersLabeledApart(Element element, Site site) {

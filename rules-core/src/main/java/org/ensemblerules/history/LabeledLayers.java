@@ -2,12 +2,8 @@ package org.ensemblerules.history;
 
 import com.google.common.collect.ImmutableList;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -15,8 +11,8 @@ import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.inspection.CriteriaTable;
-import org.ensemblerules.inspection.CriterionRow;
-import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.OptionalLook;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.source.RowKey;
 
@@ -64,48 +60,35 @@ public final class LabeledLayers {
   private static Set<LayerKind> seen(
       CriteriaTable criteria, Element element, History history, LocalDate asOf) {
     Set<LayerKind> seen = EnumSet.noneOf(LayerKind.class);
-    Map<InspectionKind, List<Looked>> asked = new EnumMap<>(InspectionKind.class);
     for (Event.Inspected event : history.events(Event.Inspected.class)) {
-      if (event.inspection().outcomes().isEmpty()) {
+      Inspection made = event.inspection();
+      if (made.outcomes().isEmpty()) {
         continue;
       }
-      for (Looked looked :
-          asked.computeIfAbsent(
-              event.inspection().kind(), kind -> unlabeled(criteria, kind, element))) {
-        if (!seen.containsAll(looked.layers())
-            && saysThere(event, looked.criterion())
-            && !saidNotThere(looked, event.when(), history, asOf)) {
-          seen.addAll(looked.layers());
+      for (OptionalLook look :
+          criteria.ofOptionalLayers(made.kind(), element.kind(), element.use())) {
+        if (isUnlabeled(look.layers(), element)
+            && !seen.containsAll(look.layers())
+            && saysThere(made, look.criterion())
+            && !saidNotThere(look, event.when(), history, asOf)) {
+          seen.addAll(look.layers());
         }
       }
     }
     return seen;
   }
 
-  /** A criterion, and the layers that it looks at. */
-  private record Looked(RowKey criterion, Set<LayerKind> layers) {}
-
-  private static List<Looked> unlabeled(
-      CriteriaTable criteria, InspectionKind kind, Element element) {
-    List<Looked> unlabeled = new ArrayList<>();
-    for (CriterionRow row : criteria.ofOptionalLayers(kind, element.kind(), element.use())) {
-      Set<LayerKind> layers = unlabeled(row, element);
-      if (!layers.isEmpty()) {
-        unlabeled.add(new Looked(row.key(), layers));
+  private static boolean isUnlabeled(Set<LayerKind> layers, Element element) {
+    for (LayerKind layer : layers) {
+      if (element.layerLabels().containsKey(layer)) {
+        return false;
       }
     }
-    return unlabeled;
+    return true;
   }
 
-  /** The layers of a criterion that only some elements have; none if one of them is labeled. */
-  private static Set<LayerKind> unlabeled(CriterionRow row, Element element) {
-    Set<LayerKind> layers = EnumSet.noneOf(LayerKind.class);
-    row.sites().forEach(site -> site.layer().ifPresent(layers::add));
-    return Collections.disjoint(layers, element.layerLabels().keySet()) ? layers : Set.of();
-  }
-
-  private static boolean saysThere(Event.Inspected event, RowKey criterion) {
-    Set<Outcome> said = event.inspection().outcomes(criterion);
+  private static boolean saysThere(Inspection made, RowKey criterion) {
+    Set<Outcome> said = made.outcomes(criterion);
     return said.contains(Outcome.CLEAR) || said.contains(Outcome.FOUND);
   }
 
@@ -114,7 +97,8 @@ public final class LabeledLayers {
   }
 
   /** Whether it certainly left since, or an inspection that is certainly later did not find it. */
-  private static boolean saidNotThere(Looked looked, Moment when, History history, LocalDate asOf) {
+  private static boolean saidNotThere(
+      OptionalLook looked, Moment when, History history, LocalDate asOf) {
     return since(Event.Inspected.class, when, history, asOf)
             .anyMatch(event -> says(event, looked.criterion(), Outcome.NOT_FITTED))
         || looked.layers().stream()

@@ -26,7 +26,7 @@ import org.ensemblerules.source.TableFault;
 public final class CriteriaTable {
   private final ImmutableList<CriterionRow> rows;
   private final ImmutableList<ImmutableList<CriterionRow>> lists;
-  private final ImmutableList<ImmutableList<CriterionRow>> ofOptionalLayers;
+  private final ImmutableList<ImmutableList<OptionalLook>> ofOptionalLayers;
   private final ImmutableMap<RowKey, Boolean> optional;
   private final boolean[][] covering;
 
@@ -57,6 +57,7 @@ public final class CriteriaTable {
                 list ->
                     list.stream()
                         .filter(this::isOfOptionalLayers)
+                        .map(OptionalLook::of)
                         .collect(ImmutableList.toImmutableList()))
             .collect(ImmutableList.toImmutableList());
     this.covering = covering();
@@ -164,9 +165,9 @@ public final class CriteriaTable {
    * @param kind the inspection; not null
    * @param element the kind of element; not null
    * @param use its use; not null
-   * @return some of those required; never null
+   * @return each of them with its layers, in the order of the inspection; never null
    */
-  public List<CriterionRow> ofOptionalLayers(InspectionKind kind, ElementKind element, Use use) {
+  public List<OptionalLook> ofOptionalLayers(InspectionKind kind, ElementKind element, Use use) {
     return ofOptionalLayers.get(index(kind, element, use));
   }
 
