@@ -65,16 +65,16 @@ public record Coverage(
    */
   public static Coverage of(
       Inspection inspection, Element element, CriteriaTable table, SignOffReading reading) {
-    ImmutableList.Builder<CriterionRow> notDone = ImmutableList.builder();
-    ImmutableList.Builder<CriterionRow> withoutEquipment = ImmutableList.builder();
-    ImmutableList.Builder<CriterionRow> contradictory = ImmutableList.builder();
-    ImmutableList.Builder<CriterionRow> found = ImmutableList.builder();
-    ImmutableList.Builder<CriterionRow> clear = ImmutableList.builder();
-    ImmutableList.Builder<CriterionRow> signedOff = ImmutableList.builder();
     List<CriterionRow> required = table.required(inspection.kind(), element.kind(), element.use());
+    List<CriterionRow> notDone = new ArrayList<>();
+    List<CriterionRow> withoutEquipment = new ArrayList<>();
+    List<CriterionRow> contradictory = new ArrayList<>();
+    List<CriterionRow> found = new ArrayList<>();
+    List<CriterionRow> clear = new ArrayList<>(required.size());
+    List<CriterionRow> signedOff = new ArrayList<>();
     Said said =
         new Said(
-            inspection,
+            inspection.signOff(),
             required,
             reading,
             row ->
@@ -83,8 +83,9 @@ public record Coverage(
                     && row.sites().stream().allMatch(element::isNotFitted));
     int known = 0;
     for (CriterionRow row : required) {
-      known += inspection.outcomes(row.key()).isEmpty() ? 0 : 1;
-      Said.Of of = said.of(row);
+      Set<Outcome> itself = inspection.outcomes(row.key());
+      known += itself.isEmpty() ? 0 : 1;
+      Said.Of of = said.of(row, itself);
       Set<Outcome> outcomes = of.outcomes();
       if (outcomes.isEmpty() || outcomes.contains(Outcome.NOT_DONE)) {
         notDone.add(row);
@@ -109,13 +110,13 @@ public record Coverage(
     }
     return new Coverage(
         required.size(),
-        notDone.build(),
-        withoutEquipment.build(),
-        contradictory.build(),
+        notDone,
+        withoutEquipment,
+        contradictory,
         known == inspection.criteria().size() ? List.of() : unknown(inspection, required),
-        found.build(),
-        clear.build(),
-        signedOff.build(),
+        found,
+        clear,
+        signedOff,
         inspection.signOff().map(reading::unknown).orElse(List.of()));
   }
 

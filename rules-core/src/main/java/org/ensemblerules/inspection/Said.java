@@ -21,24 +21,24 @@ final class Said {
    */
   record Of(Set<Outcome> outcomes, boolean signedOff, boolean contradicted) {}
 
-  private final Inspection inspection;
+  private final Optional<SignOff> signOff;
   private final SignOffReading reading;
   private final Set<CriterionRow> named;
   private final Predicate<CriterionRow> notFitted;
 
   Said(
-      Inspection inspection,
+      Optional<SignOff> signOff,
       List<CriterionRow> required,
       SignOffReading reading,
       Predicate<CriterionRow> notFitted) {
-    this.inspection = inspection;
+    this.signOff = signOff;
     this.notFitted = notFitted;
     this.reading = reading;
-    this.named = inspection.signOff().map(each -> reading.found(each, required)).orElse(Set.of());
+    this.named = signOff.map(each -> reading.found(each, required)).orElse(Set.of());
   }
 
-  Of of(CriterionRow row) {
-    Set<Outcome> said = inspection.outcomes(row.key());
+  /** {@code said}: what the inspection says of the criterion by itself. */
+  Of of(CriterionRow row, Set<Outcome> said) {
     Optional<Outcome> signed = signed(row);
     if (notFitted.test(row)) {
       return notFitted(said, signed);
@@ -72,6 +72,8 @@ final class Said {
     if (named.contains(row)) {
       return Optional.of(Outcome.FOUND);
     }
-    return inspection.signOff().filter(each -> reading.has(each, row)).map(each -> Outcome.CLEAR);
+    return signOff.isPresent() && reading.has(signOff.get(), row)
+        ? Optional.of(Outcome.CLEAR)
+        : Optional.empty();
   }
 }

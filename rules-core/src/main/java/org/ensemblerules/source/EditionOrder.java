@@ -44,7 +44,10 @@ public record EditionOrder(List<OriginId> through) {
    */
   public boolean has(OriginId edition, Provenance row) {
     int asked = through.indexOf(edition);
+    if (asked < 0 || asked == through.size() - 1) {
+      return asked >= 0;
+    }
     int written = through.indexOf(row.origin());
-    return asked >= 0 && (asked == through.size() - 1 || (written >= 0 && written <= asked));
+    return written >= 0 && written <= asked;
   }
 }
