@@ -20,7 +20,7 @@ final class Completions {
 
   static Completions of(History history) {
     List<Event.Inspected> inspections = history.events(Event.Inspected.class);
-    if (inspections.stream().allMatch(each -> each.completes().isEmpty())) {
+    if (!anyGoesOn(inspections)) {
       return NONE;
     }
     ImmutableListMultimap<Moment, Event.Inspected> byMoment =
@@ -40,6 +40,15 @@ final class Completions {
     return new Completions(byBegun.build());
   }
 
+  private static boolean anyGoesOn(List<Event.Inspected> inspections) {
+    for (Event.Inspected done : inspections) {
+      if (done.completes().isPresent()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Whether an inspection goes by its kind and moment on with one that was begun. */
   static boolean isNamed(Event.Inspected begun, Event.Inspected completing) {
     return begun.completes().isEmpty()
@@ -54,6 +63,8 @@ final class Completions {
 
   /** The inspection that one goes on with; empty if it stands for itself. */
   Optional<Event.Inspected> begun(Event.Inspected completing) {
-    return byBegun.inverse().get(completing).stream().findFirst();
+    return byBegun.isEmpty()
+        ? Optional.empty()
+        : byBegun.inverse().get(completing).stream().findFirst();
   }
 }

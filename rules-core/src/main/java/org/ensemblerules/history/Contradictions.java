@@ -99,7 +99,9 @@ public final class Contradictions {
   }
 
   private static Optional<Moment> first(List<? extends Event> events) {
-    return events.stream().map(Event::when).min(Moment.FIRST_CERTAIN);
+    return events.isEmpty()
+        ? Optional.empty()
+        : events.stream().map(Event::when).min(Moment.FIRST_CERTAIN);
   }
 
   /** What may still happen to an element that is retired: who keeps it changes, or it goes. */

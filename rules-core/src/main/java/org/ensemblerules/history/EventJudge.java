@@ -1,6 +1,7 @@
 package org.ensemblerules.history;
 
 import com.google.common.collect.ImmutableListMultimap;
+import com.google.common.collect.Lists;
 import com.google.common.collect.Sets;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -51,12 +52,12 @@ final class EventJudge implements Judging {
     this.reading =
         new SignOffReading(
             tables.editions(),
-            history.events(Event.Found.class).stream().map(Event.Found::finding).toList(),
+            Lists.transform(history.events(Event.Found.class), Event.Found::finding),
             tables.grades());
     this.completions = Completions.of(history);
     this.labeledLayers =
         LabeledLayers.of(tables.anatomy(), tables.criteria(), element, history, asOf);
-    this.labelLeftOut = labeledLayers.stream().anyMatch(layer -> !isLabeled(layer));
+    this.labelLeftOut = isAnyLabelLeftOut();
     ImmutableListMultimap.Builder<Check, MarkedDate> good = ImmutableListMultimap.builder();
     ImmutableListMultimap.Builder<Check, MarkedDate> forNothing = ImmutableListMultimap.builder();
     for (Event.Checked done : history.events(Event.Checked.class)) {
@@ -89,8 +90,17 @@ final class EventJudge implements Judging {
                     && !passed.get(check).contains(on));
   }
 
-  private boolean isLabeled(Optional<LayerKind> layer) {
-    return layer.map(element.layerLabels()::containsKey).orElse(element.label().isPresent());
+  private boolean isAnyLabelLeftOut() {
+    for (Optional<LayerKind> layer : labeledLayers) {
+      boolean labeled =
+          layer.isPresent()
+              ? element.layerLabels().containsKey(layer.get())
+              : element.label().isPresent();
+      if (!labeled) {
+        return true;
+      }
+    }
+    return false;
   }
 
   @Override
@@ -209,14 +219,14 @@ final class EventJudge implements Judging {
               "it goes on with the one begun " + begun.get().when() + ", and counts with that"));
       return new Judgment(done, objections, Optional.of(standing), Optional.empty());
     }
-    List<Event.Inspected> parts =
-        completions.of(done).stream().filter(part -> part.when().date().certainlyBy(asOf)).toList();
     InspectionStanding together = standing;
-    for (Event.Inspected part : parts) {
-      InspectionStanding also = standing(part);
-      together = together.with(also, hasOnlyToGoOn(inspection(part, also)));
+    for (Event.Inspected part : completions.of(done)) {
+      if (part.when().date().certainlyBy(asOf)) {
+        InspectionStanding also = standing(part);
+        together = together.with(also, hasOnlyToGoOn(inspection(part, also)));
+      }
     }
-    return parts.isEmpty() ? alone : inspection(done, together);
+    return together == standing ? alone : inspection(done, together);
   }
 
   /** Whether nothing speaks against it but that it did not look at all. */

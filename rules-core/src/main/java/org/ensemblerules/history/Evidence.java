@@ -7,7 +7,7 @@ import com.google.common.collect.ImmutableSet;
 import com.google.common.collect.Lists;
 import com.google.common.collect.Sets;
 import java.time.LocalDate;
-import java.util.LinkedHashSet;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -58,6 +58,8 @@ public final class Evidence {
       Suppliers.memoize(() -> shownBy(Event.class));
   private final Supplier<ImmutableList<Finding>> shownByWashes =
       Suppliers.memoize(() -> shownBy(Event.Cleaned.class));
+  private final Supplier<ImmutableList<Judgment>> notMadeGood =
+      Suppliers.memoize(this::begunAndNotMadeGood);
   private final Supplier<ImmutableList<Event.Exposed>> exposures =
       Suppliers.memoize(this::exposuresAsKnown);
 
@@ -207,7 +209,7 @@ public final class Evidence {
    * @return the judgments, the newest first; never null
    */
   public List<Judgment> notCounting(Predicate<Event> sort) {
-    ImmutableList.Builder<Judgment> found = ImmutableList.builder();
+    List<Judgment> found = new ArrayList<>();
     for (Event event : Lists.reverse(history.events())) {
       if (sort.test(event) && event.when().date().possiblyBy(asOf)) {
         if (counts(event)) {
@@ -216,7 +218,7 @@ public final class Evidence {
         judgment(event).filter(each -> !goesOn(each)).ifPresent(found::add);
       }
     }
-    return found.build();
+    return ImmutableList.copyOf(found);
   }
 
   /**
@@ -258,16 +260,17 @@ public final class Evidence {
    * @return the judgments, the newest first; never null
    */
   public List<Judgment> notMadeGood() {
+    return notMadeGood.get();
+  }
+
+  private ImmutableList<Judgment> begunAndNotMadeGood() {
     ImmutableList.Builder<Judgment> found = ImmutableList.builder();
     for (Event.Inspected begun : Lists.reverse(history.events(Event.Inspected.class))) {
       if (begun.inspection().on().possiblyBy(asOf) && !madeGood(begun)) {
-        judgment(begun)
-            .filter(
-                each ->
-                    each.objections().stream()
-                        .anyMatch(why -> why.code() != Objection.Code.NOT_BY_THEN))
-            .filter(each -> !goesOn(each))
-            .ifPresent(found::add);
+        Judgment judged = judgment(begun).orElseThrow();
+        if (judged.objectsToMoreThanItsDate() && !goesOn(judged)) {
+          found.add(judged);
+        }
       }
     }
     return found.build();
@@ -437,7 +440,8 @@ public final class Evidence {
    */
   public List<Finding> shownBy(Event event) {
     if (event instanceof Event.Cleaned done) {
-      return wash(done) instanceof WashAnswer.OutsideLimits outside
+      // A wash of which no particulars are known shows nothing.
+      return done.wash().isPresent() && wash(done) instanceof WashAnswer.OutsideLimits outside
           ? Validity.findings(done, outside).toList()
           : List.of();
     }
@@ -447,11 +451,11 @@ public final class Evidence {
   }
 
   private <E extends Event> ImmutableList<Finding> shownBy(Class<E> kind) {
-    Set<Finding> shown = new LinkedHashSet<>();
+    ImmutableSet.Builder<Finding> shown = ImmutableSet.builder();
     for (E event : history.events(kind)) {
       shown.addAll(shownBy(event));
     }
-    return ImmutableList.copyOf(shown);
+    return shown.build().asList();
   }
 
   private WashAnswer wash(Event.Cleaned done) {
@@ -465,10 +469,14 @@ public final class Evidence {
    * @return the washes in the order of the history, once for each such limit; never null
    */
   public List<LoosenedWash> loosened() {
-    return history.events(Event.Cleaned.class).stream()
-        .filter(done -> !wash(done).loosened().isEmpty())
-        .flatMap(done -> Validity.loosened(done, wash(done)))
-        .collect(ImmutableList.toImmutableList());
+    ImmutableList.Builder<LoosenedWash> loosened = ImmutableList.builder();
+    for (Event.Cleaned done : history.events(Event.Cleaned.class)) {
+      // A wash of which no particulars are known departed from no limit that another spares it.
+      if (done.wash().isPresent()) {
+        Validity.loosened(done, wash(done)).forEach(loosened::add);
+      }
+    }
+    return loosened.build();
   }
 
   /**
@@ -534,11 +542,14 @@ public final class Evidence {
    * @return the transfers by which it went, or may have by the day, in the order of the history
    */
   public List<Event.Moved> away() {
-    return history.events(Event.Moved.class).stream()
-        .filter(gone -> gone.when().date().possiblyBy(asOf))
-        .filter(
-            gone -> gone.transfer().endedBy().filter(ends -> !endedAfter(ends, gone)).isPresent())
-        .collect(ImmutableList.toImmutableList());
+    ImmutableList.Builder<Event.Moved> away = ImmutableList.builder();
+    for (Event.Moved gone : history.events(Event.Moved.class)) {
+      if (gone.when().date().possiblyBy(asOf)
+          && gone.transfer().endedBy().filter(ends -> !endedAfter(ends, gone)).isPresent()) {
+        away.add(gone);
+      }
+    }
+    return away.build();
   }
 
   private boolean endedAfter(Transfer ends, Event.Moved gone) {
@@ -556,14 +567,17 @@ public final class Evidence {
    *     for each row that asks, and once where none does
    */
   public List<UnseenReturn> unseenReturns() {
-    return history.events(Event.Moved.class).stream()
-        .filter(back -> back.transfer().comesBack() && back.when().date().possiblyBy(asOf))
-        .flatMap(
-            back ->
-                asked(back.transfer()).stream()
-                    .filter(row -> row.filter(asked -> inspectedAfter(asked, back)).isEmpty())
-                    .map(row -> new UnseenReturn(back, row)))
-        .collect(ImmutableList.toImmutableList());
+    ImmutableList.Builder<UnseenReturn> unseen = ImmutableList.builder();
+    for (Event.Moved back : history.events(Event.Moved.class)) {
+      if (back.transfer().comesBack() && back.when().date().possiblyBy(asOf)) {
+        for (Optional<ReturnRow> row : asked(back.transfer())) {
+          if (row.filter(asked -> inspectedAfter(asked, back)).isEmpty()) {
+            unseen.add(new UnseenReturn(back, row));
+          }
+        }
+      }
+    }
+    return unseen.build();
   }
 
   /**

@@ -46,6 +46,16 @@ public record Judgment(
     return objections.isEmpty();
   }
 
+  /** Whether anything speaks against it but that it may not have been by then. */
+  boolean objectsToMoreThanItsDate() {
+    for (Objection each : objections) {
+      if (each.code() != Objection.Code.NOT_BY_THEN) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /**
    * Finds the first objection of some kinds.
    *
@@ -53,7 +63,12 @@ public record Judgment(
    * @return the objection; empty if there is none of them
    */
   public Optional<Objection> objection(Set<Objection.Code> codes) {
-    return objections.stream().filter(each -> codes.contains(each.code())).findFirst();
+    for (Objection each : objections) {
+      if (codes.contains(each.code())) {
+        return Optional.of(each);
+      }
+    }
+    return Optional.empty();
   }
 
   /**

@@ -5,7 +5,6 @@ import com.google.common.collect.Lists;
 import com.google.common.collect.Sets;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -226,8 +225,12 @@ final class Latest {
 
   /** Whether an inspection that counts came after work done at a moment. */
   boolean seenAfter(Moment moment) {
-    return Arrays.stream(InspectionKind.values())
-        .anyMatch(kind -> inspectedAfter(kind, moment, true));
+    for (InspectionKind kind : InspectionKind.values()) {
+      if (inspectedAfter(kind, moment, true)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static boolean after(
@@ -283,6 +286,6 @@ final class Latest {
   }
 
   private static boolean after(Optional<Moment> last, Moment moment) {
-    return last.map(when -> when.certainlyAfter(moment)).orElse(false);
+    return last.isPresent() && last.get().certainlyAfter(moment);
   }
 }

@@ -13,7 +13,6 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BinaryOperator;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.Demand;
 import org.ensemblerules.defect.Finding;
@@ -45,11 +44,14 @@ final class OpenFindings {
   }
 
   List<OpenFinding> ofHistory() {
-    return Stream.concat(
-            evidence.history().events(Event.Found.class).stream().map(Event.Found::finding),
-            evidence.shown().stream())
-        .flatMap(finding -> of(finding).stream())
-        .collect(ImmutableList.toImmutableList());
+    ImmutableList.Builder<OpenFinding> open = ImmutableList.builder();
+    for (Event.Found found : evidence.history().events(Event.Found.class)) {
+      open.addAll(of(found.finding()));
+    }
+    for (Finding shown : evidence.shown()) {
+      open.addAll(of(shown));
+    }
+    return open.build();
   }
 
   List<OpenFinding> of(Finding finding) {
@@ -114,11 +116,13 @@ final class OpenFindings {
 
   /** The decisions of inspectors for which what was decided is not done. */
   List<OpenDecision> decisions() {
-    return evidence.history().events(Event.InspectorDecided.class).stream()
-        .filter(decided -> decided.when().date().possiblyBy(evidence.asOf()))
-        .filter(decided -> !isWithdrawn(decided))
-        .flatMap(decided -> open(decided).stream())
-        .collect(ImmutableList.toImmutableList());
+    ImmutableList.Builder<OpenDecision> open = ImmutableList.builder();
+    for (Event.InspectorDecided decided : evidence.history().events(Event.InspectorDecided.class)) {
+      if (decided.when().date().possiblyBy(evidence.asOf()) && !isWithdrawn(decided)) {
+        open(decided).ifPresent(open::add);
+      }
+    }
+    return open.build();
   }
 
   /** Only by whoever made it; of several of one name only what is certainly later is meant. */
@@ -159,10 +163,13 @@ final class OpenFindings {
   }
 
   private ImmutableList<Event.Checked> failures() {
-    return evidence.history().events(Event.Checked.class).stream()
-        .filter(done -> done.result() == CheckResult.FAILED)
-        .filter(failed -> !settled(failed))
-        .collect(ImmutableList.toImmutableList());
+    ImmutableList.Builder<Event.Checked> standing = ImmutableList.builder();
+    for (Event.Checked done : evidence.history().events(Event.Checked.class)) {
+      if (done.result() == CheckResult.FAILED && !settled(done)) {
+        standing.add(done);
+      }
+    }
+    return standing.build();
   }
 
   /** The names of what failed; one that several bear says of none that it came after it. */

@@ -19,13 +19,13 @@ final class StatedOrder {
 
   /** Adds what is said to have come after something of its day and has its order before all it. */
   static void contradictions(History history, ImmutableList.Builder<Contradiction> faults) {
-    ImmutableListMultimap<MarkedDate, Event> byDay =
-        history.events().stream()
-            .filter(event -> event.when().orderInDay() > 0)
-            .filter(event -> event.when().date() instanceof MarkedDate.Day)
-            .collect(
-                ImmutableListMultimap.toImmutableListMultimap(
-                    event -> event.when().date(), event -> event));
+    ImmutableListMultimap.Builder<MarkedDate, Event> ordered = ImmutableListMultimap.builder();
+    for (Event event : history.events()) {
+      if (event.when().orderInDay() > 0 && event.when().date() instanceof MarkedDate.Day) {
+        ordered.put(event.when().date(), event);
+      }
+    }
+    ImmutableListMultimap<MarkedDate, Event> byDay = ordered.build();
     for (Event event : byDay.values()) {
       stated(event).forEach(after -> contradiction(event, after, history, faults, byDay));
     }
