@@ -91,6 +91,16 @@ public final class Element {
   }
 
   /**
+   * Returns the label of a layer, or the element's own.
+   *
+   * @param layer the layer; empty for the element's own label; not null
+   * @return the label as described; empty if none is known
+   */
+  public Optional<Label> label(Optional<LayerKind> layer) {
+    return layer.isPresent() ? Optional.ofNullable(layerLabels.get(layer.get())) : label;
+  }
+
+  /**
    * Returns the labels of the layers.
    *
    * @return an unmodifiable map in layer order; never null

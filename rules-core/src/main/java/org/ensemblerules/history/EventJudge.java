@@ -92,11 +92,7 @@ final class EventJudge implements Judging {
 
   private boolean isAnyLabelLeftOut() {
     for (Optional<LayerKind> layer : labeledLayers) {
-      boolean labeled =
-          layer.isPresent()
-              ? element.layerLabels().containsKey(layer.get())
-              : element.label().isPresent();
-      if (!labeled) {
+      if (element.label(layer).isEmpty()) {
         return true;
       }
     }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Set;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Doer;
+import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.inspection.Inspection;
 import org.jspecify.annotations.Nullable;
 
@@ -120,6 +121,39 @@ public final class History {
     @SuppressWarnings("unchecked")
     ImmutableList<E> ofThatKind = (ImmutableList<E>) found;
     return ofThatKind;
+  }
+
+  /**
+   * Puts events in the order in which one is certainly after whatever those before it are certainly
+   * after.
+   *
+   * @param events some events of a history, in its order; not null
+   * @param <E> their kind
+   * @return the events by {@link Moment#LAST_CERTAIN}; never null
+   */
+  public static <E extends Event> List<E> lastCertainLast(List<E> events) {
+    return inOrder(events, Moment.LAST_CERTAIN);
+  }
+
+  /**
+   * Puts events in the order of the last days on which each may have been.
+   *
+   * @param events some events of a history, in its order; not null
+   * @param <E> their kind
+   * @return the events by their latest possible day; never null
+   */
+  public static <E extends Event> List<E> latestLast(List<E> events) {
+    return inOrder(events, Moment.BY_LATEST);
+  }
+
+  /** Events that have a day each stand in any such order already. */
+  private static <E extends Event> List<E> inOrder(List<E> events, Comparator<Moment> order) {
+    for (E event : events) {
+      if (!(event.when().date() instanceof MarkedDate.Day)) {
+        return ImmutableList.sortedCopyOf(Comparator.comparing(Event::when, order), events);
+      }
+    }
+    return events;
   }
 
   /** Where each event stands among all, by the very object. */

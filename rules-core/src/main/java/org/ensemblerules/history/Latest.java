@@ -4,8 +4,6 @@ import com.google.common.base.Suppliers;
 import com.google.common.collect.Lists;
 import com.google.common.collect.Sets;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashMap;
@@ -24,7 +22,6 @@ import org.ensemblerules.effect.CheckTable;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.LayerKind;
-import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.CriterionRow;
@@ -76,19 +73,8 @@ final class Latest {
     this.history = history;
     this.judgments = judgments;
     this.asOf = asOf;
-    this.inspections = lastFirst(Lists.reverse(history.events(Event.Inspected.class)));
-  }
-
-  /** In an order in which the first that counts decides; days alone stand in it already. */
-  private static List<Event.Inspected> lastFirst(List<Event.Inspected> newestFirst) {
-    for (Event.Inspected done : newestFirst) {
-      if (!(done.inspection().on() instanceof MarkedDate.Day)) {
-        List<Event.Inspected> sorted = new ArrayList<>(newestFirst);
-        sorted.sort(Comparator.comparing(Event.Inspected::when, Moment.LAST_CERTAIN).reversed());
-        return sorted;
-      }
-    }
-    return newestFirst;
+    this.inspections =
+        Lists.reverse(History.lastCertainLast(history.events(Event.Inspected.class)));
   }
 
   /** What of a kind counts, from the last to the first of the history. */

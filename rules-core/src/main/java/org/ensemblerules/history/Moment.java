@@ -37,7 +37,7 @@ public record Moment(MarkedDate date, int orderInDay) {
           .thenComparing(when -> !when.precise())
           .thenComparingInt(when -> when.orderInDay == 0 ? Integer.MAX_VALUE : when.orderInDay);
 
-  private static final Comparator<Moment> BY_LATEST = Comparator.comparing(Moment::latest);
+  static final Comparator<Moment> BY_LATEST = Comparator.comparing(Moment::latest);
 
   /**
    * Checks the order.
@@ -58,9 +58,11 @@ public record Moment(MarkedDate date, int orderInDay) {
    *     #LAST_CERTAIN} and in its order; never null
    */
   public static List<Moment> onDistinctDays(Collection<Moment> moments) {
-    List<Moment> distinct = new ArrayList<>();
+    List<Moment> byLatest = new ArrayList<>(moments);
+    byLatest.sort(BY_LATEST);
+    List<Moment> distinct = new ArrayList<>(byLatest.size());
     LocalDate shared = LocalDate.MIN;
-    for (Moment when : moments.stream().sorted(BY_LATEST).toList()) {
+    for (Moment when : byLatest) {
       boolean sharesIt =
           !distinct.isEmpty() && !when.date.earliestOr(LocalDate.MIN).isAfter(shared);
       if (sharesIt) {

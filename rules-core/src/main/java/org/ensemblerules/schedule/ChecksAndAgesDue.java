@@ -32,28 +32,28 @@ final class ChecksAndAgesDue {
   }
 
   List<Due> all() {
-    List<Due> due = new ArrayList<>(ages());
+    List<Due> due = ages();
     due.addAll(checks());
     return due;
   }
 
   List<Due> ages() {
     List<Due> due = new ArrayList<>();
-    Map<Optional<LayerKind>, Label> labels = facts.labels();
     for (Optional<LayerKind> layer : facts.evidence().labeledLayers()) {
-      if (!labels.containsKey(layer)) {
+      Optional<Label> label = facts.element().label(layer);
+      if (label.isPresent()) {
+        age(layer, label.get(), due);
+      } else {
         due.add(age(layer, Optional.empty(), Optional.empty(), NO_LABEL));
       }
     }
-    if (labels.isEmpty() && due.isEmpty()) {
+    if (facts.evidence().labeledLayers().isEmpty()) {
       due.add(age(Optional.empty(), Optional.empty(), Optional.empty(), NO_LABEL));
     }
-    labels.forEach((layer, label) -> due.addAll(age(layer, label)));
     return due;
   }
 
-  private List<Due> age(Optional<LayerKind> layer, Label label) {
-    List<Due> due = new ArrayList<>();
+  private void age(Optional<LayerKind> layer, Label label, List<Due> due) {
     for (AgeAnswer answer :
         facts
             .tables()
@@ -61,7 +61,6 @@ final class ChecksAndAgesDue {
             .answers(facts.element().kind(), facts.element().use(), layer, label.manufactured())) {
       age(layer, label, answer).ifPresent(due::add);
     }
-    return due;
   }
 
   private static Optional<Due> age(Optional<LayerKind> layer, Label label, AgeAnswer answer) {
@@ -87,9 +86,13 @@ final class ChecksAndAgesDue {
   }
 
   private List<Due> checks() {
+    List<OpenFinding> openFindings = facts.evidence().openFindings();
+    if (openFindings.isEmpty()) {
+      return List.of();
+    }
     List<Due> due = new ArrayList<>();
     Map<List<Object>, String> since = new HashMap<>();
-    for (OpenFinding open : facts.evidence().openFindings()) {
+    for (OpenFinding open : openFindings) {
       FindingId finding = open.finding().id();
       Optional<Moment> done = facts.evidence().workedOn(finding);
       Set<Check> afterward =

@@ -6,8 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.EvidenceGrade;
+import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.source.Row;
 
 /** The days of a task that is due a number of times in every span of months. */
@@ -19,7 +21,7 @@ final class RecurringDays {
   private final TaskRow task;
   private final Row row;
   private final Timing.Every every;
-  private final RecordOnDay.Since since;
+  private final StartDays.Since since;
   private final List<Moment> done;
   private final List<LocalDate> days;
 
@@ -30,7 +32,32 @@ final class RecurringDays {
         task,
         row,
         every,
-        facts.done(task.doneBy(), Optional.empty()).lastDistinctDays(every.times()));
+        new DoneDays(facts.evidence(), facts.done(task.doneBy())).lastDistinctDays(every.times()));
+  }
+
+  /** By a row; none for what has no interval: what follows a trigger, or what no row covers. */
+  static List<RecurringDays> of(RecordOnDay facts, TaskRow row) {
+    if (row.timing() instanceof Timing.Every every) {
+      return List.of(new RecurringDays(facts, row, row, every));
+    }
+    if (row.timing() instanceof Timing.ByInterval
+        && row.doneBy() instanceof Discharge.Inspected inspected) {
+      List<RecurringDays> rounds = new ArrayList<>();
+      for (IntervalRow interval :
+          facts.tables().intervals().rows(inspected.kind(), facts.element())) {
+        rounds.add(new RecurringDays(facts, row, interval, every(interval, facts)));
+      }
+      return rounds;
+    }
+    return List.of();
+  }
+
+  private static Timing.Every every(IntervalRow interval, RecordOnDay facts) {
+    int first =
+        facts.element().cbrnOption() == YesNoUnknown.NO
+            ? interval.firstMonths()
+            : interval.firstMonthsWithCbrnOption();
+    return new Timing.Every(Start.IN_SERVICE, first, 1, interval.repeatMonths());
   }
 
   private RecurringDays(
@@ -39,7 +66,7 @@ final class RecurringDays {
     this.task = task;
     this.row = row;
     this.every = every;
-    this.since = facts.since(every.start());
+    this.since = facts.startDays().since(every.start());
     this.done = done;
     this.days = new ArrayList<>(done.size());
     done.forEach(when -> when.date().earliest().ifPresent(days::add));
@@ -150,7 +177,7 @@ final class RecurringDays {
 
   /** Every last day in time that passed; while one is missing, each that followed it as well. */
   void missed(Optional<LocalDate> end, Consumer<Missed> missed) {
-    List<Moment> all = facts.done(task.doneBy(), Optional.empty()).onDistinctDays();
+    List<Moment> all = new DoneDays(facts.evidence(), facts.done(task.doneBy())).onDistinctDays();
     new RecurringDays(facts, task, row, every, all).passed(end, missed);
   }
 

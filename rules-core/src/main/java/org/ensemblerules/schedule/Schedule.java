@@ -7,9 +7,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.ensemblerules.gear.MarkedDate;
-import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Evidence;
-import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.source.InvalidValueException;
 
 /**
@@ -45,7 +43,7 @@ public final class Schedule {
    *     null
    */
   public List<Due> due(ServiceRecord record, LocalDate asOf) {
-    return due(facts(record, asOf));
+    return new NextDue(facts(record, asOf)).due();
   }
 
   /**
@@ -58,41 +56,18 @@ public final class Schedule {
    *     null
    */
   public List<Due> due(Evidence evidence, ServiceRecord record) {
-    return due(facts(evidence, record));
-  }
-
-  private List<Due> due(RecordOnDay facts) {
-    return facts.end().isPresent() ? List.of() : whateverEnded(facts);
+    return next(evidence, record).due();
   }
 
   /**
-   * Lists what would fall due next if its service had not ended: an end on record takes no demand
-   * away.
+   * Finds what falls due next by evidence that was judged already.
    *
    * @param evidence what counts, by the tables of this schedule, on the day asked about; not null
    * @param record what is asked about; not null
-   * @return what is due, in the order of {@link #due(ServiceRecord, LocalDate)}; never null
+   * @return what is due; never null
    */
-  public List<Due> dueWhateverEnded(Evidence evidence, ServiceRecord record) {
-    return whateverEnded(facts(evidence, record));
-  }
-
-  private List<Due> whateverEnded(RecordOnDay facts) {
-    List<Due> due = new ArrayList<>(new ChecksAndAgesDue(facts).all());
-    for (TaskRow row : tables.tasks().rows(facts.element())) {
-      if (row.timing() instanceof Timing.After after) {
-        new TriggeredDays(facts, row, after).due().ifPresent(due::add);
-      } else {
-        if (!ruled(facts, row)) {
-          due.add(noRow(row));
-        }
-        rounds(facts, row).forEach(rounds -> rounds.due().ifPresent(due::add));
-      }
-    }
-    if (!facts.evidence().outOfService().isEmpty()) {
-      due.replaceAll(Schedule::beforeItGoesBack);
-    }
-    return ImmutableList.sortedCopyOf(Due.ORDER, due);
+  public NextDue next(Evidence evidence, ServiceRecord record) {
+    return new NextDue(facts(evidence, record));
   }
 
   /**
@@ -106,7 +81,7 @@ public final class Schedule {
     RecordOnDay facts = facts(record, asOf);
     ImmutableList.Builder<Exempt> exempt = ImmutableList.builder();
     for (TaskRow row : tables.tasks().rows(record.element())) {
-      rounds(facts, row).stream()
+      RecurringDays.of(facts, row).stream()
           .flatMap(rounds -> rounds.exempt().stream())
           .distinct()
           .forEach(why -> exempt.add(new Exempt(row, why)));
@@ -130,7 +105,7 @@ public final class Schedule {
       if (row.timing() instanceof Timing.After after) {
         new TriggeredDays(facts, row, after).missed(end, missed::add);
       } else {
-        rounds(facts, row).forEach(rounds -> rounds.missed(end, missed::add));
+        RecurringDays.of(facts, row).forEach(rounds -> rounds.missed(end, missed::add));
       }
     }
     return missed.stream().sorted(Missed.ORDER).collect(ImmutableList.toImmutableList());
@@ -172,7 +147,7 @@ public final class Schedule {
       if (row.timing() instanceof Timing.After after) {
         new TriggeredDays(facts, row, after).planned(from, to, planned::add);
       } else {
-        rounds(facts, row).forEach(rounds -> rounds.planned(from, to, planned::add));
+        RecurringDays.of(facts, row).forEach(rounds -> rounds.planned(from, to, planned::add));
       }
     }
     return planned.stream().sorted(Planned.ORDER).collect(ImmutableList.toImmutableList());
@@ -184,56 +159,5 @@ public final class Schedule {
 
   private RecordOnDay facts(Evidence evidence, ServiceRecord record) {
     return new RecordOnDay(tables, Objects.requireNonNull(evidence, "evidence"), record);
-  }
-
-  /** None for what has no interval: what follows a trigger, or what no row covers. */
-  private List<RecurringDays> rounds(RecordOnDay facts, TaskRow row) {
-    if (row.timing() instanceof Timing.Every every) {
-      return List.of(new RecurringDays(facts, row, row, every));
-    }
-    if (row.timing() instanceof Timing.ByInterval
-        && row.doneBy() instanceof Discharge.Inspected inspected) {
-      List<RecurringDays> rounds = new ArrayList<>();
-      for (IntervalRow interval : tables.intervals().rows(inspected.kind(), facts.element())) {
-        rounds.add(new RecurringDays(facts, row, interval, every(interval, facts)));
-      }
-      return rounds;
-    }
-    return List.of();
-  }
-
-  /** Whether the row itself, or the table's own interval, says how often; rows beside it do not. */
-  private boolean ruled(RecordOnDay facts, TaskRow row) {
-    return row.timing() instanceof Timing.Every
-        || (row.doneBy() instanceof Discharge.Inspected inspected
-            && tables.intervals().row(inspected.kind(), facts.element()).isPresent());
-  }
-
-  private static Timing.Every every(IntervalRow interval, RecordOnDay facts) {
-    int first =
-        facts.element().cbrnOption() == YesNoUnknown.NO
-            ? interval.firstMonths()
-            : interval.firstMonthsWithCbrnOption();
-    return new Timing.Every(Start.IN_SERVICE, first, 1, interval.repeatMonths());
-  }
-
-  private static Due noRow(TaskRow row) {
-    return new Due(
-        row.task(),
-        Optional.of(row),
-        Optional.empty(),
-        Optional.empty(),
-        "no row says how often " + row.doneBy().text() + " is due");
-  }
-
-  private static Due beforeItGoesBack(Due due) {
-    return new Due(
-        due.task(),
-        due.row(),
-        due.layer(),
-        due.by(),
-        due.reason() + "; out of service, so at the latest before it goes back",
-        due.grade(),
-        due.byDateOnly());
   }
 }

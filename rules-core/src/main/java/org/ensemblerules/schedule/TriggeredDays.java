@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Moment;
 
 /** The days of a task that is due each time something happens. */
@@ -12,24 +13,22 @@ final class TriggeredDays {
   private final TaskRow task;
   private final Timing.After after;
   private final List<Occurrence> occurrences;
-  private final DoneDays done;
+  private final Answers answers;
 
   TriggeredDays(RecordOnDay facts, TaskRow task, Timing.After after) {
     this.facts = facts;
     this.task = task;
     this.after = after;
-    this.occurrences = facts.occurrences(after, task.doneBy());
-    this.done =
-        occurrences.isEmpty()
-            ? DoneDays.NONE
-            : facts.done(task.doneBy(), Optional.of(after.trigger()));
+    this.occurrences = facts.occurrences().of(after, task.doneBy());
+    List<Event> done = occurrences.isEmpty() ? List.of() : facts.done(task.doneBy());
+    this.answers = new Answers(facts.evidence(), done, after.trigger());
   }
 
   /** The first that is open; one without a date comes before all others. */
   Optional<Due> due() {
     Occurrence first = null;
     for (Occurrence occurrence : occurrences) {
-      if (!done.isAnswered(occurrence.when())
+      if (!answers.isAnswered(occurrence.when())
           && (first == null || dayOf(occurrence).isBefore(dayOf(first)))) {
         first = occurrence;
       }
@@ -76,7 +75,7 @@ final class TriggeredDays {
     for (Occurrence occurrence : occurrences) {
       Optional<LocalDate> by = by(occurrence);
       Optional<LocalDate> limit = after.withinDays().isPresent() ? by : again(ordered, occurrence);
-      Optional<LocalDate> doneOn = done.answering(occurrence.when());
+      Optional<LocalDate> doneOn = answers.answering(occurrence.when());
       if (limit.isPresent()
           && doneOn.orElse(last).isAfter(limit.get())
           && last.isAfter(limit.get())) {

@@ -10,7 +10,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import org.ensemblerules.care.CareRoute;
 import org.ensemblerules.care.Exposure;
 import org.ensemblerules.defect.Finding;
@@ -21,7 +20,7 @@ import org.ensemblerules.history.Evidence;
 import org.ensemblerules.history.History;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Tables;
-import org.ensemblerules.schedule.Due;
+import org.ensemblerules.schedule.NextDue;
 
 /** All that the questions of one verdict are asked about, put together once. */
 final class CaseFile {
@@ -29,9 +28,9 @@ final class CaseFile {
   private final Assessment assessment;
   private final ElementLabels labeled;
   private final Evidence evidence;
+  private final NextDue due;
   private final Supplier<List<Finding>> notFitted = Suppliers.memoize(this::findNotFitted);
   private final Supplier<List<Finding>> findings = Suppliers.memoize(this::allFindings);
-  private final Supplier<List<Due>> due = Suppliers.memoize(this::allDue);
   private final Supplier<List<LayerAge>> ages = Suppliers.memoize(() -> AgeQuestion.ages(this));
   private final Map<Exposure, CareRoute> careRoutes = new ConcurrentHashMap<>();
   private final Supplier<Set<Doer>> vouchedFor = Suppliers.memoize(this::allVouchedFor);
@@ -46,6 +45,7 @@ final class CaseFile {
     this.assessment = assessment;
     this.evidence = evidence;
     this.labeled = new ElementLabels(evidence);
+    this.due = rules.schedule().next(evidence, assessment.serviceRecord());
   }
 
   private List<Finding> findNotFitted() {
@@ -61,10 +61,6 @@ final class CaseFile {
     all.addAll(evidence.shown());
     return ImmutableList.sortedCopyOf(
         Comparator.comparing(Finding::id).thenComparing(Finding::toString), all);
-  }
-
-  private List<Due> allDue() {
-    return rules.schedule().due(evidence, assessment.serviceRecord());
   }
 
   private Set<Doer> allVouchedFor() {
@@ -135,16 +131,8 @@ final class CaseFile {
     return evidence.history();
   }
 
-  /** What falls due next, and what is overdue; nothing once service has ended. */
-  List<Due> due() {
-    return due.get();
-  }
-
-  /** What would be due if its service had not ended: an end on record takes no demand away. */
-  List<Due> dueWhateverEnded() {
-    boolean ended =
-        Stream.of(Event.Retired.class, Event.Disposed.class)
-            .anyMatch(kind -> !history().events(kind).isEmpty());
-    return ended ? rules.schedule().dueWhateverEnded(evidence, assessment.serviceRecord()) : due();
+  /** What falls due next, and what is overdue. */
+  NextDue due() {
+    return due;
   }
 }

@@ -52,7 +52,7 @@ final class Conclusion {
         .ages(ages)
         .inspections(file.evidence().inspections())
         .authority(DecisionQuestion.ofAuthority(file))
-        .due(file.due().stream().map(TaskDue::of).toList())
+        .due(file.due().due().stream().map(TaskDue::of).toList())
         .cautions(cautions(file, actions, reasons, ages))
         .build();
   }

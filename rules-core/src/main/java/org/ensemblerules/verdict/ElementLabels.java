@@ -50,7 +50,7 @@ final class ElementLabels {
   }
 
   Optional<Label> label(Optional<LayerKind> layer) {
-    return layer.isPresent() ? layer.map(element.layerLabels()::get) : element.label();
+    return element.label(layer);
   }
 
   /** What the labels themselves show to be wrong. Each is found anew at every assessment. */

@@ -24,7 +24,7 @@ final class TaskQuestion {
 
   static void ask(CaseFile file, Consumer<Reason> reasons) {
     boolean neverReturns = CareQuestion.neverReturns(file);
-    for (Due due : file.dueWhateverEnded()) {
+    for (Due due : file.due().ofTasksThemselves()) {
       if (due.row().orElse(null) instanceof TaskRow row
           && isDue(row.timing(), due, file.asOf())
           && !(neverReturns && row.timing() instanceof Timing.After)) {
