@@ -4,7 +4,6 @@ import com.google.common.collect.ImmutableList;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.PriorityQueue;
@@ -47,18 +46,36 @@ public final class Contradictions {
     return StatedOrder.days(history);
   }
 
+  /**
+   * Finds the first day on which anything can have happened to an element.
+   *
+   * @param manufactured when its parts were made, as far as known; not null
+   * @return the earliest day that one of them can mean; empty if none is known
+   */
+  public static Optional<LocalDate> firstMade(Collection<MarkedDate> manufactured) {
+    Optional<LocalDate> first = Optional.empty();
+    for (MarkedDate made : manufactured) {
+      Optional<LocalDate> earliest = made.earliest();
+      if (earliest.isPresent() && (first.isEmpty() || earliest.get().isBefore(first.get()))) {
+        first = earliest;
+      }
+    }
+    return first;
+  }
+
   private static void beforeMade(
       History history,
       Collection<MarkedDate> manufactured,
       ImmutableList.Builder<Contradiction> faults) {
-    Optional<LocalDate> made =
-        manufactured.stream()
-            .flatMap(date -> date.earliest().stream())
-            .min(Comparator.naturalOrder());
+    Optional<LocalDate> made = firstMade(manufactured);
     if (made.isEmpty()) {
       return;
     }
     for (Event event : history.events()) {
+      // A history is in the order of the earliest days that its events can have.
+      if (!event.when().date().earliestOr(LocalDate.MIN).isBefore(made.get())) {
+        break;
+      }
       if (event.when().date().latestOr(LocalDate.MAX).isBefore(made.get())) {
         faults.add(
             new Contradiction(

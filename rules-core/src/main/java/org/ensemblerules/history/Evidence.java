@@ -231,12 +231,12 @@ public final class Evidence {
     ImmutableList.Builder<InspectionOnRecord> all = ImmutableList.builder();
     for (InspectionKind kind : InspectionKind.values()) {
       lastOnRecord(kind).map(InspectionOnRecord::of).ifPresent(all::add);
-      notCounting(
-              event -> event instanceof Event.Inspected done && done.inspection().kind() == kind)
-          .stream()
-          .findFirst()
-          .map(InspectionOnRecord::of)
-          .ifPresent(all::add);
+      List<Judgment> newer =
+          notCounting(
+              event -> event instanceof Event.Inspected done && done.inspection().kind() == kind);
+      if (!newer.isEmpty()) {
+        all.add(InspectionOnRecord.of(newer.get(0)));
+      }
     }
     return all.build();
   }

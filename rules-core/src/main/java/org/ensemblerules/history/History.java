@@ -2,6 +2,7 @@ package org.ensemblerules.history;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
+import com.google.common.collect.ImmutableSet;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -31,6 +32,7 @@ public final class History {
   private final ImmutableList<Event> events;
   private final ImmutableListMultimap<Class<? extends Event>, Event> byKind;
   private final ImmutableListMultimap<FindingId, Event> byFinding;
+  private final ImmutableSet<Doer> vouchedFor;
 
   // Looked for when first asked for; whoever looks meanwhile comes to the same.
   private @Nullable IdentityHashMap<Event, Integer> places;
@@ -48,6 +50,11 @@ public final class History {
     ImmutableListMultimap.Builder<FindingId, Event> answering = ImmutableListMultimap.builder();
     this.events.forEach(event -> event.answers().forEach(id -> answering.put(id, event)));
     this.byFinding = answering.build();
+    ImmutableSet.Builder<Doer> vouched = ImmutableSet.builder();
+    for (Event event : this.events) {
+      event.doer().filter(Doer::isVouchedFor).ifPresent(vouched::add);
+    }
+    this.vouchedFor = vouched.build();
   }
 
   /** Two runs of one day read alike in a record that tells no order; one would hide the other. */
@@ -189,6 +196,15 @@ public final class History {
         .flatMap(event -> event.doer().stream())
         .distinct()
         .collect(ImmutableList.toImmutableList());
+  }
+
+  /**
+   * Returns whoever did something and rests on the word of the organization.
+   *
+   * @return the doers, each once, in the order of the events; mostly empty; never null
+   */
+  public Set<Doer> vouchedFor() {
+    return vouchedFor;
   }
 
   @Override

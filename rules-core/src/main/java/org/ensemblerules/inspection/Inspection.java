@@ -229,8 +229,7 @@ public final class Inspection {
    * @return false only if neither says so
    */
   public boolean mayHaveFound() {
-    return signOff.filter(signed -> !signed.clearBut().isEmpty()).isPresent()
-        || saysOf(Outcome.FOUND);
+    return saysOf(Outcome.FOUND) || (signOff.isPresent() && !signOff.get().clearBut().isEmpty());
   }
 
   /**

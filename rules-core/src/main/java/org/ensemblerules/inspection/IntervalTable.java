@@ -5,7 +5,6 @@ import com.google.common.collect.ImmutableListMultimap;
 import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.Multimaps;
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -107,11 +106,12 @@ public final class IntervalTable {
             ? row.firstMonths()
             : row.firstMonthsWithCbrnOption();
     // One made early takes nothing off the time to the first: the repeats begin after it.
-    return Stream.of(
-            element.inService().earliest().map(day -> day.plusMonths(months)),
-            last.map(day -> day.plusMonths(row.repeatMonths())))
-        .flatMap(Optional::stream)
-        .max(Comparator.naturalOrder());
+    Optional<LocalDate> first = element.inService().earliest().map(day -> day.plusMonths(months));
+    Optional<LocalDate> repeated = last.map(day -> day.plusMonths(row.repeatMonths()));
+    if (first.isEmpty() || repeated.isEmpty()) {
+      return first.isPresent() ? first : repeated;
+    }
+    return first.get().isAfter(repeated.get()) ? first : repeated;
   }
 
   /**

@@ -27,10 +27,10 @@ final class AgeQuestion {
     for (Optional<LayerKind> layer : file.labeled().layers()) {
       MarkedDate made =
           file.labeled().label(layer).map(Label::manufactured).orElse(MarkedDate.unknown());
-      file.tables()
-          .ageLimits()
-          .answers(element.kind(), element.use(), layer, made)
-          .forEach(answer -> ages.add(new LayerAge(layer, made, answer)));
+      for (AgeAnswer answer :
+          file.tables().ageLimits().answers(element.kind(), element.use(), layer, made)) {
+        ages.add(new LayerAge(layer, made, answer));
+      }
     }
     return ages.build();
   }

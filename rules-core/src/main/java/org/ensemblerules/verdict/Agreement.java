@@ -1,5 +1,6 @@
 package org.ensemblerules.verdict;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
@@ -16,8 +17,24 @@ final class Agreement {
   private Agreement() {}
 
   static void require(List<Reason> reasons, List<Action> actions, WayBack wayBack) {
-    List<Reason> keepingOut =
-        reasons.stream().filter(reason -> reason.effect().keepsOut()).toList();
+    List<Reason> keepingOut = new ArrayList<>();
+    for (Reason reason : reasons) {
+      if (reason.effect().keepsOut()) {
+        keepingOut.add(reason);
+      }
+    }
+    if (!keepingOut.isEmpty() || !actions.isEmpty()) {
+      requireActions(keepingOut, actions);
+    }
+    InvalidValueException.require(
+        leadsBack(actions, wayBack),
+        "Verdict.wayBack",
+        wayBack,
+        "a step for each action, that goes where it goes; none back only where something retires;"
+            + " not needed only without an action");
+  }
+
+  private static void requireActions(List<Reason> keepingOut, List<Action> actions) {
     Set<Effect> effects = actions.stream().map(Action::effect).collect(Collectors.toSet());
     if (!effects.equals(keepingOut.stream().map(Reason::effect).collect(Collectors.toSet()))) {
       throw new InvalidValueException(
@@ -44,12 +61,6 @@ final class Agreement {
           actions.stream().map(action -> action.goesTo().text()).toList(),
           Destination.DISPOSAL + " for whatever ends the service of the whole element");
     }
-    InvalidValueException.require(
-        leadsBack(actions, wayBack),
-        "Verdict.wayBack",
-        wayBack,
-        "a step for each action, that goes where it goes; none back only where something retires;"
-            + " not needed only without an action");
   }
 
   private static <T> Set<Object> all(List<T> from, Function<T, Set<?>> values) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Consumer;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Row;
 
@@ -54,7 +55,10 @@ public final class Assess {
 
   static Verdict assess(CaseFile file) {
     List<Reason> reasons = new ArrayList<>();
-    QUESTIONS.forEach(question -> question.ask(file, reasons::add));
+    Consumer<Reason> all = reasons::add;
+    for (Question question : QUESTIONS) {
+      question.ask(file, all);
+    }
     return Conclusion.of(file, reasons);
   }
 
@@ -85,14 +89,14 @@ public final class Assess {
   public static Service service(RuleSet rules, Assessment assessment, LocalDate asOf) {
     CaseFile file = file(rules, assessment, asOf);
     AtomicBoolean out = new AtomicBoolean();
+    Consumer<Reason> any =
+        reason -> {
+          if (reason.effect().keepsOut()) {
+            out.set(true);
+          }
+        };
     for (Question question : QUESTIONS) {
-      question.ask(
-          file,
-          reason -> {
-            if (reason.effect().keepsOut()) {
-              out.set(true);
-            }
-          });
+      question.ask(file, any);
       if (out.get()) {
         return Service.OUT;
       }

@@ -42,6 +42,9 @@ final class CareQuestion {
   }
 
   static void ask(CaseFile file, Consumer<Reason> reasons) {
+    if (file.evidence().exposures().isEmpty()) {
+      return;
+    }
     CareQuestion question = new CareQuestion(file, reasons);
     mayHaveMet(file).forEach(question::ask);
     mayHaveMet(file).forEach(question::seenSince);
@@ -112,11 +115,12 @@ final class CareQuestion {
 
   /** Whether it met something after which it does not return: nobody wears or looks over it. */
   static boolean neverReturns(CaseFile file) {
-    return mayHaveMet(file)
-        .map(Event.Exposed::to)
-        .distinct()
-        .map(file::careRoute)
-        .anyMatch(route -> route instanceof CareRoute.Steps steps && !steps.mayReturn());
+    return !file.evidence().exposures().isEmpty()
+        && mayHaveMet(file)
+            .map(Event.Exposed::to)
+            .distinct()
+            .map(file::careRoute)
+            .anyMatch(route -> route instanceof CareRoute.Steps steps && !steps.mayReturn());
   }
 
   private void ask(Event.Exposed met, CareStep step) {

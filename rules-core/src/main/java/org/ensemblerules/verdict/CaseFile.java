@@ -2,9 +2,9 @@ package org.ensemblerules.verdict;
 
 import com.google.common.base.Suppliers;
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableSet;
 import java.time.LocalDate;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -13,7 +13,6 @@ import java.util.function.Supplier;
 import org.ensemblerules.care.CareRoute;
 import org.ensemblerules.care.Exposure;
 import org.ensemblerules.defect.Finding;
-import org.ensemblerules.effect.Doer;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Evidence;
@@ -33,7 +32,6 @@ final class CaseFile {
   private final Supplier<List<Finding>> findings = Suppliers.memoize(this::allFindings);
   private final Supplier<List<LayerAge>> ages = Suppliers.memoize(() -> AgeQuestion.ages(this));
   private final Map<Exposure, CareRoute> careRoutes = new ConcurrentHashMap<>();
-  private final Supplier<Set<Doer>> vouchedFor = Suppliers.memoize(this::allVouchedFor);
 
   CaseFile(RuleSet rules, Assessment assessment, LocalDate asOf) {
     this(rules, assessment, rules.evidence(assessment.element(), assessment.history(), asOf));
@@ -53,22 +51,16 @@ final class CaseFile {
   }
 
   private List<Finding> allFindings() {
-    Set<Finding> all = new LinkedHashSet<>();
-    assessment.history().events(Event.Found.class).forEach(found -> all.add(found.finding()));
+    ImmutableSet.Builder<Finding> all = ImmutableSet.builder();
+    for (Event.Found found : assessment.history().events(Event.Found.class)) {
+      all.add(found.finding());
+    }
     all.addAll(assessment.findings());
     all.addAll(labeled.findings());
     all.addAll(notFitted.get());
     all.addAll(evidence.shown());
     return ImmutableList.sortedCopyOf(
-        Comparator.comparing(Finding::id).thenComparing(Finding::toString), all);
-  }
-
-  private Set<Doer> allVouchedFor() {
-    Set<Doer> all = new LinkedHashSet<>();
-    for (Event event : history().events()) {
-      event.doer().filter(Doer::isVouchedFor).ifPresent(all::add);
-    }
-    return all;
+        Comparator.comparing(Finding::id).thenComparing(Finding::toString), all.build());
   }
 
   RuleSet rules() {
@@ -119,11 +111,6 @@ final class CaseFile {
   CareRoute careRoute(Exposure met) {
     return careRoutes.computeIfAbsent(
         met, exposure -> rules.careRoutes().route(element(), Set.of(exposure)));
-  }
-
-  /** Whoever did something and rests on the word of the organization. */
-  Set<Doer> vouchedFor() {
-    return vouchedFor.get();
   }
 
   /** What happened. */

@@ -45,9 +45,13 @@ final class CheckQuestion {
             .ifPresent(why -> reasons.accept(voided(done, why.text())));
       }
     }
+    List<Event.Checked> standing = file.evidence().standingFailures();
+    if (standing.isEmpty()) {
+      return;
+    }
     ImmutableListMultimap<FindingId, Finding> findings =
         Multimaps.index(file.findings(), Finding::id);
-    for (Event.Checked failed : file.evidence().standingFailures()) {
+    for (Event.Checked failed : standing) {
       failures(file, failed, findings).forEach(reasons);
     }
   }

@@ -7,11 +7,11 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Doer;
@@ -25,7 +25,9 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.OpenFinding;
+import org.ensemblerules.ruleset.CautionRow;
 import org.ensemblerules.schedule.Discharge;
+import org.ensemblerules.schedule.Due;
 import org.ensemblerules.schedule.TaskRow;
 import org.ensemblerules.source.CitedRow;
 import org.ensemblerules.source.Provenance;
@@ -40,7 +42,7 @@ final class Conclusion {
   private Conclusion() {}
 
   static Verdict of(CaseFile file, List<Reason> given) {
-    List<Reason> reasons = given.stream().distinct().sorted().toList();
+    List<Reason> reasons = given.size() < 2 ? given : given.stream().distinct().sorted().toList();
     RouteOrder order = RouteOrder.of(file);
     List<Action> actions = actions(file, order, reasons);
     List<LayerAge> ages = file.ages();
@@ -52,12 +54,23 @@ final class Conclusion {
         .ages(ages)
         .inspections(file.evidence().inspections())
         .authority(DecisionQuestion.ofAuthority(file))
-        .due(file.due().due().stream().map(TaskDue::of).toList())
+        .due(due(file))
         .cautions(cautions(file, actions, reasons, ages))
         .build();
   }
 
+  private static List<TaskDue> due(CaseFile file) {
+    ImmutableList.Builder<TaskDue> all = ImmutableList.builder();
+    for (Due due : file.due().due()) {
+      all.add(TaskDue.of(due));
+    }
+    return all.build();
+  }
+
   private static List<StillOpen> openFindings(CaseFile file) {
+    if (file.findings().isEmpty()) {
+      return List.of();
+    }
     return file.findings().stream()
         .flatMap(finding -> FindingQuestion.open(file, finding).stream())
         .sorted(
@@ -69,6 +82,9 @@ final class Conclusion {
   }
 
   private static List<Action> actions(CaseFile file, RouteOrder order, List<Reason> reasons) {
+    if (reasons.isEmpty()) {
+      return List.of();
+    }
     record Target(Effect effect, Site site) {}
     Map<Target, EnumSet<Check>> targets = new LinkedHashMap<>();
     Map<Target, EnumSet<EntityKind>> by = new HashMap<>();
@@ -142,19 +158,25 @@ final class Conclusion {
     EnumSet<EffectKind> effects = EnumSet.noneOf(EffectKind.class);
     actions.forEach(action -> effects.add(action.effect().effectKind()));
     List<Caution> all = new ArrayList<>();
-    file.tables()
-        .cautions()
-        .with(file.element(), effects)
-        .forEach(row -> all.add(new Caution(row.key(), row.text())));
-    Stream.concat(
-            reasons.stream().flatMap(reason -> reason.row().stream()).map(CitedRow::provenance),
-            ages.stream()
-                .flatMap(age -> AgeQuestion.row(age.answer()).stream())
-                .map(Row::provenance))
-        .filter(row -> row.isStale(file.asOf()))
-        .distinct()
-        .forEach(row -> all.add(stale(row)));
-    if (!file.vouchedFor().isEmpty()) {
+    for (CautionRow row : file.tables().cautions().with(file.element(), effects)) {
+      all.add(new Caution(row.key(), row.text()));
+    }
+    Set<Provenance> stale = new LinkedHashSet<>();
+    for (Reason reason : reasons) {
+      reason
+          .row()
+          .map(CitedRow::provenance)
+          .filter(row -> row.isStale(file.asOf()))
+          .ifPresent(stale::add);
+    }
+    for (LayerAge age : ages) {
+      AgeQuestion.row(age.answer())
+          .map(Row::provenance)
+          .filter(row -> row.isStale(file.asOf()))
+          .ifPresent(stale::add);
+    }
+    stale.forEach(row -> all.add(stale(row)));
+    if (!file.history().vouchedFor().isEmpty()) {
       file.history().events().stream()
           .flatMap(event -> onTheWordOf(file, event).stream())
           .distinct()

@@ -1,7 +1,7 @@
 package org.ensemblerules.verdict;
 
 import java.time.LocalDate;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -51,7 +51,9 @@ final class CurrencyQuestion {
               new Effect.Evaluate(Check.EXPERT_EVALUATION, Scope.ELEMENT)));
     }
     Optional<LocalDate> last = last(file, kind);
-    rows.forEach(row -> current(file, row, last).ifPresent(reasons));
+    for (IntervalRow row : rows) {
+      current(file, row, last).ifPresent(reasons);
+    }
   }
 
   private static Optional<Reason> current(
@@ -99,43 +101,41 @@ final class CurrencyQuestion {
   }
 
   private static void usedSince(CaseFile file, Consumer<Reason> reasons) {
-    Optional<Judgment> newest =
-        file.evidence().notCounting(Event.Inspected.class::isInstance).stream().findFirst();
     Optional<Moment> last = file.evidence().lastInspected(inspection -> true);
     Optional<Moment> lastAfterUse =
         file.evidence().lastInspected(inspection -> inspection.occasion() == Occasion.AFTER_USE);
-    Set<Event> said = new HashSet<>();
+    Set<Event> unseen = new LinkedHashSet<>();
     for (Event event : file.history().events()) {
-      Optional<String> what = what(event);
-      if (what.isEmpty()) {
-        continue;
+      if ((event instanceof Event.Used || event instanceof Event.Exposed)
+          && !follows(last, event, false)
+          && !(file.evidence().namesOne(Occasion.AFTER_USE, event.when())
+              && follows(lastAfterUse, event, true))) {
+        unseen.add(event);
       }
-      boolean inspected =
-          last.map(done -> done.follows(event.when(), false)).orElse(false)
-              || (file.evidence().namesOne(Occasion.AFTER_USE, event.when())
-                  && lastAfterUse.map(done -> done.follows(event.when(), true)).orElse(false));
-      if (!inspected && said.add(event)) {
-        reasons.accept(
-            reason(
-                ReasonKind.USED_SINCE_INSPECTION,
-                Optional.empty(),
-                what.get()
-                    + " "
-                    + event.when()
-                    + ", and no inspection that counts is recorded after it"
-                    + file.evidence().howToOrder(event.when(), Event.Inspected.class::isInstance)
-                    + notCounting(event, newest),
-                new Effect.Evaluate(Check.ROUTINE_INSPECTION, Scope.ELEMENT)));
-      }
+    }
+    if (!unseen.isEmpty()) {
+      Optional<Judgment> newest =
+          file.evidence().notCounting(Event.Inspected.class::isInstance).stream().findFirst();
+      unseen.forEach(event -> reasons.accept(unseen(file, event, newest)));
     }
   }
 
-  /** What calls for a look; empty for an event that does not. */
-  private static Optional<String> what(Event event) {
-    if (event instanceof Event.Exposed exposed) {
-      return Optional.of("exposed to " + exposed.to());
-    }
-    return event instanceof Event.Used ? Optional.of("used") : Optional.empty();
+  private static boolean follows(Optional<Moment> inspected, Event event, boolean namesIt) {
+    return inspected.isPresent() && inspected.get().follows(event.when(), namesIt);
+  }
+
+  private static Reason unseen(CaseFile file, Event event, Optional<Judgment> newest) {
+    String what = event instanceof Event.Exposed exposed ? "exposed to " + exposed.to() : "used";
+    return reason(
+        ReasonKind.USED_SINCE_INSPECTION,
+        Optional.empty(),
+        what
+            + " "
+            + event.when()
+            + ", and no inspection that counts is recorded after it"
+            + file.evidence().howToOrder(event.when(), Event.Inspected.class::isInstance)
+            + notCounting(event, newest),
+        new Effect.Evaluate(Check.ROUTINE_INSPECTION, Scope.ELEMENT));
   }
 
   private static Reason reason(ReasonKind kind, Optional<Row> row, String seen, Effect effect) {

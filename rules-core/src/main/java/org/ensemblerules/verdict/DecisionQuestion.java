@@ -31,12 +31,14 @@ final class DecisionQuestion {
 
   /** What the authority decided by then; nothing of it is asked when a verdict is computed. */
   static List<AuthorityDecision> ofAuthority(CaseFile file) {
-    return file.history().events(Event.AuthorityDecided.class).stream()
-        .filter(decided -> decided.when().date().possiblyBy(file.asOf()))
-        .map(
-            decided ->
-                new AuthorityDecision(
-                    decided.when().date(), decided.authority(), decided.decision(), decided.why()))
-        .collect(ImmutableList.toImmutableList());
+    ImmutableList.Builder<AuthorityDecision> all = ImmutableList.builder();
+    for (Event.AuthorityDecided decided : file.history().events(Event.AuthorityDecided.class)) {
+      if (decided.when().date().possiblyBy(file.asOf())) {
+        all.add(
+            new AuthorityDecision(
+                decided.when().date(), decided.authority(), decided.decision(), decided.why()));
+      }
+    }
+    return all.build();
   }
 }

@@ -1,6 +1,5 @@
 package org.ensemblerules.verdict;
 
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -21,9 +20,12 @@ final class LabelQuestion {
 
   static void ask(CaseFile file, Consumer<Reason> reasons) {
     for (Optional<LayerKind> layer : file.labeled().layers()) {
-      List<String> unknown = new ArrayList<>(file.labeled().unknownFields(layer));
+      List<String> unknown = file.labeled().unknownFields(layer);
+      if (unknown.isEmpty()) {
+        continue;
+      }
       if (!Collections.disjoint(unknown, SEEN_BY_READING) && isRead(file, layer)) {
-        unknown.removeAll(SEEN_BY_READING);
+        unknown = unknown.stream().filter(field -> !SEEN_BY_READING.contains(field)).toList();
       }
       for (String field : unknown) {
         reasons.accept(

@@ -37,6 +37,9 @@ final class NotFitted {
 
   /** Such a part is found missing; the last inspection that says so stands for those before it. */
   static List<Finding> findings(Element element, History history, Tables tables) {
+    if (element.notFitted().isEmpty() && !isAnyNotFitted(history)) {
+      return List.of();
+    }
     List<Finding> findings = new ArrayList<>();
     for (AnatomyRow part : tables.anatomy().of(element.kind(), element.use())) {
       if (lacking(part, element)) {
@@ -47,6 +50,15 @@ final class NotFitted {
       }
     }
     return findings;
+  }
+
+  private static boolean isAnyNotFitted(History history) {
+    for (Event.Inspected event : history.events(Event.Inspected.class)) {
+      if (event.inspection().saysOf(Outcome.NOT_FITTED)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static Finding missing(Site site, MarkedDate seen) {

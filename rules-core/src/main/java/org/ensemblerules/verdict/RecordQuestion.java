@@ -1,7 +1,7 @@
 package org.ensemblerules.verdict;
 
+import com.google.common.collect.Lists;
 import java.time.LocalDate;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +13,7 @@ import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Scope;
+import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
@@ -44,124 +45,130 @@ final class RecordQuestion {
 
   private static void editions(CaseFile file, Consumer<Reason> reasons) {
     for (Edition edition : file.rules().editions().values()) {
-      edition
-          .effective()
-          .filter(effective -> file.asOf().isBefore(effective))
-          .ifPresent(
-              effective ->
-                  reasons.accept(
-                      reason(
-                          ReasonKind.EDITION_NOT_IN_FORCE,
-                          "asOf is "
-                              + file.asOf()
-                              + "; "
-                              + edition.id()
-                              + " took effect "
-                              + effective,
-                          PUT_RIGHT)));
-      edition
-          .notBefore()
-          .filter(first -> file.asOf().isBefore(first))
-          .ifPresent(
-              first ->
-                  reasons.accept(
-                      reason(
-                          ReasonKind.EDITION_NOT_IN_FORCE,
-                          "asOf is "
-                              + file.asOf()
-                              + "; the day "
-                              + edition.id()
-                              + " took effect is not known, and is not before "
-                              + first,
-                          PUT_RIGHT)));
+      if (isBefore(file.asOf(), edition.effective())) {
+        String since = edition.id() + " took effect " + edition.effective().orElseThrow();
+        reasons.accept(notInForce(file, since));
+      }
+      if (isBefore(file.asOf(), edition.notBefore())) {
+        String since =
+            "the day "
+                + edition.id()
+                + " took effect is not known, and is not before "
+                + edition.notBefore().orElseThrow();
+        reasons.accept(notInForce(file, since));
+      }
     }
   }
 
+  private static boolean isBefore(LocalDate asOf, Optional<LocalDate> first) {
+    return first.isPresent() && asOf.isBefore(first.get());
+  }
+
+  private static Reason notInForce(CaseFile file, String since) {
+    return reason(
+        ReasonKind.EDITION_NOT_IN_FORCE, "asOf is " + file.asOf() + "; " + since, PUT_RIGHT);
+  }
+
   private static void endOfService(CaseFile file, Consumer<Reason> reasons) {
-    for (Event event : file.history().events()) {
-      boolean ended = event instanceof Event.Retired || event instanceof Event.Disposed;
-      if (ended && event.when().date().possiblyBy(file.asOf())) {
-        String what =
-            event instanceof Event.Retired retired ? "retired: " + retired.why() : "disposed of";
-        reasons.accept(
-            reason(
-                ReasonKind.LEFT_SERVICE,
-                what + ", " + event.when(),
-                new Effect.Retire(Scope.ELEMENT)));
-      }
+    for (Event.Retired retired : file.history().events(Event.Retired.class)) {
+      ended(file, retired, "retired: " + retired.why(), reasons);
+    }
+    for (Event.Disposed disposed : file.history().events(Event.Disposed.class)) {
+      ended(file, disposed, "disposed of", reasons);
+    }
+  }
+
+  private static void ended(CaseFile file, Event event, String what, Consumer<Reason> reasons) {
+    if (event.when().date().possiblyBy(file.asOf())) {
+      reasons.accept(
+          reason(
+              ReasonKind.LEFT_SERVICE,
+              what + ", " + event.when(),
+              new Effect.Retire(Scope.ELEMENT)));
     }
   }
 
   private static void kindAndLayers(CaseFile file, Consumer<Reason> reasons) {
-    String kind = file.element().kind() + " " + file.element().use();
     if (file.tables().anatomy().of(file.element().kind(), file.element().use()).isEmpty()) {
-      contradiction("element", kind, "a kind of element that exists for that use", reasons);
+      contradiction("element", kind(file), "a kind of element that exists for that use", reasons);
       return;
     }
-    file.element()
-        .layerLabels()
-        .keySet()
-        .forEach(layer -> labelSite(file, Site.of(Part.LABEL, layer), kind, reasons));
-    file.element().label().ifPresent(label -> labelSite(file, Site.of(Part.LABEL), kind, reasons));
+    for (LayerKind layer : file.element().layerLabels().keySet()) {
+      labelSite(file, Site.of(Part.LABEL, layer), reasons);
+    }
+    if (file.element().label().isPresent()) {
+      labelSite(file, Site.of(Part.LABEL), reasons);
+    }
   }
 
-  private static void labelSite(CaseFile file, Site site, String kind, Consumer<Reason> reasons) {
+  private static String kind(CaseFile file) {
+    return file.element().kind() + " " + file.element().use();
+  }
+
+  private static void labelSite(CaseFile file, Site site, Consumer<Reason> reasons) {
     if (file.tables().anatomy().at(file.element().kind(), file.element().use(), site).isEmpty()) {
       contradiction(
-          "element.labels", site + " on " + kind, "a label that such an element has", reasons);
+          "element.labels",
+          site + " on " + kind(file),
+          "a label that such an element has",
+          reasons);
     }
   }
 
   private static void dates(CaseFile file, Consumer<Reason> reasons) {
-    String allowed = "a date not after " + file.asOf();
-    for (Event event : file.history().events()) {
-      if (!event.when().date().possiblyBy(file.asOf())) {
-        contradiction("history " + event.name(), event.when().toString(), allowed, reasons);
+    // A history is in the order of the earliest days that its events can have.
+    for (Event event : Lists.reverse(file.history().events())) {
+      if (event.when().date().possiblyBy(file.asOf())) {
+        break;
       }
+      tooLate(file, "history " + event.name(), event.when(), reasons);
     }
-    for (Doer doer : file.vouchedFor()) {
+    for (Doer doer : file.history().vouchedFor()) {
       doer.credentials().stream()
           .flatMap(credential -> credential.vouched().stream())
           .filter(word -> word.on().isAfter(file.asOf()))
           .distinct()
-          .forEach(
-              word ->
-                  contradiction(
-                      "doer " + doer.name() + ", vouched for", word.toString(), allowed, reasons));
+          .forEach(word -> tooLate(file, "doer " + doer.name() + ", vouched for", word, reasons));
     }
     for (Finding finding : file.findings()) {
       if (!finding.seen().possiblyBy(file.asOf())) {
-        contradiction("finding " + finding.id(), finding.seen().toString(), allowed, reasons);
+        tooLate(file, "finding " + finding.id(), finding.seen(), reasons);
       }
     }
     if (!file.element().inService().possiblyBy(file.asOf())) {
-      contradiction("element.inService", file.element().inService().toString(), allowed, reasons);
+      tooLate(file, "element.inService", file.element().inService(), reasons);
     }
     for (MarkedDate made : file.labeled().manufactured()) {
       if (!made.possiblyBy(file.asOf())) {
-        contradiction("label.manufactured", made.toString(), allowed, reasons);
+        tooLate(file, "label.manufactured", made, reasons);
       }
     }
   }
 
+  private static void tooLate(CaseFile file, String field, Object found, Consumer<Reason> reasons) {
+    contradiction(field, found.toString(), "a date not after " + file.asOf(), reasons);
+  }
+
   /** Nothing can happen to an element before its first part was made. */
   private static void orderOfLife(CaseFile file, Consumer<Reason> reasons) {
-    List<MarkedDate> made = file.labeled().manufactured();
-    Optional<LocalDate> first =
-        made.stream().flatMap(date -> date.earliest().stream()).min(Comparator.naturalOrder());
+    Optional<LocalDate> first = Contradictions.firstMade(file.labeled().manufactured());
     if (first.isEmpty()) {
       return;
     }
-    String allowed = "a date not before its manufacture, " + first.get();
     LocalDate dayBefore = first.get().minusDays(1);
     if (file.element().inService().certainlyBy(dayBefore)) {
-      contradiction("element.inService", file.element().inService().toString(), allowed, reasons);
+      beforeMade("element.inService", file.element().inService(), first.get(), reasons);
     }
     for (Finding finding : file.assessment().findings()) {
       if (finding.seen().certainlyBy(dayBefore)) {
-        contradiction("finding " + finding.id(), finding.seen().toString(), allowed, reasons);
+        beforeMade("finding " + finding.id(), finding.seen(), first.get(), reasons);
       }
     }
+  }
+
+  private static void beforeMade(
+      String field, MarkedDate found, LocalDate made, Consumer<Reason> reasons) {
+    contradiction(field, found.toString(), "a date not before its manufacture, " + made, reasons);
   }
 
   private static void contradictions(CaseFile file, Consumer<Reason> reasons) {
@@ -225,8 +232,12 @@ final class RecordQuestion {
   }
 
   private static void findingIds(CaseFile file, Consumer<Reason> reasons) {
+    List<Finding> findings = file.findings();
+    if (findings.size() < 2) {
+      return;
+    }
     Map<FindingId, Finding> byId = new HashMap<>();
-    for (Finding finding : file.findings()) {
+    for (Finding finding : findings) {
       Finding other = byId.putIfAbsent(finding.id(), finding);
       if (other != null && !other.equals(finding)) {
         contradiction("finding " + finding.id(), "two different findings", "each id once", reasons);

@@ -27,6 +27,8 @@ final class RouteOrder {
   private static final int MENDED = 70;
   private static final int LAST = 80;
 
+  private static final RouteOrder NO_ROUTE = new RouteOrder(Map.of(), false);
+
   private final Map<CareAction, CareStanding> route;
   private final boolean shut;
 
@@ -36,6 +38,9 @@ final class RouteOrder {
   }
 
   static RouteOrder of(CaseFile file) {
+    if (file.findings().isEmpty() && file.evidence().exposures().isEmpty()) {
+      return NO_ROUTE;
+    }
     Set<Exposure> met = new HashSet<>(CareQuestion.outstanding(file));
     for (Finding finding : file.findings()) {
       Exposure.of(finding.defect())
@@ -43,7 +48,7 @@ final class RouteOrder {
           .ifPresent(met::add);
     }
     if (met.isEmpty()) {
-      return new RouteOrder(Map.of(), false);
+      return NO_ROUTE;
     }
     Map<CareAction, CareStanding> standing = new EnumMap<>(CareAction.class);
     if (file.rules().careRoutes().route(file.element(), met) instanceof CareRoute.Steps steps) {

@@ -23,7 +23,11 @@ final class UndatedQuestion {
 
   static void ask(CaseFile file, Consumer<Reason> reasons) {
     for (Event event : file.history().events()) {
-      if (isUnknown(event.when().date()) && mustBeFollowed(event)) {
+      // What has no date stands before all that has one.
+      if (!isUnknown(event.when().date())) {
+        break;
+      }
+      if (mustBeFollowed(event)) {
         reasons.accept(reason(Optional.empty(), "history " + event.name()));
       }
     }

@@ -56,7 +56,9 @@ public final class Verdict {
     this.authority = builder.authority;
     this.cautions = builder.cautions;
     EnumSet<HandlingDuty> duties = EnumSet.noneOf(HandlingDuty.class);
-    reasons.forEach(reason -> duties.addAll(reason.handling()));
+    for (Reason reason : reasons) {
+      duties.addAll(reason.handling());
+    }
     this.handling = Sets.immutableEnumSet(duties);
   }
 

@@ -26,8 +26,11 @@ final class WashQuestion {
       reasons.accept(reason(ReasonKind.LIMIT_LOOSENED, wash.limit().by(), wash.text()));
     }
     for (Event.Cleaned done : file.history().events(Event.Cleaned.class)) {
-      if (file.evidence().judgment(done).flatMap(Judgment::wash).orElse(null)
-          instanceof WashAnswer.OutsideLimits outside) {
+      // A wash of which no particulars are known keeps the limits that its doer says it kept.
+      boolean keptAll = done.limitsKept() && done.wash().isEmpty();
+      if (!keptAll
+          && file.evidence().judgment(done).flatMap(Judgment::wash).orElse(null)
+              instanceof WashAnswer.OutsideLimits outside) {
         for (WashDeviation deviation : outside.deviations()) {
           if (tightened(file, outside, deviation.row())) {
             reasons.accept(
