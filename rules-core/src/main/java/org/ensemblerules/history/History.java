@@ -33,6 +33,8 @@ public final class History {
   private final ImmutableListMultimap<Class<? extends Event>, Event> byKind;
   private final ImmutableListMultimap<FindingId, Event> byFinding;
   private final ImmutableSet<Doer> vouchedFor;
+  private final boolean isOfDaysAlone;
+  private final boolean tellsOrders;
 
   // Looked for when first asked for; whoever looks meanwhile comes to the same.
   private @Nullable IdentityHashMap<Event, Integer> places;
@@ -51,10 +53,16 @@ public final class History {
     this.events.forEach(event -> event.answers().forEach(id -> answering.put(id, event)));
     this.byFinding = answering.build();
     ImmutableSet.Builder<Doer> vouched = ImmutableSet.builder();
+    boolean allDays = true;
+    boolean anyOrder = false;
     for (Event event : this.events) {
       event.doer().filter(Doer::isVouchedFor).ifPresent(vouched::add);
+      allDays &= event.when().date() instanceof MarkedDate.Day;
+      anyOrder |= event.when().orderInDay() > 0;
     }
     this.vouchedFor = vouched.build();
+    this.isOfDaysAlone = allDays;
+    this.tellsOrders = anyOrder;
   }
 
   /** Two runs of one day read alike in a record that tells no order; one would hide the other. */
@@ -134,33 +142,35 @@ public final class History {
    * Puts events in the order in which one is certainly after whatever those before it are certainly
    * after.
    *
-   * @param events some events of a history, in its order; not null
+   * @param events some events of this history, in its order; not null
    * @param <E> their kind
    * @return the events by {@link Moment#LAST_CERTAIN}; never null
    */
-  public static <E extends Event> List<E> lastCertainLast(List<E> events) {
+  public <E extends Event> List<E> lastCertainLast(List<E> events) {
     return inOrder(events, Moment.LAST_CERTAIN);
   }
 
   /**
    * Puts events in the order of the last days on which each may have been.
    *
-   * @param events some events of a history, in its order; not null
+   * @param events some events of this history, in its order; not null
    * @param <E> their kind
    * @return the events by their latest possible day; never null
    */
-  public static <E extends Event> List<E> latestLast(List<E> events) {
+  public <E extends Event> List<E> latestLast(List<E> events) {
     return inOrder(events, Moment.BY_LATEST);
   }
 
   /** Events that have a day each stand in any such order already. */
-  private static <E extends Event> List<E> inOrder(List<E> events, Comparator<Moment> order) {
-    for (E event : events) {
-      if (!(event.when().date() instanceof MarkedDate.Day)) {
-        return ImmutableList.sortedCopyOf(Comparator.comparing(Event::when, order), events);
-      }
-    }
-    return events;
+  private <E extends Event> List<E> inOrder(List<E> events, Comparator<Moment> order) {
+    return isOfDaysAlone
+        ? events
+        : ImmutableList.sortedCopyOf(Comparator.comparing(Event::when, order), events);
+  }
+
+  /** Whether any event has a place among the events of its day. */
+  boolean tellsOrders() {
+    return tellsOrders;
   }
 
   /** Where each event stands among all, by the very object. */

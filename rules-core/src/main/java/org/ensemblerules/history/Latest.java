@@ -74,7 +74,7 @@ final class Latest {
     this.judgments = judgments;
     this.asOf = asOf;
     this.inspections =
-        Lists.reverse(History.lastCertainLast(history.events(Event.Inspected.class)));
+        Lists.reverse(history.lastCertainLast(history.events(Event.Inspected.class)));
   }
 
   /** What of a kind counts, from the last to the first of the history. */

@@ -19,6 +19,9 @@ final class StatedOrder {
 
   /** Adds what is said to have come after something of its day and has its order before all it. */
   static void contradictions(History history, ImmutableList.Builder<Contradiction> faults) {
+    if (!history.tellsOrders()) {
+      return;
+    }
     ImmutableListMultimap.Builder<MarkedDate, Event> ordered = ImmutableListMultimap.builder();
     for (Event event : history.events()) {
       if (event.when().orderInDay() > 0 && event.when().date() instanceof MarkedDate.Day) {

@@ -77,10 +77,11 @@ public record Coverage(
             inspection.signOff(),
             required,
             reading,
-            row ->
-                !element.notFitted().isEmpty()
-                    && table.mayBeNotFitted(row.key()).orElse(false)
-                    && row.sites().stream().allMatch(element::isNotFitted));
+            element.notFitted().isEmpty()
+                ? row -> false
+                : row ->
+                    isNotFitted(row, element) && table.mayBeNotFitted(row.key()).orElse(false));
+    boolean allAtHand = inspection.atHand().size() == Equipment.values().length;
     int known = 0;
     for (CriterionRow row : required) {
       Set<Outcome> itself = inspection.outcomes(row.key());
@@ -97,7 +98,7 @@ public record Coverage(
       }
       if (outcomes.contains(Outcome.CLEAR)) {
         clear.add(row);
-        if (!inspection.atHand().containsAll(row.atHand())) {
+        if (!allAtHand && !inspection.atHand().containsAll(row.atHand())) {
           withoutEquipment.add(row);
         }
       }
@@ -228,6 +229,15 @@ public record Coverage(
   private static List<RowKey> unknown(Inspection inspection, List<CriterionRow> required) {
     Set<RowKey> known = required.stream().map(CriterionRow::key).collect(Collectors.toSet());
     return inspection.criteria().stream().filter(key -> !known.contains(key)).sorted().toList();
+  }
+
+  private static boolean isNotFitted(CriterionRow row, Element element) {
+    for (Site site : row.sites()) {
+      if (!element.isNotFitted(site)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static boolean isFitted(CriterionRow row, Element element, CriteriaTable table) {

@@ -12,7 +12,6 @@ import java.util.stream.Stream;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Evidence;
-import org.ensemblerules.history.History;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
@@ -37,7 +36,7 @@ final class Answers {
   /** {@code done}: all that discharges the task, in the order of the history. */
   Answers(Evidence evidence, List<Event> done, Trigger trigger) {
     this.evidence = evidence;
-    this.done = History.lastCertainLast(done);
+    this.done = evidence.history().lastCertainLast(done);
     this.trigger = trigger;
     this.occasion = occasion(trigger);
   }

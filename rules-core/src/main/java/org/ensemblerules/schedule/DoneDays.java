@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.function.Predicate;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Evidence;
-import org.ensemblerules.history.History;
 import org.ensemblerules.history.Moment;
 
 /**
@@ -41,7 +40,7 @@ final class DoneDays {
     List<Moment> days = new ArrayList<>();
     List<Moment> newer = new ArrayList<>();
     LocalDate first = LocalDate.MAX;
-    for (Event event : Lists.reverse(History.latestLast(done))) {
+    for (Event event : Lists.reverse(evidence.history().latestLast(done))) {
       Moment when = event.when();
       // What is certainly before all of them shares no day with any.
       if (!newer.isEmpty() && when.date().latestOr(LocalDate.MAX).isBefore(first)) {

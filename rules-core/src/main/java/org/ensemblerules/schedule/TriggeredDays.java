@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Moment;
 
 /** The days of a task that is due each time something happens. */
@@ -13,19 +12,24 @@ final class TriggeredDays {
   private final TaskRow task;
   private final Timing.After after;
   private final List<Occurrence> occurrences;
-  private final Answers answers;
 
   TriggeredDays(RecordOnDay facts, TaskRow task, Timing.After after) {
     this.facts = facts;
     this.task = task;
     this.after = after;
     this.occurrences = facts.occurrences().of(after, task.doneBy());
-    List<Event> done = occurrences.isEmpty() ? List.of() : facts.done(task.doneBy());
-    this.answers = new Answers(facts.evidence(), done, after.trigger());
+  }
+
+  private Answers answers() {
+    return new Answers(facts.evidence(), facts.done(task.doneBy()), after.trigger());
   }
 
   /** The first that is open; one without a date comes before all others. */
   Optional<Due> due() {
+    if (occurrences.isEmpty()) {
+      return Optional.empty();
+    }
+    Answers answers = answers();
     Occurrence first = null;
     for (Occurrence occurrence : occurrences) {
       if (!answers.isAnswered(occurrence.when())
@@ -69,6 +73,7 @@ final class TriggeredDays {
   }
 
   void missed(Optional<LocalDate> end, Consumer<Missed> missed) {
+    Answers answers = answers();
     LocalDate last = end.filter(day -> day.isBefore(facts.asOf())).orElse(facts.asOf());
     List<Moment> ordered =
         occurrences.stream().map(Occurrence::when).sorted(Moment.LAST_CERTAIN).toList();

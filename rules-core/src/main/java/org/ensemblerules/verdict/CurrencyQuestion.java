@@ -101,22 +101,30 @@ final class CurrencyQuestion {
   }
 
   private static void usedSince(CaseFile file, Consumer<Reason> reasons) {
-    Optional<Moment> last = file.evidence().lastInspected(inspection -> true);
-    Optional<Moment> lastAfterUse =
-        file.evidence().lastInspected(inspection -> inspection.occasion() == Occasion.AFTER_USE);
     Set<Event> unseen = new LinkedHashSet<>();
-    for (Event event : file.history().events()) {
-      if ((event instanceof Event.Used || event instanceof Event.Exposed)
-          && !follows(last, event, false)
-          && !(file.evidence().namesOne(Occasion.AFTER_USE, event.when())
-              && follows(lastAfterUse, event, true))) {
-        unseen.add(event);
-      }
-    }
+    unseen(file, Event.Used.class, unseen);
+    unseen(file, Event.Exposed.class, unseen);
     if (!unseen.isEmpty()) {
       Optional<Judgment> newest =
           file.evidence().notCounting(Event.Inspected.class::isInstance).stream().findFirst();
       unseen.forEach(event -> reasons.accept(unseen(file, event, newest)));
+    }
+  }
+
+  private static void unseen(CaseFile file, Class<? extends Event> kind, Set<Event> unseen) {
+    List<? extends Event> events = file.history().events(kind);
+    if (events.isEmpty()) {
+      return;
+    }
+    Optional<Moment> last = file.evidence().lastInspected(inspection -> true);
+    Optional<Moment> lastAfterUse =
+        file.evidence().lastInspected(inspection -> inspection.occasion() == Occasion.AFTER_USE);
+    for (Event event : events) {
+      if (!follows(last, event, false)
+          && !(file.evidence().namesOne(Occasion.AFTER_USE, event.when())
+              && follows(lastAfterUse, event, true))) {
+        unseen.add(event);
+      }
     }
   }
 
