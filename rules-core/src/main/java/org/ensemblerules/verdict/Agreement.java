@@ -1,10 +1,12 @@
 package org.ensemblerules.verdict;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
-import java.util.stream.Collectors;
+import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Destination;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.source.InvalidValueException;
@@ -35,22 +37,25 @@ final class Agreement {
   }
 
   private static void requireActions(List<Reason> keepingOut, List<Action> actions) {
-    Set<Effect> effects = actions.stream().map(Action::effect).collect(Collectors.toSet());
-    if (!effects.equals(keepingOut.stream().map(Reason::effect).collect(Collectors.toSet()))) {
+    Map<Effect, Set<Check>> asked = new HashMap<>();
+    keepingOut.forEach(reason -> follows(asked, reason.effect(), reason.afterward()));
+    Map<Effect, Set<Check>> told = new HashMap<>();
+    actions.forEach(action -> follows(told, action.effect(), action.afterward()));
+    if (!told.keySet().equals(asked.keySet())) {
       throw new InvalidValueException(
           "Verdict.actions",
-          effects.stream().map(Effect::text).sorted().toList(),
+          told.keySet().stream().map(Effect::text).sorted().toList(),
           "an action for each effect of a reason that keeps it out, and no other");
     }
-    for (Effect effect : effects) {
-      InvalidValueException.require(
-          all(actions, action -> action.effect().equals(effect) ? action.afterward() : Set.of())
-              .equals(
-                  all(
-                      keepingOut,
-                      reason -> reason.effect().equals(effect) ? reason.afterward() : Set.of())),
+    if (!told.equals(asked)) {
+      throw new InvalidValueException(
           "Verdict.actions",
-          effect.text(),
+          told.keySet().stream()
+              .filter(effect -> !told.get(effect).equals(asked.get(effect)))
+              .map(Effect::text)
+              .sorted()
+              .findFirst()
+              .orElseThrow(),
           "followed by the checks that the reasons for it ask for afterward, and no other");
     }
     if (actions.stream()
@@ -63,8 +68,8 @@ final class Agreement {
     }
   }
 
-  private static <T> Set<Object> all(List<T> from, Function<T, Set<?>> values) {
-    return from.stream().flatMap(each -> values.apply(each).stream()).collect(Collectors.toSet());
+  private static void follows(Map<Effect, Set<Check>> all, Effect effect, Set<Check> afterward) {
+    all.computeIfAbsent(effect, key -> EnumSet.noneOf(Check.class)).addAll(afterward);
   }
 
   private static boolean leadsBack(List<Action> actions, WayBack wayBack) {
