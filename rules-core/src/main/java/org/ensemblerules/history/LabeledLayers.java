@@ -1,6 +1,7 @@
 package org.ensemblerules.history;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.Lists;
 import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.List;
@@ -12,6 +13,7 @@ import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.OptionalLook;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.source.RowKey;
@@ -60,22 +62,44 @@ public final class LabeledLayers {
   private static Set<LayerKind> seen(
       CriteriaTable criteria, Element element, History history, LocalDate asOf) {
     Set<LayerKind> seen = EnumSet.noneOf(LayerKind.class);
-    for (Event.Inspected event : history.events(Event.Inspected.class)) {
-      Inspection made = event.inspection();
-      if (made.outcomes().isEmpty()) {
-        continue;
-      }
-      for (OptionalLook look :
-          criteria.ofOptionalLayers(made.kind(), element.kind(), element.use())) {
+    for (InspectionKind kind : InspectionKind.values()) {
+      for (OptionalLook look : criteria.ofOptionalLayers(kind, element.kind(), element.use())) {
         if (isUnlabeled(look.layers(), element)
             && !seen.containsAll(look.layers())
-            && saysThere(made, look.criterion())
-            && !saidNotThere(look, event.when(), history, asOf)) {
+            && isSeen(kind, look, history, asOf)) {
           seen.addAll(look.layers());
         }
       }
     }
     return seen;
+  }
+
+  /**
+   * Whether an inspection found a layer there and nothing certainly later says that it is not. What
+   * certainly came before one that did not find it is not asked any more.
+   */
+  private static boolean isSeen(
+      InspectionKind kind, OptionalLook look, History history, LocalDate asOf) {
+    Optional<Moment> notThere = Optional.empty();
+    for (Event.Inspected event :
+        Lists.reverse(history.lastCertainLast(history.events(Event.Inspected.class)))) {
+      Inspection made = event.inspection();
+      if (made.kind() == kind && !isAfter(notThere, event.when())) {
+        Set<Outcome> said = made.outcomes(look.criterion());
+        if ((said.contains(Outcome.CLEAR) || said.contains(Outcome.FOUND))
+            && !saidNotThere(look, event.when(), history, asOf)) {
+          return true;
+        }
+        if (said.contains(Outcome.NOT_FITTED) && made.on().certainlyBy(asOf)) {
+          notThere = notThere.or(() -> Optional.of(event.when()));
+        }
+      }
+    }
+    return false;
+  }
+
+  private static boolean isAfter(Optional<Moment> notThere, Moment when) {
+    return notThere.isPresent() && notThere.get().certainlyAfter(when);
   }
 
   private static boolean isUnlabeled(Set<LayerKind> layers, Element element) {
@@ -85,11 +109,6 @@ public final class LabeledLayers {
       }
     }
     return true;
-  }
-
-  private static boolean saysThere(Inspection made, RowKey criterion) {
-    Set<Outcome> said = made.outcomes(criterion);
-    return said.contains(Outcome.CLEAR) || said.contains(Outcome.FOUND);
   }
 
   private static boolean says(Event.Inspected event, RowKey criterion, Outcome outcome) {
