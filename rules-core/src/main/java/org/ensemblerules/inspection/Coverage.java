@@ -74,19 +74,18 @@ public record Coverage(
     List<CriterionRow> signedOff = new ArrayList<>();
     Said said =
         new Said(
-            inspection.signOff(),
+            inspection,
             required,
+            table.places(inspection.kind(), element.kind(), element.use()),
             reading,
             element.notFitted().isEmpty()
                 ? row -> false
                 : row ->
                     isNotFitted(row, element) && table.mayBeNotFitted(row.key()).orElse(false));
     boolean allAtHand = inspection.atHand().size() == Equipment.values().length;
-    int known = 0;
-    for (CriterionRow row : required) {
-      Set<Outcome> itself = inspection.outcomes(row.key());
-      known += itself.isEmpty() ? 0 : 1;
-      Said.Of of = said.of(row, itself);
+    for (int place = 0; place < required.size(); place++) {
+      CriterionRow row = required.get(place);
+      Said.Of of = said.of(place, row);
       Set<Outcome> outcomes = of.outcomes();
       if (outcomes.isEmpty() || outcomes.contains(Outcome.NOT_DONE)) {
         notDone.add(row);
@@ -114,7 +113,7 @@ public record Coverage(
         notDone,
         withoutEquipment,
         contradictory,
-        known == inspection.criteria().size() ? List.of() : unknown(inspection, required),
+        said.unknown(),
         found,
         clear,
         signedOff,
@@ -225,12 +224,6 @@ public record Coverage(
     return rows.distinct().sorted(Comparator.comparingInt(CriterionRow::order)).toList();
   }
 
-  /** A layer that carries a label of its own is fitted. */
-  private static List<RowKey> unknown(Inspection inspection, List<CriterionRow> required) {
-    Set<RowKey> known = required.stream().map(CriterionRow::key).collect(Collectors.toSet());
-    return inspection.criteria().stream().filter(key -> !known.contains(key)).sorted().toList();
-  }
-
   private static boolean isNotFitted(CriterionRow row, Element element) {
     for (Site site : row.sites()) {
       if (!element.isNotFitted(site)) {
@@ -240,6 +233,7 @@ public record Coverage(
     return true;
   }
 
+  /** A layer that carries a label of its own is fitted. */
   private static boolean isFitted(CriterionRow row, Element element, CriteriaTable table) {
     return !table.mayBeNotFitted(row.key()).orElse(false)
         || row.sites().stream().anyMatch(site -> isLabeled(site, element));

@@ -27,6 +27,7 @@ public final class CriteriaTable {
   private final ImmutableList<CriterionRow> rows;
   private final ImmutableList<ImmutableList<CriterionRow>> lists;
   private final ImmutableList<ImmutableList<OptionalLook>> ofOptionalLayers;
+  private final ImmutableList<ImmutableMap<RowKey, Integer>> places;
   private final ImmutableMap<RowKey, Boolean> optional;
   private final boolean[][] covering;
 
@@ -50,6 +51,8 @@ public final class CriteriaTable {
                         .sorted(Comparator.comparingInt(CriterionRow::order))
                         .collect(ImmutableList.toImmutableList()))
             .collect(ImmutableList.toImmutableList());
+    this.places =
+        lists.stream().map(CriteriaTable::places).collect(ImmutableList.toImmutableList());
     this.optional = ImmutableMap.copyOf(byKey);
     this.ofOptionalLayers =
         lists.stream()
@@ -61,6 +64,14 @@ public final class CriteriaTable {
                         .collect(ImmutableList.toImmutableList()))
             .collect(ImmutableList.toImmutableList());
     this.covering = covering();
+  }
+
+  private static ImmutableMap<RowKey, Integer> places(List<CriterionRow> list) {
+    ImmutableMap.Builder<RowKey, Integer> places = ImmutableMap.builder();
+    for (int place = 0; place < list.size(); place++) {
+      places.put(list.get(place).key(), place);
+    }
+    return places.buildOrThrow();
   }
 
   private static boolean isOptional(AnatomyTable anatomy, CriterionRow row, Site site) {
@@ -151,6 +162,11 @@ public final class CriteriaTable {
    */
   public List<CriterionRow> required(InspectionKind kind, ElementKind element, Use use) {
     return lists.get(index(kind, element, use));
+  }
+
+  /** Where each criterion stands among those required. */
+  Map<RowKey, Integer> places(InspectionKind kind, ElementKind element, Use use) {
+    return places.get(index(kind, element, use));
   }
 
   private boolean isOfOptionalLayers(CriterionRow row) {

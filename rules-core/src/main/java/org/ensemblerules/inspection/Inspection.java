@@ -4,7 +4,6 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.Maps;
 import com.google.common.collect.Sets;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -25,11 +24,6 @@ import org.jspecify.annotations.Nullable;
  * criterion by criterion, by the statement of whoever made it, or by both.
  */
 public final class Inspection {
-  private static final ImmutableList<Set<Outcome>> ALONE =
-      Arrays.stream(Outcome.values())
-          .<Set<Outcome>>map(outcome -> Sets.immutableEnumSet(outcome))
-          .collect(ImmutableList.toImmutableList());
-
   private final InspectionKind kind;
   private final Occasion occasion;
   private final MarkedDate on;
@@ -175,34 +169,18 @@ public final class Inspection {
     return byCriterion().getOrDefault(criterion, Set.of());
   }
 
-  /**
-   * Returns the criteria of which something is said.
-   *
-   * @return their keys; never null
-   */
-  Set<RowKey> criteria() {
-    return byCriterion().keySet();
-  }
-
   private Map<RowKey, Set<Outcome>> byCriterion() {
     Map<RowKey, Set<Outcome>> sorted = byCriterion;
     if (sorted == null) {
       Map<RowKey, Set<Outcome>> said = Maps.newHashMapWithExpectedSize(outcomes.size());
       for (CriterionOutcome each : outcomes) {
-        said.merge(each.criterion(), alone(each.outcome()), Inspection::both);
+        said.put(
+            each.criterion(), each.outcome().after(said.getOrDefault(each.criterion(), Set.of())));
       }
       sorted = Collections.unmodifiableMap(said);
       byCriterion = sorted;
     }
     return sorted;
-  }
-
-  private static Set<Outcome> alone(Outcome outcome) {
-    return ALONE.get(outcome.ordinal());
-  }
-
-  private static Set<Outcome> both(Set<Outcome> one, Set<Outcome> other) {
-    return Sets.immutableEnumSet(Sets.union(one, other));
   }
 
   /**

@@ -1,5 +1,10 @@
 package org.ensemblerules.inspection;
 
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.Sets;
+import java.util.Arrays;
+import java.util.Set;
+
 /** What came of looking at one criterion. */
 public enum Outcome {
   /** Looked at; nothing found. */
@@ -9,5 +14,18 @@ public enum Outcome {
   /** Not looked at. */
   NOT_DONE,
   /** This element has no such part. Only for parts that not every such element has. */
-  NOT_FITTED
+  NOT_FITTED;
+
+  private static final ImmutableList<Set<Outcome>> ALONE =
+      Arrays.stream(values())
+          .<Set<Outcome>>map(outcome -> Sets.immutableEnumSet(outcome))
+          .collect(ImmutableList.toImmutableList());
+
+  /** What was said of a criterion before, and this. */
+  Set<Outcome> after(Set<Outcome> said) {
+    Set<Outcome> alone = ALONE.get(ordinal());
+    return said.isEmpty() || said.equals(alone)
+        ? alone
+        : Sets.immutableEnumSet(Sets.union(said, alone));
+  }
 }

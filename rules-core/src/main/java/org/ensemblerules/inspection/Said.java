@@ -1,10 +1,15 @@
 package org.ensemblerules.inspection;
 
 import com.google.common.collect.Sets;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Predicate;
+import org.ensemblerules.source.RowKey;
 
 /**
  * What an inspection says of each criterion: what came of it stands by itself, or rests on the
@@ -21,24 +26,43 @@ final class Said {
    */
   record Of(Set<Outcome> outcomes, boolean signedOff, boolean contradicted) {}
 
-  private final Optional<SignOff> signOff;
   private final SignOffReading reading;
+  private final Optional<SignOff> signOff;
   private final Set<CriterionRow> named;
   private final Predicate<CriterionRow> notFitted;
+  private final List<Set<Outcome>> bySelf;
+  private final Set<RowKey> unknown = new TreeSet<>();
 
+  /** {@code places}: where each criterion stands among those required. */
   Said(
-      Optional<SignOff> signOff,
+      Inspection inspection,
       List<CriterionRow> required,
+      Map<RowKey, Integer> places,
       SignOffReading reading,
       Predicate<CriterionRow> notFitted) {
-    this.signOff = signOff;
-    this.notFitted = notFitted;
     this.reading = reading;
+    this.signOff = inspection.signOff();
     this.named = signOff.map(each -> reading.found(each, required)).orElse(Set.of());
+    this.notFitted = notFitted;
+    this.bySelf = new ArrayList<>(Collections.nCopies(required.size(), Set.of()));
+    for (CriterionOutcome each : inspection.outcomes()) {
+      Integer place = places.get(each.criterion());
+      if (place == null) {
+        unknown.add(each.criterion());
+      } else {
+        bySelf.set(place, each.outcome().after(bySelf.get(place)));
+      }
+    }
   }
 
-  /** {@code said}: what the inspection says of the criterion by itself. */
-  Of of(CriterionRow row, Set<Outcome> said) {
+  /** The keys of which something is said and that are none of those required, in order. */
+  List<RowKey> unknown() {
+    return List.copyOf(unknown);
+  }
+
+  /** Of a criterion at its place among those required. */
+  Of of(int place, CriterionRow row) {
+    Set<Outcome> said = bySelf.get(place);
     Optional<Outcome> signed = signed(row);
     if (notFitted.test(row)) {
       return notFitted(said, signed);
@@ -64,7 +88,7 @@ final class Said {
   }
 
   private static Set<Outcome> with(Set<Outcome> said, Outcome one) {
-    return Sets.immutableEnumSet(Sets.union(said, Set.of(one)));
+    return one.after(said);
   }
 
   /** What is found is found, whatever edition was signed for. */
