@@ -1,7 +1,10 @@
 package org.ensemblerules.gear;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.ensemblerules.source.InvalidValueException;
 
 /**
@@ -14,6 +17,16 @@ import org.ensemblerules.source.InvalidValueException;
 public record Site(Part part, Optional<LayerKind> layer) implements Comparable<Site> {
   private static final int LAYERS = LayerKind.values().length + 1;
   private static final int COUNT = Part.values().length * LAYERS;
+  // By number: a record names the same few over and over.
+  private static final List<Site> ALL =
+      Arrays.stream(Part.values())
+          .flatMap(
+              part ->
+                  Stream.concat(
+                      Stream.of(new Site(part, Optional.empty())),
+                      Arrays.stream(LayerKind.values())
+                          .map(layer -> new Site(part, Optional.of(layer)))))
+          .toList();
 
   /** Checks for nulls. */
   public Site {
@@ -28,7 +41,7 @@ public record Site(Part part, Optional<LayerKind> layer) implements Comparable<S
    * @return the site; never null
    */
   public static Site of(Part part) {
-    return new Site(part, Optional.empty());
+    return ALL.get(part.ordinal() * LAYERS);
   }
 
   /**
@@ -39,7 +52,7 @@ public record Site(Part part, Optional<LayerKind> layer) implements Comparable<S
    * @return the site; never null
    */
   public static Site of(Part part, LayerKind layer) {
-    return new Site(part, Optional.of(layer));
+    return ALL.get(part.ordinal() * LAYERS + layer.ordinal() + 1);
   }
 
   /**
