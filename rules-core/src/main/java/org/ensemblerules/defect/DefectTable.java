@@ -4,8 +4,8 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.ensemblerules.gear.AnatomyTable;
@@ -15,46 +15,20 @@ import org.ensemblerules.gear.Use;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.TableFault;
-import org.jspecify.annotations.Nullable;
 
 /** What each defect at each site calls for. */
 public final class DefectTable {
-  private static final int DEFECTS = DefectKind.values().length;
-  private static final int USES = Use.values().length;
-
   private final ImmutableList<DefectRow> rows;
-  // One array per element and use, of site times defect.
-  private final @Nullable Bands[][] cells;
+  // The table's own rows once more; those beside them are few.
+  private final RulingIndex index;
   private final ImmutableListMultimap<Place, DefectRow> beside;
 
-  private DefectTable(List<DefectRow> rows, @Nullable Bands[][] cells, List<DefectRow> beside) {
+  private DefectTable(List<DefectRow> rows, RulingIndex index, List<DefectRow> beside) {
     this.rows = ImmutableList.<DefectRow>builder().addAll(rows).addAll(beside).build();
-    this.cells = cells;
+    this.index = index;
     this.beside =
         beside.stream()
             .collect(ImmutableListMultimap.toImmutableListMultimap(Place::of, row -> row));
-  }
-
-  /** The rows of a defect at a place in the order of their bands, and the answer each gives. */
-  private static final class Bands {
-    private final ImmutableList<DefectRow> rows;
-    private final Ruling.Covered[] answers;
-    private final Ruling mustMeasure;
-
-    Bands(List<DefectRow> inOrder) {
-      rows = ImmutableList.copyOf(inOrder);
-      answers = rows.stream().map(Ruling.Covered::new).toArray(Ruling.Covered[]::new);
-      mustMeasure = new Ruling.MustMeasure(rows.get(0).band().kind(), rows);
-    }
-
-    Ruling ruling(Extent extent) {
-      for (Ruling.Covered answer : answers) {
-        if (answer.row().band().holds(extent)) {
-          return answer;
-        }
-      }
-      return mustMeasure;
-    }
   }
 
   private record Place(ElementKind element, Use use, Site site, DefectKind defect) {
@@ -73,7 +47,7 @@ public final class DefectTable {
    */
   public static Checked<DefectTable, TableFault> of(List<DefectRow> rows, AnatomyTable anatomy) {
     List<TableFault> faults = new ArrayList<>();
-    Map<CellName, List<DefectRow>> named = new TreeMap<>();
+    SortedMap<Integer, List<DefectRow>> cells = new TreeMap<>();
     for (DefectRow row : rows) {
       Optional<TableFault> noSuchSite = noSuchSite(row, anatomy);
       if (noSuchSite.isPresent()) {
@@ -89,18 +63,10 @@ public final class DefectTable {
                 row.approval().get().decides().value(),
                 "an answer to an open row only in an overlay"));
       }
-      int element = index(row.element(), row.use());
-      int cell = row.site().index() * DEFECTS + row.defect().ordinal();
-      named.computeIfAbsent(new CellName(element, cell), none -> new ArrayList<>(1)).add(row);
+      cells.computeIfAbsent(RulingIndex.cell(row), none -> new ArrayList<>(1)).add(row);
     }
-    @Nullable Bands[][] cells =
-        new Bands[ElementKind.values().length * USES][Site.count() * DEFECTS];
-    named.forEach(
-        (name, rowsThere) -> {
-          faults.addAll(BandJoints.faults(rowsThere));
-          cells[name.element()][name.cell()] = new Bands(BandJoints.inOrder(rowsThere));
-        });
-    return Checked.of(faults, () -> new DefectTable(rows, cells, List.of()));
+    cells.values().forEach(there -> faults.addAll(BandJoints.faults(there)));
+    return Checked.of(faults, () -> new DefectTable(rows, RulingIndex.of(cells), List.of()));
   }
 
   /**
@@ -121,7 +87,7 @@ public final class DefectTable {
         faults,
         () ->
             new DefectTable(
-                own, cells, Stream.concat(beside.values().stream(), more.stream()).toList()));
+                own, index, Stream.concat(beside.values().stream(), more.stream()).toList()));
   }
 
   private static Optional<TableFault> noSuchSite(DefectRow row, AnatomyTable anatomy) {
@@ -136,18 +102,6 @@ public final class DefectTable {
                 "a site that the anatomy table has"));
   }
 
-  private record CellName(int element, int cell) implements Comparable<CellName> {
-    @Override
-    public int compareTo(CellName other) {
-      int byElement = Integer.compare(element, other.element);
-      return byElement != 0 ? byElement : Integer.compare(cell, other.cell);
-    }
-  }
-
-  private static int index(ElementKind element, Use use) {
-    return element.ordinal() * USES + use.ordinal();
-  }
-
   /**
    * Answers what a defect calls for by the table's own rows.
    *
@@ -159,8 +113,7 @@ public final class DefectTable {
    * @return the row, what must be measured, or that no row covers it
    */
   public Ruling ruling(ElementKind element, Use use, Site site, DefectKind defect, Extent extent) {
-    Bands bands = cells[index(element, use)][site.index() * DEFECTS + defect.ordinal()];
-    return bands == null ? new Ruling.NoRule() : bands.ruling(extent);
+    return index.ruling(element, use, site, defect, extent);
   }
 
   /**
@@ -186,8 +139,7 @@ public final class DefectTable {
    * @return the rows in the order of their bands; empty if none covers it
    */
   public List<DefectRow> bands(ElementKind element, Use use, Site site, DefectKind defect) {
-    Bands bands = cells[index(element, use)][site.index() * DEFECTS + defect.ordinal()];
-    return bands == null ? List.of() : bands.rows;
+    return index.rows(element, use, site, defect);
   }
 
   /**
