@@ -1,10 +1,14 @@
 package org.ensemblerules.example.benchmarks.rivals;
 
+import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.DefectTable;
 import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Grade;
 import org.ensemblerules.defect.Ruling;
 import org.ensemblerules.gear.AnatomyTable;
+import org.ensemblerules.gear.ElementKind;
+import org.ensemblerules.gear.Site;
+import org.ensemblerules.gear.Use;
 import org.ensemblerules.measure.Quantity;
 
 /** The library's own table of defects. */
@@ -14,10 +18,13 @@ public final class LibraryRival implements Rival<LibraryRival.Input> {
   /**
    * What the library is handed.
    *
-   * @param asked the question; not null
+   * @param element the kind of element; not null
+   * @param use its use; not null
+   * @param site where; not null
+   * @param defect what is wrong; not null
    * @param extent how large the defect is; not null
    */
-  public record Input(Asked asked, Extent extent) {}
+  public record Input(ElementKind element, Use use, Site site, DefectKind defect, Extent extent) {}
 
   /**
    * Compiles the rows.
@@ -31,7 +38,8 @@ public final class LibraryRival implements Rival<LibraryRival.Input> {
 
   @Override
   public Input input(Asked asked) {
-    return new Input(asked, extent(asked.told()));
+    return new Input(
+        asked.element(), asked.use(), asked.site(), asked.defect(), extent(asked.told()));
   }
 
   private static Extent extent(Told told) {
@@ -46,8 +54,7 @@ public final class LibraryRival implements Rival<LibraryRival.Input> {
 
   @Override
   public String answer(Input input) {
-    Asked asked = input.asked();
-    return table.ruling(asked.element(), asked.use(), asked.site(), asked.defect(), input.extent())
+    return table.ruling(input.element(), input.use(), input.site(), input.defect(), input.extent())
             instanceof Ruling.Covered covered
         ? covered.row().key().value()
         : "";
