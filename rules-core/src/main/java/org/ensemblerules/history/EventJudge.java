@@ -216,13 +216,15 @@ final class EventJudge implements Judging {
       return new Judgment(done, objections, Optional.of(standing), Optional.empty());
     }
     InspectionStanding together = standing;
+    boolean goneOn = false;
     for (Event.Inspected part : completions.of(done)) {
       if (part.when().date().certainlyBy(asOf)) {
         InspectionStanding also = standing(part);
         together = together.with(also, hasOnlyToGoOn(inspection(part, also)));
+        goneOn = true;
       }
     }
-    return together == standing ? alone : inspection(done, together);
+    return goneOn ? inspection(done, together) : alone;
   }
 
   /** Whether nothing speaks against it but that it did not look at all. */
