@@ -50,9 +50,9 @@ final class Agreement {
     if (!told.equals(asked)) {
       throw new InvalidValueException(
           "Verdict.actions",
-          told.keySet().stream()
-              .filter(effect -> !told.get(effect).equals(asked.get(effect)))
-              .map(Effect::text)
+          told.entrySet().stream()
+              .filter(each -> !each.getValue().equals(asked.get(each.getKey())))
+              .map(each -> each.getKey().text())
               .sorted()
               .findFirst()
               .orElseThrow(),
