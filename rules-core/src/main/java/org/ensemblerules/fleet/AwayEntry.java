@@ -8,7 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.ensemblerules.gear.NamedElement;
-import org.ensemblerules.history.Event;
+import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.issue.JudgedElement;
 import org.ensemblerules.issue.Whereabouts;
 import org.ensemblerules.ruleset.RuleSet;
@@ -23,7 +23,7 @@ import org.ensemblerules.verdict.ReasonKind;
  * @param asOf the day asked about; not null
  */
 public record AwayEntry(
-    NamedElement element, Whereabouts whereabouts, Event.Moved gone, LocalDate asOf)
+    NamedElement element, Whereabouts whereabouts, UseEvent.Moved gone, LocalDate asOf)
     implements Comparable<AwayEntry> {
   private static final Comparator<AwayEntry> ORDER =
       Comparator.<AwayEntry, LocalDate>comparing(

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.ensemblerules.gear.NamedElement;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.issue.JudgedElement;
 import org.ensemblerules.repair.CostPolicy;
 import org.ensemblerules.repair.CostView;
@@ -51,11 +52,11 @@ public record CareSoFar(
       JudgedElement judged, CareCosts costs, Prices prices, CostPolicy policy) {
     History history = judged.kept().assessment().history();
     List<Optional<BigDecimal>> cleanings =
-        by(judged, history.events(Event.Cleaned.class).stream())
+        by(judged, history.events(WorkEvent.Cleaned.class).stream())
             .map(done -> Optional.ofNullable(costs.cleaning().get(done.kind())))
             .toList();
     List<Optional<BigDecimal>> repairs =
-        by(judged, history.events(Event.Repaired.class).stream())
+        by(judged, history.events(WorkEvent.Repaired.class).stream())
             .map(done -> Optional.ofNullable(costs.repair().get(done.repairClass())))
             .toList();
     BigDecimal spent =

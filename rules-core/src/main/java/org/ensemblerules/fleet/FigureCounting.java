@@ -15,7 +15,7 @@ import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
-import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.issue.JudgedElement;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.schedule.Discharge;
@@ -114,8 +114,8 @@ final class FigureCounting {
     Set<FindingId> once = new HashSet<>();
     Stream.concat(
             judged.kept().assessment().findings().stream(),
-            judged.kept().assessment().history().events(Event.Found.class).stream()
-                .map(Event.Found::finding))
+            judged.kept().assessment().history().events(LookEvent.Found.class).stream()
+                .map(LookEvent.Found::finding))
         .filter(finding -> once.add(finding.id()))
         .forEach(finding -> findings.merge(group(judged, finding), 1L, Long::sum));
   }

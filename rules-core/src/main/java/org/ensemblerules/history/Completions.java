@@ -12,23 +12,23 @@ import java.util.Optional;
 final class Completions {
   private static final Completions NONE = new Completions(ImmutableListMultimap.of());
 
-  private final ImmutableListMultimap<Event.Inspected, Event.Inspected> byBegun;
+  private final ImmutableListMultimap<LookEvent.Inspected, LookEvent.Inspected> byBegun;
 
-  private Completions(ImmutableListMultimap<Event.Inspected, Event.Inspected> byBegun) {
+  private Completions(ImmutableListMultimap<LookEvent.Inspected, LookEvent.Inspected> byBegun) {
     this.byBegun = byBegun;
   }
 
   static Completions of(History history) {
-    List<Event.Inspected> inspections = history.events(Event.Inspected.class);
+    List<LookEvent.Inspected> inspections = history.events(LookEvent.Inspected.class);
     if (!anyGoesOn(inspections)) {
       return NONE;
     }
-    ImmutableListMultimap<Moment, Event.Inspected> byMoment =
-        Multimaps.index(inspections, Event.Inspected::when);
-    ImmutableListMultimap.Builder<Event.Inspected, Event.Inspected> byBegun =
+    ImmutableListMultimap<Moment, LookEvent.Inspected> byMoment =
+        Multimaps.index(inspections, LookEvent.Inspected::when);
+    ImmutableListMultimap.Builder<LookEvent.Inspected, LookEvent.Inspected> byBegun =
         ImmutableListMultimap.builder();
-    for (Event.Inspected done : inspections) {
-      List<Event.Inspected> named =
+    for (LookEvent.Inspected done : inspections) {
+      List<LookEvent.Inspected> named =
           done.completes().stream()
               .flatMap(when -> byMoment.get(when).stream())
               .filter(begun -> isNamed(begun, done))
@@ -40,8 +40,8 @@ final class Completions {
     return new Completions(byBegun.build());
   }
 
-  private static boolean anyGoesOn(List<Event.Inspected> inspections) {
-    for (Event.Inspected done : inspections) {
+  private static boolean anyGoesOn(List<LookEvent.Inspected> inspections) {
+    for (LookEvent.Inspected done : inspections) {
       if (done.completes().isPresent()) {
         return true;
       }
@@ -50,19 +50,19 @@ final class Completions {
   }
 
   /** Whether an inspection goes by its kind and moment on with one that was begun. */
-  static boolean isNamed(Event.Inspected begun, Event.Inspected completing) {
+  static boolean isNamed(LookEvent.Inspected begun, LookEvent.Inspected completing) {
     return begun.completes().isEmpty()
         && begun.inspection().kind() == completing.inspection().kind()
         && completing.completes().equals(Optional.of(begun.when()));
   }
 
   /** The inspections that go on with one that was begun, in the order of the history. */
-  List<Event.Inspected> of(Event.Inspected begun) {
+  List<LookEvent.Inspected> of(LookEvent.Inspected begun) {
     return byBegun.get(begun);
   }
 
   /** The inspection that one goes on with; empty if it stands for itself. */
-  Optional<Event.Inspected> begun(Event.Inspected completing) {
+  Optional<LookEvent.Inspected> begun(LookEvent.Inspected completing) {
     return byBegun.isEmpty()
         ? Optional.empty()
         : byBegun.inverse().get(completing).stream().findFirst();

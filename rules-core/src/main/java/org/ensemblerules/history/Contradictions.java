@@ -89,8 +89,8 @@ public final class Contradictions {
 
   /** Whatever is certainly after any end of service is certainly after the first of them. */
   private static void afterTheEnd(History history, ImmutableList.Builder<Contradiction> faults) {
-    Optional<Moment> disposed = first(history.events(Event.Disposed.class));
-    Optional<Moment> retired = first(history.events(Event.Retired.class));
+    Optional<Moment> disposed = first(history.events(EndEvent.Disposed.class));
+    Optional<Moment> retired = first(history.events(EndEvent.Retired.class));
     if (disposed.isEmpty() && retired.isEmpty()) {
       return;
     }
@@ -123,25 +123,25 @@ public final class Contradictions {
 
   /** What may still happen to an element that is retired: who keeps it changes, or it goes. */
   private static boolean followsRetirement(Event event) {
-    return event instanceof Event.Retired
-        || event instanceof Event.Disposed
-        || event instanceof Event.Moved
-        || event instanceof Event.Returned;
+    return event instanceof EndEvent.Retired
+        || event instanceof EndEvent.Disposed
+        || event instanceof UseEvent.Moved
+        || event instanceof UseEvent.Returned;
   }
 
   private static void secondHolder(History history, ImmutableList.Builder<Contradiction> faults) {
-    List<Event.Issued> all = history.events(Event.Issued.class);
+    List<UseEvent.Issued> all = history.events(UseEvent.Issued.class);
     if (all.size() < 2) {
       return;
     }
     Between given =
         new Between(
-            Stream.of(Event.Returned.class, Event.Moved.class)
+            Stream.of(UseEvent.Returned.class, UseEvent.Moved.class)
                 .flatMap(kind -> history.events(kind).stream())
                 .map(Event::when)
                 .toList());
-    Optional<Event.Issued> before = Optional.empty();
-    for (Event.Issued issued : dated(all)) {
+    Optional<UseEvent.Issued> before = Optional.empty();
+    for (UseEvent.Issued issued : dated(all)) {
       if (before.isPresent()
           && !before.get().holder().equals(issued.holder())
           && !given.take(before.map(Event::when), issued.when())) {
@@ -158,14 +158,14 @@ public final class Contradictions {
 
   private static void backWithoutTakenOut(
       History history, ImmutableList.Builder<Contradiction> faults) {
-    List<Event.BackInService> all = history.events(Event.BackInService.class);
+    List<UseEvent.BackInService> all = history.events(UseEvent.BackInService.class);
     if (all.isEmpty()) {
       return;
     }
     Between taken =
-        new Between(history.events(Event.TakenOut.class).stream().map(Event::when).toList());
+        new Between(history.events(UseEvent.TakenOut.class).stream().map(Event::when).toList());
     Optional<Moment> before = Optional.empty();
-    for (Event.BackInService back : dated(all)) {
+    for (UseEvent.BackInService back : dated(all)) {
       if (!taken.take(before, back.when())) {
         faults.add(
             new Contradiction(

@@ -52,7 +52,7 @@ final class EventJudge implements Judging {
     this.reading =
         new SignOffReading(
             tables.editions(),
-            Lists.transform(history.events(Event.Found.class), Event.Found::finding),
+            Lists.transform(history.events(LookEvent.Found.class), LookEvent.Found::finding),
             tables.grades());
     this.completions = Completions.of(history);
     this.labeledLayers =
@@ -60,7 +60,7 @@ final class EventJudge implements Judging {
     this.labelLeftOut = isAnyLabelLeftOut();
     ImmutableListMultimap.Builder<Check, MarkedDate> good = ImmutableListMultimap.builder();
     ImmutableListMultimap.Builder<Check, MarkedDate> forNothing = ImmutableListMultimap.builder();
-    for (Event.Checked done : history.events(Event.Checked.class)) {
+    for (LookEvent.Checked done : history.events(LookEvent.Checked.class)) {
       if (showsNothing(done)) {
         forNothing.put(done.check(), done.when().date());
       } else if (done.result() == CheckResult.PASSED) {
@@ -71,7 +71,7 @@ final class EventJudge implements Judging {
     this.passedForNothing = forNothing.build();
   }
 
-  private boolean showsNothing(Event.Checked done) {
+  private boolean showsNothing(LookEvent.Checked done) {
     return done.result() == CheckResult.VOID
         || (done.result() == CheckResult.PASSED
             && tables.validity().objection(done, element).isPresent());
@@ -106,31 +106,31 @@ final class EventJudge implements Judging {
 
   @Override
   public Optional<Judgment> judge(Event event) {
-    if (event instanceof Event.Inspected done) {
+    if (event instanceof LookEvent.Inspected done) {
       return Optional.of(inspection(done));
     }
-    if (event instanceof Event.Cleaned done) {
+    if (event instanceof WorkEvent.Cleaned done) {
       return Optional.of(cleaning(done));
     }
-    if (event instanceof Event.Checked done) {
+    if (event instanceof LookEvent.Checked done) {
       return Optional.of(check(done));
     }
-    if (event instanceof Event.Repaired done) {
+    if (event instanceof WorkEvent.Repaired done) {
       List<Objection> objections = objections(done);
       permitted(done, objections);
       return Optional.of(Judgment.of(done, objections));
     }
-    if (event instanceof Event.ExposureIdentified done) {
+    if (event instanceof ExposureEvent.ExposureIdentified done) {
       List<Objection> objections = objections(done);
       permitted(done, objections);
       return Optional.of(Judgment.of(done, objections));
     }
-    if (event instanceof Event.DecisionWithdrawn done) {
+    if (event instanceof DecisionEvent.DecisionWithdrawn done) {
       List<Objection> objections = objections(done);
       permitted(done, objections);
       return Optional.of(Judgment.of(done, objections));
     }
-    return event instanceof Event.Returned || event instanceof Event.BackInService
+    return event instanceof UseEvent.Returned || event instanceof UseEvent.BackInService
         ? Optional.of(Judgment.of(event, objections(event)))
         : Optional.empty();
   }
@@ -160,7 +160,7 @@ final class EventJudge implements Judging {
   }
 
   /** Whether whoever repaired it may do a task as well. */
-  private boolean mayDo(Event.Repaired done, Task task) {
+  private boolean mayDo(WorkEvent.Repaired done, Task task) {
     return tables.permissions().mayPerform(done.by(), task, element, done.when().date()).granted();
   }
 
@@ -203,10 +203,10 @@ final class EventJudge implements Judging {
   }
 
   /** What was begun counts with all that went on with it; what went on, with what was begun. */
-  private Judgment inspection(Event.Inspected done) {
+  private Judgment inspection(LookEvent.Inspected done) {
     InspectionStanding standing = standing(done);
     Judgment alone = inspection(done, standing);
-    Optional<Event.Inspected> begun = completions.begun(done);
+    Optional<LookEvent.Inspected> begun = completions.begun(done);
     if (begun.isPresent() && !alone.counts() && hasOnlyToGoOn(alone)) {
       List<Objection> objections = objections(done);
       objections.add(
@@ -217,7 +217,7 @@ final class EventJudge implements Judging {
     }
     InspectionStanding together = standing;
     boolean goneOn = false;
-    for (Event.Inspected part : completions.of(done)) {
+    for (LookEvent.Inspected part : completions.of(done)) {
       if (part.when().date().certainlyBy(asOf)) {
         InspectionStanding also = standing(part);
         together = together.with(also, hasOnlyToGoOn(inspection(part, also)));
@@ -234,7 +234,7 @@ final class EventJudge implements Judging {
         .allMatch(code -> OF_COVERAGE.contains(code) || code == Objection.Code.NOT_BY_THEN);
   }
 
-  private InspectionStanding standing(Event.Inspected done) {
+  private InspectionStanding standing(LookEvent.Inspected done) {
     InspectionStanding said =
         InspectionStanding.of(
             done.inspection(), element, tables.criteria(), reading, tables.permissions());
@@ -243,7 +243,7 @@ final class EventJudge implements Judging {
         : said.notLookedAt(row -> restsOnNothing(row, done.inspection().on()));
   }
 
-  private Judgment inspection(Event.Inspected done, InspectionStanding standing) {
+  private Judgment inspection(LookEvent.Inspected done, InspectionStanding standing) {
     List<Objection> objections = objections(done);
     if (standing.grade() == EvidenceGrade.DATE_ONLY) {
       objections.add(new Objection(Objection.Code.DATE_ONLY, done.inspection().lacks()));
@@ -313,7 +313,7 @@ final class EventJudge implements Judging {
     }
   }
 
-  private Judgment cleaning(Event.Cleaned done) {
+  private Judgment cleaning(WorkEvent.Cleaned done) {
     WashAnswer wash = tables.validity().answer(done, element);
     List<Objection> objections = objections(done);
     permitted(done, objections);
@@ -328,7 +328,7 @@ final class EventJudge implements Judging {
     return new Judgment(done, objections, Optional.empty(), Optional.of(wash));
   }
 
-  private Judgment check(Event.Checked done) {
+  private Judgment check(LookEvent.Checked done) {
     List<Objection> objections = objections(done);
     if (done.result() == CheckResult.FAILED) {
       objections.add(new Objection(Objection.Code.FAILED, "it failed"));

@@ -57,10 +57,10 @@ public final class Evidence {
   private final Supplier<ImmutableList<Finding>> shown =
       Suppliers.memoize(() -> shownBy(Event.class));
   private final Supplier<ImmutableList<Finding>> shownByWashes =
-      Suppliers.memoize(() -> shownBy(Event.Cleaned.class));
+      Suppliers.memoize(() -> shownBy(WorkEvent.Cleaned.class));
   private final Supplier<ImmutableList<Judgment>> notMadeGood =
       Suppliers.memoize(this::begunAndNotMadeGood);
-  private final Supplier<ImmutableList<Event.Exposed>> exposures =
+  private final Supplier<ImmutableList<ExposureEvent.Exposed>> exposures =
       Suppliers.memoize(this::exposuresAsKnown);
 
   private Evidence(
@@ -233,7 +233,8 @@ public final class Evidence {
       lastOnRecord(kind).map(InspectionOnRecord::of).ifPresent(all::add);
       List<Judgment> newer =
           notCounting(
-              event -> event instanceof Event.Inspected done && done.inspection().kind() == kind);
+              event ->
+                  event instanceof LookEvent.Inspected done && done.inspection().kind() == kind);
       if (!newer.isEmpty()) {
         all.add(InspectionOnRecord.of(newer.get(0)));
       }
@@ -242,7 +243,7 @@ public final class Evidence {
   }
 
   private Optional<Judgment> lastOnRecord(InspectionKind kind) {
-    for (Event.Inspected done : Lists.reverse(history.events(Event.Inspected.class))) {
+    for (LookEvent.Inspected done : Lists.reverse(history.events(LookEvent.Inspected.class))) {
       if (done.inspection().kind() == kind && counts(done)) {
         return judgment(done);
       }
@@ -265,7 +266,7 @@ public final class Evidence {
 
   private ImmutableList<Judgment> begunAndNotMadeGood() {
     ImmutableList.Builder<Judgment> found = ImmutableList.builder();
-    for (Event.Inspected begun : Lists.reverse(history.events(Event.Inspected.class))) {
+    for (LookEvent.Inspected begun : Lists.reverse(history.events(LookEvent.Inspected.class))) {
       if (begun.inspection().on().possiblyBy(asOf) && !madeGood(begun)) {
         Judgment judged = judgment(begun).orElseThrow();
         if (judged.objectsToMoreThanItsDate() && !goesOn(judged)) {
@@ -291,11 +292,11 @@ public final class Evidence {
     return judged.objection(Set.of(Objection.Code.COUNTS_WITH_ANOTHER)).isPresent();
   }
 
-  private boolean madeGood(Event.Inspected begun) {
+  private boolean madeGood(LookEvent.Inspected begun) {
     return latest.inspectedAfter(askedFor(begun), begun.when(), false);
   }
 
-  private InspectionKind askedFor(Event.Inspected begun) {
+  private InspectionKind askedFor(LookEvent.Inspected begun) {
     InspectionKind kind = begun.inspection().kind();
     return hasCriteria(kind) ? kind : InspectionKind.ADVANCED;
   }
@@ -368,10 +369,10 @@ public final class Evidence {
    *     was none
    */
   public Optional<Moment> firstCleanedAfter(Moment moment) {
-    return counting(Event.Cleaned.class).stream()
+    return counting(WorkEvent.Cleaned.class).stream()
         .filter(done -> CLEANED_THROUGH.contains(done.kind()))
         .filter(done -> done.when().certainlyAfter(moment))
-        .map(Event.Cleaned::when)
+        .map(WorkEvent.Cleaned::when)
         .min(Moment.FIRST_CERTAIN);
   }
 
@@ -382,9 +383,9 @@ public final class Evidence {
    * @param tested the report; not null
    * @return true if it was
    */
-  public boolean evaluatedSince(Event.Tested tested) {
+  public boolean evaluatedSince(LookEvent.Tested tested) {
     boolean alone =
-        history.events(Event.Tested.class).stream()
+        history.events(LookEvent.Tested.class).stream()
                 .filter(other -> other.failure().equals(tested.failure()))
                 .count()
             == 1;
@@ -439,13 +440,13 @@ public final class Evidence {
    * @return the findings; empty for what shows none
    */
   public List<Finding> shownBy(Event event) {
-    if (event instanceof Event.Cleaned done) {
+    if (event instanceof WorkEvent.Cleaned done) {
       // A wash of which no particulars are known shows nothing.
       return done.wash().isPresent() && wash(done) instanceof WashAnswer.OutsideLimits outside
           ? Validity.findings(done, outside).toList()
           : List.of();
     }
-    return event instanceof Event.Checked done
+    return event instanceof LookEvent.Checked done
         ? tables.validity().findings(done).toList()
         : List.of();
   }
@@ -458,7 +459,7 @@ public final class Evidence {
     return shown.build().asList();
   }
 
-  private WashAnswer wash(Event.Cleaned done) {
+  private WashAnswer wash(WorkEvent.Cleaned done) {
     return judgment(done).flatMap(Judgment::wash).orElseGet(WashAnswer.NoRule::new);
   }
 
@@ -470,7 +471,7 @@ public final class Evidence {
    */
   public List<LoosenedWash> loosened() {
     ImmutableList.Builder<LoosenedWash> loosened = ImmutableList.builder();
-    for (Event.Cleaned done : history.events(Event.Cleaned.class)) {
+    for (WorkEvent.Cleaned done : history.events(WorkEvent.Cleaned.class)) {
       // A wash of which no particulars are known departed from no limit that another spares it.
       if (done.wash().isPresent()) {
         Validity.loosened(done, wash(done)).forEach(loosened::add);
@@ -487,21 +488,21 @@ public final class Evidence {
    *
    * @return the exposures in the order of the history; never null
    */
-  public List<Event.Exposed> exposures() {
+  public List<ExposureEvent.Exposed> exposures() {
     return exposures.get();
   }
 
-  private ImmutableList<Event.Exposed> exposuresAsKnown() {
-    List<Event.Exposed> met = history.events(Event.Exposed.class);
-    if (history.events(Event.ExposureIdentified.class).isEmpty()) {
+  private ImmutableList<ExposureEvent.Exposed> exposuresAsKnown() {
+    List<ExposureEvent.Exposed> met = history.events(ExposureEvent.Exposed.class);
+    if (history.events(ExposureEvent.ExposureIdentified.class).isEmpty()) {
       return ImmutableSet.copyOf(met).asList();
     }
     return met.stream().flatMap(this::asKnown).distinct().collect(ImmutableList.toImmutableList());
   }
 
-  private Stream<Event.Exposed> asKnown(Event.Exposed met) {
-    List<Event.ExposureIdentified> said =
-        history.events(Event.ExposureIdentified.class).stream()
+  private Stream<ExposureEvent.Exposed> asKnown(ExposureEvent.Exposed met) {
+    List<ExposureEvent.ExposureIdentified> said =
+        history.events(ExposureEvent.ExposureIdentified.class).stream()
             .filter(each -> each.met().equals(met.when()))
             .filter(each -> each.when().date().possiblyBy(asOf))
             .toList();
@@ -513,7 +514,7 @@ public final class Evidence {
                         counts(each) && each.when().date().certainlyNotBefore(met.when().date()));
     return Stream.concat(
         named ? Stream.empty() : Stream.of(met),
-        said.stream().map(each -> new Event.Exposed(met.when(), each.as())));
+        said.stream().map(each -> new ExposureEvent.Exposed(met.when(), each.as())));
   }
 
   /**
@@ -522,13 +523,13 @@ public final class Evidence {
    *
    * @return the events that took it out, or may have by the day, in the order of the history
    */
-  public List<Event.TakenOut> outOfService() {
-    List<Event.TakenOut> taken = history.events(Event.TakenOut.class);
+  public List<UseEvent.TakenOut> outOfService() {
+    List<UseEvent.TakenOut> taken = history.events(UseEvent.TakenOut.class);
     if (taken.isEmpty()) {
       return taken;
     }
     Optional<Moment> back =
-        counting(Event.BackInService.class).stream().map(Event::when).max(Moment.LAST_CERTAIN);
+        counting(UseEvent.BackInService.class).stream().map(Event::when).max(Moment.LAST_CERTAIN);
     return taken.stream()
         .filter(out -> out.when().date().possiblyBy(asOf))
         .filter(out -> !back.map(when -> when.certainlyAfter(out.when())).orElse(false))
@@ -541,9 +542,9 @@ public final class Evidence {
    *
    * @return the transfers by which it went, or may have by the day, in the order of the history
    */
-  public List<Event.Moved> away() {
-    ImmutableList.Builder<Event.Moved> away = ImmutableList.builder();
-    for (Event.Moved gone : history.events(Event.Moved.class)) {
+  public List<UseEvent.Moved> away() {
+    ImmutableList.Builder<UseEvent.Moved> away = ImmutableList.builder();
+    for (UseEvent.Moved gone : history.events(UseEvent.Moved.class)) {
       if (gone.when().date().possiblyBy(asOf)
           && gone.transfer().endedBy().filter(ends -> !endedAfter(ends, gone)).isPresent()) {
         away.add(gone);
@@ -552,8 +553,8 @@ public final class Evidence {
     return away.build();
   }
 
-  private boolean endedAfter(Transfer ends, Event.Moved gone) {
-    return history.events(Event.Moved.class).stream()
+  private boolean endedAfter(Transfer ends, UseEvent.Moved gone) {
+    return history.events(UseEvent.Moved.class).stream()
         .filter(back -> back.transfer() == ends && back.when().date().certainlyBy(asOf))
         .anyMatch(back -> back.when().certainlyAfter(gone.when()));
   }
@@ -568,7 +569,7 @@ public final class Evidence {
    */
   public List<UnseenReturn> unseenReturns() {
     ImmutableList.Builder<UnseenReturn> unseen = ImmutableList.builder();
-    for (Event.Moved back : history.events(Event.Moved.class)) {
+    for (UseEvent.Moved back : history.events(UseEvent.Moved.class)) {
       if (back.transfer().comesBack() && back.when().date().possiblyBy(asOf)) {
         for (Optional<ReturnRow> row : asked(back.transfer())) {
           if (row.filter(asked -> inspectedAfter(asked, back)).isEmpty()) {
@@ -593,13 +594,13 @@ public final class Evidence {
         : rows.stream().map(Optional::of).collect(ImmutableList.toImmutableList());
   }
 
-  private boolean inspectedAfter(ReturnRow asked, Event.Moved back) {
-    return counting(Event.Inspected.class).stream()
+  private boolean inspectedAfter(ReturnRow asked, UseEvent.Moved back) {
+    return counting(LookEvent.Inspected.class).stream()
         .filter(asked::asksFor)
         .anyMatch(done -> done.when().follows(back.when(), names(done.inspection(), back)));
   }
 
-  private boolean names(Inspection made, Event.Moved back) {
+  private boolean names(Inspection made, UseEvent.Moved back) {
     return made.occasion() == Occasion.AFTER_RETURN && namesOne(Occasion.AFTER_RETURN, back.when());
   }
 
@@ -706,12 +707,12 @@ public final class Evidence {
    * @param begun the inspection that does not count; not null
    * @return a text that begins with a semicolon; empty if none of that day would
    */
-  public String howToOrder(Event.Inspected begun) {
+  public String howToOrder(LookEvent.Inspected begun) {
     InspectionKind asked = askedFor(begun);
     return howToOrder(
         begun.when(),
         other ->
-            other instanceof Event.Inspected done
+            other instanceof LookEvent.Inspected done
                 && tables
                     .criteria()
                     .covers(done.inspection().kind(), asked, element.kind(), element.use()));
@@ -772,12 +773,12 @@ public final class Evidence {
    * Lists the failed checks that nothing has settled since. A check that failed stands until,
    * certainly later, an expert's evaluation or a check that outranks it is passed for it, or a
    * repair made for it is followed by a pass of the same check for it: each names the failure
-   * itself, as {@link Event.Checked#failure} has it. A mere repeat settles nothing. Findings that a
-   * failed check names don't tell that it was made for no others.
+   * itself, as {@link LookEvent.Checked#failure} has it. A mere repeat settles nothing. Findings
+   * that a failed check names don't tell that it was made for no others.
    *
    * @return the failed checks in the order of the history; never null
    */
-  public List<Event.Checked> standingFailures() {
+  public List<LookEvent.Checked> standingFailures() {
     return open.get().standingFailures();
   }
 }

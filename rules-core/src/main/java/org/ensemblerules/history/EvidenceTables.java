@@ -58,22 +58,22 @@ public record EvidenceTables(
    * @return the task; empty for what anybody may do
    */
   public Optional<Task> task(Event event) {
-    if (event instanceof Event.Inspected done) {
+    if (event instanceof LookEvent.Inspected done) {
       return Optional.of(done.inspection().kind().task());
     }
-    if (event instanceof Event.Cleaned done) {
+    if (event instanceof WorkEvent.Cleaned done) {
       return Optional.of(Task.of(done.kind()));
     }
-    if (event instanceof Event.Checked done) {
+    if (event instanceof LookEvent.Checked done) {
       return Optional.of(checks.row(done.check()).task());
     }
-    if (event instanceof Event.Repaired done) {
+    if (event instanceof WorkEvent.Repaired done) {
       return Optional.of(Task.of(done.repairClass()));
     }
-    if (event instanceof Event.DecisionWithdrawn) {
+    if (event instanceof DecisionEvent.DecisionWithdrawn) {
       return Optional.of(Task.ADVANCED_INSPECTION);
     }
-    return event instanceof Event.ExposureIdentified
+    return event instanceof ExposureEvent.ExposureIdentified
         ? Optional.of(checks.row(Check.EXPERT_EVALUATION).task())
         : Optional.empty();
   }

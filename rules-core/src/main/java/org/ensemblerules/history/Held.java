@@ -32,7 +32,7 @@ final class Held {
   private final CheckTable checks;
   private final CriteriaTable criteria;
   private final DefectTable defects;
-  private final BiPredicate<Event.Repaired, Task> mayDo;
+  private final BiPredicate<WorkEvent.Repaired, Task> mayDo;
   private final Asked asked;
   private final Evidence evidence;
 
@@ -40,7 +40,7 @@ final class Held {
       EvidenceTables tables,
       Asked asked,
       Evidence evidence,
-      BiPredicate<Event.Repaired, Task> mayDo) {
+      BiPredicate<WorkEvent.Repaired, Task> mayDo) {
     this.checks = tables.checks();
     this.criteria = tables.criteria();
     this.defects = tables.defects();
@@ -51,21 +51,21 @@ final class Held {
 
   Optional<Attempt> attempt(Event event) {
     Effect effect = asked.effect();
-    if (event instanceof Event.Cleaned done) {
+    if (event instanceof WorkEvent.Cleaned done) {
       boolean fits = effect instanceof Effect.Clean clean && clean.kind() == done.kind();
       return Optional.of(attempt(done, what("cleaned " + done.kind(), done, done.by()), fits));
     }
-    if (event instanceof Event.Repaired done) {
+    if (event instanceof WorkEvent.Repaired done) {
       String what = (done.replaced() ? "replaced " : "repaired ") + done.repairClass();
       return Optional.of(repaired(done, what(what, done, done.by())));
     }
-    return event instanceof Event.Checked done && done.result() == CheckResult.PASSED
+    return event instanceof LookEvent.Checked done && done.result() == CheckResult.PASSED
         ? passed(done)
         : Optional.empty();
   }
 
   /** A check that only follows the repair is no attempt of its own. */
-  private Optional<Attempt> passed(Event.Checked done) {
+  private Optional<Attempt> passed(LookEvent.Checked done) {
     CheckRow row = checks.row(done.check());
     boolean very =
         asked.effect() instanceof Effect.Evaluate evaluate && evaluate.check() == done.check();
@@ -138,7 +138,7 @@ final class Held {
       return never(
           event,
           what,
-          asked.untried() && event instanceof Event.Checked
+          asked.untried() && event instanceof LookEvent.Checked
               ? "not what the finding calls for, since nobody has tried the place"
               : "not what the finding calls for");
     }
@@ -183,15 +183,15 @@ final class Held {
   }
 
   private boolean isPassOf(Event other, Check check) {
-    return (other instanceof Event.Checked done
+    return (other instanceof LookEvent.Checked done
             && done.check() == check
             && done.answers().contains(asked.finding()))
-        || (other instanceof Event.Inspected look && look.inspection().kind().check() == check);
+        || (other instanceof LookEvent.Inspected look && look.inspection().kind().check() == check);
   }
 
   /** How an event may say that it came after another of its day, besides by an order. */
   private static String statement(Event event, Event other) {
-    if (other instanceof Event.Inspected) {
+    if (other instanceof LookEvent.Inspected) {
       return ", or with AFTER_WORK as its occasion";
     }
     return StatedOrder.isWork(event) ? ", or once it states afterWork" : "";
@@ -200,7 +200,7 @@ final class Held {
   /** The very check that was passed is an inspection of that day, if it is one. */
   private boolean seen(Event event) {
     return evidence.latest().seenAfter(event.when())
-        || (event instanceof Event.Checked done
+        || (event instanceof LookEvent.Checked done
             && evidence.latest().inspectedOn(done.check(), event.when()));
   }
 
@@ -257,7 +257,7 @@ final class Held {
         .findFirst();
   }
 
-  private Attempt repaired(Event.Repaired done, String what) {
+  private Attempt repaired(WorkEvent.Repaired done, String what) {
     if (!(asked.effect() instanceof Effect.Evaluate evaluate)) {
       return attempt(done, what, repairs(done, asked.effect()));
     }
@@ -280,14 +280,14 @@ final class Held {
    * What is gone need not be judged, measured, cleaned or mended. Where more than the part is to be
    * judged, whoever replaced it has judged it, if that is his to do.
    */
-  private boolean takesAway(Event.Repaired done, Effect effect) {
+  private boolean takesAway(WorkEvent.Repaired done, Effect effect) {
     return done.replaced()
         && done.repairClass() == RepairClass.ADVANCED
         && asked.site().part() != Part.WHOLE_ELEMENT
         && (effect.scope() == Scope.PART || mayJudge(done, effect));
   }
 
-  private boolean mayJudge(Event.Repaired done, Effect effect) {
+  private boolean mayJudge(WorkEvent.Repaired done, Effect effect) {
     return effect instanceof Effect.Evaluate evaluate
         && JUDGES.contains(evaluate.check())
         && mayDo.test(done, checks.row(evaluate.check()).task());
@@ -308,7 +308,7 @@ final class Held {
     return all;
   }
 
-  private boolean repairs(Event.Repaired done, Effect effect) {
+  private boolean repairs(WorkEvent.Repaired done, Effect effect) {
     boolean advanced = done.repairClass() == RepairClass.ADVANCED;
     if (takesAway(done, effect) && effect instanceof Effect.Clean) {
       return true;

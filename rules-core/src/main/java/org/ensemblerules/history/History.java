@@ -67,19 +67,19 @@ public final class History {
 
   /** Two runs of one day read alike in a record that tells no order; one would hide the other. */
   private static boolean mayHappenTwiceADay(Event event) {
-    return event instanceof Event.Used || event instanceof Event.Exposed;
+    return event instanceof UseEvent.Used || event instanceof ExposureEvent.Exposed;
   }
 
   /** Inspections of one day seldom need more than this to be told apart. */
   private static String inspection(Event event) {
-    return event instanceof Event.Inspected done
+    return event instanceof LookEvent.Inspected done
         ? done.inspection().kind() + done.inspection().by().map(by -> " by " + by.name()).orElse("")
         : "";
   }
 
   /** All that an event says, in an order of its own for inspections: it decides the order. */
   private static String text(Event event) {
-    if (!(event instanceof Event.Inspected done)) {
+    if (!(event instanceof LookEvent.Inspected done)) {
       return event.toString();
     }
     Inspection made = done.inspection();

@@ -57,7 +57,7 @@ public record InspectionOnRecord(
   }
 
   static InspectionOnRecord of(Judgment judged) {
-    Inspection made = ((Event.Inspected) judged.event()).inspection();
+    Inspection made = ((LookEvent.Inspected) judged.event()).inspection();
     Coverage coverage = judged.standing().orElseThrow().coverage();
     boolean begun = made.hasResult() && !judged.counts();
     return new InspectionOnRecord(

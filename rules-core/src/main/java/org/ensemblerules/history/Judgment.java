@@ -99,16 +99,16 @@ public record Judgment(
   }
 
   private static String what(Event event) {
-    if (event instanceof Event.Inspected done) {
+    if (event instanceof LookEvent.Inspected done) {
       return done.inspection().kind() + " inspection";
     }
-    if (event instanceof Event.Cleaned done) {
+    if (event instanceof WorkEvent.Cleaned done) {
       return done.kind() + " cleaning";
     }
-    if (event instanceof Event.Checked done) {
+    if (event instanceof LookEvent.Checked done) {
       return done.check().name();
     }
-    return event instanceof Event.Repaired done ? done.repairClass() + " repair" : event.name();
+    return event instanceof WorkEvent.Repaired done ? done.repairClass() + " repair" : event.name();
   }
 
   private static String by(Event event) {

@@ -81,8 +81,8 @@ public final class LabeledLayers {
   private static boolean isSeen(
       InspectionKind kind, OptionalLook look, History history, LocalDate asOf) {
     Optional<Moment> notThere = Optional.empty();
-    for (Event.Inspected event :
-        Lists.reverse(history.lastCertainLast(history.events(Event.Inspected.class)))) {
+    for (LookEvent.Inspected event :
+        Lists.reverse(history.lastCertainLast(history.events(LookEvent.Inspected.class)))) {
       Inspection made = event.inspection();
       if (made.kind() == kind && !isAfter(notThere, event.when())) {
         Set<Outcome> said = made.outcomes(look.criterion());
@@ -111,19 +111,19 @@ public final class LabeledLayers {
     return true;
   }
 
-  private static boolean says(Event.Inspected event, RowKey criterion, Outcome outcome) {
+  private static boolean says(LookEvent.Inspected event, RowKey criterion, Outcome outcome) {
     return event.inspection().outcomes(criterion).contains(outcome);
   }
 
   /** Whether it certainly left since, or an inspection that is certainly later did not find it. */
   private static boolean saidNotThere(
       OptionalLook looked, Moment when, History history, LocalDate asOf) {
-    return since(Event.Inspected.class, when, history, asOf)
+    return since(LookEvent.Inspected.class, when, history, asOf)
             .anyMatch(event -> says(event, looked.criterion(), Outcome.NOT_FITTED))
         || looked.layers().stream()
             .allMatch(
                 layer ->
-                    since(Event.LayerRetired.class, when, history, asOf)
+                    since(EndEvent.LayerRetired.class, when, history, asOf)
                         .anyMatch(gone -> gone.layer() == layer));
   }
 

@@ -48,7 +48,7 @@ final class Latest {
   private final History history;
   private final Judgments judgments;
   private final LocalDate asOf;
-  private final List<Event.Inspected> inspections;
+  private final List<LookEvent.Inspected> inspections;
   private final Map<InspectionKind, Optional<Moment>> inspected = new ConcurrentHashMap<>();
   private final Map<InspectionKind, Optional<Moment>> inspectedAfterWork =
       new ConcurrentHashMap<>();
@@ -74,7 +74,7 @@ final class Latest {
     this.judgments = judgments;
     this.asOf = asOf;
     this.inspections =
-        Lists.reverse(history.lastCertainLast(history.events(Event.Inspected.class)));
+        Lists.reverse(history.lastCertainLast(history.events(LookEvent.Inspected.class)));
   }
 
   /** What of a kind counts, from the last to the first of the history. */
@@ -84,13 +84,13 @@ final class Latest {
 
   private Map<Check, Moment> passed() {
     Map<Check, Moment> found = new EnumMap<>(Check.class);
-    counting(Event.Checked.class).forEach(done -> last(found, done.check(), done.when()));
+    counting(LookEvent.Checked.class).forEach(done -> last(found, done.check(), done.when()));
     return found;
   }
 
   private Moments<Answer> passedFor() {
     Moments<Answer> found = new Moments<>();
-    counting(Event.Checked.class)
+    counting(LookEvent.Checked.class)
         .forEach(
             done ->
                 done.answers()
@@ -101,9 +101,9 @@ final class Latest {
     return found;
   }
 
-  private Map<Washed, Moment> washed(Predicate<Event.Cleaned> sort) {
+  private Map<Washed, Moment> washed(Predicate<WorkEvent.Cleaned> sort) {
     Map<Washed, Moment> found = new HashMap<>();
-    counting(Event.Cleaned.class)
+    counting(WorkEvent.Cleaned.class)
         .filter(sort)
         .forEach(done -> washed(done).forEach(wash -> last(found, wash, done.when())));
     return found;
@@ -119,7 +119,7 @@ final class Latest {
     return found;
   }
 
-  private static Stream<Washed> washed(Event.Cleaned done) {
+  private static Stream<Washed> washed(WorkEvent.Cleaned done) {
     return done.layers().named().isEmpty()
         ? Stream.of(new Washed(done.kind(), Optional.empty()))
         : done.layers().named().stream().map(layer -> new Washed(done.kind(), Optional.of(layer)));
@@ -127,7 +127,7 @@ final class Latest {
 
   /** Of the inspections of a sort that count, when the last was made. */
   Optional<Moment> inspected(Predicate<Inspection> sort) {
-    for (Event.Inspected done : inspections) {
+    for (LookEvent.Inspected done : inspections) {
       if (sort.test(done.inspection()) && judgments.counts(done)) {
         return Optional.of(done.when());
       }
@@ -151,7 +151,7 @@ final class Latest {
   private Moments<Seen> clear() {
     Moments<Seen> clear = new Moments<>();
     Map<InspectionKind, List<CriterionRow>> looks = new EnumMap<>(InspectionKind.class);
-    for (Event.Inspected event : Lists.reverse(history.events(Event.Inspected.class))) {
+    for (LookEvent.Inspected event : Lists.reverse(history.events(LookEvent.Inspected.class))) {
       Inspection done = event.inspection();
       Set<CriterionRow> seen = Sets.newIdentityHashSet();
       judgments

@@ -10,7 +10,7 @@ import org.ensemblerules.care.Loosened;
  * @param done the wash; not null
  * @param limit the limit kept and the one replaced; not null
  */
-public record LoosenedWash(Event.Cleaned done, Loosened limit) {
+public record LoosenedWash(WorkEvent.Cleaned done, Loosened limit) {
   /** Checks for nulls. */
   public LoosenedWash {
     Objects.requireNonNull(done, "done");

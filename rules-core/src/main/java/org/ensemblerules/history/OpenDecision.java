@@ -10,7 +10,7 @@ import java.util.Objects;
  * @param decided the decision; not null
  * @param attempts what was done for it and does not end it, each with why, in words; not null
  */
-public record OpenDecision(Event.InspectorDecided decided, List<String> attempts) {
+public record OpenDecision(DecisionEvent.InspectorDecided decided, List<String> attempts) {
   /** Copies the list. */
   public OpenDecision {
     Objects.requireNonNull(decided, "decided");

@@ -32,7 +32,8 @@ final class OpenFindings {
   private final Map<Finding, ImmutableList<OpenFinding>> byFinding = new ConcurrentHashMap<>();
   private final Map<Asked, Attempts> attempts = new ConcurrentHashMap<>();
   private final Map<Latest.Answer, Optional<Moment>> repaired = new ConcurrentHashMap<>();
-  private final Supplier<ImmutableList<Event.Checked>> standing = Suppliers.memoize(this::failures);
+  private final Supplier<ImmutableList<LookEvent.Checked>> standing =
+      Suppliers.memoize(this::failures);
   private final Supplier<ImmutableMultiset<FindingId>> named = Suppliers.memoize(this::names);
   private final Supplier<Map<FindingId, Moment>> failedFor =
       Suppliers.memoize(this::failuresByFinding);
@@ -45,7 +46,7 @@ final class OpenFindings {
 
   List<OpenFinding> ofHistory() {
     ImmutableList.Builder<OpenFinding> open = ImmutableList.builder();
-    for (Event.Found found : evidence.history().events(Event.Found.class)) {
+    for (LookEvent.Found found : evidence.history().events(LookEvent.Found.class)) {
       open.addAll(of(found.finding()));
     }
     for (Finding shown : evidence.shown()) {
@@ -117,7 +118,8 @@ final class OpenFindings {
   /** The decisions of inspectors for which what was decided is not done. */
   List<OpenDecision> decisions() {
     ImmutableList.Builder<OpenDecision> open = ImmutableList.builder();
-    for (Event.InspectorDecided decided : evidence.history().events(Event.InspectorDecided.class)) {
+    for (DecisionEvent.InspectorDecided decided :
+        evidence.history().events(DecisionEvent.InspectorDecided.class)) {
       if (decided.when().date().possiblyBy(evidence.asOf()) && !isWithdrawn(decided)) {
         open(decided).ifPresent(open::add);
       }
@@ -126,21 +128,21 @@ final class OpenFindings {
   }
 
   /** Only by whoever made it; of several of one name only what is certainly later is meant. */
-  private boolean isWithdrawn(Event.InspectorDecided decided) {
+  private boolean isWithdrawn(DecisionEvent.InspectorDecided decided) {
     boolean alone =
-        evidence.history().events(Event.InspectorDecided.class).stream()
+        evidence.history().events(DecisionEvent.InspectorDecided.class).stream()
                 .filter(other -> other.id().equals(decided.id()))
                 .count()
             == 1;
     return !decided.effect().isFinal()
-        && evidence.counting(Event.DecisionWithdrawn.class).stream()
+        && evidence.counting(DecisionEvent.DecisionWithdrawn.class).stream()
             .filter(done -> done.decision().equals(decided.id()))
             .filter(done -> done.by().name().equals(decided.by().name()))
             .anyMatch(done -> done.when().follows(decided.when(), alone));
   }
 
   /** No row says what must follow, so that nothing is asked of the defect. */
-  private Optional<OpenDecision> open(Event.InspectorDecided decided) {
+  private Optional<OpenDecision> open(DecisionEvent.InspectorDecided decided) {
     Asked asked =
         new Asked(
             decided.id(),
@@ -158,13 +160,13 @@ final class OpenFindings {
         : Optional.of(new OpenDecision(decided, tried.text(since)));
   }
 
-  List<Event.Checked> standingFailures() {
+  List<LookEvent.Checked> standingFailures() {
     return standing.get();
   }
 
-  private ImmutableList<Event.Checked> failures() {
-    ImmutableList.Builder<Event.Checked> standing = ImmutableList.builder();
-    for (Event.Checked done : evidence.history().events(Event.Checked.class)) {
+  private ImmutableList<LookEvent.Checked> failures() {
+    ImmutableList.Builder<LookEvent.Checked> standing = ImmutableList.builder();
+    for (LookEvent.Checked done : evidence.history().events(LookEvent.Checked.class)) {
       if (done.result() == CheckResult.FAILED && !settled(done)) {
         standing.add(done);
       }
@@ -174,16 +176,16 @@ final class OpenFindings {
 
   /** The names of what failed; one that several bear says of none that it came after it. */
   private ImmutableMultiset<FindingId> names() {
-    return evidence.history().events(Event.Checked.class).stream()
+    return evidence.history().events(LookEvent.Checked.class).stream()
         .filter(done -> done.result() == CheckResult.FAILED)
-        .map(Event.Checked::failure)
+        .map(LookEvent.Checked::failure)
         .collect(ImmutableMultiset.toImmutableMultiset());
   }
 
   /** Of the failures for a finding that nothing has settled, what is certainly after all others. */
   private Map<FindingId, Moment> failuresByFinding() {
     Map<FindingId, Moment> last = new HashMap<>();
-    for (Event.Checked failed : standing.get()) {
+    for (LookEvent.Checked failed : standing.get()) {
       failed
           .answers()
           .forEach(id -> last.merge(id, failed.when(), BinaryOperator.maxBy(Moment.FIRST_CERTAIN)));
@@ -211,7 +213,7 @@ final class OpenFindings {
     return steps;
   }
 
-  private boolean settled(Event.Checked failed) {
+  private boolean settled(LookEvent.Checked failed) {
     FindingId failure = failed.failure();
     boolean alone = named.get().count(failure) == 1;
     for (Check later : Check.values()) {
@@ -231,7 +233,7 @@ final class OpenFindings {
   /** The last repair for a finding that counts and that a pass of the check followed. */
   private Optional<Moment> lastRepaired(Latest.Answer answer) {
     return evidence.history().answering(answer.finding()).stream()
-        .filter(Event.Repaired.class::isInstance)
+        .filter(WorkEvent.Repaired.class::isInstance)
         .filter(evidence::counts)
         .map(Event::when)
         .filter(when -> evidence.passedAfterWork(answer.check(), answer.finding(), when))

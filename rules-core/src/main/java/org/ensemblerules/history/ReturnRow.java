@@ -62,7 +62,8 @@ public record ReturnRow(
    * @return true if it is
    */
   public boolean asksFor(Event event) {
-    return event instanceof Event.Inspected done && inspections.contains(done.inspection().kind());
+    return event instanceof LookEvent.Inspected done
+        && inspections.contains(done.inspection().kind());
   }
 
   @Override

@@ -70,27 +70,27 @@ final class StatedOrder {
 
   /** What an event says that it came after, each thing by itself. */
   private static Stream<Predicate<Event>> stated(Event event) {
-    if (event instanceof Event.Inspected done) {
+    if (event instanceof LookEvent.Inspected done) {
       Stream<Predicate<Event>> begun =
           done.completes().stream()
               .map(
                   when ->
                       other ->
-                          other instanceof Event.Inspected earlier
+                          other instanceof LookEvent.Inspected earlier
                               && Completions.isNamed(earlier, done));
       return Stream.concat(stated(done.inspection().occasion()).stream(), begun);
     }
-    if (event instanceof Event.DecisionWithdrawn done) {
+    if (event instanceof DecisionEvent.DecisionWithdrawn done) {
       return Stream.of(
           other ->
-              other instanceof Event.InspectorDecided decided
+              other instanceof DecisionEvent.InspectorDecided decided
                   && decided.id().equals(done.decision()));
     }
     Stream<Predicate<Event>> failures =
         event.answers().stream()
             .filter(id -> id.value().startsWith(FindingId.OF_FAILURES))
             .map(id -> other -> isFailure(other, id));
-    return event instanceof Event.Checked done && done.afterWork()
+    return event instanceof LookEvent.Checked done && done.afterWork()
         ? Stream.concat(
             failures,
             Stream.of(
@@ -99,26 +99,28 @@ final class StatedOrder {
   }
 
   private static boolean isFailure(Event event, FindingId id) {
-    return (event instanceof Event.Checked done
+    return (event instanceof LookEvent.Checked done
             && done.result() == CheckResult.FAILED
             && done.failure().equals(id))
-        || (event instanceof Event.Tested tested && tested.failure().equals(id));
+        || (event instanceof LookEvent.Tested tested && tested.failure().equals(id));
   }
 
   /** After which events an inspection of an occasion says that it came. */
   static Optional<Predicate<Event>> stated(Occasion occasion) {
     return switch (occasion) {
       case AFTER_USE ->
-          Optional.of(other -> other instanceof Event.Used || other instanceof Event.Exposed);
+          Optional.of(
+              other -> other instanceof UseEvent.Used || other instanceof ExposureEvent.Exposed);
       case AFTER_RETURN ->
-          Optional.of(other -> other instanceof Event.Moved moved && moved.transfer().comesBack());
-      case AFTER_WORK -> Optional.of(other -> isWork(other) || other instanceof Event.Checked);
+          Optional.of(
+              other -> other instanceof UseEvent.Moved moved && moved.transfer().comesBack());
+      case AFTER_WORK -> Optional.of(other -> isWork(other) || other instanceof LookEvent.Checked);
       default -> Optional.empty();
     };
   }
 
   /** What was done to it, whatever for. */
   static boolean isWork(Event event) {
-    return event instanceof Event.Cleaned || event instanceof Event.Repaired;
+    return event instanceof WorkEvent.Cleaned || event instanceof WorkEvent.Repaired;
   }
 }

@@ -42,11 +42,11 @@ final class StrengthTry {
 
   private static Optional<Moment> firstPass(Finding finding, Check check, Evidence evidence) {
     return evidence.history().answering(finding.id()).stream()
-        .filter(Event.Checked.class::isInstance)
-        .map(Event.Checked.class::cast)
+        .filter(LookEvent.Checked.class::isInstance)
+        .map(LookEvent.Checked.class::cast)
         .filter(done -> done.check() == check && done.result() == CheckResult.PASSED)
         .filter(evidence::counts)
-        .map(Event.Checked::when)
+        .map(LookEvent.Checked::when)
         .filter(when -> when.date().certainlyNotBefore(finding.seen()))
         .filter(when -> !evidence.failedSince(when, finding.id()))
         .min(Moment.FIRST_CERTAIN);

@@ -9,7 +9,7 @@ import java.util.Optional;
  * @param back the transfer with which it came; not null
  * @param row what is asked of it; empty if no rule covers it
  */
-public record UnseenReturn(Event.Moved back, Optional<ReturnRow> row) {
+public record UnseenReturn(UseEvent.Moved back, Optional<ReturnRow> row) {
   /** Checks for nulls. */
   public UnseenReturn {
     Objects.requireNonNull(back, "back");

@@ -68,7 +68,7 @@ public final class Validity {
    * @param done the check; not null
    * @return the answer; never null
    */
-  public CheckAnswer answer(Event.Checked done) {
+  public CheckAnswer answer(LookEvent.Checked done) {
     Observed observed = done.result() == CheckResult.PASSED ? Observed.PASSED : Observed.FAILED;
     return conditions.judge(new HandCheck(done.check(), observed, done.conditions()));
   }
@@ -94,7 +94,7 @@ public final class Validity {
   }
 
   /** Why the pass of a check shows nothing; empty if it does not speak against itself. */
-  Optional<Objection> objection(Event.Checked passed, Element element) {
+  Optional<Objection> objection(LookEvent.Checked passed, Element element) {
     if (applicability(passed.check(), element) instanceof Applicability.NotApplicable) {
       return Optional.of(
           new Objection(
@@ -130,7 +130,7 @@ public final class Validity {
    * Why a wash is no cleaning: a limit was not kept, or is not known to have been. What the record
    * does not have rests on the statement of whoever did it; without one it must be there.
    */
-  Optional<Objection> objection(Event.Cleaned done, WashAnswer answer, Element element) {
+  Optional<Objection> objection(WorkEvent.Cleaned done, WashAnswer answer, Element element) {
     if (answer instanceof WashAnswer.OutsideLimits outside) {
       return Optional.of(
           done.wash().isPresent()
@@ -156,7 +156,7 @@ public final class Validity {
   }
 
   /** Why it is not known that a wash reached a layer; an element without layers has no such. */
-  Optional<Objection> layersNotStated(Event.Cleaned done, Element element) {
+  Optional<Objection> layersNotStated(WorkEvent.Cleaned done, Element element) {
     return done.layers() instanceof WashedLayers.NotStated
             && anatomy.of(element.kind(), element.use()).stream()
                 .anyMatch(row -> row.site().layer().isPresent())
@@ -183,7 +183,7 @@ public final class Validity {
    * @param element the element; not null
    * @return the answer; never null
    */
-  public WashAnswer answer(Event.Cleaned done, Element element) {
+  public WashAnswer answer(WorkEvent.Cleaned done, Element element) {
     return careLimits.judge(
         done.wash().orElse(NOT_STATED),
         element,
@@ -202,19 +202,19 @@ public final class Validity {
    * @return the washes in the order of the history, once for each such limit; never null
    */
   public List<LoosenedWash> loosened(Element element, History history) {
-    return history.events(Event.Cleaned.class).stream()
+    return history.events(WorkEvent.Cleaned.class).stream()
         .flatMap(done -> loosened(done, answer(done, element)))
         .collect(ImmutableList.toImmutableList());
   }
 
-  static Stream<LoosenedWash> loosened(Event.Cleaned done, WashAnswer answer) {
+  static Stream<LoosenedWash> loosened(WorkEvent.Cleaned done, WashAnswer answer) {
     return answer.loosened().stream()
         .filter(limit -> limit.spared().isPresent())
         .map(limit -> new LoosenedWash(done, limit));
   }
 
   /** The value measured, held against its limit; one that is no such value shows nothing. */
-  private LimitAnswer limitAnswer(CheckLimitRow row, Event.Checked done) {
+  private LimitAnswer limitAnswer(CheckLimitRow row, LookEvent.Checked done) {
     return done.measured()
         .filter(value -> value.unit().dimension() == row.limit().value().unit().dimension())
         .map(value -> checkLimits.judge(done.check(), value))
@@ -234,15 +234,15 @@ public final class Validity {
     return history.events().stream()
         .flatMap(
             event ->
-                event instanceof Event.Cleaned done
+                event instanceof WorkEvent.Cleaned done
                     ? findings(done, answer(done, element))
-                    : event instanceof Event.Checked done ? findings(done) : Stream.empty())
+                    : event instanceof LookEvent.Checked done ? findings(done) : Stream.empty())
         .distinct()
         .collect(ImmutableList.toImmutableList());
   }
 
   /** What a wash shows to be wrong. */
-  static Stream<Finding> findings(Event.Cleaned done, WashAnswer answer) {
+  static Stream<Finding> findings(WorkEvent.Cleaned done, WashAnswer answer) {
     return answer instanceof WashAnswer.OutsideLimits outside
         ? outside.findings().stream()
             .map(
@@ -258,7 +258,7 @@ public final class Validity {
   }
 
   /** What was measured in a check and shows something to be wrong. */
-  Stream<Finding> findings(Event.Checked done) {
+  Stream<Finding> findings(LookEvent.Checked done) {
     return checkLimits
         .row(done.check())
         .filter(row -> limitAnswer(row, done) instanceof LimitAnswer.Fails)

@@ -11,7 +11,7 @@ import org.ensemblerules.effect.GoesTo;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.YesNoUnknown;
-import org.ensemblerules.history.Event;
+import org.ensemblerules.history.EndEvent;
 import org.ensemblerules.history.LabeledLayers;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.verdict.Assess;
@@ -124,7 +124,7 @@ public record JudgedElement(KeptElement kept, Verdict verdict, List<NoticeAnswer
    * @return true if the record says so, and nothing on it speaks against it
    */
   public boolean isGone() {
-    return kept.assessment().history().events(Event.Disposed.class).stream()
+    return kept.assessment().history().events(EndEvent.Disposed.class).stream()
             .anyMatch(disposed -> disposed.when().date().certainlyBy(verdict.asOf()))
         && verdict.reasons().stream()
             .noneMatch(reason -> reason.kind() == ReasonKind.CONTRADICTION);

@@ -9,6 +9,8 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.LookEvent;
+import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.retirement.DisposalRoute;
@@ -75,7 +77,8 @@ final class EventEntries {
       case DATE -> event.when().date() instanceof MarkedDate.Day;
       // Event types cannot be built without these.
       case HOLDER, METHOD -> true;
-      case DOER -> !(event instanceof Event.Inspected made) || made.inspection().by().isPresent();
+      case DOER ->
+          !(event instanceof LookEvent.Inspected made) || made.inspection().by().isPresent();
       case CONDITION -> noted(item, event, detail) || inspectedOnIssue(event);
       case FINDINGS ->
           noted(item, event, detail) || !event.answers().isEmpty() || sawAnything(event);
@@ -90,7 +93,7 @@ final class EventEntries {
   }
 
   private boolean inspectedOnIssue(Event issued) {
-    return history.events(Event.Inspected.class).stream()
+    return history.events(LookEvent.Inspected.class).stream()
         .filter(made -> made.inspection().occasion() == Occasion.ON_ISSUE)
         .filter(made -> issued.when().date() instanceof MarkedDate.Day)
         .filter(made -> made.inspection().on().equals(issued.when().date()))
@@ -99,7 +102,7 @@ final class EventEntries {
 
   /** An inspection of which only is recorded that nothing was looked at has found nothing out. */
   private static boolean sawAnything(Event event) {
-    return event instanceof Event.Inspected made
+    return event instanceof LookEvent.Inspected made
         && (made.inspection().signOff().isPresent()
             || made.inspection().outcomes().stream()
                 .anyMatch(each -> each.outcome() != Outcome.NOT_DONE));
@@ -140,8 +143,8 @@ final class EventEntries {
   }
 
   private boolean wasInUse() {
-    return !history.events(Event.Used.class).isEmpty()
-        || !history.events(Event.Returned.class).isEmpty();
+    return !history.events(UseEvent.Used.class).isEmpty()
+        || !history.events(UseEvent.Returned.class).isEmpty();
   }
 
   private Optional<YesNoUnknown> marked() {

@@ -7,10 +7,12 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import org.ensemblerules.history.EndEvent;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Transfer;
+import org.ensemblerules.history.UseEvent;
 
 /** Who held an element before, and who holds it now. */
 public final class Holders {
@@ -50,20 +52,20 @@ public final class Holders {
   }
 
   private static Optional<String> holder(Event event) {
-    if (event instanceof Event.Issued issued) {
+    if (event instanceof UseEvent.Issued issued) {
       return Optional.of(issued.holder());
     }
-    return event instanceof Event.Moved moved && !NOBODY.contains(moved.transfer())
+    return event instanceof UseEvent.Moved moved && !NOBODY.contains(moved.transfer())
         ? Optional.of(moved.to())
         : Optional.empty();
   }
 
   private static boolean ends(Event event) {
     return holder(event).isPresent()
-        || event instanceof Event.Returned
-        || event instanceof Event.Moved
-        || event instanceof Event.Retired
-        || event instanceof Event.Disposed;
+        || event instanceof UseEvent.Returned
+        || event instanceof UseEvent.Moved
+        || event instanceof EndEvent.Retired
+        || event instanceof EndEvent.Disposed;
   }
 
   private static Optional<Moment> first(List<Moment> ends, Moment after) {

@@ -6,7 +6,11 @@ import java.util.EnumSet;
 import java.util.Objects;
 import java.util.Set;
 import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.history.EndEvent;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.InspectionKind;
 
 /** What is recorded of each element. */
@@ -59,16 +63,16 @@ public enum RecordItem {
   public boolean records(Event event) {
     Objects.requireNonNull(event, "event");
     return switch (this) {
-      case ISSUED_TO, ISSUE_DATE_AND_CONDITION -> event instanceof Event.Issued;
+      case ISSUED_TO, ISSUE_DATE_AND_CONDITION -> event instanceof UseEvent.Issued;
       case MAKER_AND_MODEL, IDENTIFICATION, MANUFACTURE_DATE -> false;
       case ADVANCED_INSPECTIONS ->
-          event instanceof Event.Inspected made
+          event instanceof LookEvent.Inspected made
               && made.inspection().kind() != InspectionKind.ROUTINE;
       case ADVANCED_CLEANINGS, CLEANING_REASON_AND_DOER ->
-          event instanceof Event.Cleaned done && done.kind() != CleaningKind.EXPOSURE_REDUCTION;
-      case REPAIRS -> event instanceof Event.Repaired;
-      case RETIREMENT_DATE -> event instanceof Event.Retired;
-      case DISPOSAL -> event instanceof Event.Disposed;
+          event instanceof WorkEvent.Cleaned done && done.kind() != CleaningKind.EXPOSURE_REDUCTION;
+      case REPAIRS -> event instanceof WorkEvent.Repaired;
+      case RETIREMENT_DATE -> event instanceof EndEvent.Retired;
+      case DISPOSAL -> event instanceof EndEvent.Disposed;
     };
   }
 

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.ensemblerules.history.EndEvent;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.source.InvalidValueException;
 
@@ -37,8 +38,8 @@ public record RetentionPolicy(int years, RetentionStart start) {
   public Optional<LocalDate> keepThrough(RecordFile file) {
     Stream<? extends Event> ends =
         switch (start) {
-          case RETIREMENT -> file.history().events(Event.Retired.class).stream();
-          case DISPOSAL -> file.history().events(Event.Disposed.class).stream();
+          case RETIREMENT -> file.history().events(EndEvent.Retired.class).stream();
+          case DISPOSAL -> file.history().events(EndEvent.Disposed.class).stream();
         };
     return ends.map(event -> event.when().date().latestOr(LocalDate.MAX))
         .max(Comparator.naturalOrder())

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Evidence;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
@@ -51,13 +52,13 @@ final class Answers {
   }
 
   private boolean isOnThatOccasion(Event event) {
-    return event instanceof Event.Inspected done
+    return event instanceof LookEvent.Inspected done
         && (Optional.of(done.inspection().occasion()).equals(occasion)
             || opensWhatWasSuspected(done));
   }
 
   /** A liner opened on the day of what spoke against it is the one that was suspected. */
-  private boolean opensWhatWasSuspected(Event.Inspected done) {
+  private boolean opensWhatWasSuspected(LookEvent.Inspected done) {
     return trigger == Trigger.LINER_SUSPECTED
         && done.inspection().kind() == InspectionKind.COMPLETE_LINER;
   }

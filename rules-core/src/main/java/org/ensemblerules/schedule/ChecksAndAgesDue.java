@@ -14,8 +14,8 @@ import org.ensemblerules.effect.Check;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.history.CheckResult;
-import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Judgment;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.OpenFinding;
 import org.ensemblerules.retirement.AgeAnswer;
@@ -133,7 +133,7 @@ final class ChecksAndAgesDue {
             facts.history().answering(finding).stream()
                 .filter(
                     event ->
-                        event instanceof Event.Checked made
+                        event instanceof LookEvent.Checked made
                             && made.check() == check
                             && made.result() != CheckResult.FAILED)
                 .filter(event -> !done.certainlyAfter(event.when()))

@@ -8,6 +8,8 @@ import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.source.InvalidValueException;
 
@@ -26,7 +28,7 @@ public sealed interface Discharge {
 
     @Override
     public boolean asksFor(Event event) {
-      return event instanceof Event.Inspected done && done.inspection().kind() == kind;
+      return event instanceof LookEvent.Inspected done && done.inspection().kind() == kind;
     }
 
     @Override
@@ -67,7 +69,7 @@ public sealed interface Discharge {
 
     @Override
     public boolean asksFor(Event event) {
-      return event instanceof Event.Inspected done
+      return event instanceof LookEvent.Inspected done
           && kinds.contains(done.inspection().kind())
           && done.inspection().by().filter(who -> by.contains(who.kind())).isPresent();
     }
@@ -106,7 +108,7 @@ public sealed interface Discharge {
 
     @Override
     public boolean asksFor(Event event) {
-      return event instanceof Event.Cleaned done && kinds.contains(done.kind());
+      return event instanceof WorkEvent.Cleaned done && kinds.contains(done.kind());
     }
 
     @Override
@@ -128,7 +130,7 @@ public sealed interface Discharge {
 
     @Override
     public boolean asksFor(Event event) {
-      return event instanceof Event.Cleaned done && done.kind() == kind;
+      return event instanceof WorkEvent.Cleaned done && done.kind() == kind;
     }
 
     @Override
@@ -150,7 +152,7 @@ public sealed interface Discharge {
 
     @Override
     public boolean asksFor(Event event) {
-      return event instanceof Event.Checked done && done.check() == check;
+      return event instanceof LookEvent.Checked done && done.check() == check;
     }
 
     @Override

@@ -17,9 +17,12 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Evidence;
+import org.ensemblerules.history.ExposureEvent;
 import org.ensemblerules.history.Judgment;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Told;
+import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
@@ -51,18 +54,19 @@ final class Occurrences {
         evidence.element(),
         Told.of(
             record.found(),
-            Lists.transform(evidence.history().events(Event.Found.class), Event.Found::finding)));
+            Lists.transform(
+                evidence.history().events(LookEvent.Found.class), LookEvent.Found::finding)));
   }
 
   /** Of one sort, for a task that is discharged in some way; undated ones last. */
   List<Occurrence> of(Timing.After after, Discharge doneBy) {
     List<Occurrence> all = new ArrayList<>();
     switch (after.trigger()) {
-      case ISSUE -> happened(Event.Issued.class, "issued", all);
+      case ISSUE -> happened(UseEvent.Issued.class, "issued", all);
       case DUTY_PERIOD ->
           dutyPeriods.forEach(
               day -> happened(Moment.on(MarkedDate.of(day)), "duty period of", all));
-      case USE -> happened(Event.Used.class, "used", all);
+      case USE -> happened(UseEvent.Used.class, "used", all);
       case PRODUCTS_OF_COMBUSTION -> exposed(SOOTED::contains, all);
       case EXPOSURE -> exposed(exposure -> callsFor(doneBy, exposure), all);
       case ROUTINE_FOUND ->
@@ -88,7 +92,7 @@ final class Occurrences {
   }
 
   private void exposed(Predicate<Exposure> calling, List<Occurrence> all) {
-    for (Event.Exposed met : evidence.exposures()) {
+    for (ExposureEvent.Exposed met : evidence.exposures()) {
       if (calling.test(met.to())) {
         happened(met.when(), "exposed to " + met.to(), all);
       }
@@ -106,7 +110,7 @@ final class Occurrences {
         InspectionKind.ADVANCED,
         (inspection, row) -> suspicion.get().isSuspected(inspection, row, what),
         all);
-    for (Event.Checked done : evidence.history().events(Event.Checked.class)) {
+    for (LookEvent.Checked done : evidence.history().events(LookEvent.Checked.class)) {
       if (done.result() == CheckResult.FAILED && OF_THE_LINER.contains(done.check())) {
         happened(done.when(), "failed " + done.check(), all);
       }
@@ -116,14 +120,14 @@ final class Occurrences {
   /** Whoever made it, and whether or not it counts: what it found was found. */
   private void found(
       InspectionKind kind, BiPredicate<Inspection, CriterionRow> calls, List<Occurrence> all) {
-    for (Event.Inspected event : evidence.history().events(Event.Inspected.class)) {
+    for (LookEvent.Inspected event : evidence.history().events(LookEvent.Inspected.class)) {
       if (event.inspection().kind() == kind && foundAny(event, calls)) {
         happened(event.when(), kind + " inspection found something", all);
       }
     }
   }
 
-  private boolean foundAny(Event.Inspected event, BiPredicate<Inspection, CriterionRow> calls) {
+  private boolean foundAny(LookEvent.Inspected event, BiPredicate<Inspection, CriterionRow> calls) {
     if (!event.inspection().mayHaveFound()) {
       return false;
     }

@@ -9,11 +9,15 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.ensemblerules.gear.Element;
+import org.ensemblerules.history.EndEvent;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Evidence;
 import org.ensemblerules.history.History;
 import org.ensemblerules.history.Judgment;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.EvidenceGrade;
 import org.ensemblerules.inspection.InspectionStanding;
 
@@ -66,8 +70,8 @@ final class RecordOnDay {
   /** Whether it was in reserve at an inspection; what never was on a shelf never was. */
   boolean inReserve(Moment inspected) {
     boolean shelved =
-        !history().events(Event.Returned.class).isEmpty()
-            || !history().events(Event.Stocked.class).isEmpty();
+        !history().events(UseEvent.Returned.class).isEmpty()
+            || !history().events(UseEvent.Stocked.class).isEmpty();
     return shelved && reserve.get().at(inspected);
   }
 
@@ -82,8 +86,8 @@ final class RecordOnDay {
 
   /** The first day on which it may have left service for good, if it may have by the day. */
   Optional<LocalDate> end() {
-    List<Event.Retired> retired = history().events(Event.Retired.class);
-    List<Event.Disposed> disposed = history().events(Event.Disposed.class);
+    List<EndEvent.Retired> retired = history().events(EndEvent.Retired.class);
+    List<EndEvent.Disposed> disposed = history().events(EndEvent.Disposed.class);
     return retired.isEmpty() && disposed.isEmpty()
         ? Optional.empty()
         : Stream.concat(retired.stream(), disposed.stream())
@@ -105,17 +109,17 @@ final class RecordOnDay {
 
   private static Class<? extends Event> kind(Discharge doneBy) {
     if (doneBy instanceof Discharge.Checked) {
-      return Event.Checked.class;
+      return LookEvent.Checked.class;
     }
     return doneBy instanceof Discharge.Cleaned || doneBy instanceof Discharge.CleanedAs
-        ? Event.Cleaned.class
-        : Event.Inspected.class;
+        ? WorkEvent.Cleaned.class
+        : LookEvent.Inspected.class;
   }
 
   /** How much the record has of the inspection by which a task was done; the most of several. */
   Optional<EvidenceGrade> grade(Discharge doneBy, Moment when) {
     Optional<EvidenceGrade> most = Optional.empty();
-    for (Event.Inspected event : history().events(Event.Inspected.class)) {
+    for (LookEvent.Inspected event : history().events(LookEvent.Inspected.class)) {
       if (event.inspection().on().equals(when.date())
           && event.orderInDay() == when.orderInDay()
           && discharges(event, doneBy)
@@ -131,7 +135,7 @@ final class RecordOnDay {
   /** The last day of an inspection that would do, of which only the date is on record. */
   Optional<LocalDate> dateOnly(Discharge doneBy) {
     Optional<LocalDate> last = Optional.empty();
-    for (Event.Inspected event : history().events(Event.Inspected.class)) {
+    for (LookEvent.Inspected event : history().events(LookEvent.Inspected.class)) {
       if (event.inspection().isDateOnly()
           && discharges(event, doneBy)
           && event.when().date().certainlyBy(asOf())) {
@@ -146,7 +150,7 @@ final class RecordOnDay {
   private boolean discharges(Event event, Discharge doneBy) {
     return doneBy.asksFor(event)
         || (doneBy instanceof Discharge.Inspected asked
-            && event instanceof Event.Inspected made
+            && event instanceof LookEvent.Inspected made
             && tables
                 .evidence()
                 .criteria()

@@ -7,8 +7,10 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.ExposureEvent;
 import org.ensemblerules.history.History;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
 
 /**
  * Whether an element was in reserve when it was inspected: it had certainly been returned or
@@ -33,7 +35,7 @@ final class Reserve {
     List<Moment> inUse =
         Stream.concat(
                 placed.stream(),
-                Stream.of(Event.Issued.class, Event.Used.class, Event.Exposed.class)
+                Stream.of(UseEvent.Issued.class, UseEvent.Used.class, ExposureEvent.Exposed.class)
                     .flatMap(kind -> history.events(kind).stream())
                     .map(Event::when))
             .toList();
@@ -43,7 +45,8 @@ final class Reserve {
         ImmutableList.sortedCopyOf(
             Moment.FIRST_CERTAIN,
             Stream.concat(
-                    placed.stream(), history.events(Event.Issued.class).stream().map(Event::when))
+                    placed.stream(),
+                    history.events(UseEvent.Issued.class).stream().map(Event::when))
                 .toList());
     List<Moment> last = new ArrayList<>();
     for (Moment issued : issuedByFirst) {
@@ -55,7 +58,7 @@ final class Reserve {
     this.shelved =
         ImmutableList.sortedCopyOf(
             Moment.LAST_CERTAIN,
-            Stream.of(Event.Returned.class, Event.Stocked.class)
+            Stream.of(UseEvent.Returned.class, UseEvent.Stocked.class)
                 .flatMap(kind -> history.events(kind).stream())
                 .map(Event::when)
                 .toList());

@@ -11,6 +11,8 @@ import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Evidence;
+import org.ensemblerules.history.ExposureEvent;
+import org.ensemblerules.history.UseEvent;
 
 /** From when the time of tasks counts, as far as a record tells it by a day. */
 final class StartDays {
@@ -38,9 +40,9 @@ final class StartDays {
 
   private Since sinceIssue() {
     List<MarkedDate> uses = new ArrayList<>();
-    uses(Event.Issued.class, uses);
-    uses(Event.Used.class, uses);
-    uses(Event.Exposed.class, uses);
+    uses(UseEvent.Issued.class, uses);
+    uses(UseEvent.Used.class, uses);
+    uses(ExposureEvent.Exposed.class, uses);
     MarkedDate placed = evidence.element().inService();
     if (uses.isEmpty() && placed.earliest().isEmpty() && !stocked().isEmpty()) {
       return new Since(false, Optional.empty(), false);
@@ -86,8 +88,8 @@ final class StartDays {
   }
 
   /** When it was received into stock, certainly by the day. */
-  private List<Event.Stocked> stocked() {
-    return evidence.history().events(Event.Stocked.class).stream()
+  private List<UseEvent.Stocked> stocked() {
+    return evidence.history().events(UseEvent.Stocked.class).stream()
         .filter(event -> event.when().date().certainlyBy(evidence.asOf()))
         .toList();
   }

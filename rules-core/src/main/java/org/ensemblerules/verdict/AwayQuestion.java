@@ -12,13 +12,14 @@ import org.ensemblerules.history.Event;
 import org.ensemblerules.history.ReturnRow;
 import org.ensemblerules.history.Transfer;
 import org.ensemblerules.history.UnseenReturn;
+import org.ensemblerules.history.UseEvent;
 
 /** Is the element in the department's hands, and was it looked at since it came back to them? */
 final class AwayQuestion {
   private AwayQuestion() {}
 
   static void ask(CaseFile file, Consumer<Reason> reasons) {
-    for (Event.Moved gone : file.evidence().away()) {
+    for (UseEvent.Moved gone : file.evidence().away()) {
       gone.transfer().endedBy().ifPresent(back -> away(file, gone, back, reasons));
     }
     for (UnseenReturn unseen : file.evidence().unseenReturns()) {
@@ -27,7 +28,7 @@ final class AwayQuestion {
   }
 
   private static void away(
-      CaseFile file, Event.Moved gone, Transfer back, Consumer<Reason> reasons) {
+      CaseFile file, UseEvent.Moved gone, Transfer back, Consumer<Reason> reasons) {
     String seen =
         said(gone)
             + "; not certainly "
@@ -40,10 +41,10 @@ final class AwayQuestion {
   }
 
   private static boolean is(Event event, Transfer transfer) {
-    return event instanceof Event.Moved moved && moved.transfer() == transfer;
+    return event instanceof UseEvent.Moved moved && moved.transfer() == transfer;
   }
 
-  private static Reason unseen(CaseFile file, Event.Moved back, Optional<ReturnRow> row) {
+  private static Reason unseen(CaseFile file, UseEvent.Moved back, Optional<ReturnRow> row) {
     if (row.isEmpty()) {
       return reason(
           ReasonKind.NO_RULE,
@@ -62,7 +63,7 @@ final class AwayQuestion {
             + file.evidence().howToOrder(back.when(), asks::asksFor));
   }
 
-  private static String said(Event.Moved moved) {
+  private static String said(UseEvent.Moved moved) {
     return moved.transfer() + " " + moved.when() + ", " + moved.to();
   }
 

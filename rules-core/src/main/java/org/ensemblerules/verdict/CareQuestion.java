@@ -23,7 +23,10 @@ import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.ExposureEvent;
 import org.ensemblerules.history.Judgment;
+import org.ensemblerules.history.LookEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.source.Row;
 
 /**
@@ -50,7 +53,7 @@ final class CareQuestion {
     mayHaveMet(file).forEach(question::seenSince);
   }
 
-  private void ask(Event.Exposed met) {
+  private void ask(ExposureEvent.Exposed met) {
     CareRoute route = file.careRoute(met.to());
     if (route instanceof CareRoute.Steps steps) {
       steps.steps().forEach(step -> ask(met, step));
@@ -66,7 +69,7 @@ final class CareQuestion {
   }
 
   /** What was cleaned is looked at, so that it is shown clean before it serves. */
-  private void seenSince(Event.Exposed met) {
+  private void seenSince(ExposureEvent.Exposed met) {
     if (file.careRoute(met.to()) instanceof CareRoute.Steps route) {
       route.steps().stream()
           .filter(step -> step.standing() != CareStanding.BARRED && !seen(met, step))
@@ -75,12 +78,13 @@ final class CareQuestion {
     }
   }
 
-  private boolean seen(Event.Exposed met, CareStep step) {
+  private boolean seen(ExposureEvent.Exposed met, CareStep step) {
     return !(effect(step.action()).orElse(null) instanceof Effect.Clean clean)
         || file.evidence().cleanedAndSeenAfter(clean.kind(), step.layers(), met.when());
   }
 
-  private static Reason unseen(Event.Exposed met, CareRoute.Steps route, CareStep cleaning) {
+  private static Reason unseen(
+      ExposureEvent.Exposed met, CareRoute.Steps route, CareStep cleaning) {
     CareStep shown =
         route.steps().stream()
             .filter(step -> step.action() == CareAction.SHOW_CLEAN)
@@ -95,7 +99,7 @@ final class CareQuestion {
         new Effect.Evaluate(Check.ROUTINE_INSPECTION, Scope.ELEMENT));
   }
 
-  private static Stream<Event.Exposed> mayHaveMet(CaseFile file) {
+  private static Stream<ExposureEvent.Exposed> mayHaveMet(CaseFile file) {
     return file.evidence().exposures().stream()
         .filter(met -> met.when().date().possiblyBy(file.asOf()));
   }
@@ -109,7 +113,7 @@ final class CareQuestion {
               new CareQuestion(file, reasons::add).ask(met);
               return !reasons.isEmpty();
             })
-        .map(Event.Exposed::to)
+        .map(ExposureEvent.Exposed::to)
         .collect(Collectors.toSet());
   }
 
@@ -117,13 +121,13 @@ final class CareQuestion {
   static boolean neverReturns(CaseFile file) {
     return !file.evidence().exposures().isEmpty()
         && mayHaveMet(file)
-            .map(Event.Exposed::to)
+            .map(ExposureEvent.Exposed::to)
             .distinct()
             .map(file::careRoute)
             .anyMatch(route -> route instanceof CareRoute.Steps steps && !steps.mayReturn());
   }
 
-  private void ask(Event.Exposed met, CareStep step) {
+  private void ask(ExposureEvent.Exposed met, CareStep step) {
     if (step.standing() == CareStanding.BARRED) {
       return;
     }
@@ -148,7 +152,7 @@ final class CareQuestion {
   }
 
   /** The newest that was done, if not before, and that does not count. */
-  private String notCounting(Event.Exposed met, Effect effect) {
+  private String notCounting(ExposureEvent.Exposed met, Effect effect) {
     return newest
         .computeIfAbsent(
             effect,
@@ -161,9 +165,9 @@ final class CareQuestion {
 
   private static boolean asks(Effect effect, Event event) {
     return effect instanceof Effect.Clean clean
-        ? event instanceof Event.Cleaned cleaned && cleaned.kind() == clean.kind()
+        ? event instanceof WorkEvent.Cleaned cleaned && cleaned.kind() == clean.kind()
         : effect instanceof Effect.Evaluate evaluate
-            && event instanceof Event.Checked done
+            && event instanceof LookEvent.Checked done
             && done.check() == evaluate.check();
   }
 
@@ -199,7 +203,7 @@ final class CareQuestion {
     return Optional.of(new Effect.Clean(kind, Scope.ELEMENT));
   }
 
-  private boolean done(Event.Exposed met, CareStep step, Effect effect) {
+  private boolean done(ExposureEvent.Exposed met, CareStep step, Effect effect) {
     if (effect instanceof Effect.Clean clean) {
       return file.evidence().cleanedAfter(clean.kind(), step.layers(), met.when());
     }
@@ -207,7 +211,7 @@ final class CareQuestion {
         && file.evidence().passedAfter(evaluate.check(), met.when());
   }
 
-  private static String text(Event.Exposed met) {
+  private static String text(ExposureEvent.Exposed met) {
     return "met " + met.to() + " " + met.when();
   }
 

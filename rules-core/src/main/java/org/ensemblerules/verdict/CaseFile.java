@@ -14,9 +14,9 @@ import org.ensemblerules.care.CareRoute;
 import org.ensemblerules.care.Exposure;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.gear.Element;
-import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Evidence;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.schedule.NextDue;
@@ -52,7 +52,7 @@ final class CaseFile {
 
   private List<Finding> allFindings() {
     ImmutableSet.Builder<Finding> all = ImmutableSet.builder();
-    for (Event.Found found : assessment.history().events(Event.Found.class)) {
+    for (LookEvent.Found found : assessment.history().events(LookEvent.Found.class)) {
       all.add(found.finding());
     }
     all.addAll(assessment.findings());

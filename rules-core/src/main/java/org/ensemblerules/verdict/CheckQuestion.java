@@ -19,7 +19,7 @@ import org.ensemblerules.fieldcheck.StrongerRow;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.CheckResult;
-import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Objection;
 import org.ensemblerules.history.Validity;
 import org.ensemblerules.source.Row;
@@ -34,7 +34,7 @@ final class CheckQuestion {
 
   static void ask(CaseFile file, Consumer<Reason> reasons) {
     Validity validity = file.rules().validity();
-    for (Event.Checked done : file.history().events(Event.Checked.class)) {
+    for (LookEvent.Checked done : file.history().events(LookEvent.Checked.class)) {
       if (validity.applicability(done.check(), file.element())
           instanceof Applicability.NotApplicable) {
         reasons.accept(doesNotApply(file, done));
@@ -45,18 +45,18 @@ final class CheckQuestion {
             .ifPresent(why -> reasons.accept(voided(done, why.text())));
       }
     }
-    List<Event.Checked> standing = file.evidence().standingFailures();
+    List<LookEvent.Checked> standing = file.evidence().standingFailures();
     if (standing.isEmpty()) {
       return;
     }
     ImmutableListMultimap<FindingId, Finding> findings =
         Multimaps.index(file.findings(), Finding::id);
-    for (Event.Checked failed : standing) {
+    for (LookEvent.Checked failed : standing) {
       failures(file, failed, findings).forEach(reasons);
     }
   }
 
-  private static Reason doesNotApply(CaseFile file, Event.Checked done) {
+  private static Reason doesNotApply(CaseFile file, LookEvent.Checked done) {
     return new Reason(
         ReasonKind.CHECK_DOES_NOT_APPLY,
         Optional.empty(),
@@ -72,7 +72,7 @@ final class CheckQuestion {
         List.of());
   }
 
-  private static Reason voided(Event.Checked done, String why) {
+  private static Reason voided(LookEvent.Checked done, String why) {
     return new Reason(
         ReasonKind.CHECK_VOID,
         Optional.empty(),
@@ -85,7 +85,7 @@ final class CheckQuestion {
 
   /** One reason for each finding that the check was made for, all of them calling for the same. */
   private static List<Reason> failures(
-      CaseFile file, Event.Checked failed, ImmutableListMultimap<FindingId, Finding> findings) {
+      CaseFile file, LookEvent.Checked failed, ImmutableListMultimap<FindingId, Finding> findings) {
     CheckAnswer answer = file.rules().validity().answer(failed);
     List<Reason> reasons =
         failed.answers().stream()
@@ -98,7 +98,7 @@ final class CheckQuestion {
   }
 
   private static Reason failure(
-      Event.Checked failed, CheckAnswer answer, Site site, Optional<FindingId> finding) {
+      LookEvent.Checked failed, CheckAnswer answer, Site site, Optional<FindingId> finding) {
     Optional<StrongerRow> next =
         answer instanceof CheckAnswer.FailureStands stands
             ? stands.next()
@@ -123,7 +123,7 @@ final class CheckQuestion {
         List.of());
   }
 
-  private static String made(Event.Checked done) {
+  private static String made(LookEvent.Checked done) {
     String result =
         switch (done.result()) {
           case PASSED -> " passed on ";

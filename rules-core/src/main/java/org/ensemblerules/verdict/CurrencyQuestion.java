@@ -12,8 +12,11 @@ import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.ExposureEvent;
 import org.ensemblerules.history.Judgment;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.inspection.IntervalTable;
@@ -87,7 +90,8 @@ final class CurrencyQuestion {
     List<Judgment> since =
         file.evidence()
             .notCounting(
-                event -> event instanceof Event.Inspected done && done.inspection().kind() == kind);
+                event ->
+                    event instanceof LookEvent.Inspected done && done.inspection().kind() == kind);
     return Judgment.text(since).map(text -> "; " + text).orElse("");
   }
 
@@ -102,11 +106,11 @@ final class CurrencyQuestion {
 
   private static void usedSince(CaseFile file, Consumer<Reason> reasons) {
     Set<Event> unseen = new LinkedHashSet<>();
-    unseen(file, Event.Used.class, unseen);
-    unseen(file, Event.Exposed.class, unseen);
+    unseen(file, UseEvent.Used.class, unseen);
+    unseen(file, ExposureEvent.Exposed.class, unseen);
     if (!unseen.isEmpty()) {
       Optional<Judgment> newest =
-          file.evidence().notCounting(Event.Inspected.class::isInstance).stream().findFirst();
+          file.evidence().notCounting(LookEvent.Inspected.class::isInstance).stream().findFirst();
       unseen.forEach(event -> reasons.accept(unseen(file, event, newest)));
     }
   }
@@ -133,7 +137,8 @@ final class CurrencyQuestion {
   }
 
   private static Reason unseen(CaseFile file, Event event, Optional<Judgment> newest) {
-    String what = event instanceof Event.Exposed exposed ? "exposed to " + exposed.to() : "used";
+    String what =
+        event instanceof ExposureEvent.Exposed exposed ? "exposed to " + exposed.to() : "used";
     return reason(
         ReasonKind.USED_SINCE_INSPECTION,
         Optional.empty(),
@@ -141,7 +146,7 @@ final class CurrencyQuestion {
             + " "
             + event.when()
             + ", and no inspection that counts is recorded after it"
-            + file.evidence().howToOrder(event.when(), Event.Inspected.class::isInstance)
+            + file.evidence().howToOrder(event.when(), LookEvent.Inspected.class::isInstance)
             + notCounting(event, newest),
         new Effect.Evaluate(Check.ROUTINE_INSPECTION, Scope.ELEMENT));
   }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import org.ensemblerules.history.Event;
+import org.ensemblerules.history.DecisionEvent;
 import org.ensemblerules.history.OpenDecision;
 
 /** Did an inspector decide more strictly than the rules, and what did the authority decide? */
@@ -14,7 +14,7 @@ final class DecisionQuestion {
 
   static void ask(CaseFile file, Consumer<Reason> reasons) {
     for (OpenDecision open : file.evidence().decisions()) {
-      Event.InspectorDecided decided = open.decided();
+      DecisionEvent.InspectorDecided decided = open.decided();
       reasons.accept(
           new Reason(
               ReasonKind.INSPECTOR_DECIDED,
@@ -32,7 +32,8 @@ final class DecisionQuestion {
   /** What the authority decided by then; nothing of it is asked when a verdict is computed. */
   static List<AuthorityDecision> ofAuthority(CaseFile file) {
     ImmutableList.Builder<AuthorityDecision> all = ImmutableList.builder();
-    for (Event.AuthorityDecided decided : file.history().events(Event.AuthorityDecided.class)) {
+    for (DecisionEvent.AuthorityDecided decided :
+        file.history().events(DecisionEvent.AuthorityDecided.class)) {
       if (decided.when().date().possiblyBy(file.asOf())) {
         all.add(
             new AuthorityDecision(

@@ -21,6 +21,7 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.OpenFinding;
+import org.ensemblerules.history.WorkEvent;
 
 /** What do the findings call for that are still open? */
 final class FindingQuestion {
@@ -89,7 +90,7 @@ final class FindingQuestion {
   }
 
   private static boolean isWash(Event event) {
-    return event instanceof Event.Cleaned done && done.kind() == CleaningKind.ADVANCED;
+    return event instanceof WorkEvent.Cleaned done && done.kind() == CleaningKind.ADVANCED;
   }
 
   private static String joined(List<Check> checks) {

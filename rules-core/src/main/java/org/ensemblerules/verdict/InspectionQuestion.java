@@ -20,8 +20,8 @@ import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.YesNoUnknown;
-import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Judgment;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Told;
 import org.ensemblerules.inspection.Coverage;
 import org.ensemblerules.inspection.CriterionRow;
@@ -63,7 +63,7 @@ final class InspectionQuestion {
         file.evidence()
             .judgments(
                 event ->
-                    event instanceof Event.Inspected done
+                    event instanceof LookEvent.Inspected done
                         && done.inspection().mayHaveFound()
                         && done.when().date().possiblyBy(file.asOf()));
     if (!found.isEmpty()) {
@@ -77,11 +77,11 @@ final class InspectionQuestion {
   }
 
   private static String order(CaseFile file, Judgment judged) {
-    return file.evidence().howToOrder((Event.Inspected) judged.event());
+    return file.evidence().howToOrder((LookEvent.Inspected) judged.event());
   }
 
   private static void notMadeGood(CaseFile file, Judgment judged, Consumer<Reason> reasons) {
-    Inspection inspection = ((Event.Inspected) judged.event()).inspection();
+    Inspection inspection = ((LookEvent.Inspected) judged.event()).inspection();
     Effect again = new Effect.Evaluate(inspection.kind().check(), Scope.ELEMENT);
     String which = which(judged);
     InspectionStanding standing = judged.standing().orElseThrow();
@@ -141,7 +141,7 @@ final class InspectionQuestion {
 
   /** What an inspection found stands among the findings, whatever later ones saw. */
   private static void untold(Judgment judged, Told told, Consumer<Reason> reasons) {
-    Inspection inspection = ((Event.Inspected) judged.event()).inspection();
+    Inspection inspection = ((LookEvent.Inspected) judged.event()).inspection();
     for (CriterionRow row : judged.standing().orElseThrow().coverage().found()) {
       if (told.by(inspection, row).isEmpty()) {
         reasons.accept(
@@ -155,7 +155,7 @@ final class InspectionQuestion {
   }
 
   private static String which(Judgment judged) {
-    Inspection inspection = ((Event.Inspected) judged.event()).inspection();
+    Inspection inspection = ((LookEvent.Inspected) judged.event()).inspection();
     return inspection.kind() + " inspection of " + judged.event().when();
   }
 
@@ -204,7 +204,7 @@ final class InspectionQuestion {
   private static void notDone(CaseFile file, List<Judgment> begun, Consumer<Reason> reasons) {
     ListMultimap<NotDone, Judgment> leftOut = LinkedListMultimap.create();
     for (Judgment each : begun) {
-      Inspection inspection = ((Event.Inspected) each.event()).inspection();
+      Inspection inspection = ((LookEvent.Inspected) each.event()).inspection();
       if (inspection.hasResult()) {
         notDone(inspection.kind(), each.standing().orElseThrow().coverage())
             .forEach(criterion -> leftOut.put(criterion, each));
@@ -238,7 +238,7 @@ final class InspectionQuestion {
   private static String which(List<Judgment> newestFirst) {
     Judgment newest = newestFirst.get(0);
     return which(newest)
-        + notAsSigned(((Event.Inspected) newest.event()).inspection())
+        + notAsSigned(((LookEvent.Inspected) newest.event()).inspection())
         + (newestFirst.size() > 1 ? ", and " + (newestFirst.size() - 1) + " more" : "");
   }
 

@@ -10,7 +10,8 @@ import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
-import org.ensemblerules.history.Event;
+import org.ensemblerules.history.EndEvent;
+import org.ensemblerules.history.LookEvent;
 
 /** Is it known what the labels say? What they show to be wrong stands among the findings. */
 final class LabelQuestion {
@@ -48,7 +49,7 @@ final class LabelQuestion {
    */
   private static boolean isRead(CaseFile file, Optional<LayerKind> layer) {
     Site site = new Site(Part.LABEL, layer);
-    return file.evidence().counting(Event.Inspected.class).stream()
+    return file.evidence().counting(LookEvent.Inspected.class).stream()
         .filter(done -> isOfTheLayerInIt(file, done, layer))
         .flatMap(done -> file.evidence().judgment(done).stream())
         .flatMap(judged -> judged.standing().stream())
@@ -58,8 +59,8 @@ final class LabelQuestion {
 
   /** What came into the place of a retired layer has another label than what was inspected. */
   private static boolean isOfTheLayerInIt(
-      CaseFile file, Event.Inspected done, Optional<LayerKind> layer) {
-    return file.history().events(Event.LayerRetired.class).stream()
+      CaseFile file, LookEvent.Inspected done, Optional<LayerKind> layer) {
+    return file.history().events(EndEvent.LayerRetired.class).stream()
         .filter(gone -> layer.equals(Optional.of(gone.layer())))
         .allMatch(gone -> done.when().certainlyAfter(gone.when()));
   }

@@ -20,8 +20,8 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Presence;
 import org.ensemblerules.gear.RequiredSince;
 import org.ensemblerules.gear.Site;
-import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.Outcome;
@@ -53,7 +53,7 @@ final class NotFitted {
   }
 
   private static boolean isAnyNotFitted(History history) {
-    for (Event.Inspected event : history.events(Event.Inspected.class)) {
+    for (LookEvent.Inspected event : history.events(LookEvent.Inspected.class)) {
       if (event.inspection().saysOf(Outcome.NOT_FITTED)) {
         return true;
       }
@@ -78,9 +78,9 @@ final class NotFitted {
 
   private static Optional<Finding> lastWithout(
       Site site, Element element, History history, Tables tables) {
-    return history.events(Event.Inspected.class).stream()
+    return history.events(LookEvent.Inspected.class).stream()
         .filter(event -> saysNotFitted(event.inspection(), site, element, tables))
-        .map(Event.Inspected::when)
+        .map(LookEvent.Inspected::when)
         .max(Moment.LAST_CERTAIN)
         .map(when -> missing(site, when.date()));
   }

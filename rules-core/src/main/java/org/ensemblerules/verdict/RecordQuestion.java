@@ -20,7 +20,12 @@ import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Contradiction;
 import org.ensemblerules.history.Contradictions;
+import org.ensemblerules.history.EndEvent;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.ExposureEvent;
+import org.ensemblerules.history.LookEvent;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.source.Edition;
 
 /** Does the record contradict itself, the calendar or the kind of element? Has service ended? */
@@ -70,10 +75,10 @@ final class RecordQuestion {
   }
 
   private static void endOfService(CaseFile file, Consumer<Reason> reasons) {
-    for (Event.Retired retired : file.history().events(Event.Retired.class)) {
+    for (EndEvent.Retired retired : file.history().events(EndEvent.Retired.class)) {
       ended(file, retired, "retired: " + retired.why(), reasons);
     }
-    for (Event.Disposed disposed : file.history().events(Event.Disposed.class)) {
+    for (EndEvent.Disposed disposed : file.history().events(EndEvent.Disposed.class)) {
       ended(file, disposed, "disposed of", reasons);
     }
   }
@@ -179,8 +184,9 @@ final class RecordQuestion {
 
   /** Whatever became known is of something on record, else it may be of something left out. */
   private static void identified(CaseFile file, Consumer<Reason> reasons) {
-    List<Event.Exposed> met = file.history().events(Event.Exposed.class);
-    for (Event.ExposureIdentified event : file.history().events(Event.ExposureIdentified.class)) {
+    List<ExposureEvent.Exposed> met = file.history().events(ExposureEvent.Exposed.class);
+    for (ExposureEvent.ExposureIdentified event :
+        file.history().events(ExposureEvent.ExposureIdentified.class)) {
       if (met.stream().noneMatch(each -> each.when().equals(event.met()))) {
         contradiction(
             "history " + event.name(),
@@ -192,7 +198,7 @@ final class RecordQuestion {
   }
 
   private static void outOfService(CaseFile file, Consumer<Reason> reasons) {
-    for (Event.TakenOut taken : file.evidence().outOfService()) {
+    for (UseEvent.TakenOut taken : file.evidence().outOfService()) {
       reasons.accept(
           reason(
               ReasonKind.OUT_OF_SERVICE,
@@ -201,14 +207,15 @@ final class RecordQuestion {
                   + ": "
                   + taken.why()
                   + "; not certainly back since"
-                  + file.evidence().howToOrder(taken.when(), Event.BackInService.class::isInstance),
+                  + file.evidence()
+                      .howToOrder(taken.when(), UseEvent.BackInService.class::isInstance),
               new Effect.Evaluate(Check.RETURN_TO_SERVICE, Scope.ELEMENT)));
     }
   }
 
   /** An alteration that the manufacturer is not known to have approved, and nobody looked at. */
   private static void alterations(CaseFile file, Consumer<Reason> reasons) {
-    for (Event.Modified altered : file.history().events(Event.Modified.class)) {
+    for (WorkEvent.Modified altered : file.history().events(WorkEvent.Modified.class)) {
       if (altered.approved() != YesNoUnknown.YES
           && !file.evidence().passedAfter(Check.EXPERT_EVALUATION, altered.when())) {
         reasons.accept(
@@ -224,7 +231,7 @@ final class RecordQuestion {
                         .howToOrder(
                             altered.when(),
                             event ->
-                                event instanceof Event.Checked done
+                                event instanceof LookEvent.Checked done
                                     && done.check() == Check.EXPERT_EVALUATION),
                 new Effect.Evaluate(Check.EXPERT_EVALUATION, Scope.ELEMENT)));
       }

@@ -17,7 +17,7 @@ import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
-import org.ensemblerules.history.Event;
+import org.ensemblerules.history.EndEvent;
 
 /**
  * Is a layer that was retired still in the element? It never returns, so what is in its place now
@@ -35,7 +35,7 @@ final class RetiredLayerQuestion {
   private RetiredLayerQuestion() {}
 
   static void ask(CaseFile file, Consumer<Reason> reasons) {
-    for (Event.LayerRetired gone : file.history().events(Event.LayerRetired.class)) {
+    for (EndEvent.LayerRetired gone : file.history().events(EndEvent.LayerRetired.class)) {
       boolean later = !gone.when().date().possiblyBy(file.asOf());
       if (!exists(file, gone.layer())) {
         reasons.accept(
@@ -61,7 +61,8 @@ final class RetiredLayerQuestion {
         .anyMatch(row -> row.site().layer().equals(Optional.of(layer)));
   }
 
-  private static void inItsPlace(CaseFile file, Event.LayerRetired gone, Consumer<Reason> reasons) {
+  private static void inItsPlace(
+      CaseFile file, EndEvent.LayerRetired gone, Consumer<Reason> reasons) {
     boolean placed = false;
     for (Map.Entry<LayerKind, Label> each : file.element().layerLabels().entrySet()) {
       LayerKind place = each.getKey();
@@ -93,7 +94,7 @@ final class RetiredLayerQuestion {
         || labeled.joinedIn().equals(Optional.of(layer));
   }
 
-  private static Same same(Event.LayerRetired gone, Label inItsPlace) {
+  private static Same same(EndEvent.LayerRetired gone, Label inItsPlace) {
     Optional<String> one = gone.identification().flatMap(RetiredLayerQuestion::bare);
     Optional<String> two = inItsPlace.identification().flatMap(RetiredLayerQuestion::bare);
     Optional<LocalDate> made = inItsPlace.manufactured().earliest();
@@ -123,7 +124,7 @@ final class RetiredLayerQuestion {
   /** Whoever identifies it names what was said of both, so that he identified no other. */
   private static void notShown(
       CaseFile file,
-      Event.LayerRetired gone,
+      EndEvent.LayerRetired gone,
       LayerKind place,
       Optional<Label> inItsPlace,
       Consumer<Reason> reasons) {
@@ -148,7 +149,7 @@ final class RetiredLayerQuestion {
     }
   }
 
-  private static String text(Event.LayerRetired gone) {
+  private static String text(EndEvent.LayerRetired gone) {
     return gone.layer()
         + gone.identification().map(id -> " " + id).orElse("")
         + " retired: "

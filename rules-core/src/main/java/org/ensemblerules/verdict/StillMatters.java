@@ -18,8 +18,12 @@ import org.ensemblerules.history.Contradiction;
 import org.ensemblerules.history.Contradictions;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Evidence;
+import org.ensemblerules.history.ExposureEvent;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.ruleset.RuleSet;
@@ -46,7 +50,7 @@ public final class StillMatters {
   private final LocalDate day;
   private final Set<Event> contradictory;
   private final Set<MarkedDate> inOrder;
-  private final List<Event.Checked> releases;
+  private final List<LookEvent.Checked> releases;
   private final List<TaskRow> afterUse;
   private final List<TaskRow> inRounds;
   private final RuleSet rules;
@@ -63,7 +67,7 @@ public final class StillMatters {
             .collect(ImmutableSet.toImmutableSet());
     this.inOrder = Contradictions.daysOfStatedOrder(file.history());
     this.releases =
-        file.history().events(Event.Checked.class).stream()
+        file.history().events(LookEvent.Checked.class).stream()
             .filter(done -> done.check() == Check.INCIDENT_RELEASE)
             .toList();
     List<TaskRow> tasks = rules.tables().tasks().rows(element);
@@ -106,14 +110,15 @@ public final class StillMatters {
         || isVouchedForLater(event)) {
       return false;
     }
-    if (event instanceof Event.Inspected done) {
+    if (event instanceof LookEvent.Inspected done) {
       return standsAlone(done)
           && foundNothing(done.inspection())
-          && isDoneAgain(done, evidence.counting(Event.Inspected.class), StillMatters::sameLook);
+          && isDoneAgain(
+              done, evidence.counting(LookEvent.Inspected.class), StillMatters::sameLook);
     }
-    if (event instanceof Event.Cleaned done) {
-      List<Event.Cleaned> alike =
-          evidence.counting(Event.Cleaned.class).stream()
+    if (event instanceof WorkEvent.Cleaned done) {
+      List<WorkEvent.Cleaned> alike =
+          evidence.counting(WorkEvent.Cleaned.class).stream()
               .filter(other -> sameWash(done, other) && isAfter(other, done))
               .toList();
       return done.answers().isEmpty()
@@ -122,27 +127,27 @@ public final class StillMatters {
           && isDoneAgain(done, alike, (one, other) -> true)
           && alike.stream().anyMatch(this::isSeen);
     }
-    return event instanceof Event.Checked done
+    return event instanceof LookEvent.Checked done
         && done.answers().isEmpty()
         && showsNothing(done)
-        && evidence.history().events(Event.Checked.class).stream()
+        && evidence.history().events(LookEvent.Checked.class).stream()
             .filter(other -> other.check() == done.check())
             .allMatch(other -> other.result() == CheckResult.PASSED && evidence.counts(other))
         && isDoneAgain(
             done,
-            evidence.counting(Event.Checked.class),
+            evidence.counting(LookEvent.Checked.class),
             (one, other) -> one.check() == other.check());
   }
 
   /** An inspection that another goes on with, or that goes on with another, stays with it. */
-  private boolean standsAlone(Event.Inspected done) {
+  private boolean standsAlone(LookEvent.Inspected done) {
     return done.completes().isEmpty()
-        && evidence.history().events(Event.Inspected.class).stream()
+        && evidence.history().events(LookEvent.Inspected.class).stream()
             .noneMatch(other -> other.completes().equals(Optional.of(done.when())));
   }
 
   /** What must follow a release counts from the first cleaning after it. */
-  private boolean mayFollowARelease(Event.Cleaned done) {
+  private boolean mayFollowARelease(WorkEvent.Cleaned done) {
     return releases.stream().anyMatch(release -> !isAfter(release, done));
   }
 
@@ -171,7 +176,7 @@ public final class StillMatters {
   }
 
   /** Alike in everything but the day, the occasion and who of a kind made it. */
-  private static boolean sameLook(Event.Inspected one, Event.Inspected other) {
+  private static boolean sameLook(LookEvent.Inspected one, LookEvent.Inspected other) {
     Inspection made = one.inspection();
     Inspection again = other.inspection();
     return again.kind() == made.kind()
@@ -181,13 +186,14 @@ public final class StillMatters {
         && new HashSet<>(again.outcomes()).equals(new HashSet<>(made.outcomes()));
   }
 
-  private static boolean sameWash(Event.Cleaned one, Event.Cleaned other) {
+  private static boolean sameWash(WorkEvent.Cleaned one, WorkEvent.Cleaned other) {
     return one.kind() == other.kind() && one.layers().equals(other.layers());
   }
 
   /** Whether an inspection that counts came on a later day. */
   private boolean isSeen(Event work) {
-    return evidence.counting(Event.Inspected.class).stream().anyMatch(look -> isAfter(look, work));
+    return evidence.counting(LookEvent.Inspected.class).stream()
+        .anyMatch(look -> isAfter(look, work));
   }
 
   private boolean showsNothing(Event event) {
@@ -212,12 +218,13 @@ public final class StillMatters {
    * to the shelf or anything that stays on record in between: then the first of them says it all.
    */
   private boolean isLookedAfter(Event event, List<Event> whole, List<Event> kept) {
-    return event instanceof Event.Used used
+    return event instanceof UseEvent.Used used
         && used.when().date() instanceof MarkedDate.Day
         && used.when().date().certainlyBy(day)
         && !contradictory.contains(used)
         && !inOrder.contains(used.when().date())
-        && kept.stream().anyMatch(look -> look instanceof Event.Inspected && answers(look, used))
+        && kept.stream()
+            .anyMatch(look -> look instanceof LookEvent.Inspected && answers(look, used))
         && afterUse.stream()
             .allMatch(
                 row ->
@@ -237,7 +244,7 @@ public final class StillMatters {
   private boolean discharges(Discharge doneBy, Event event) {
     return doneBy.asksFor(event)
         || (doneBy instanceof Discharge.Inspected asked
-            && event instanceof Event.Inspected done
+            && event instanceof LookEvent.Inspected done
             && rules
                 .tables()
                 .criteria()
@@ -245,14 +252,14 @@ public final class StillMatters {
   }
 
   private static boolean putsToUse(Event event) {
-    return event instanceof Event.Issued
-        || event instanceof Event.Used
-        || event instanceof Event.Exposed;
+    return event instanceof UseEvent.Issued
+        || event instanceof UseEvent.Used
+        || event instanceof ExposureEvent.Exposed;
   }
 
   /** Uses and what they met aside, whatever may be of the days from one event to another. */
   private static boolean isBetween(Event first, Event event, Event last) {
-    return Stream.of(Event.Used.class, Event.Exposed.class, Event.Found.class)
+    return Stream.of(UseEvent.Used.class, ExposureEvent.Exposed.class, LookEvent.Found.class)
             .noneMatch(kind -> kind.isInstance(event))
         && !event.equals(first)
         && !isAfter(first, event)

@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Scope;
-import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.strength.Judge;
 import org.ensemblerules.strength.MethodRow;
@@ -26,7 +26,7 @@ final class TestQuestion {
   private TestQuestion() {}
 
   static void ask(CaseFile file, Consumer<Reason> reasons) {
-    for (Event.Tested tested : file.history().events(Event.Tested.class)) {
+    for (LookEvent.Tested tested : file.history().events(LookEvent.Tested.class)) {
       TestReport report = tested.report();
       if (report.element() != file.element().kind() || report.use() != file.element().use()) {
         reasons.accept(
@@ -50,7 +50,7 @@ final class TestQuestion {
 
   private static void judge(
       CaseFile file,
-      Event.Tested tested,
+      LookEvent.Tested tested,
       Purpose purpose,
       Optional<Row> policy,
       Consumer<Reason> reasons) {
@@ -86,7 +86,7 @@ final class TestQuestion {
    * Whatever a destructive test came to, the element that its specimens were cut from is gone.
    * While nobody says which that was, it may be this one.
    */
-  private static Optional<Reason> specimensCut(CaseFile file, Event.Tested tested) {
+  private static Optional<Reason> specimensCut(CaseFile file, LookEvent.Tested tested) {
     Optional<SpecimenOrigin> origin = tested.report().origin();
     return file.tables()
         .strength()
@@ -109,7 +109,7 @@ final class TestQuestion {
                         : new Effect.Evaluate(Check.RECORD_CORRECTION, Scope.ELEMENT)));
   }
 
-  private static String settledBy(Event.Tested tested) {
+  private static String settledBy(LookEvent.Tested tested) {
     return "; settled by " + Check.EXPERT_EVALUATION + " passed for " + tested.failure();
   }
 
@@ -131,7 +131,7 @@ final class TestQuestion {
   }
 
   private static Reason reason(
-      ReasonKind kind, Optional<Row> row, Event.Tested tested, String what, Effect effect) {
+      ReasonKind kind, Optional<Row> row, LookEvent.Tested tested, String what, Effect effect) {
     TestReport report = tested.report();
     return new Reason(
         kind,

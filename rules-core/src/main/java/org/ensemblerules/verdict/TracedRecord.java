@@ -16,7 +16,11 @@ import org.ensemblerules.effect.Task;
 import org.ensemblerules.fieldcheck.StrongerRow;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.ExposureEvent;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Transfer;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.schedule.Discharge;
 import org.ensemblerules.schedule.TaskRow;
@@ -65,20 +69,20 @@ final class TracedRecord {
         .evidenceTables()
         .task(event)
         .ifPresent(task -> event.doer().ifPresent(doer -> did(task, doer)));
-    if (event instanceof Event.Inspected inspected) {
+    if (event instanceof LookEvent.Inspected inspected) {
       inspections.add(inspected.inspection().kind());
-    } else if (event instanceof Event.Exposed exposed) {
+    } else if (event instanceof ExposureEvent.Exposed exposed) {
       met.add(exposed.to());
-    } else if (event instanceof Event.ExposureIdentified identified) {
+    } else if (event instanceof ExposureEvent.ExposureIdentified identified) {
       met.add(identified.as());
-    } else if (event instanceof Event.Moved moved) {
+    } else if (event instanceof UseEvent.Moved moved) {
       back.add(moved.transfer());
       moved.transfer().endedBy().ifPresent(back::add);
-    } else if (event instanceof Event.Cleaned) {
+    } else if (event instanceof WorkEvent.Cleaned) {
       washed = true;
-    } else if (event instanceof Event.Checked check) {
+    } else if (event instanceof LookEvent.Checked check) {
       checked.add(check.check());
-    } else if (event instanceof Event.Tested tested) {
+    } else if (event instanceof LookEvent.Tested tested) {
       properties.add(tested.report().property());
       methods.add(tested.report().method());
     }

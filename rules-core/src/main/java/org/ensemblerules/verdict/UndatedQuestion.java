@@ -12,7 +12,10 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.ExposureEvent;
 import org.ensemblerules.history.Judgment;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 
 /**
  * Is something without a date that must be answered by what comes after it? Nothing certainly comes
@@ -49,13 +52,13 @@ final class UndatedQuestion {
   }
 
   private static boolean mustBeFollowed(Event event) {
-    return event instanceof Event.Issued
-        || event instanceof Event.Used
-        || event instanceof Event.Exposed
-        || (event instanceof Event.Moved moved
+    return event instanceof UseEvent.Issued
+        || event instanceof UseEvent.Used
+        || event instanceof ExposureEvent.Exposed
+        || (event instanceof UseEvent.Moved moved
             && (moved.transfer().comesBack() || moved.transfer().endedBy().isPresent()))
-        || event instanceof Event.TakenOut
-        || (event instanceof Event.Modified altered && altered.approved() != YesNoUnknown.YES);
+        || event instanceof UseEvent.TakenOut
+        || (event instanceof WorkEvent.Modified altered && altered.approved() != YesNoUnknown.YES);
   }
 
   private static Reason reason(Optional<Finding> finding, String what) {

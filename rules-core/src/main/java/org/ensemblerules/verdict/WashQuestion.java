@@ -9,9 +9,9 @@ import org.ensemblerules.care.WashDeviation;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
-import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Judgment;
 import org.ensemblerules.history.LoosenedWash;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.source.Row;
 
 /**
@@ -25,7 +25,7 @@ final class WashQuestion {
     for (LoosenedWash wash : file.evidence().loosened()) {
       reasons.accept(reason(ReasonKind.LIMIT_LOOSENED, wash.limit().by(), wash.text()));
     }
-    for (Event.Cleaned done : file.history().events(Event.Cleaned.class)) {
+    for (WorkEvent.Cleaned done : file.history().events(WorkEvent.Cleaned.class)) {
       // A wash of which no particulars are known keeps the limits that its doer says it kept.
       boolean keptAll = done.limitsKept() && done.wash().isEmpty();
       if (!keptAll

@@ -13,6 +13,7 @@ import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.inspection.Inspection;
 
 /** Cases to judge: a fit one with up to four changes, some harmless and some not. */
@@ -89,10 +90,10 @@ public final class ArbitrariesOfCases {
                       each ->
                           (random.nextBoolean() ? first : second)
                               .outcome(each.criterion(), each.outcome()));
-              Event.Inspected begun = new Event.Inspected(first.build(), random.nextInt(3));
+              LookEvent.Inspected begun = new LookEvent.Inspected(first.build(), random.nextInt(3));
               return List.of(
                   begun,
-                  new Event.Inspected(
+                  new LookEvent.Inspected(
                       second.build(),
                       random.nextInt(4),
                       Optional.of(begun.when()).filter(when -> named)));
@@ -136,7 +137,8 @@ public final class ArbitrariesOfCases {
                   String id = "S" + number;
                   List<Event> events = new ArrayList<>();
                   events.add(
-                      new Event.Found(ArbitrariesOfFindings.covered(row, id, MarkedDate.of(day))));
+                      new LookEvent.Found(
+                          ArbitrariesOfFindings.covered(row, id, MarkedDate.of(day))));
                   events.addAll(
                       Settling.of(
                           new FindingId(id), row.effect(), row.afterward(), day.plusDays(1)));

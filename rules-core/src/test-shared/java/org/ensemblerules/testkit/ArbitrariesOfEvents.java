@@ -34,9 +34,15 @@ import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
+import org.ensemblerules.history.DecisionEvent;
+import org.ensemblerules.history.EndEvent;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.ExposureEvent;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Transfer;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
@@ -92,9 +98,10 @@ public final class ArbitrariesOfEvents {
   public static Arbitrary<Event> on(ElementKind element) {
     return Arbitraries.frequencyOf(
         Tuple.of(4, done()),
-        Tuple.of(2, ArbitrariesOfFindings.on(element).map(Event.Found::new)),
-        Tuple.of(2, ArbitrariesOfInspections.of(element).map(made -> new Event.Inspected(made, 0))),
-        Tuple.of(1, ArbitrariesOfDates.moments().map(Event.Used::new)),
+        Tuple.of(2, ArbitrariesOfFindings.on(element).map(LookEvent.Found::new)),
+        Tuple.of(
+            2, ArbitrariesOfInspections.of(element).map(made -> new LookEvent.Inspected(made, 0))),
+        Tuple.of(1, ArbitrariesOfDates.moments().map(UseEvent.Used::new)),
         Tuple.of(1, endless()),
         Tuple.of(2, elsewhere()),
         Tuple.of(2, byLamp()),
@@ -117,13 +124,13 @@ public final class ArbitrariesOfEvents {
             Arbitraries.of(true, false),
             doers(),
             answers())
-        .as(Event.Repaired::new);
+        .as(WorkEvent.Repaired::new);
   }
 
   private static Arbitrary<Event> cleaned() {
     return Combinators.combine(
             ArbitrariesOfDates.moments(), Arbitraries.of(CleaningKind.class), doers(), answers())
-        .as(Event.Cleaned::whole);
+        .as(WorkEvent.Cleaned::whole);
   }
 
   private static Arbitrary<Event> washed() {
@@ -144,7 +151,7 @@ public final class ArbitrariesOfEvents {
             washedLayers(),
             Arbitraries.of(true, true, false),
             washes.optional())
-        .as(Event.Cleaned::new);
+        .as(WorkEvent.Cleaned::new);
   }
 
   /** Checks that count only under conditions, or measure something. */
@@ -171,7 +178,7 @@ public final class ArbitrariesOfEvents {
             Arbitraries.of(true, false),
             conditions,
             Arbitraries.of("1.5", "2").map(inch -> Quantity.of(inch, Unit.INCH)).optional())
-        .as(Event.Checked::new);
+        .as(LookEvent.Checked::new);
   }
 
   /**
@@ -197,7 +204,7 @@ public final class ArbitrariesOfEvents {
             answers())
         .as(
             (when, element, values, origin, ids) ->
-                new Event.Tested(
+                new LookEvent.Tested(
                     when,
                     FrozenMeasures.PRODUCT,
                     TestReport.builder(
@@ -225,7 +232,7 @@ public final class ArbitrariesOfEvents {
             Arbitraries.of(true, false),
             Arbitraries.just(Map.<Condition, ConditionValue>of()),
             Arbitraries.just(Optional.<Quantity>empty()))
-        .as(Event.Checked::new);
+        .as(LookEvent.Checked::new);
   }
 
   /**
@@ -236,7 +243,9 @@ public final class ArbitrariesOfEvents {
   public static Arbitrary<Event> failed() {
     return Combinators.combine(
             ArbitrariesOfDates.moments(), Arbitraries.of(Check.class), doers(), answers())
-        .as((when, check, by, ids) -> new Event.Checked(when, check, CheckResult.FAILED, by, ids));
+        .as(
+            (when, check, by, ids) ->
+                new LookEvent.Checked(when, check, CheckResult.FAILED, by, ids));
   }
 
   /**
@@ -255,13 +264,14 @@ public final class ArbitrariesOfEvents {
         .flatAs(
             (when, exposure, transfer, approved, layer) ->
                 Arbitraries.frequency(
-                    Tuple.of(2, new Event.Exposed(when, exposure)),
-                    Tuple.of(1, new Event.Moved(when, transfer, "Station 2")),
-                    Tuple.of(1, new Event.Modified(when, "a pocket added", approved)),
-                    Tuple.of(1, new Event.TakenOut(when, "sent away")),
-                    Tuple.of(1, new Event.AuthorityDecided(when, "The chief", "serves", "told")),
+                    Tuple.of(2, new ExposureEvent.Exposed(when, exposure)),
+                    Tuple.of(1, new UseEvent.Moved(when, transfer, "Station 2")),
+                    Tuple.of(1, new WorkEvent.Modified(when, "a pocket added", approved)),
+                    Tuple.of(1, new UseEvent.TakenOut(when, "sent away")),
+                    Tuple.of(
+                        1, new DecisionEvent.AuthorityDecided(when, "The chief", "serves", "told")),
                     Tuple.of(1, layer),
-                    Tuple.of(1, new Event.BackInService(when))));
+                    Tuple.of(1, new UseEvent.BackInService(when))));
   }
 
   /**
@@ -276,7 +286,7 @@ public final class ArbitrariesOfEvents {
             Arbitraries.of(Effects.all().stream().filter(Effect::keepsOut).toList()))
         .as(
             (when, id, effect) ->
-                new Event.InspectorDecided(
+                new DecisionEvent.InspectorDecided(
                     when,
                     id,
                     Site.of(Part.WHOLE_ELEMENT),
@@ -295,7 +305,7 @@ public final class ArbitrariesOfEvents {
             ArbitrariesOfDates.moments(),
             Arbitraries.of(LayerKind.class),
             Arbitraries.of("Lot 1", "LOT-1", "Lot 2").optional(0.7))
-        .as((when, layer, lot) -> new Event.LayerRetired(when, layer, lot, "worn out"));
+        .as((when, layer, lot) -> new EndEvent.LayerRetired(when, layer, lot, "worn out"));
   }
 
   private static Arbitrary<Event> endless() {
@@ -303,11 +313,11 @@ public final class ArbitrariesOfEvents {
         .flatMap(
             when ->
                 Arbitraries.frequency(
-                    Tuple.of(3, new Event.Issued(when, "Member 7")),
-                    Tuple.of(1, new Event.Issued(when, "Member 8")),
-                    Tuple.of(4, new Event.Returned(when)),
-                    Tuple.of(2, new Event.Retired(when, "worn out")),
-                    Tuple.of(2, new Event.Disposed(when, "cut up"))));
+                    Tuple.of(3, new UseEvent.Issued(when, "Member 7")),
+                    Tuple.of(1, new UseEvent.Issued(when, "Member 8")),
+                    Tuple.of(4, new UseEvent.Returned(when)),
+                    Tuple.of(2, new EndEvent.Retired(when, "worn out")),
+                    Tuple.of(2, new EndEvent.Disposed(when, "cut up"))));
   }
 
   /**
@@ -322,11 +332,11 @@ public final class ArbitrariesOfEvents {
 
   private static Event withoutDate(Event event) {
     Moment never = Moment.on(MarkedDate.unknown());
-    if (event instanceof Event.Repaired done) {
-      return new Event.Repaired(
+    if (event instanceof WorkEvent.Repaired done) {
+      return new WorkEvent.Repaired(
           never, done.repairClass(), done.replaced(), done.by(), done.answers());
-    } else if (event instanceof Event.Cleaned done) {
-      return new Event.Cleaned(
+    } else if (event instanceof WorkEvent.Cleaned done) {
+      return new WorkEvent.Cleaned(
           never,
           done.kind(),
           done.by(),
@@ -334,8 +344,8 @@ public final class ArbitrariesOfEvents {
           done.layers(),
           done.limitsKept(),
           done.wash());
-    } else if (event instanceof Event.Checked done) {
-      return new Event.Checked(
+    } else if (event instanceof LookEvent.Checked done) {
+      return new LookEvent.Checked(
           never,
           done.check(),
           done.result(),
@@ -344,36 +354,37 @@ public final class ArbitrariesOfEvents {
           done.afterWork(),
           done.conditions(),
           done.measured());
-    } else if (event instanceof Event.Tested done) {
-      return new Event.Tested(
+    } else if (event instanceof LookEvent.Tested done) {
+      return new LookEvent.Tested(
           never, done.product(), done.report(), done.purpose(), done.rule(), done.answers());
-    } else if (event instanceof Event.Retired done) {
-      return new Event.Retired(never, done.why());
-    } else if (event instanceof Event.LayerRetired done) {
-      return new Event.LayerRetired(never, done.layer(), done.identification(), done.why());
-    } else if (event instanceof Event.Issued done) {
-      return new Event.Issued(never, done.holder());
-    } else if (event instanceof Event.Exposed done) {
-      return new Event.Exposed(never, done.to());
-    } else if (event instanceof Event.Moved done) {
-      return new Event.Moved(never, done.transfer(), done.to());
-    } else if (event instanceof Event.Modified done) {
-      return new Event.Modified(never, done.what(), done.approved());
-    } else if (event instanceof Event.InspectorDecided done) {
-      return new Event.InspectorDecided(
+    } else if (event instanceof EndEvent.Retired done) {
+      return new EndEvent.Retired(never, done.why());
+    } else if (event instanceof EndEvent.LayerRetired done) {
+      return new EndEvent.LayerRetired(never, done.layer(), done.identification(), done.why());
+    } else if (event instanceof UseEvent.Issued done) {
+      return new UseEvent.Issued(never, done.holder());
+    } else if (event instanceof ExposureEvent.Exposed done) {
+      return new ExposureEvent.Exposed(never, done.to());
+    } else if (event instanceof UseEvent.Moved done) {
+      return new UseEvent.Moved(never, done.transfer(), done.to());
+    } else if (event instanceof WorkEvent.Modified done) {
+      return new WorkEvent.Modified(never, done.what(), done.approved());
+    } else if (event instanceof DecisionEvent.InspectorDecided done) {
+      return new DecisionEvent.InspectorDecided(
           never, done.id(), done.site(), done.effect(), done.by(), done.why());
-    } else if (event instanceof Event.DecisionWithdrawn done) {
-      return new Event.DecisionWithdrawn(never, done.decision(), done.by(), done.why());
-    } else if (event instanceof Event.AuthorityDecided done) {
-      return new Event.AuthorityDecided(never, done.authority(), done.decision(), done.why());
-    } else if (event instanceof Event.TakenOut done) {
-      return new Event.TakenOut(never, done.why());
-    } else if (event instanceof Event.BackInService) {
-      return new Event.BackInService(never);
-    } else if (event instanceof Event.Returned) {
-      return new Event.Returned(never);
+    } else if (event instanceof DecisionEvent.DecisionWithdrawn done) {
+      return new DecisionEvent.DecisionWithdrawn(never, done.decision(), done.by(), done.why());
+    } else if (event instanceof DecisionEvent.AuthorityDecided done) {
+      return new DecisionEvent.AuthorityDecided(
+          never, done.authority(), done.decision(), done.why());
+    } else if (event instanceof UseEvent.TakenOut done) {
+      return new UseEvent.TakenOut(never, done.why());
+    } else if (event instanceof UseEvent.BackInService) {
+      return new UseEvent.BackInService(never);
+    } else if (event instanceof UseEvent.Returned) {
+      return new UseEvent.Returned(never);
     }
-    return new Event.Used(never);
+    return new UseEvent.Used(never);
   }
 
   private static Arbitrary<Set<FindingId>> answers() {
@@ -391,24 +402,24 @@ public final class ArbitrariesOfEvents {
         .flatMap(
             when ->
                 Arbitraries.of(
-                    List.of(new Event.Issued(when, "Member 7")),
+                    List.of(new UseEvent.Issued(when, "Member 7")),
                     List.of(
-                        new Event.Returned(when),
-                        new Event.Issued(Moment.on(MarkedDate.of(FitGear.AS_OF)), "Member 9")),
+                        new UseEvent.Returned(when),
+                        new UseEvent.Issued(Moment.on(MarkedDate.of(FitGear.AS_OF)), "Member 9")),
                     List.of(
-                        new Event.Exposed(when, Exposure.ORDINARY_SOILING),
-                        Event.Cleaned.whole(
+                        new ExposureEvent.Exposed(when, Exposure.ORDINARY_SOILING),
+                        WorkEvent.Cleaned.whole(
                             Moment.on(MarkedDate.of(FitGear.AS_OF)),
                             CleaningKind.ADVANCED,
                             People.permitted(Task.ADVANCED_CLEANING),
                             Set.of())),
-                    List.of(new Event.Moved(when, Transfer.TO_STATION, "Station 3")),
-                    List.of(new Event.Modified(when, "a name tape sewn on", YesNoUnknown.YES)),
+                    List.of(new UseEvent.Moved(when, Transfer.TO_STATION, "Station 3")),
+                    List.of(new WorkEvent.Modified(when, "a name tape sewn on", YesNoUnknown.YES)),
                     List.of(
-                        new Event.TakenOut(when, "stored"),
-                        new Event.BackInService(Moment.on(MarkedDate.of(FitGear.AS_OF)))),
-                    List.of(new Event.Returned(when)),
-                    List.of(new Event.Used(when))));
+                        new UseEvent.TakenOut(when, "stored"),
+                        new UseEvent.BackInService(Moment.on(MarkedDate.of(FitGear.AS_OF)))),
+                    List.of(new UseEvent.Returned(when)),
+                    List.of(new UseEvent.Used(when))));
   }
 
   private static Arbitrary<WashedLayers> washedLayers() {

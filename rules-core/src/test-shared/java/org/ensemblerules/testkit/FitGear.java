@@ -19,7 +19,10 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
@@ -182,10 +185,10 @@ public final class FitGear {
    */
   public static GearCase fit(ElementKind kind) {
     List<Event> events = new ArrayList<>();
-    events.add(new Event.Issued(Moment.on(MarkedDate.of(IN_SERVICE)), "Member 7"));
+    events.add(new UseEvent.Issued(Moment.on(MarkedDate.of(IN_SERVICE)), "Member 7"));
     for (LocalDate day : CLEANED) {
       events.add(
-          Event.Cleaned.whole(
+          WorkEvent.Cleaned.whole(
               Moment.on(MarkedDate.of(day)),
               CleaningKind.ADVANCED,
               People.permitted(Task.ADVANCED_CLEANING),
@@ -193,7 +196,7 @@ public final class FitGear {
     }
     for (InspectionKind inspection : inspections(kind)) {
       if (inspection != InspectionKind.ROUTINE) {
-        events.add(new Event.Inspected(inspection(inspection, kind, LAST_ADVANCED).build(), 0));
+        events.add(new LookEvent.Inspected(inspection(inspection, kind, LAST_ADVANCED).build(), 0));
       }
     }
     return new GearCase(

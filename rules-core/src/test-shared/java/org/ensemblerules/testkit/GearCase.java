@@ -10,6 +10,7 @@ import org.ensemblerules.defect.Finding;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.source.Row;
@@ -57,7 +58,7 @@ public record GearCase(
    */
   public List<Event> happened() {
     return Stream.concat(
-            events.stream(), inspections.stream().map(made -> new Event.Inspected(made, 0)))
+            events.stream(), inspections.stream().map(made -> new LookEvent.Inspected(made, 0)))
         .toList();
   }
 
@@ -129,7 +130,7 @@ public record GearCase(
   public GearCase neverInspected() {
     return new GearCase(
         element,
-        events.stream().filter(event -> !(event instanceof Event.Inspected)).toList(),
+        events.stream().filter(event -> !(event instanceof LookEvent.Inspected)).toList(),
         List.of(),
         findings,
         asOf);
@@ -141,12 +142,12 @@ public record GearCase(
    *
    * @return the event, which may be among those made last
    */
-  public Optional<Event.Inspected> lastInspected() {
+  public Optional<LookEvent.Inspected> lastInspected() {
     return happened().stream()
-        .filter(Event.Inspected.class::isInstance)
-        .map(Event.Inspected.class::cast)
+        .filter(LookEvent.Inspected.class::isInstance)
+        .map(LookEvent.Inspected.class::cast)
         .filter(made -> made.when().date().possiblyBy(asOf))
-        .max(Comparator.comparing(Event.Inspected::when, Moment.LAST_CERTAIN));
+        .max(Comparator.comparing(LookEvent.Inspected::when, Moment.LAST_CERTAIN));
   }
 
   /**
@@ -156,12 +157,12 @@ public record GearCase(
    * @param other what takes its place, with the same order in its day
    * @return the changed case
    */
-  public GearCase instead(Event.Inspected one, Inspection other) {
+  public GearCase instead(LookEvent.Inspected one, Inspection other) {
     List<Event> all = new ArrayList<>(happened());
     all.replaceAll(
         each ->
             each.equals(one)
-                ? new Event.Inspected(other, one.orderInDay(), one.completes())
+                ? new LookEvent.Inspected(other, one.orderInDay(), one.completes())
                 : each);
     return new GearCase(element, all, List.of(), findings, asOf);
   }

@@ -14,7 +14,9 @@ import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.WorkEvent;
 
 /** Does for a finding what it calls for, by permitted people, one thing a day. */
 public final class Settling {
@@ -47,7 +49,7 @@ public final class Settling {
   private void carryOut(Effect effect) {
     if (effect instanceof Effect.Clean clean) {
       Task task = Task.of(clean.kind());
-      events.add(Event.Cleaned.whole(next(), clean.kind(), People.permitted(task), answers));
+      events.add(WorkEvent.Cleaned.whole(next(), clean.kind(), People.permitted(task), answers));
     } else if (effect instanceof Effect.Repair repair) {
       repair(repair.repairClass(), false);
     } else if (effect instanceof Effect.ReplacePart replace) {
@@ -62,7 +64,7 @@ public final class Settling {
       if (evaluate.check() == Check.INCIDENT_RELEASE) {
         // What was kept as it was found is cleaned before it is inspected.
         events.add(
-            Event.Cleaned.whole(
+            WorkEvent.Cleaned.whole(
                 next(), CleaningKind.ADVANCED, People.permitted(Task.ADVANCED_CLEANING), Set.of()));
       }
     }
@@ -70,13 +72,14 @@ public final class Settling {
 
   private void repair(RepairClass repairClass, boolean replaced) {
     Task task = Task.of(repairClass);
-    events.add(new Event.Repaired(next(), repairClass, replaced, People.permitted(task), answers));
+    events.add(
+        new WorkEvent.Repaired(next(), repairClass, replaced, People.permitted(task), answers));
   }
 
   private void pass(Check check) {
     Task task = FrozenRules.rules().tables().checks().row(check).task();
     events.add(
-        new Event.Checked(next(), check, CheckResult.PASSED, People.permitted(task), answers));
+        new LookEvent.Checked(next(), check, CheckResult.PASSED, People.permitted(task), answers));
   }
 
   private Moment next() {

@@ -14,6 +14,7 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.issue.Whereabouts;
 import org.ensemblerules.repair.CostPolicy;
 import org.ensemblerules.repair.CostView;
@@ -46,7 +47,8 @@ class CareSoFarTest {
   }
 
   private static Event cleaned(String on, CleaningKind kind) {
-    return Event.Cleaned.whole(Moment.on(MarkedDate.parse(on)), kind, People.DEPARTMENT, Set.of());
+    return WorkEvent.Cleaned.whole(
+        Moment.on(MarkedDate.parse(on)), kind, People.DEPARTMENT, Set.of());
   }
 
   @Test
@@ -56,7 +58,7 @@ class CareSoFarTest {
             .with(cleaned("2024-03-01", CleaningKind.SPECIALIZED))
             .with(cleaned("2025-03-01", CleaningKind.ADVANCED))
             .with(
-                new Event.Repaired(
+                new WorkEvent.Repaired(
                     Moment.on(MarkedDate.parse("2024-02-01")),
                     RepairClass.BASIC,
                     false,

@@ -29,7 +29,7 @@ import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.GoesTo;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
-import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.issue.JudgedElement;
 import org.ensemblerules.issue.Member;
 import org.ensemblerules.issue.SetCheck;
@@ -277,9 +277,9 @@ class FleetLawsProperties {
                                     .kept()
                                     .assessment()
                                     .history()
-                                    .events(Event.Found.class)
+                                    .events(LookEvent.Found.class)
                                     .stream()
-                                    .map(Event.Found::finding))
+                                    .map(LookEvent.Found::finding))
                             .map(Finding::id)
                             .distinct()
                             .count())

@@ -11,9 +11,10 @@ import java.util.stream.Stream;
 import org.ensemblerules.effect.Destination;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
-import org.ensemblerules.history.Event;
+import org.ensemblerules.history.EndEvent;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Transfer;
+import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.issue.JudgedElement;
 import org.ensemblerules.issue.SafetyNotice;
 import org.ensemblerules.issue.Whereabouts;
@@ -47,8 +48,8 @@ class TodayTest {
     GearCase gone =
         HELMET
             .inspectedBy(List.of())
-            .with(new Event.Retired(on("2024-02-01"), "worn"))
-            .with(new Event.Disposed(on("2024-02-02"), "cut up"));
+            .with(new EndEvent.Retired(on("2024-02-01"), "worn"))
+            .with(new EndEvent.Disposed(on("2024-02-02"), "cut up"));
     assertThat(today(Fleets.judged(HELMET, MEMBER), Fleets.judged(gone, MEMBER)).size()).isZero();
   }
 
@@ -56,8 +57,8 @@ class TodayTest {
   void whatWasUsedAfterItWasDisposedOfIsOnAList() {
     GearCase gone =
         HELMET
-            .with(new Event.Disposed(on("2024-02-02"), "cut up"))
-            .with(new Event.Used(on("2024-03-02")));
+            .with(new EndEvent.Disposed(on("2024-02-02"), "cut up"))
+            .with(new UseEvent.Used(on("2024-03-02")));
     JudgedElement judged = Fleets.judged(gone, MEMBER);
     assertThat(judged.isGone()).isFalse();
     assertThat(today(judged).size()).isEqualTo(1);
@@ -65,7 +66,7 @@ class TodayTest {
 
   @Test
   void anEntryTellsWhereSinceWhenAndWhatIsFirst() {
-    GearCase out = HELMET.with(new Event.TakenOut(on("2024-06-03"), "waits for a part"));
+    GearCase out = HELMET.with(new UseEvent.TakenOut(on("2024-06-03"), "waits for a part"));
     Today today = today(Fleets.judged(out, MEMBER));
     TodayEntry entry = today.lists().values().iterator().next().get(0);
     assertThat(entry.since()).hasValue(LocalDate.of(2024, 6, 3));
@@ -96,7 +97,7 @@ class TodayTest {
 
   @Test
   void whatIsAwayTellsSinceWhenAndHowLate() {
-    GearCase lent = HELMET.with(new Event.Moved(on("2024-05-01"), Transfer.LENT, "Neighbors"));
+    GearCase lent = HELMET.with(new UseEvent.Moved(on("2024-05-01"), Transfer.LENT, "Neighbors"));
     Whereabouts promised =
         new Whereabouts(
             Optional.of("Member 7"),
@@ -113,7 +114,7 @@ class TodayTest {
     assertThat(Stream.of(late.get(0), open.get(0)).sorted())
         .containsExactly(open.get(0), late.get(0));
     GearCase back =
-        lent.with(new Event.Moved(on("2024-05-20"), Transfer.BACK_FROM_LOAN, "Station 1"));
+        lent.with(new UseEvent.Moved(on("2024-05-20"), Transfer.BACK_FROM_LOAN, "Station 1"));
     assertThat(AwayEntry.of(FrozenRules.rules(), Fleets.judged(back, promised))).isEmpty();
   }
 
@@ -126,7 +127,7 @@ class TodayTest {
         .isInstanceOf(Clearing.MayNot.class);
     assertThat(ToClear.of(Fleets.judged(HELMET, MEMBER)).by(FrozenRules.rules(), People.DEPARTMENT))
         .isEqualTo(new Clearing.Nothing());
-    GearCase lent = HELMET.with(new Event.Moved(on("2024-05-01"), Transfer.LENT, "Neighbors"));
+    GearCase lent = HELMET.with(new UseEvent.Moved(on("2024-05-01"), Transfer.LENT, "Neighbors"));
     assertThat(ToClear.of(Fleets.judged(lent, MEMBER)).by(FrozenRules.rules(), People.DEPARTMENT))
         .isEqualTo(new Clearing.Nothing());
   }

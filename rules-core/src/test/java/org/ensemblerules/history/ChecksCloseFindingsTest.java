@@ -86,7 +86,7 @@ class ChecksCloseFindingsTest {
   }
 
   private static Event cleaned(String on) {
-    return Event.Cleaned.whole(
+    return WorkEvent.Cleaned.whole(
         Moment.on(MarkedDate.parse(on)),
         CleaningKind.ADVANCED,
         People.permitted(Task.ADVANCED_CLEANING),
@@ -98,7 +98,7 @@ class ChecksCloseFindingsTest {
         FitGear.inspection(
                 InspectionKind.ADVANCED, ElementKind.COAT, MarkedDate.parse(on), People.DEPARTMENT)
             .build();
-    return new Event.Inspected(made, 0);
+    return new LookEvent.Inspected(made, 0);
   }
 
   @Test
@@ -113,7 +113,7 @@ class ChecksCloseFindingsTest {
     OpenFindingsFixture held =
         found("WHOLE_ELEMENT", DefectKind.INJURY_TO_WEARER, new Extent.NotMeasured(), "2024-01-01")
             .checked("2024-02-10", 0, Check.INCIDENT_RELEASE, CheckResult.PASSED, People.DEPARTMENT)
-            .with(new Event.Inspected(empty, 0));
+            .with(new LookEvent.Inspected(empty, 0));
     assertThat(held.open()).hasSize(1);
   }
 
@@ -270,7 +270,7 @@ class ChecksCloseFindingsTest {
   @Test
   void aRepairOfSomethingElseSettlesNoFailure() {
     Event other =
-        new Event.Repaired(
+        new WorkEvent.Repaired(
             Moment.on(MarkedDate.parse("2024-02-01")),
             RepairClass.ADVANCED,
             false,
@@ -301,11 +301,11 @@ class ChecksCloseFindingsTest {
             Set.<FindingId>of(),
             Set.of(OpenFindingsFixture.ID),
             Set.of(OpenFindingsFixture.ID, new FindingId("F2")))) {
-      Event.Checked failed =
-          new Event.Checked(when, Check.SEAM_PULL, CheckResult.FAILED, People.PROVIDER, named);
+      LookEvent.Checked failed =
+          new LookEvent.Checked(when, Check.SEAM_PULL, CheckResult.FAILED, People.PROVIDER, named);
       assertThat(failed.failure()).hasToString("failed:2024-01-02:SEAM_PULL");
       Event forTheFinding =
-          new Event.Checked(
+          new LookEvent.Checked(
               Moment.on(MarkedDate.parse("2024-01-03")),
               Check.EXPERT_EVALUATION,
               CheckResult.PASSED,

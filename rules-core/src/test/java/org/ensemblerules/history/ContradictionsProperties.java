@@ -45,15 +45,15 @@ class ContradictionsProperties {
 
   private static Event event(int kind, Moment when) {
     return switch (kind) {
-      case 0 -> new Event.Issued(when, "Member 7");
-      case 1 -> new Event.Issued(when, "Member 8");
-      case 2 -> new Event.Returned(when);
-      case 3 -> new Event.Moved(when, Transfer.LENT, "Station 2");
-      case 4 -> new Event.TakenOut(when, "stored");
-      case 5 -> new Event.BackInService(when);
-      case 6 -> new Event.Exposed(when, Exposure.UNKNOWN);
-      case 7 -> new Event.Retired(when, "worn out");
-      default -> new Event.Disposed(when, "cut up");
+      case 0 -> new UseEvent.Issued(when, "Member 7");
+      case 1 -> new UseEvent.Issued(when, "Member 8");
+      case 2 -> new UseEvent.Returned(when);
+      case 3 -> new UseEvent.Moved(when, Transfer.LENT, "Station 2");
+      case 4 -> new UseEvent.TakenOut(when, "stored");
+      case 5 -> new UseEvent.BackInService(when);
+      case 6 -> new ExposureEvent.Exposed(when, Exposure.UNKNOWN);
+      case 7 -> new EndEvent.Retired(when, "worn out");
+      default -> new EndEvent.Disposed(when, "cut up");
     };
   }
 
@@ -74,31 +74,31 @@ class ContradictionsProperties {
     boolean disposed = false;
     for (Event event : events) {
       boolean custody =
-          event instanceof Event.Returned
-              || event instanceof Event.Moved
-              || event instanceof Event.Retired
-              || event instanceof Event.Disposed;
+          event instanceof UseEvent.Returned
+              || event instanceof UseEvent.Moved
+              || event instanceof EndEvent.Retired
+              || event instanceof EndEvent.Disposed;
       if (disposed) {
         faults.add(new Fault(Kind.AFTER_DISPOSAL, event));
       } else if (retired && !custody) {
         faults.add(new Fault(Kind.AFTER_RETIREMENT, event));
       }
-      if (event instanceof Event.Issued issued) {
+      if (event instanceof UseEvent.Issued issued) {
         if (!holder.isEmpty() && !holder.equals(issued.holder())) {
           faults.add(new Fault(Kind.SECOND_HOLDER, event));
         }
         holder = issued.holder();
-      } else if (event instanceof Event.Returned || event instanceof Event.Moved) {
+      } else if (event instanceof UseEvent.Returned || event instanceof UseEvent.Moved) {
         holder = "";
-      } else if (event instanceof Event.BackInService) {
+      } else if (event instanceof UseEvent.BackInService) {
         if (!out) {
           faults.add(new Fault(Kind.BACK_WITHOUT_TAKEN_OUT, event));
         }
         out = false;
       }
-      out = out || event instanceof Event.TakenOut;
-      retired = retired || event instanceof Event.Retired;
-      disposed = disposed || event instanceof Event.Disposed;
+      out = out || event instanceof UseEvent.TakenOut;
+      retired = retired || event instanceof EndEvent.Retired;
+      disposed = disposed || event instanceof EndEvent.Disposed;
     }
     return faults;
   }

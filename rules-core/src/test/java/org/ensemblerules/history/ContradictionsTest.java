@@ -53,33 +53,33 @@ class ContradictionsTest {
     "2023-12-31, false"
   })
   void somethingAfterDisposal(String date, boolean fault) {
-    Event disposed = new Event.Disposed(on("2024-01-01#2"), "cut up");
+    Event disposed = new EndEvent.Disposed(on("2024-01-01#2"), "cut up");
     for (Event event :
         List.of(
-            new Event.Used(on(date)),
-            new Event.Moved(on(date), Transfer.LENT, "Station 2"),
-            new Event.Retired(on(date), "worn out"))) {
+            new UseEvent.Used(on(date)),
+            new UseEvent.Moved(on(date), Transfer.LENT, "Station 2"),
+            new EndEvent.Retired(on(date), "worn out"))) {
       assertThat(kinds(disposed, event))
           .isEqualTo(fault ? List.of(Kind.AFTER_DISPOSAL) : List.of());
     }
-    assertThat(kinds(new Event.Disposed(on("UNKNOWN"), "cut up"), new Event.Used(on(date))))
+    assertThat(kinds(new EndEvent.Disposed(on("UNKNOWN"), "cut up"), new UseEvent.Used(on(date))))
         .isEmpty();
   }
 
   static Stream<Event> lateEvents() {
     Moment late = on("2024-02-01");
     return Stream.of(
-        new Event.Used(late),
-        new Event.Issued(late, "Member 7"),
-        new Event.Exposed(late, Exposure.UNKNOWN),
-        new Event.Modified(late, "a pocket", YesNoUnknown.YES),
-        new Event.TakenOut(late, "stored"));
+        new UseEvent.Used(late),
+        new UseEvent.Issued(late, "Member 7"),
+        new ExposureEvent.Exposed(late, Exposure.UNKNOWN),
+        new WorkEvent.Modified(late, "a pocket", YesNoUnknown.YES),
+        new UseEvent.TakenOut(late, "stored"));
   }
 
   @ParameterizedTest
   @MethodSource("lateEvents")
   void serviceAfterRetirement(Event event) {
-    assertThat(kinds(new Event.Retired(on("2024-01-01"), "worn out"), event))
+    assertThat(kinds(new EndEvent.Retired(on("2024-01-01"), "worn out"), event))
         .containsExactly(Kind.AFTER_RETIREMENT);
   }
 
@@ -87,11 +87,11 @@ class ContradictionsTest {
   void custodyAndDisposalFollowRetirement() {
     assertThat(
             kinds(
-                new Event.Retired(on("2024-01-01"), "worn out"),
-                new Event.Retired(on("2024-01-03"), "worn out"),
-                new Event.Returned(on("2024-02-01")),
-                new Event.Moved(on("2024-02-02"), Transfer.TO_STATION, "Station 2"),
-                new Event.Disposed(on("2024-02-03"), "cut up")))
+                new EndEvent.Retired(on("2024-01-01"), "worn out"),
+                new EndEvent.Retired(on("2024-01-03"), "worn out"),
+                new UseEvent.Returned(on("2024-02-01")),
+                new UseEvent.Moved(on("2024-02-02"), Transfer.TO_STATION, "Station 2"),
+                new EndEvent.Disposed(on("2024-02-03"), "cut up")))
         .isEmpty();
   }
 
@@ -107,32 +107,33 @@ class ContradictionsTest {
     "UNKNOWN, true"
   })
   void twoHolders(String returned, boolean fault) {
-    Event one = new Event.Issued(on("2024-01-01"), "Member 7");
-    Event other = new Event.Issued(on("2024-03-01"), "Member 8");
+    Event one = new UseEvent.Issued(on("2024-01-01"), "Member 7");
+    Event other = new UseEvent.Issued(on("2024-03-01"), "Member 8");
     List<Kind> expected = fault ? List.of(Kind.SECOND_HOLDER) : List.of();
-    assertThat(kinds(one, other, new Event.Returned(on(returned)))).isEqualTo(expected);
-    assertThat(kinds(one, other, new Event.Moved(on(returned), Transfer.TO_STATION, "Station 2")))
+    assertThat(kinds(one, other, new UseEvent.Returned(on(returned)))).isEqualTo(expected);
+    assertThat(
+            kinds(one, other, new UseEvent.Moved(on(returned), Transfer.TO_STATION, "Station 2")))
         .isEqualTo(expected);
-    assertThat(kinds(one, new Event.Issued(on("2024-03-01"), "Member 7"))).isEmpty();
-    assertThat(kinds(one, new Event.Issued(on("UNKNOWN"), "Member 8"))).isEmpty();
+    assertThat(kinds(one, new UseEvent.Issued(on("2024-03-01"), "Member 7"))).isEmpty();
+    assertThat(kinds(one, new UseEvent.Issued(on("UNKNOWN"), "Member 8"))).isEmpty();
   }
 
   @Test
   void oneReturnExplainsOneIssue() {
     assertThat(
             kinds(
-                new Event.Issued(on("2024-01-01"), "Member 7"),
-                new Event.Returned(on("2024-02-01")),
-                new Event.Issued(on("2024-02-01"), "Member 8"),
-                new Event.Issued(on("2024-03-01"), "Member 9")))
+                new UseEvent.Issued(on("2024-01-01"), "Member 7"),
+                new UseEvent.Returned(on("2024-02-01")),
+                new UseEvent.Issued(on("2024-02-01"), "Member 8"),
+                new UseEvent.Issued(on("2024-03-01"), "Member 9")))
         .containsExactly(Kind.SECOND_HOLDER);
     assertThat(
             kinds(
-                new Event.Issued(on("2024-01-01"), "Member 7"),
-                new Event.Returned(on("2024-02-01#1")),
-                new Event.Issued(on("2024-02-01#2"), "Member 8"),
-                new Event.Returned(on("2024-02-01#3")),
-                new Event.Issued(on("2024-02-01#4"), "Member 9")))
+                new UseEvent.Issued(on("2024-01-01"), "Member 7"),
+                new UseEvent.Returned(on("2024-02-01#1")),
+                new UseEvent.Issued(on("2024-02-01#2"), "Member 8"),
+                new UseEvent.Returned(on("2024-02-01#3")),
+                new UseEvent.Issued(on("2024-02-01#4"), "Member 9")))
         .isEmpty();
   }
 
@@ -147,7 +148,8 @@ class ContradictionsTest {
   void backWithoutTakenOut(String taken, boolean fault) {
     assertThat(
             kinds(
-                new Event.BackInService(on("2024-02-01")), new Event.TakenOut(on(taken), "stored")))
+                new UseEvent.BackInService(on("2024-02-01")),
+                new UseEvent.TakenOut(on(taken), "stored")))
         .isEqualTo(fault ? List.of(Kind.BACK_WITHOUT_TAKEN_OUT) : List.of());
   }
 
@@ -155,18 +157,19 @@ class ContradictionsTest {
   void backTwiceTakenOutOnce() {
     assertThat(
             kinds(
-                new Event.TakenOut(on("2024-01-01"), "stored"),
-                new Event.BackInService(on("2024-02-01")),
-                new Event.BackInService(on("2024-03-01"))))
+                new UseEvent.TakenOut(on("2024-01-01"), "stored"),
+                new UseEvent.BackInService(on("2024-02-01")),
+                new UseEvent.BackInService(on("2024-03-01"))))
         .containsExactly(Kind.BACK_WITHOUT_TAKEN_OUT);
   }
 
   @Test
   void beforeItWasMade() {
     List<MarkedDate> made = List.of(MarkedDate.parse("2021"), MarkedDate.parse("2020-03"));
-    assertThat(kinds(made, new Event.Used(on("2020-02-29")))).containsExactly(Kind.BEFORE_MADE);
-    assertThat(kinds(made, new Event.Used(on("2020-03-01")), new Event.Used(on("2020")))).isEmpty();
-    assertThat(kinds(List.of(), new Event.Used(on("1900-01-01")))).isEmpty();
+    assertThat(kinds(made, new UseEvent.Used(on("2020-02-29")))).containsExactly(Kind.BEFORE_MADE);
+    assertThat(kinds(made, new UseEvent.Used(on("2020-03-01")), new UseEvent.Used(on("2020"))))
+        .isEmpty();
+    assertThat(kinds(List.of(), new UseEvent.Used(on("1900-01-01")))).isEmpty();
   }
 
   @Test
@@ -175,8 +178,8 @@ class ContradictionsTest {
         Contradictions.in(
                 History.of(
                     List.of(
-                        new Event.Issued(on("2024-01-01"), "Member 7"),
-                        new Event.Issued(on("2024-02"), "Member 8"))),
+                        new UseEvent.Issued(on("2024-01-01"), "Member 7"),
+                        new UseEvent.Issued(on("2024-02"), "Member 8"))),
                 List.of())
             .get(0);
     assertThat(fault.field()).isEqualTo("history Issued");
@@ -197,12 +200,13 @@ class ContradictionsTest {
     History history =
         History.of(
             List.of(
-                new Event.TakenOut(on("2024-01-01"), "stored"), new Event.BackInService(on(back))));
+                new UseEvent.TakenOut(on("2024-01-01"), "stored"),
+                new UseEvent.BackInService(on(back))));
     assertThat(outOfService(history, LocalDate.of(2024, 6, 15)).isEmpty()).isEqualTo(closed);
     assertThat(outOfService(history, LocalDate.of(2023, 12, 31))).isEmpty();
   }
 
-  private static List<Event.TakenOut> outOfService(History history, LocalDate asOf) {
+  private static List<UseEvent.TakenOut> outOfService(History history, LocalDate asOf) {
     Element coat = FitGear.element(ElementKind.COAT).build();
     return FrozenRules.rules().evidence(coat, history, asOf).outOfService();
   }

@@ -26,7 +26,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Events stand in the order in which they happened, whatever order they are given in. */
 class HistoryTest {
   private static Event used(String on, int order) {
-    return new Event.Used(new Moment(MarkedDate.parse(on), order));
+    return new UseEvent.Used(new Moment(MarkedDate.parse(on), order));
   }
 
   @Test
@@ -35,9 +35,9 @@ class HistoryTest {
         List.of(
             used("UNKNOWN", 0),
             used("2020", 0),
-            new Event.Issued(Moment.on(MarkedDate.parse("2020-02-01")), "Member 7"),
-            new Event.Issued(Moment.on(MarkedDate.parse("2020-02-01")), "Member 8"),
-            new Event.Returned(Moment.on(MarkedDate.parse("2020-02-01"))),
+            new UseEvent.Issued(Moment.on(MarkedDate.parse("2020-02-01")), "Member 7"),
+            new UseEvent.Issued(Moment.on(MarkedDate.parse("2020-02-01")), "Member 8"),
+            new UseEvent.Returned(Moment.on(MarkedDate.parse("2020-02-01"))),
             used("2020-02-01", 1),
             used("2020-02-01", 2),
             used("2020-02-01", 10),
@@ -49,7 +49,7 @@ class HistoryTest {
         .isEqualTo(History.of(inOrder))
         .hasSameHashCodeAs(History.of(inOrder))
         .isNotEqualTo(History.empty());
-    assertThat(History.of(inOrder).events(Event.Returned.class)).hasSize(1);
+    assertThat(History.of(inOrder).events(UseEvent.Returned.class)).hasSize(1);
     assertThat(History.of(inOrder).toString()).startsWith("History of 9 events[Used[");
   }
 
@@ -57,15 +57,16 @@ class HistoryTest {
   void aWashWithoutParticularsCountsByWhatItsDoerStates() {
     Moment when = Moment.on("2020-02-01");
     assertThat(when).isEqualTo(Moment.on(MarkedDate.parse("2020-02-01")));
-    assertThat(Event.Cleaned.of(when, CleaningKind.ADVANCED, People.UNTRAINED, true))
-        .isEqualTo(Event.Cleaned.whole(when, CleaningKind.ADVANCED, People.UNTRAINED, Set.of()));
-    assertThat(Event.Cleaned.of(when, CleaningKind.ADVANCED, People.UNTRAINED, false))
+    assertThat(WorkEvent.Cleaned.of(when, CleaningKind.ADVANCED, People.UNTRAINED, true))
+        .isEqualTo(
+            WorkEvent.Cleaned.whole(when, CleaningKind.ADVANCED, People.UNTRAINED, Set.of()));
+    assertThat(WorkEvent.Cleaned.of(when, CleaningKind.ADVANCED, People.UNTRAINED, false))
         .matches(wash -> !wash.limitsKept() && wash.layers() instanceof WashedLayers.NotStated);
   }
 
   @Test
   void theSameEventTwiceStandsOnceButTwoUsesAreTwo() {
-    Event returned = new Event.Returned(Moment.on(MarkedDate.parse("2020")));
+    Event returned = new UseEvent.Returned(Moment.on(MarkedDate.parse("2020")));
     assertThat(History.of(List.of(returned, returned)).events()).hasSize(1);
     assertThat(History.of(List.of(used("2020", 0), used("2020", 0))).events()).hasSize(2);
     assertThat(History.empty().events()).isEmpty();
@@ -78,8 +79,8 @@ class HistoryTest {
     FindingId other = new FindingId("F2");
     Doer by = People.PROVIDER;
     Moment when = Moment.on(MarkedDate.parse("2020-02-01"));
-    Event both = new Event.Repaired(when, RepairClass.BASIC, false, by, Set.of(one, other));
-    Event single = Event.Cleaned.whole(when, CleaningKind.ADVANCED, by, Set.of(one));
+    Event both = new WorkEvent.Repaired(when, RepairClass.BASIC, false, by, Set.of(one, other));
+    Event single = WorkEvent.Cleaned.whole(when, CleaningKind.ADVANCED, by, Set.of(one));
     History history = History.of(List.of(both, single, used("2020", 0)));
     assertThat(history.answering(one)).containsExactly(single, both);
     assertThat(history.answering(other)).containsExactly(both);
@@ -92,8 +93,8 @@ class HistoryTest {
   void whatGoesOnWithAnotherKeepsOneOrder() {
     Inspection made =
         FitGear.inspection(InspectionKind.ADVANCED, ElementKind.COAT, FitGear.AS_OF).build();
-    Event alone = new Event.Inspected(made, 0);
-    Event goingOn = new Event.Inspected(made, 0, Optional.of(Moment.on("2020-02-01")));
+    Event alone = new LookEvent.Inspected(made, 0);
+    Event goingOn = new LookEvent.Inspected(made, 0, Optional.of(Moment.on("2020-02-01")));
     assertThat(History.of(List.of(alone, goingOn))).isEqualTo(History.of(List.of(goingOn, alone)));
   }
 
@@ -105,8 +106,8 @@ class HistoryTest {
         FitGear.inspection(InspectionKind.ADVANCED, ElementKind.COAT, FitGear.AS_OF)
             .gearClean(YesNoUnknown.NO)
             .build();
-    Event one = new Event.Inspected(clean, 0);
-    Event other = new Event.Inspected(dirty, 0);
+    Event one = new LookEvent.Inspected(clean, 0);
+    Event other = new LookEvent.Inspected(dirty, 0);
     assertThat(History.of(List.of(one, other))).isEqualTo(History.of(List.of(other, one)));
   }
 

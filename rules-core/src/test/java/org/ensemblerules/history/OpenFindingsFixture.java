@@ -35,7 +35,7 @@ final class OpenFindingsFixture {
   static OpenFindingsFixture found(String site, DefectKind defect, Extent extent, String seen) {
     OpenFindingsFixture fixture = new OpenFindingsFixture();
     fixture.events.add(
-        new Event.Found(
+        new LookEvent.Found(
             new Finding(ID, Site.parse(site), "", defect, extent, MarkedDate.parse(seen))));
     return fixture;
   }
@@ -71,7 +71,7 @@ final class OpenFindingsFixture {
 
   OpenFindingsFixture repaired(String on, int order, RepairClass repairClass, Doer by) {
     return with(
-        new Event.Repaired(
+        new WorkEvent.Repaired(
             new Moment(MarkedDate.parse(on), order), repairClass, false, by, answers()));
   }
 
@@ -81,18 +81,18 @@ final class OpenFindingsFixture {
 
   OpenFindingsFixture replaced(String on, RepairClass repairClass) {
     return with(
-        new Event.Repaired(
+        new WorkEvent.Repaired(
             Moment.on(MarkedDate.parse(on)), repairClass, true, People.PROVIDER, answers()));
   }
 
   OpenFindingsFixture cleaned(String on, CleaningKind kind) {
     Doer by = People.permitted(Task.of(kind));
-    return with(Event.Cleaned.whole(Moment.on(MarkedDate.parse(on)), kind, by, Set.of(ID)));
+    return with(WorkEvent.Cleaned.whole(Moment.on(MarkedDate.parse(on)), kind, by, Set.of(ID)));
   }
 
   OpenFindingsFixture checked(String on, int order, Check check, CheckResult result, Doer by) {
     return with(
-        new Event.Checked(
+        new LookEvent.Checked(
             new Moment(MarkedDate.parse(on), order),
             check,
             result,
@@ -116,7 +116,7 @@ final class OpenFindingsFixture {
     return FrozenRules.rules().openFindings(element, History.of(events), asOf);
   }
 
-  List<Event.Checked> standingFailures() {
+  List<LookEvent.Checked> standingFailures() {
     return FrozenRules.rules()
         .evidence(element, History.of(events), FitGear.AS_OF)
         .standingFailures();
@@ -132,10 +132,10 @@ final class OpenFindingsFixture {
     return Stream.concat(
             Stream.of(ID),
             events.stream()
-                .filter(Event.Checked.class::isInstance)
-                .map(Event.Checked.class::cast)
+                .filter(LookEvent.Checked.class::isInstance)
+                .map(LookEvent.Checked.class::cast)
                 .filter(done -> done.result() == CheckResult.FAILED)
-                .map(Event.Checked::failure))
+                .map(LookEvent.Checked::failure))
         .collect(Collectors.toSet());
   }
 }

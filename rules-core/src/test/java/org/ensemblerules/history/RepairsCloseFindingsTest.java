@@ -37,7 +37,7 @@ class RepairsCloseFindingsTest {
     OpenFinding open =
         tear("2024-01-01")
             .with(
-                new Event.Inspected(
+                new LookEvent.Inspected(
                     FitGear.inspection(InspectionKind.ADVANCED, ElementKind.COAT, FitGear.AS_OF)
                         .build(),
                     0))
@@ -100,7 +100,7 @@ class RepairsCloseFindingsTest {
   @Test
   void aRepairForAnotherFindingDoesNotCount() {
     Event other =
-        new Event.Repaired(
+        new WorkEvent.Repaired(
             Moment.on(MarkedDate.parse("2024-02-01")),
             RepairClass.ADVANCED,
             false,

@@ -69,7 +69,7 @@ class ReturnTableTest {
     GearCase back =
         FitGear.fit(ElementKind.COAT)
             .with(
-                new Event.Moved(
+                new UseEvent.Moved(
                     Moment.on(MarkedDate.of(FitGear.AS_OF.minusYears(1))),
                     Transfer.BACK_FROM_PROVIDER,
                     "The shop"));

@@ -28,6 +28,7 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.ruleset.Tables;
@@ -128,7 +129,7 @@ class EffectsInOrderProperties {
   /** Whether carrying out one effect leaves nothing open by rules that call for another. */
   private static boolean settledBy(Effect done, Effect calledFor) {
     List<Event> events = new ArrayList<>();
-    events.add(new Event.Found(FOUND));
+    events.add(new LookEvent.Found(FOUND));
     events.addAll(Settling.of(ID, done, Set.of(), FitGear.AS_OF.plusDays(1)));
     return by(calledFor)
         .openFindings(

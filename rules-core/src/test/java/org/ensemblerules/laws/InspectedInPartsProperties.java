@@ -25,7 +25,7 @@ import org.ensemblerules.gates.FewestTries;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.YesNoUnknown;
-import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Equipment;
@@ -67,7 +67,8 @@ class InspectedInPartsProperties {
     }
   }
 
-  private record Parts(Event.Inspected begun, Event.Inspected wentOn, Event.Inspected whole) {}
+  private record Parts(
+      LookEvent.Inspected begun, LookEvent.Inspected wentOn, LookEvent.Inspected whole) {}
 
   private static Parts parts(GearCase given, int daysBefore, int daysBetween, Random random) {
     LocalDate day = given.asOf().minusDays(daysBefore + daysBetween);
@@ -104,11 +105,11 @@ class InspectedInPartsProperties {
           .ifPresent(outcome -> whole.outcome(each.criterion(), outcome));
     }
     // The order in the day lets none of them be of one moment with what the case has.
-    Event.Inspected start = new Event.Inspected(begun.build(), 101);
+    LookEvent.Inspected start = new LookEvent.Inspected(begun.build(), 101);
     return new Parts(
         start,
-        new Event.Inspected(wentOn.build(), 102, Optional.of(start.when())),
-        new Event.Inspected(whole.build(), 101));
+        new LookEvent.Inspected(wentOn.build(), 102, Optional.of(start.when())),
+        new LookEvent.Inspected(whole.build(), 101));
   }
 
   private static Set<Equipment> atHand(Random random) {
@@ -186,7 +187,7 @@ class InspectedInPartsProperties {
     }
   }
 
-  private static boolean isWhole(GearCase fit, Event.Inspected part) {
+  private static boolean isWhole(GearCase fit, LookEvent.Inspected part) {
     return part.inspection().outcomes().size()
         == FitGear.criteria(InspectionKind.ADVANCED, fit.element().kind()).size();
   }

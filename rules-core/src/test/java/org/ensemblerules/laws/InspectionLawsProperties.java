@@ -19,7 +19,7 @@ import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.gates.FewestTries;
-import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.testkit.ArbitrariesOfEvents;
@@ -43,12 +43,12 @@ class InspectionLawsProperties {
   }
 
   private static GearCase lastOne(
-      GearCase given, Event.Inspected last, UnaryOperator<Inspection> change) {
+      GearCase given, LookEvent.Inspected last, UnaryOperator<Inspection> change) {
     return given.instead(last, change.apply(last.inspection()));
   }
 
-  private static Event.Inspected last(GearCase given) {
-    Optional<Event.Inspected> last = given.lastInspected();
+  private static LookEvent.Inspected last(GearCase given) {
+    Optional<LookEvent.Inspected> last = given.lastInspected();
     Assume.that(last.isPresent());
     return last.orElseThrow();
   }
@@ -68,7 +68,7 @@ class InspectionLawsProperties {
 
   @Property
   void withoutOneRequiredOutcomeNothingIsIn(@ForAll GearCase given, @ForAll Random random) {
-    Event.Inspected last = last(given);
+    LookEvent.Inspected last = last(given);
     List<CriterionRow> required =
         FitGear.criteria(last.inspection().kind(), given.element().kind());
     CriterionRow left = required.get(random.nextInt(required.size()));
@@ -89,13 +89,13 @@ class InspectionLawsProperties {
   @Property(maxDiscardRatio = 50)
   @FewestTries(100)
   void whatIsLeftOutIsMadeGoodByAWholeOneLater(@ForAll GearCase given) {
-    Event.Inspected last = last(given);
+    LookEvent.Inspected last = last(given);
     Inspection made = last.inspection();
     LocalDate next = made.on().latest().orElse(given.asOf()).plusDays(1);
     Assume.that(made.on().latest().isPresent() && !next.isAfter(given.asOf()));
     CriterionRow left = FitGear.criteria(made.kind(), given.element().kind()).get(0);
-    Event.Inspected whole =
-        new Event.Inspected(FitGear.inspection(made.kind(), given.element(), next), 0);
+    LookEvent.Inspected whole =
+        new LookEvent.Inspected(FitGear.inspection(made.kind(), given.element(), next), 0);
     // Another look of the case may lack the same, or rest on a check that shows nothing.
     Assume.that(!given.with(whole).verdict().checksNotDone().contains(left.key()));
     GearCase after =
@@ -110,7 +110,7 @@ class InspectionLawsProperties {
 
   @Property
   void byNobodyWhoMayNot(@ForAll GearCase given, @ForAll("anybody") Doer doer) {
-    Event.Inspected last = last(given);
+    LookEvent.Inspected last = last(given);
     boolean permitted =
         FrozenRules.rules()
             .tables()

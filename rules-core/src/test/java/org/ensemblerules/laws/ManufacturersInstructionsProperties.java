@@ -35,6 +35,7 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.Overlay;
@@ -104,7 +105,7 @@ class ManufacturersInstructionsProperties {
             Arbitraries.of(LayerKind.class).set().ofMaxSize(1))
         .as(
             (day, kind, ids, record, layers) ->
-                new Event.Cleaned(
+                new WorkEvent.Cleaned(
                     Moment.on(MarkedDate.of(day)),
                     kind,
                     People.permitted(Task.of(kind)),
@@ -180,7 +181,7 @@ class ManufacturersInstructionsProperties {
     assertThat(noMilder(after, given.verdict())).isTrue();
     assertThat(loosened(after)).isEmpty();
     boolean certainlyOther =
-        given.assessment().serviceRecord().history().events(Event.Cleaned.class).stream()
+        given.assessment().serviceRecord().history().events(WorkEvent.Cleaned.class).stream()
             .allMatch(
                 done ->
                     model.isOf(given.element(), done.layers().named(), BASE.tables().anatomy())

@@ -20,6 +20,8 @@ import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.Outcome;
@@ -93,7 +95,7 @@ class NothingAddedSoftensProperties {
         .flatMap(
             given ->
                 ArbitrariesOfFindings.on(given.element().kind())
-                    .map(found -> new Added(given, given.with(new Event.Found(found)))));
+                    .map(found -> new Added(given, given.with(new LookEvent.Found(found)))));
   }
 
   @Property
@@ -122,14 +124,14 @@ class NothingAddedSoftensProperties {
    */
   private static boolean answeredOnRecord(Added added) {
     List<Event> events = added.after().events();
-    Set<FindingId> failedFor = ((Event.Checked) events.get(events.size() - 1)).answers();
+    Set<FindingId> failedFor = ((LookEvent.Checked) events.get(events.size() - 1)).answers();
     return added.before().events().stream()
         .anyMatch(
             event ->
-                (event instanceof Event.Checked done
+                (event instanceof LookEvent.Checked done
                         && done.result() == CheckResult.PASSED
                         && !Collections.disjoint(done.answers(), failedFor))
-                    || (event instanceof Event.Repaired mended
+                    || (event instanceof WorkEvent.Repaired mended
                         && !Collections.disjoint(mended.answers(), failedFor)));
   }
 
@@ -178,7 +180,7 @@ class NothingAddedSoftensProperties {
         FitGear.criteria(inspection.kind(), kind).stream().map(CriterionRow::key).toList());
   }
 
-  private static Event.Inspected last(GearCase given) {
+  private static LookEvent.Inspected last(GearCase given) {
     return given.lastInspected().orElseThrow();
   }
 

@@ -13,7 +13,9 @@ import net.jqwik.api.PropertyDefaults;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.ExposureEvent;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.testkit.Cases;
 import org.ensemblerules.testkit.FrozenRules;
@@ -52,7 +54,7 @@ class OrderNeverMattersProperties {
   }
 
   private static boolean mayBeTwo(Event event) {
-    return event instanceof Event.Used || event instanceof Event.Exposed;
+    return event instanceof UseEvent.Used || event instanceof ExposureEvent.Exposed;
   }
 
   @Property

@@ -17,6 +17,7 @@ import net.jqwik.api.domains.DomainContext;
 import net.jqwik.api.statistics.Statistics;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.Outcome;
@@ -42,8 +43,8 @@ class SignedOffProperties {
     List<Event> all = new ArrayList<>();
     for (Event event : given.happened()) {
       all.add(
-          event instanceof Event.Inspected done
-              ? new Event.Inspected(
+          event instanceof LookEvent.Inspected done
+              ? new LookEvent.Inspected(
                   change.apply(done.inspection()), done.orderInDay(), done.completes())
               : event);
     }

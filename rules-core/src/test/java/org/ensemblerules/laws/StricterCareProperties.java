@@ -51,6 +51,8 @@ import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
@@ -357,9 +359,9 @@ class StricterCareProperties {
                     Optional.of(name).filter(text -> !text.isEmpty()).ifPresent(label::model);
                   });
               List<Event> events = new ArrayList<>();
-              events.add(new Event.Issued(issued, "Member 7"));
+              events.add(new UseEvent.Issued(issued, "Member 7"));
               events.add(
-                  new Event.Repaired(
+                  new WorkEvent.Repaired(
                       repaired, RepairClass.BASIC, true, People.DEPARTMENT, Set.of()));
               RecordFile.Builder file =
                   RecordFile.builder(

@@ -56,7 +56,9 @@ import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.measure.Limit;
@@ -107,7 +109,7 @@ class StricterDefectsProperties {
 
   private static boolean closed(
       RuleSet rules, ElementKind kind, Finding finding, List<Event> done) {
-    List<Event> events = new ArrayList<>(List.of(new Event.Found(finding)));
+    List<Event> events = new ArrayList<>(List.of(new LookEvent.Found(finding)));
     events.addAll(done);
     return rules
         .openFindings(FitGear.element(kind).build(), History.of(events), FitGear.AS_OF)
@@ -119,12 +121,13 @@ class StricterDefectsProperties {
   Arbitrary<List<Event>> done() {
     Arbitrary<Function<Moment, Event>> cleanings =
         Arbitraries.of(CleaningKind.ADVANCED, CleaningKind.SANITIZING)
-            .map(kind -> on -> Event.Cleaned.whole(on, kind, by(Task.of(kind)), Set.of(ID)));
+            .map(kind -> on -> WorkEvent.Cleaned.whole(on, kind, by(Task.of(kind)), Set.of(ID)));
     Arbitrary<Function<Moment, Event>> repairs =
         Combinators.combine(Arbitraries.of(RepairClass.class), Arbitraries.of(true, false))
             .as(
                 (kind, replaced) ->
-                    on -> new Event.Repaired(on, kind, replaced, by(Task.of(kind)), Set.of(ID)));
+                    on ->
+                        new WorkEvent.Repaired(on, kind, replaced, by(Task.of(kind)), Set.of(ID)));
     return inTurn(Arbitraries.oneOf(cleanings, repairs, checkings()));
   }
 
@@ -134,7 +137,7 @@ class StricterDefectsProperties {
     Arbitrary<Function<Moment, Event>> repaired =
         Arbitraries.just(
             on ->
-                new Event.Repaired(
+                new WorkEvent.Repaired(
                     on,
                     RepairClass.ADVANCED,
                     false,
@@ -145,7 +148,7 @@ class StricterDefectsProperties {
             .map(
                 kind ->
                     on ->
-                        new Event.Inspected(
+                        new LookEvent.Inspected(
                             FitGear.inspection(kind, ElementKind.COAT, on.date(), by(kind.task()))
                                 .build(),
                             0));
@@ -165,7 +168,7 @@ class StricterDefectsProperties {
         .as(
             (check, result) ->
                 on ->
-                    new Event.Checked(
+                    new LookEvent.Checked(
                         on, check, result, by(FROZEN.checks().row(check).task()), Set.of(ID)));
   }
 

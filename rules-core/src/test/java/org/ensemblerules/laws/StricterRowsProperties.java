@@ -50,8 +50,9 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.gear.YesNoUnknown;
-import org.ensemblerules.history.Event;
+import org.ensemblerules.history.EndEvent;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.ReturnRow;
 import org.ensemblerules.history.Transfer;
@@ -471,7 +472,7 @@ class StricterRowsProperties {
   private static boolean serves(ReturnRow row, Transfer back, InspectionKind kind) {
     return row.back() != back
         || row.asksFor(
-            new Event.Inspected(
+            new LookEvent.Inspected(
                 Inspection.builder(
                         kind,
                         Occasion.AFTER_RETURN,
@@ -556,7 +557,7 @@ class StricterRowsProperties {
       RecordFile file =
           RecordFile.builder(
                   FitGear.element(ElementKind.COAT).build(),
-                  History.of(List.of(new Event.Retired(Moment.on(date), "over age"))))
+                  History.of(List.of(new EndEvent.Retired(Moment.on(date), "over age"))))
               .build();
       StrictnessLaw.holds(
           one, other, (strict, mild) -> !kept(strict, file).isBefore(kept(mild, file)));

@@ -20,7 +20,9 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.testkit.ArbitrariesOfFindings;
@@ -78,10 +80,10 @@ class WayBackTest {
     List<Event> added =
         done.events().stream()
             .filter(event -> !given.events().contains(event))
-            .filter(event -> !(event instanceof Event.Inspected))
+            .filter(event -> !(event instanceof LookEvent.Inspected))
             .toList();
     Event last = added.get(added.size() - 1);
-    if (added.size() > 1 && last instanceof Event.Checked again) {
+    if (added.size() > 1 && last instanceof LookEvent.Checked again) {
       // The new inspection stands in for an advanced one asked for afterward.
       last = again.check() == Check.ADVANCED_INSPECTION ? added.get(added.size() - 2) : last;
     }
@@ -97,9 +99,11 @@ class WayBackTest {
     Moment when = Moment.on(MarkedDate.of(day));
     GearCase done =
         given
-            .with(new Event.Repaired(when, RepairClass.ADVANCED, true, People.PROVIDER, Set.of(ID)))
             .with(
-                new Event.Checked(
+                new WorkEvent.Repaired(
+                    when, RepairClass.ADVANCED, true, People.PROVIDER, Set.of(ID)))
+            .with(
+                new LookEvent.Checked(
                     when,
                     Check.EXPERT_EVALUATION,
                     CheckResult.PASSED,
@@ -152,20 +156,20 @@ class WayBackTest {
 
   private static Event done(Effect effect, Moment when, Doer by) {
     if (effect instanceof Effect.Clean clean) {
-      return Event.Cleaned.whole(when, clean.kind(), by, Set.of(ID));
+      return WorkEvent.Cleaned.whole(when, clean.kind(), by, Set.of(ID));
     } else if (effect instanceof Effect.Repair repair) {
-      return new Event.Repaired(when, repair.repairClass(), false, by, Set.of(ID));
+      return new WorkEvent.Repaired(when, repair.repairClass(), false, by, Set.of(ID));
     } else if (effect instanceof Effect.ReplacePart replace) {
-      return new Event.Repaired(when, replace.repairClass(), true, by, Set.of(ID));
+      return new WorkEvent.Repaired(when, replace.repairClass(), true, by, Set.of(ID));
     } else if (effect instanceof Effect.Evaluate evaluate) {
-      return new Event.Checked(when, evaluate.check(), CheckResult.PASSED, by, Set.of(ID));
+      return new LookEvent.Checked(when, evaluate.check(), CheckResult.PASSED, by, Set.of(ID));
     }
-    return new Event.Repaired(when, RepairClass.ADVANCED, true, People.PROVIDER, Set.of(ID));
+    return new WorkEvent.Repaired(when, RepairClass.ADVANCED, true, People.PROVIDER, Set.of(ID));
   }
 
   private static Event passed(Check check, LocalDate day) {
     Doer by = People.permitted(FrozenRules.rules().tables().checks().row(check).task());
-    return new Event.Checked(
+    return new LookEvent.Checked(
         Moment.on(MarkedDate.of(day)), check, CheckResult.PASSED, by, Set.of(ID));
   }
 

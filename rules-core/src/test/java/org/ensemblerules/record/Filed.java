@@ -16,9 +16,13 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.history.EndEvent;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
@@ -64,8 +68,8 @@ final class Filed {
     return Moment.on(MarkedDate.parse(date));
   }
 
-  static Event.Inspected inspected(Occasion occasion, String date, Outcome outcome) {
-    return new Event.Inspected(
+  static LookEvent.Inspected inspected(Occasion occasion, String date, Outcome outcome) {
+    return new LookEvent.Inspected(
         Inspection.builder(
                 InspectionKind.ADVANCED, occasion, MarkedDate.parse(date), People.DEPARTMENT)
             .outcome(new RowKey("shell"), outcome)
@@ -73,12 +77,14 @@ final class Filed {
         0);
   }
 
-  static Event.Cleaned cleaned(String date, String... findings) {
-    return Event.Cleaned.whole(on(date), CleaningKind.ADVANCED, People.DEPARTMENT, ids(findings));
+  static WorkEvent.Cleaned cleaned(String date, String... findings) {
+    return WorkEvent.Cleaned.whole(
+        on(date), CleaningKind.ADVANCED, People.DEPARTMENT, ids(findings));
   }
 
-  static Event.Repaired repaired(String date, String... findings) {
-    return new Event.Repaired(on(date), RepairClass.BASIC, true, People.DEPARTMENT, ids(findings));
+  static WorkEvent.Repaired repaired(String date, String... findings) {
+    return new WorkEvent.Repaired(
+        on(date), RepairClass.BASIC, true, People.DEPARTMENT, ids(findings));
   }
 
   private static Set<FindingId> ids(String... findings) {
@@ -88,13 +94,13 @@ final class Filed {
   /** Everything that can be recorded of a helmet from issue to disposal. */
   static List<Event> wholeLife() {
     return List.of(
-        new Event.Issued(on("2020-06-01"), "Member 7"),
+        new UseEvent.Issued(on("2020-06-01"), "Member 7"),
         inspected(Occasion.ON_ISSUE, "2020-06-01", Outcome.CLEAR),
         inspected(Occasion.PERIODIC, "2021-05-20", Outcome.FOUND),
         cleaned("2021-05-21", "F1"),
         repaired("2021-05-25", "F2"),
-        new Event.Retired(on("2024-01-10"), "worn out"),
-        new Event.Disposed(on("2024-01-12"), "cut up"));
+        new EndEvent.Retired(on("2024-01-10"), "worn out"),
+        new EndEvent.Disposed(on("2024-01-12"), "cut up"));
   }
 
   static RecordFile.Builder file(List<? extends Event> events) {

@@ -6,10 +6,12 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.ensemblerules.gear.MarkedDate;
+import org.ensemblerules.history.EndEvent;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Transfer;
+import org.ensemblerules.history.UseEvent;
 import org.junit.jupiter.api.Test;
 
 /** Who held an element, and how long its file is kept by an owner's policy. */
@@ -26,11 +28,11 @@ class HoldersTest {
   void eachIssueAndTransferBeginsASpanThatTheNextEnds() {
     assertThat(
             holders(
-                new Event.Issued(Filed.on("2020-06-01"), "Member 7"),
-                new Event.Returned(Filed.on("2021-03-01")),
-                new Event.Issued(Filed.on("2021-03-02"), "Member 8"),
-                new Event.Moved(Filed.on("2022-01-05"), Transfer.TO_STATION, "Station 2"),
-                new Event.Retired(Filed.on("2024-01-10"), "worn out")))
+                new UseEvent.Issued(Filed.on("2020-06-01"), "Member 7"),
+                new UseEvent.Returned(Filed.on("2021-03-01")),
+                new UseEvent.Issued(Filed.on("2021-03-02"), "Member 8"),
+                new UseEvent.Moved(Filed.on("2022-01-05"), Transfer.TO_STATION, "Station 2"),
+                new EndEvent.Retired(Filed.on("2024-01-10"), "worn out")))
         .containsExactly(
             span("Member 7", "2020-06-01", "2021-03-01"),
             span("Member 8", "2021-03-02", "2022-01-05"),
@@ -41,9 +43,9 @@ class HoldersTest {
   void whoGotItOnTheDayOfTheReturnStillHasIt() {
     assertThat(
             holders(
-                new Event.Issued(Filed.on("2020-06-01"), "Member 7"),
-                new Event.Returned(Filed.on("2021-03-01")),
-                new Event.Issued(Filed.on("2021-03-01"), "Member 8")))
+                new UseEvent.Issued(Filed.on("2020-06-01"), "Member 7"),
+                new UseEvent.Returned(Filed.on("2021-03-01")),
+                new UseEvent.Issued(Filed.on("2021-03-01"), "Member 8")))
         .containsExactly(
             span("Member 7", "2020-06-01", "2021-03-01"),
             new HolderSpan("Member 8", Filed.on("2021-03-01"), Optional.empty()));
@@ -53,7 +55,7 @@ class HoldersTest {
   void theOrderOnADayEndsASpan() {
     Moment first = new Moment(MarkedDate.parse("2021-03-01"), 1);
     Moment second = new Moment(MarkedDate.parse("2021-03-01"), 2);
-    assertThat(holders(new Event.Issued(first, "Member 7"), new Event.Returned(second)))
+    assertThat(holders(new UseEvent.Issued(first, "Member 7"), new UseEvent.Returned(second)))
         .containsExactly(new HolderSpan("Member 7", first, Optional.of(second)));
   }
 
@@ -61,9 +63,9 @@ class HoldersTest {
   void whatHasNoDateEndsNothing() {
     assertThat(
             holders(
-                new Event.Issued(Filed.on("UNKNOWN"), "Member 6"),
-                new Event.Issued(Filed.on("2020-06-01"), "Member 7"),
-                new Event.Returned(Filed.on("UNKNOWN"))))
+                new UseEvent.Issued(Filed.on("UNKNOWN"), "Member 6"),
+                new UseEvent.Issued(Filed.on("2020-06-01"), "Member 7"),
+                new UseEvent.Returned(Filed.on("UNKNOWN"))))
         .containsExactly(
             new HolderSpan("Member 6", Filed.on("UNKNOWN"), Optional.empty()),
             new HolderSpan("Member 7", Filed.on("2020-06-01"), Optional.empty()));
@@ -81,6 +83,6 @@ class HoldersTest {
   }
 
   private static RecordFile retired(String on) {
-    return Filed.file(List.of(new Event.Retired(Filed.on(on), "worn out"))).build();
+    return Filed.file(List.of(new EndEvent.Retired(Filed.on(on), "worn out"))).build();
   }
 }

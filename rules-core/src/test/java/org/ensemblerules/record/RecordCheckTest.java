@@ -11,9 +11,13 @@ import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.YesNoUnknown;
+import org.ensemblerules.history.EndEvent;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
@@ -51,7 +55,7 @@ class RecordCheckTest {
         Filed.check(
             Filed.file(
                 List.of(
-                    new Event.Issued(Filed.on("2020-06-01"), "Member 7"),
+                    new UseEvent.Issued(Filed.on("2020-06-01"), "Member 7"),
                     Filed.inspected(Occasion.ON_ISSUE, "2020-06-01", Outcome.CLEAR))));
     for (RecordItem item :
         List.of(
@@ -96,7 +100,7 @@ class RecordCheckTest {
     RecordFile.Builder unknown = Filed.file(List.of());
     assertThat(answer(RecordItem.ISSUED_TO, unknown)).isInstanceOf(FileAnswer.Missing.class);
     RecordFile.Builder used =
-        Filed.file(List.of(new Event.Used(Filed.on("2021-01-01")))).inStock(YesNoUnknown.YES);
+        Filed.file(List.of(new UseEvent.Used(Filed.on("2021-01-01")))).inStock(YesNoUnknown.YES);
     assertThat(contradictions(RecordItem.ISSUED_TO, used))
         .containsExactly("the file says that it was never issued; it was in use");
     RecordFile.Builder issued = Filed.file(Filed.wholeLife()).inStock(YesNoUnknown.YES);
@@ -106,7 +110,8 @@ class RecordCheckTest {
 
   @Test
   void aDateCountsToTheDayAndOfManufactureToTheMonth() {
-    RecordFile.Builder month = Filed.file(List.of(new Event.Retired(Filed.on("2024-01"), "worn")));
+    RecordFile.Builder month =
+        Filed.file(List.of(new EndEvent.Retired(Filed.on("2024-01"), "worn")));
     assertThat(missing(RecordItem.RETIREMENT_DATE, month))
         .containsExactly("the day when retired on 2024-01");
     Label year = Label.builder().manufactured(MarkedDate.parse("2020")).build();
@@ -167,7 +172,7 @@ class RecordCheckTest {
   void aNoteTellsWhatTheHistoryDoesNot() {
     List<Event> bare =
         List.of(
-            new Event.Issued(Filed.on("2020-06-01"), "Member 7"),
+            new UseEvent.Issued(Filed.on("2020-06-01"), "Member 7"),
             Filed.inspected(Occasion.PERIODIC, "2021-05-20", Outcome.NOT_DONE),
             Filed.cleaned("2021-05-21"),
             Filed.repaired("2021-05-25"));
@@ -217,9 +222,9 @@ class RecordCheckTest {
   void exposureReductionAndRoutineLooksAreNotOfTheseItems() {
     Moment when = Filed.on("2021-01-01");
     Event rinsed =
-        Event.Cleaned.whole(when, CleaningKind.EXPOSURE_REDUCTION, People.WEARER, Set.of());
+        WorkEvent.Cleaned.whole(when, CleaningKind.EXPOSURE_REDUCTION, People.WEARER, Set.of());
     Event looked =
-        new Event.Inspected(
+        new LookEvent.Inspected(
             Inspection.builder(
                     InspectionKind.ROUTINE, Occasion.AFTER_USE, when.date(), People.WEARER)
                 .build(),
@@ -237,7 +242,7 @@ class RecordCheckTest {
   @Test
   void aContradictionOfNoItemLeavesNoFileComplete() {
     List<Event> events = new ArrayList<>(Filed.wholeLife());
-    events.add(new Event.BackInService(Filed.on("2022-01-01")));
+    events.add(new UseEvent.BackInService(Filed.on("2022-01-01")));
     FileReport report = Filed.check(Filed.file(events));
     assertThat(report.answers().values()).allMatch(FileAnswer.Present.class::isInstance);
     assertThat(report.contradictions()).hasSize(1);
@@ -247,7 +252,7 @@ class RecordCheckTest {
   @Test
   void retirementBeforeManufactureContradicts() {
     RecordFile.Builder file =
-        Filed.file(List.of(new Event.Retired(Filed.on("2019-05-01"), "worn out")));
+        Filed.file(List.of(new EndEvent.Retired(Filed.on("2019-05-01"), "worn out")));
     assertThat(contradictions(RecordItem.RETIREMENT_DATE, file))
         .containsExactly(
             "BEFORE_MADE, 2019-05-01; possible: a date not before its manufacture, 2020-03-01");
@@ -266,7 +271,7 @@ class RecordCheckTest {
   @Test
   void disposalWithoutRetirementContradicts() {
     RecordFile.Builder file =
-        Filed.file(List.of(new Event.Disposed(Filed.on("2024-01-12"), "cut up")));
+        Filed.file(List.of(new EndEvent.Disposed(Filed.on("2024-01-12"), "cut up")));
     assertThat(contradictions(RecordItem.RETIREMENT_DATE, file))
         .containsExactly("disposed of, and no retirement on record");
     assertThat(answer(RecordItem.DISPOSAL, file)).isInstanceOf(FileAnswer.Present.class);
@@ -277,8 +282,8 @@ class RecordCheckTest {
     RecordFile.Builder file =
         Filed.file(
             List.of(
-                new Event.Disposed(Filed.on("2024-01-12"), "cut up"),
-                new Event.Retired(Filed.on("2024-01-13"), "worn out")));
+                new EndEvent.Disposed(Filed.on("2024-01-12"), "cut up"),
+                new EndEvent.Retired(Filed.on("2024-01-13"), "worn out")));
     assertThat(contradictions(RecordItem.DISPOSAL, file))
         .contains("disposed of 2024-01-12, retired later, 2024-01-13");
   }
@@ -288,8 +293,8 @@ class RecordCheckTest {
     RecordFile.Builder file =
         Filed.file(
             List.of(
-                new Event.Issued(Filed.on("2020-06-01"), "Member 7"),
-                new Event.Issued(Filed.on("2021-06-01"), "Member 8")));
+                new UseEvent.Issued(Filed.on("2020-06-01"), "Member 7"),
+                new UseEvent.Issued(Filed.on("2021-06-01"), "Member 8")));
     assertThat(contradictions(RecordItem.ISSUED_TO, file).get(0)).startsWith("SECOND_HOLDER");
   }
 

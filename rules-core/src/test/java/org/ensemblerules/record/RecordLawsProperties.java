@@ -19,6 +19,7 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
@@ -35,7 +36,7 @@ class RecordLawsProperties {
         ArbitrariesOfDates.moments()
             .map(
                 when ->
-                    new Event.Inspected(
+                    new LookEvent.Inspected(
                         Inspection.builder(
                                 InspectionKind.ADVANCED,
                                 Occasion.PERIODIC,

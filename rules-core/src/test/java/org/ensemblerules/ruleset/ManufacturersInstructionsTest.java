@@ -32,9 +32,11 @@ import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.ExposureEvent;
 import org.ensemblerules.history.History;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Objection;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
@@ -70,7 +72,7 @@ class ManufacturersInstructionsTest {
   private final Layering layer = Layering.of("MAKER");
 
   private static Event washed(LocalDate day, String celsius, LayerKind... layers) {
-    return new Event.Cleaned(
+    return new WorkEvent.Cleaned(
         Moment.on(MarkedDate.of(day)),
         CleaningKind.ADVANCED,
         People.permitted(Task.ADVANCED_CLEANING),
@@ -88,7 +90,7 @@ class ManufacturersInstructionsTest {
   private static GearCase coat(String celsius) {
     return FitGear.fit(ElementKind.COAT)
         .with(
-            new Event.Exposed(
+            new ExposureEvent.Exposed(
                 Moment.on(MarkedDate.of(WASHED.minusDays(1))), Exposure.ORDINARY_SOILING))
         .with(washed(WASHED, celsius));
   }
@@ -160,7 +162,7 @@ class ManufacturersInstructionsTest {
   @Test
   void beyondTheInstructionsItIsOverheatedAndBothRowsAreNamed() {
     RuleSet rules = over(fifty());
-    Event.Cleaned hot = (Event.Cleaned) washed(WASHED, "51");
+    WorkEvent.Cleaned hot = (WorkEvent.Cleaned) washed(WASHED, "51");
     Element element = coat("51").element();
     assertThat(whyNoCleaning(rules, element, hot).orElseThrow())
         .startsWith("WATER_TEMPERATURE: found 51 degC, allowed: at most 50 degC (")
@@ -176,7 +178,7 @@ class ManufacturersInstructionsTest {
   void whatKeepsTheEditionTooRestsOnBothAndIsNotMilder() {
     RuleSet rules = over(fifty());
     WashAnswer answer =
-        rules.validity().answer((Event.Cleaned) washed(WASHED, "40"), coat("40").element());
+        rules.validity().answer((WorkEvent.Cleaned) washed(WASHED, "40"), coat("40").element());
     assertThat(answer).isInstanceOf(WashAnswer.Counts.class);
     assertThat(answer.loosened())
         .singleElement()
@@ -260,7 +262,7 @@ class ManufacturersInstructionsTest {
             Layering.beside(MODEL_A, layer.water(ElementKind.COAT, "30")),
             Layering.inPlace(MODEL_A, layer.water(ElementKind.COAT, "30")))) {
       RuleSet rules = over(layer.instructions(row));
-      Event.Cleaned mild = (Event.Cleaned) washed(WASHED, "35");
+      WorkEvent.Cleaned mild = (WorkEvent.Cleaned) washed(WASHED, "35");
       Element its = coat("35").element();
       assertThat(whyNoCleaning(rules, its, mild).orElseThrow())
           .startsWith("WATER_TEMPERATURE: found 35 degC, allowed: at most 30 degC");
@@ -339,9 +341,9 @@ class ManufacturersInstructionsTest {
     Element element = coat("45").element();
     assertThat(counts(rules, element, washed(WASHED, "45"))).isTrue();
     assertThat(counts(rules, element, washed(WASHED.minusDays(1), "45"))).isFalse();
-    Event.Cleaned done = (Event.Cleaned) washed(WASHED, "45");
-    Event.Cleaned inThatMonth =
-        new Event.Cleaned(
+    WorkEvent.Cleaned done = (WorkEvent.Cleaned) washed(WASHED, "45");
+    WorkEvent.Cleaned inThatMonth =
+        new WorkEvent.Cleaned(
             Moment.on(MarkedDate.parse("2024-06")),
             done.kind(),
             done.by(),
@@ -367,10 +369,10 @@ class ManufacturersInstructionsTest {
                 FitGear.AS_OF)
             .orElseThrow();
     Element element = coat("45").element();
-    assertThat(rules.validity().answer((Event.Cleaned) washed(WASHED, "45"), element))
+    assertThat(rules.validity().answer((WorkEvent.Cleaned) washed(WASHED, "45"), element))
         .isInstanceOf(WashAnswer.NoRule.class);
     assertThat(counts(rules, element, washed(WASHED, "45"))).isFalse();
-    assertThat(rules.validity().answer((Event.Cleaned) washed(WASHED, "55"), element))
+    assertThat(rules.validity().answer((WorkEvent.Cleaned) washed(WASHED, "55"), element))
         .isInstanceOf(WashAnswer.OutsideLimits.class);
   }
 

@@ -24,8 +24,9 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Site;
-import org.ensemblerules.history.Event;
+import org.ensemblerules.history.EndEvent;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.measure.Quantity;
@@ -153,7 +154,7 @@ class OverlaysTest {
                     .containsExactly(EntityKind.ORGANIZATION));
     GearCase lookedAt =
         COAT.with(
-            new Event.Inspected(
+            new LookEvent.Inspected(
                 FitGear.inspection(
                         InspectionKind.ROUTINE,
                         ElementKind.COAT,
@@ -369,7 +370,7 @@ class OverlaysTest {
                 COAT.element(),
                 History.of(
                     List.of(
-                        new Event.Retired(
+                        new EndEvent.Retired(
                             Moment.on(MarkedDate.of(LocalDate.of(2024, 1, 31))), "worn out"))))
             .build();
     assertThat(over(layer.policy(layer.keep(7)), law.law(law.keep(3))).retention(file))

@@ -16,8 +16,11 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.ExposureEvent;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Transfer;
+import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
@@ -45,7 +48,7 @@ final class ArbitrariesOfSchedules {
                 Arbitraries.of(
                     Kept.cleaning(when, CleaningKind.ADVANCED),
                     Kept.inspection(ElementKind.COAT, kind, when, occasion, Outcome.CLEAR),
-                    new Event.Checked(
+                    new LookEvent.Checked(
                         when, Check.LINER_LEAKAGE, CheckResult.PASSED, People.PROVIDER, Set.of())));
   }
 
@@ -59,13 +62,13 @@ final class ArbitrariesOfSchedules {
             .flatAs(
                 (when, exposure, kind, transfer) ->
                     Arbitraries.of(
-                        new Event.Issued(when, "Member 7"),
-                        new Event.Returned(when),
-                        new Event.Used(when),
-                        new Event.Exposed(when, exposure),
-                        new Event.Moved(when, transfer, "Station 2"),
-                        new Event.TakenOut(when, "stored"),
-                        new Event.BackInService(when),
+                        new UseEvent.Issued(when, "Member 7"),
+                        new UseEvent.Returned(when),
+                        new UseEvent.Used(when),
+                        new ExposureEvent.Exposed(when, exposure),
+                        new UseEvent.Moved(when, transfer, "Station 2"),
+                        new UseEvent.TakenOut(when, "stored"),
+                        new UseEvent.BackInService(when),
                         Kept.inspection(
                             ElementKind.COAT, kind, when, Occasion.PERIODIC, Outcome.FOUND)));
     return Arbitraries.frequencyOf(Tuple.of(2, done()), Tuple.of(1, others));

@@ -15,8 +15,12 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.ExposureEvent;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
@@ -64,23 +68,23 @@ record Kept(Element element, List<Event> events, Set<LocalDate> dutyPeriods) {
   }
 
   Kept stocked(String on) {
-    return with(new Event.Stocked(on(on)));
+    return with(new UseEvent.Stocked(on(on)));
   }
 
   Kept issued(String on) {
-    return with(new Event.Issued(on(on), "Member 7"));
+    return with(new UseEvent.Issued(on(on), "Member 7"));
   }
 
   Kept returned(String on) {
-    return with(new Event.Returned(on(on)));
+    return with(new UseEvent.Returned(on(on)));
   }
 
   Kept used(String on) {
-    return with(new Event.Used(on(on)));
+    return with(new UseEvent.Used(on(on)));
   }
 
   Kept exposed(String on, Exposure to) {
-    return with(new Event.Exposed(on(on), to));
+    return with(new ExposureEvent.Exposed(on(on), to));
   }
 
   Kept cleaned(String on) {
@@ -88,7 +92,7 @@ record Kept(Element element, List<Event> events, Set<LocalDate> dutyPeriods) {
   }
 
   static Event cleaning(Moment when, CleaningKind kind) {
-    return Event.Cleaned.whole(when, kind, People.permitted(Task.of(kind)), Set.of());
+    return WorkEvent.Cleaned.whole(when, kind, People.permitted(Task.of(kind)), Set.of());
   }
 
   Kept inspected(InspectionKind kind, String on) {
@@ -113,7 +117,7 @@ record Kept(Element element, List<Event> events, Set<LocalDate> dutyPeriods) {
                 made.outcome(
                     each.criterion(),
                     each.outcome() == Outcome.NOT_FITTED ? Outcome.NOT_FITTED : outcome));
-    return new Event.Inspected(made.build(), when.orderInDay());
+    return new LookEvent.Inspected(made.build(), when.orderInDay());
   }
 
   ServiceRecord record() {

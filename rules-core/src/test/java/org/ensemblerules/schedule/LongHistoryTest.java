@@ -14,7 +14,9 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.CountedEvidence;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Evidence;
+import org.ensemblerules.history.ExposureEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
 import org.junit.jupiter.api.Test;
 
 /** Of ten thousand events none is judged twice, and only the newest where they tell it. */
@@ -26,9 +28,9 @@ class LongHistoryTest {
     for (int n = 0; n < events / 4; n++) {
       Moment when = new Moment(MarkedDate.of(FIRST.plusDays(n % 1400)), 1 + n % 10_000);
       all.add(Kept.cleaning(when, CleaningKind.ADVANCED));
-      all.add(new Event.Used(when));
-      all.add(new Event.Exposed(when, Exposure.PRODUCTS_OF_COMBUSTION));
-      all.add(n % 2 == 0 ? new Event.Issued(when, "Member 7") : new Event.Returned(when));
+      all.add(new UseEvent.Used(when));
+      all.add(new ExposureEvent.Exposed(when, Exposure.PRODUCTS_OF_COMBUSTION));
+      all.add(n % 2 == 0 ? new UseEvent.Issued(when, "Member 7") : new UseEvent.Returned(when));
     }
     return Kept.of(ElementKind.HELMET).with(all.toArray(new Event[0]));
   }

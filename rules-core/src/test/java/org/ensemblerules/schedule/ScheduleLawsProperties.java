@@ -26,7 +26,11 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.ExposureEvent;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
@@ -75,12 +79,12 @@ class ScheduleLawsProperties {
   }
 
   private static Discharge doneBy(Event event) {
-    if (event instanceof Event.Inspected inspected) {
+    if (event instanceof LookEvent.Inspected inspected) {
       return new Discharge.Inspected(inspected.inspection().kind());
     }
-    return event instanceof Event.Cleaned cleaned
+    return event instanceof WorkEvent.Cleaned cleaned
         ? new Discharge.Cleaned(cleaned.kind())
-        : new Discharge.Checked(((Event.Checked) event).check());
+        : new Discharge.Checked(((LookEvent.Checked) event).check());
   }
 
   @Property
@@ -125,7 +129,7 @@ class ScheduleLawsProperties {
     if (row.doneBy() instanceof Discharge.Cleaned cleaned) {
       return Kept.cleaning(when, cleaned.kind());
     }
-    return new Event.Checked(
+    return new LookEvent.Checked(
         when,
         ((Discharge.Checked) row.doneBy()).check(),
         CheckResult.PASSED,
@@ -160,7 +164,8 @@ class ScheduleLawsProperties {
     List<Event> shuffled = new ArrayList<>(kept.events());
     // Of uses and exposures two that read alike are two.
     kept.events().stream()
-        .filter(event -> !(event instanceof Event.Used || event instanceof Event.Exposed))
+        .filter(
+            event -> !(event instanceof UseEvent.Used || event instanceof ExposureEvent.Exposed))
         .forEach(shuffled::add);
     Collections.shuffle(shuffled, random);
     Kept other = new Kept(kept.element(), shuffled, kept.dutyPeriods());

@@ -19,7 +19,11 @@ import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.gear.YesNoUnknown;
+import org.ensemblerules.history.EndEvent;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.IntervalTable;
 import org.ensemblerules.measure.Quantity;
@@ -71,7 +75,7 @@ class ScheduleTest {
   @Test
   void anInspectionThatDoesNotCountDischargesNothing() {
     Event dirty =
-        new Event.Inspected(
+        new LookEvent.Inspected(
             FitGear.inspection(InspectionKind.ADVANCED, ElementKind.HELMET, AS_OF.minusDays(5))
                 .gearClean(YesNoUnknown.NO)
                 .build(),
@@ -176,14 +180,14 @@ class ScheduleTest {
         HELMET.with(
             Kept.cleaning(Kept.on("2024-03-01"), CleaningKind.EXPOSURE_REDUCTION),
             Kept.cleaning(Kept.on("2024-03-01"), CleaningKind.SANITIZING),
-            Event.Cleaned.whole(
+            WorkEvent.Cleaned.whole(
                 Kept.on("2024-03-01"), CleaningKind.ADVANCED, People.UNTRAINED, Set.of()));
     assertThat(only(schedule, exposure).by()).isEqualTo(day("2020-12-01"));
     WashRecord boiled =
         WashRecord.builder().waterTemperature(Quantity.of("95", Unit.DEGREE_CELSIUS)).build();
     Kept outsideLimits =
         HELMET.with(
-            new Event.Cleaned(
+            new WorkEvent.Cleaned(
                 Kept.on("2024-03-01"),
                 CleaningKind.ADVANCED,
                 People.permitted(Task.ADVANCED_CLEANING),
@@ -328,8 +332,8 @@ class ScheduleTest {
   void nothingIsDueOnceItLeftForGood(String date, boolean ended) {
     for (Event event :
         List.of(
-            new Event.Retired(Kept.on(date), "worn out"),
-            new Event.Disposed(Kept.on(date), "cut up"))) {
+            new EndEvent.Retired(Kept.on(date), "worn out"),
+            new EndEvent.Disposed(Kept.on(date), "cut up"))) {
       ServiceRecord record = HELMET.with(event).record();
       assertThat(YEARLY.due(record, AS_OF).isEmpty()).isEqualTo(ended);
       assertThat(YEARLY.calendar(record, AS_OF, AS_OF, AS_OF.plusYears(3)).isEmpty())
@@ -339,7 +343,7 @@ class ScheduleTest {
 
   @Test
   void whatWasMissedBeforeItLeftStaysMissed() {
-    Kept kept = HELMET.with(new Event.Retired(Kept.on("2022-07-01"), "worn out"));
+    Kept kept = HELMET.with(new EndEvent.Retired(Kept.on("2022-07-01"), "worn out"));
     assertThat(YEARLY.missed(kept.record(), AS_OF))
         .extracting(missed -> missed.by().orElseThrow().toString())
         .containsExactly("2021-06-01", "2022-06-01");
@@ -360,11 +364,11 @@ class ScheduleTest {
 
   @Test
   void outOfServiceStopsNoClock() {
-    Kept kept = HELMET.with(new Event.TakenOut(Kept.on("2021-01-01"), "stored"));
+    Kept kept = HELMET.with(new UseEvent.TakenOut(Kept.on("2021-01-01"), "stored"));
     Due due = only(YEARLY, kept);
     assertThat(due.by()).isEqualTo(day("2021-06-01"));
     assertThat(due.reason()).endsWith("; out of service, so at the latest before it goes back");
-    Kept back = kept.with(new Event.BackInService(Kept.on("2024-01-01")));
+    Kept back = kept.with(new UseEvent.BackInService(Kept.on("2024-01-01")));
     assertThat(only(YEARLY, back).reason()).doesNotContain("out of service");
   }
 

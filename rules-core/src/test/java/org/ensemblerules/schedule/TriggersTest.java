@@ -20,7 +20,10 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Transfer;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
@@ -194,7 +197,7 @@ class TriggersTest {
   }
 
   private static Event check(String on, CheckResult result, Doer by) {
-    return new Event.Checked(Kept.on(on), Check.LINER_LEAKAGE, result, by, Set.of());
+    return new LookEvent.Checked(Kept.on(on), Check.LINER_LEAKAGE, result, by, Set.of());
   }
 
   @Test
@@ -202,7 +205,7 @@ class TriggersTest {
     FindingId id = new FindingId("F1");
     Kept kept =
         COAT.with(
-            new Event.Found(
+            new LookEvent.Found(
                 new Finding(
                     id,
                     Site.parse("SEAM_MAJOR_A@OUTER_SHELL"),
@@ -214,7 +217,7 @@ class TriggersTest {
     assertThat(due(schedule, kept)).isEmpty();
     Kept repaired =
         kept.with(
-            new Event.Repaired(
+            new WorkEvent.Repaired(
                 Kept.on("2024-03-04"), RepairClass.ADVANCED, false, People.PROVIDER, Set.of(id)));
     assertThat(Kept.tasks(schedule, repaired, AS_OF))
         .singleElement()
@@ -231,7 +234,7 @@ class TriggersTest {
   }
 
   private static Event pulled(String on, Doer by, FindingId id) {
-    return new Event.Checked(Kept.on(on), Check.SEAM_PULL, CheckResult.PASSED, by, Set.of(id));
+    return new LookEvent.Checked(Kept.on(on), Check.SEAM_PULL, CheckResult.PASSED, by, Set.of(id));
   }
 
   @Test
@@ -322,7 +325,9 @@ class TriggersTest {
     Kept kept = HELMET.inspected(InspectionKind.ADVANCED, "2023-09-01");
     for (Transfer transfer : Transfer.values()) {
       assertThat(
-              due(yearly, kept.with(new Event.Moved(Kept.on("2024-01-01"), transfer, "Station 2"))))
+              due(
+                  yearly,
+                  kept.with(new UseEvent.Moved(Kept.on("2024-01-01"), transfer, "Station 2"))))
           .containsExactly("2024-09-01");
     }
   }

@@ -27,8 +27,9 @@ import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Site;
-import org.ensemblerules.history.Event;
+import org.ensemblerules.history.EndEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.retirement.AgeLimit;
@@ -61,20 +62,21 @@ class InvalidValuesTest {
             text("Label.identification", 200, value -> Label.builder().identification(value)),
             text("Label.size", 60, value -> Label.builder().size(value)),
             text("Label.claimedEdition", 100, value -> Label.builder().claimedEdition(value)),
-            text("Issued.holder", 200, value -> new Event.Issued(WHEN, value)),
-            text("Retired.why", 300, value -> new Event.Retired(WHEN, value)),
+            text("Issued.holder", 200, value -> new UseEvent.Issued(WHEN, value)),
+            text("Retired.why", 300, value -> new EndEvent.Retired(WHEN, value)),
             text(
                 "LayerRetired.identification",
                 200,
                 value ->
-                    new Event.LayerRetired(
+                    new EndEvent.LayerRetired(
                         WHEN, LayerKind.OUTER_SHELL, Optional.of(value), "worn out")),
             text(
                 "LayerRetired.why",
                 300,
                 value ->
-                    new Event.LayerRetired(WHEN, LayerKind.OUTER_SHELL, Optional.empty(), value)),
-            text("Disposed.method", 300, value -> new Event.Disposed(WHEN, value)),
+                    new EndEvent.LayerRetired(
+                        WHEN, LayerKind.OUTER_SHELL, Optional.empty(), value)),
+            text("Disposed.method", 300, value -> new EndEvent.Disposed(WHEN, value)),
             text("Source.title", 300, value -> source(value, "x", "x", "x")),
             text("Source.issuer", 200, value -> source("x", value, "x", "x")),
             text("Source.date", 60, value -> source("x", "x", value, "x")),

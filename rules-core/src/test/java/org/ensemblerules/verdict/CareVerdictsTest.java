@@ -30,9 +30,13 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
+import org.ensemblerules.history.EndEvent;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.ExposureEvent;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Objection;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
@@ -60,11 +64,11 @@ class CareVerdictsTest {
   }
 
   private static GearCase met(GearCase given, Exposure exposure) {
-    return given.with(new Event.Exposed(on("2024-06-10"), exposure));
+    return given.with(new ExposureEvent.Exposed(on("2024-06-10"), exposure));
   }
 
   private static Event cleaned(String date, CleaningKind kind, Doer by, LayerKind... layers) {
-    return new Event.Cleaned(
+    return new WorkEvent.Cleaned(
         on(date), kind, by, Set.of(), Washed.of(Set.of(layers)), true, Optional.empty());
   }
 
@@ -74,7 +78,8 @@ class CareVerdictsTest {
 
   private static Event passed(String date, Check check) {
     Task task = FrozenRules.rules().tables().checks().row(check).task();
-    return new Event.Checked(on(date), check, CheckResult.PASSED, People.permitted(task), Set.of());
+    return new LookEvent.Checked(
+        on(date), check, CheckResult.PASSED, People.permitted(task), Set.of());
   }
 
   private static List<String> effects(GearCase given) {
@@ -160,7 +165,7 @@ class CareVerdictsTest {
             .atHand(EnumSet.allOf(Equipment.class));
     FitGear.criteria(InspectionKind.ROUTINE, ElementKind.HELMET)
         .forEach(row -> looked.outcome(row.key(), Outcome.CLEAR));
-    return new Event.Inspected(looked.build(), orderInDay);
+    return new LookEvent.Inspected(looked.build(), orderInDay);
   }
 
   @Test
@@ -216,7 +221,7 @@ class CareVerdictsTest {
             .with(cleaned("2024-06-12", CleaningKind.SPECIALIZED));
     Task clearing = FrozenRules.rules().tables().checks().row(Check.CONTAMINATION_CLEARANCE).task();
     Doer permitted = People.permitted(clearing);
-    for (Event.Checked other :
+    for (LookEvent.Checked other :
         List.of(
             clearance("2024-06-13", CheckResult.PASSED, People.WEARER),
             clearance("2024-06-13", CheckResult.FAILED, permitted),
@@ -233,8 +238,8 @@ class CareVerdictsTest {
         .isEqualTo(Service.IN);
   }
 
-  private static Event.Checked clearance(String date, CheckResult result, Doer by) {
-    return new Event.Checked(on(date), Check.CONTAMINATION_CLEARANCE, result, by, Set.of());
+  private static LookEvent.Checked clearance(String date, CheckResult result, Doer by) {
+    return new LookEvent.Checked(on(date), Check.CONTAMINATION_CLEARANCE, result, by, Set.of());
   }
 
   @Test
@@ -255,9 +260,16 @@ class CareVerdictsTest {
   @Test
   void whatItMeetsLaterDoesNotCountYetUnlessItMayHave() {
     assertThat(
-            kinds(HELMET.with(new Event.Exposed(on("2024-06-16"), Exposure.CBRN_AGENT)).verdict()))
+            kinds(
+                HELMET
+                    .with(new ExposureEvent.Exposed(on("2024-06-16"), Exposure.CBRN_AGENT))
+                    .verdict()))
         .doesNotContain(ReasonKind.CARE_OUTSTANDING);
-    assertThat(kinds(HELMET.with(new Event.Exposed(on("UNKNOWN"), Exposure.CBRN_AGENT)).verdict()))
+    assertThat(
+            kinds(
+                HELMET
+                    .with(new ExposureEvent.Exposed(on("UNKNOWN"), Exposure.CBRN_AGENT))
+                    .verdict()))
         .contains(ReasonKind.CARE_OUTSTANDING);
   }
 
@@ -292,14 +304,15 @@ class CareVerdictsTest {
   @ParameterizedTest
   @CsvSource({"2024-06-15", "2024-06", "2024", "UNKNOWN"})
   void whatIsDueAtOnceIsDueTheSameDayHoweverItsDateIsGiven(String date) {
-    GearCase smoky = HELMET.with(new Event.Exposed(on(date), Exposure.PRODUCTS_OF_COMBUSTION));
+    GearCase smoky =
+        HELMET.with(new ExposureEvent.Exposed(on(date), Exposure.PRODUCTS_OF_COMBUSTION));
     assertThat(kinds(smoky.verdict())).contains(ReasonKind.TASK_DUE);
   }
 
   @Test
   void anEndOfServiceOnRecordTakesNoTaskAway() {
     GearCase smoky = met(HELMET, Exposure.PRODUCTS_OF_COMBUSTION);
-    GearCase ended = smoky.with(new Event.Retired(on("2024-06-14"), "worn out"));
+    GearCase ended = smoky.with(new EndEvent.Retired(on("2024-06-14"), "worn out"));
     assertThat(kinds(ended.verdict())).contains(ReasonKind.TASK_DUE, ReasonKind.LEFT_SERVICE);
     assertThat(ended.verdict().due()).isEmpty();
   }
@@ -315,7 +328,7 @@ class CareVerdictsTest {
 
   private static Event washed(WashedLayers layers, boolean limitsKept, WashRecord.Builder wash) {
     WashRecord record = wash.build();
-    return new Event.Cleaned(
+    return new WorkEvent.Cleaned(
         on("2024-06-12"),
         CleaningKind.ADVANCED,
         People.permitted(Task.ADVANCED_CLEANING),
@@ -373,7 +386,7 @@ class CareVerdictsTest {
   }
 
   private static Event identified(String date, String met, Exposure as, Doer by) {
-    return new Event.ExposureIdentified(on(date), on(met), as, by, "a sample was tested");
+    return new ExposureEvent.ExposureIdentified(on(date), on(met), as, by, "a sample was tested");
   }
 
   private static final Doer EXPERT =

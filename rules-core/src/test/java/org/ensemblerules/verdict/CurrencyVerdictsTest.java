@@ -15,7 +15,9 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
@@ -49,7 +51,7 @@ class CurrencyVerdictsTest {
   }
 
   private static Event inspected(InspectionKind kind, ElementKind element, String on) {
-    return new Event.Inspected(
+    return new LookEvent.Inspected(
         FitGear.inspection(kind, element, MarkedDate.parse(on), People.permitted(kind.task()))
             .build(),
         0);
@@ -98,7 +100,7 @@ class CurrencyVerdictsTest {
         FitGear.inspection(InspectionKind.ADVANCED, ElementKind.HELMET, LocalDate.of(2024, 3, 1))
             .gearClean(YesNoUnknown.NO)
             .build();
-    Verdict verdict = helmet("2020-06-01", null).with(new Event.Inspected(dirty, 0)).verdict();
+    Verdict verdict = helmet("2020-06-01", null).with(new LookEvent.Inspected(dirty, 0)).verdict();
     assertThat(Verdicts.kinds(verdict))
         .containsOnly(ReasonKind.INSPECTION_NOT_CURRENT, ReasonKind.INSPECTED_DIRTY);
   }
@@ -165,7 +167,7 @@ class CurrencyVerdictsTest {
     }
     return helmet("2020-06-01", "2024-01-10")
         .inspectedBy(List.of(look.build()))
-        .with(new Event.Used(new Moment(MarkedDate.parse(on), order)));
+        .with(new UseEvent.Used(new Moment(MarkedDate.parse(on), order)));
   }
 
   @ParameterizedTest
@@ -207,11 +209,13 @@ class CurrencyVerdictsTest {
 
   @Test
   void ordersWithinTheDayTellUseFromInspectionOnRecord() {
-    Event used = new Event.Used(new Moment(MarkedDate.of(FitGear.AS_OF), 1));
+    Event used = new UseEvent.Used(new Moment(MarkedDate.of(FitGear.AS_OF), 1));
     Inspection made =
         FitGear.inspection(InspectionKind.ADVANCED, ElementKind.HELMET, FitGear.AS_OF).build();
     GearCase given = helmet("2020-06-01", "2024-01-10").with(used);
-    assertThat(given.with(new Event.Inspected(made, 2)).verdict().service()).isEqualTo(Service.IN);
-    assertThat(given.with(new Event.Inspected(made, 1)).verdict().service()).isEqualTo(Service.OUT);
+    assertThat(given.with(new LookEvent.Inspected(made, 2)).verdict().service())
+        .isEqualTo(Service.IN);
+    assertThat(given.with(new LookEvent.Inspected(made, 1)).verdict().service())
+        .isEqualTo(Service.OUT);
   }
 }

@@ -18,6 +18,7 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.GearCase;
@@ -92,7 +93,7 @@ class FindingVerdictsTest {
   }
 
   private static Event failed(String... ids) {
-    return new Event.Checked(
+    return new LookEvent.Checked(
         Moment.on(MarkedDate.parse("2024-03-01")),
         Check.SEAM_PULL,
         CheckResult.FAILED,
@@ -169,7 +170,7 @@ class FindingVerdictsTest {
     GearCase given =
         COAT.with(finding("FABRIC@OUTER_SHELL", DefectKind.CHARRING))
             .with(
-                new Event.Checked(
+                new LookEvent.Checked(
                     Moment.on(MarkedDate.parse("2024-06-15")),
                     Check.EXPERT_EVALUATION,
                     CheckResult.PASSED,

@@ -14,7 +14,9 @@ import org.ensemblerules.history.Contradiction;
 import org.ensemblerules.history.Contradictions;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.InspectionOnRecord;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
@@ -33,8 +35,8 @@ class InspectedInPartsTest {
   private static final LocalDate WENT_ON = FitGear.AS_OF.minusDays(2);
   private static final RowKey SHELL = new RowKey("frozen/criterion/COAT/FABRIC@OUTER_SHELL");
   private static final RowKey TRIM = new RowKey("frozen/criterion/COAT/TRIM@OUTER_SHELL");
-  private static final Event.Inspected FIRST =
-      new Event.Inspected(part(BEGUN, People.DEPARTMENT, SHELL::equals).build(), 0);
+  private static final LookEvent.Inspected FIRST =
+      new LookEvent.Inspected(part(BEGUN, People.DEPARTMENT, SHELL::equals).build(), 0);
 
   /** All that is asked of a coat, but for what somebody did not look at. */
   private static Inspection.Builder part(LocalDate day, Doer by, Predicate<RowKey> looked) {
@@ -52,8 +54,8 @@ class InspectedInPartsTest {
     return part(day, by, key -> !key.equals(SHELL));
   }
 
-  private static Event.Inspected goesOn(Inspection.Builder with) {
-    return new Event.Inspected(with.build(), 0, Optional.of(FIRST.when()));
+  private static LookEvent.Inspected goesOn(Inspection.Builder with) {
+    return new LookEvent.Inspected(with.build(), 0, Optional.of(FIRST.when()));
   }
 
   private static Service service(Event... events) {
@@ -98,10 +100,10 @@ class InspectedInPartsTest {
   @Test
   void aUseBetweenTheTwoAsksForALookAfterIt() {
     Event completed = goesOn(rest(WENT_ON, People.PROVIDER));
-    Event used = new Event.Used(Moment.on(MarkedDate.of(BEGUN.plusDays(1))));
+    Event used = new UseEvent.Used(Moment.on(MarkedDate.of(BEGUN.plusDays(1))));
     assertThat(service(FIRST, used, completed)).isEqualTo(Service.OUT);
     Event later =
-        new Event.Inspected(
+        new LookEvent.Inspected(
             FitGear.inspection(InspectionKind.ROUTINE, ElementKind.COAT, WENT_ON).build(), 0);
     assertThat(service(FIRST, used, completed, later)).isEqualTo(Service.IN);
   }
@@ -121,8 +123,8 @@ class InspectedInPartsTest {
   @Test
   void bothMustBeEntitledOnTheirDay() {
     assertThat(service(FIRST, goesOn(rest(WENT_ON, People.UNTRAINED)))).isEqualTo(Service.OUT);
-    Event.Inspected byWearer =
-        new Event.Inspected(part(BEGUN, People.WEARER, SHELL::equals).build(), 0);
+    LookEvent.Inspected byWearer =
+        new LookEvent.Inspected(part(BEGUN, People.WEARER, SHELL::equals).build(), 0);
     assertThat(service(byWearer, goesOn(rest(WENT_ON, People.PROVIDER)))).isEqualTo(Service.OUT);
   }
 
@@ -142,8 +144,8 @@ class InspectedInPartsTest {
   @Test
   void ofTwoOutcomesTheStricterCounts() {
     Event again = goesOn(part(WENT_ON, People.PROVIDER, key -> true));
-    Event.Inspected found =
-        new Event.Inspected(
+    LookEvent.Inspected found =
+        new LookEvent.Inspected(
             part(BEGUN, People.DEPARTMENT, key -> false).outcome(SHELL, Outcome.FOUND).build(), 0);
     Verdict verdict = COAT.withEvents(List.of(found, again)).verdict();
     assertThat(verdict.service()).isEqualTo(Service.OUT);
@@ -160,12 +162,12 @@ class InspectedInPartsTest {
 
   @Test
   void aNameThatMayMeanTwoOrNoneCompletesNothing() {
-    Event.Inspected other =
-        new Event.Inspected(part(BEGUN, People.DEPARTMENT, TRIM::equals).build(), 0);
+    LookEvent.Inspected other =
+        new LookEvent.Inspected(part(BEGUN, People.DEPARTMENT, TRIM::equals).build(), 0);
     Event completed = goesOn(rest(WENT_ON, People.PROVIDER));
     assertThat(service(FIRST, other, completed)).isEqualTo(Service.OUT);
-    Event.Inspected unknown =
-        new Event.Inspected(
+    LookEvent.Inspected unknown =
+        new LookEvent.Inspected(
             rest(WENT_ON, People.PROVIDER).build(),
             0,
             Optional.of(Moment.on(MarkedDate.of(BEGUN.minusDays(1)))));
@@ -176,9 +178,10 @@ class InspectedInPartsTest {
   void theSameDayIsEnoughAndAnOrderAgainstItContradicts() {
     Event sameDay = goesOn(rest(BEGUN, People.DEPARTMENT));
     assertThat(service(FIRST, sameDay)).isEqualTo(Service.IN);
-    Event.Inspected second = new Event.Inspected(FIRST.inspection(), 2);
-    Event.Inspected before =
-        new Event.Inspected(rest(BEGUN, People.DEPARTMENT).build(), 1, Optional.of(second.when()));
+    LookEvent.Inspected second = new LookEvent.Inspected(FIRST.inspection(), 2);
+    LookEvent.Inspected before =
+        new LookEvent.Inspected(
+            rest(BEGUN, People.DEPARTMENT).build(), 1, Optional.of(second.when()));
     GearCase given = COAT.withEvents(List.of(second, before));
     assertThat(given.verdict().service()).isEqualTo(Service.OUT);
     assertThat(Contradictions.in(given.assessment().history(), List.of()))

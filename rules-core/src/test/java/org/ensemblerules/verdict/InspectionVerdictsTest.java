@@ -22,8 +22,9 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.gear.YesNoUnknown;
-import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
@@ -83,7 +84,7 @@ class InspectionVerdictsTest {
     onlyReason(COAT.inspectedBy(List.of(begun, wearers)), ReasonKind.CHECK_NOT_DONE);
     assertThat(COAT.inspectedBy(List.of(begun, advanced().build())).verdict().service())
         .isEqualTo(Service.IN);
-    assertThat(given.with(new Event.Inspected(advanced().build(), 0)).verdict().service())
+    assertThat(given.with(new LookEvent.Inspected(advanced().build(), 0)).verdict().service())
         .isEqualTo(Service.IN);
   }
 
@@ -103,10 +104,10 @@ class InspectionVerdictsTest {
   @Test
   void ofOneDayOnlyTheOrderTellsWhichWasLater() {
     Inspection begun = ArbitrariesOfInspections.without(advanced().build(), SHELL);
-    GearCase first = COAT.inspectedBy(List.of()).with(new Event.Inspected(begun, 1));
-    assertThat(first.with(new Event.Inspected(advanced().build(), 0)).verdict().service())
+    GearCase first = COAT.inspectedBy(List.of()).with(new LookEvent.Inspected(begun, 1));
+    assertThat(first.with(new LookEvent.Inspected(advanced().build(), 0)).verdict().service())
         .isEqualTo(Service.OUT);
-    assertThat(first.with(new Event.Inspected(advanced().build(), 2)).verdict().service())
+    assertThat(first.with(new LookEvent.Inspected(advanced().build(), 2)).verdict().service())
         .isEqualTo(Service.IN);
   }
 
@@ -121,11 +122,12 @@ class InspectionVerdictsTest {
                 People.PROVIDER)
             .gearClean(YesNoUnknown.YES)
             .build();
-    GearCase given = helmet.with(new Event.Inspected(opened, 0));
+    GearCase given = helmet.with(new LookEvent.Inspected(opened, 0));
     assertThat(kinds(given.verdict())).contains(ReasonKind.NO_RULE);
     Inspection whole =
         FitGear.inspection(InspectionKind.ADVANCED, ElementKind.HELMET, FitGear.AS_OF).build();
-    assertThat(given.with(new Event.Inspected(whole, 0)).verdict().service()).isEqualTo(Service.IN);
+    assertThat(given.with(new LookEvent.Inspected(whole, 0)).verdict().service())
+        .isEqualTo(Service.IN);
   }
 
   @Test
@@ -138,7 +140,7 @@ class InspectionVerdictsTest {
                 SHELL),
             SHELL,
             Outcome.FOUND);
-    GearCase given = COAT.with(new Event.Inspected(found, 0));
+    GearCase given = COAT.with(new LookEvent.Inspected(found, 0));
     assertThat(onlyReason(given, ReasonKind.CONTRADICTION).seen())
         .contains("something was found, and no finding says what");
   }
@@ -170,7 +172,7 @@ class InspectionVerdictsTest {
             .build();
     GearCase given = COAT;
     for (int order = 1; order <= 300; order++) {
-      given = given.with(new Event.Inspected(begun, order));
+      given = given.with(new LookEvent.Inspected(begun, order));
     }
     List<Reason> notDone =
         given.verdict().reasons().stream()
@@ -287,7 +289,7 @@ class InspectionVerdictsTest {
     Finding onRecord =
         finding(
             "F1", "FABRIC@OUTER_SHELL", DefectKind.CHARRING, new Extent.NotMeasured(), "2024-06");
-    assertThat(kinds(somethingFoundAtTheShell().with(new Event.Found(onRecord)).verdict()))
+    assertThat(kinds(somethingFoundAtTheShell().with(new LookEvent.Found(onRecord)).verdict()))
         .doesNotContain(ReasonKind.CONTRADICTION);
   }
 
@@ -302,9 +304,9 @@ class InspectionVerdictsTest {
             "2022-01-01");
     GearCase given =
         somethingFoundAtTheShell()
-            .with(new Event.Found(old))
+            .with(new LookEvent.Found(old))
             .with(
-                new Event.Repaired(
+                new WorkEvent.Repaired(
                     Moment.on(MarkedDate.parse("2022-02-01")),
                     RepairClass.ADVANCED,
                     true,

@@ -24,9 +24,12 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
+import org.ensemblerules.history.EndEvent;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Evidence;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
@@ -78,7 +81,7 @@ class LabelVerdictsTest {
   }
 
   private static Event passed(String on, Check check, FindingId answered) {
-    return new Event.Checked(
+    return new LookEvent.Checked(
         Moment.on(MarkedDate.parse(on)), check, CheckResult.PASSED, People.MAKER, Set.of(answered));
   }
 
@@ -141,7 +144,7 @@ class LabelVerdictsTest {
     assertThatThrownBy(() -> fit.with(named).assessment())
         .isInstanceOf(InvalidValueException.class)
         .hasMessageContaining("a name that does not begin with label:");
-    assertThatThrownBy(() -> new Event.Found(named)).isInstanceOf(InvalidValueException.class);
+    assertThatThrownBy(() -> new LookEvent.Found(named)).isInstanceOf(InvalidValueException.class);
   }
 
   /**
@@ -174,7 +177,7 @@ class LabelVerdictsTest {
             .layer(LayerKind.OUTER_SHELL, FitGear.label().build())
             .build();
     Event repaired =
-        new Event.Repaired(
+        new WorkEvent.Repaired(
             Moment.on(MarkedDate.parse("2024-01-01")),
             RepairClass.ADVANCED,
             false,
@@ -216,7 +219,7 @@ class LabelVerdictsTest {
     clear.outcomes().stream()
         .filter(each -> !each.criterion().equals(winter.key()))
         .forEach(each -> saw.outcome(each.criterion(), each.outcome()));
-    GearCase seen = fit.with(new Event.Inspected(saw.build(), 0));
+    GearCase seen = fit.with(new LookEvent.Inspected(saw.build(), 0));
     assertThat(seen.verdict().reasons())
         .extracting(Reason::seen)
         .contains("WINTER_LINER: label is not known");
@@ -224,7 +227,7 @@ class LabelVerdictsTest {
         .extracting(age -> age.layer().orElseThrow())
         .contains(LayerKind.WINTER_LINER);
     Event left =
-        new Event.LayerRetired(
+        new EndEvent.LayerRetired(
             Moment.on(MarkedDate.parse("2024-03-01")),
             LayerKind.WINTER_LINER,
             Optional.empty(),
@@ -233,7 +236,7 @@ class LabelVerdictsTest {
         .extracting(Reason::seen)
         .doesNotContain("WINTER_LINER: label is not known");
     Event notThere =
-        new Event.Inspected(
+        new LookEvent.Inspected(
             FitGear.inspection(InspectionKind.ADVANCED, ElementKind.COAT, LocalDate.of(2024, 3, 1))
                 .build(),
             0);

@@ -29,7 +29,11 @@ import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.CountedEvidence;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Evidence;
+import org.ensemblerules.history.ExposureEvent;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
@@ -118,7 +122,7 @@ class LongRecordsTest {
   }
 
   private static Event found(FindingId id, DefectKind defect, int number) {
-    return new Event.Found(
+    return new LookEvent.Found(
         new Finding(
             id,
             Site.of(Part.WHOLE_ELEMENT),
@@ -129,7 +133,7 @@ class LongRecordsTest {
   }
 
   private static Event inspected(int number, boolean counts) {
-    return new Event.Inspected(
+    return new LookEvent.Inspected(
         FitGear.inspection(
                 InspectionKind.ADVANCED,
                 ElementKind.COAT,
@@ -140,13 +144,13 @@ class LongRecordsTest {
   }
 
   private static Event checked(Check check, CheckResult result, int number, FindingId... ids) {
-    return new Event.Checked(day(number), check, result, People.PROVIDER, Set.of(ids));
+    return new LookEvent.Checked(day(number), check, result, People.PROVIDER, Set.of(ids));
   }
 
   private static Event washed(int number) {
     WashRecord hot =
         WashRecord.builder().waterTemperature(Quantity.of("60", Unit.DEGREE_CELSIUS)).build();
-    return new Event.Cleaned(
+    return new WorkEvent.Cleaned(
         day(number),
         CleaningKind.ADVANCED,
         People.permitted(Task.ADVANCED_CLEANING),
@@ -160,20 +164,21 @@ class LongRecordsTest {
     List<Event> events = new ArrayList<>();
     for (int n = 0; n < size; n++) {
       FindingId id = new FindingId("F" + n);
-      events.add(new Event.Issued(day(n), "Member " + n));
-      events.add(new Event.Used(day(n)));
-      events.add(new Event.Returned(day(n)));
-      events.add(new Event.Exposed(day(n), Exposure.BLOOD_OR_BODY_FLUIDS));
+      events.add(new UseEvent.Issued(day(n), "Member " + n));
+      events.add(new UseEvent.Used(day(n)));
+      events.add(new UseEvent.Returned(day(n)));
+      events.add(new ExposureEvent.Exposed(day(n), Exposure.BLOOD_OR_BODY_FLUIDS));
       events.add(found(id, DefectKind.BODY_FLUIDS, n));
-      events.add(Event.Cleaned.whole(day(n), CleaningKind.ADVANCED, People.DEPARTMENT, Set.of(id)));
       events.add(
-          new Event.Repaired(day(n), RepairClass.ADVANCED, false, People.PROVIDER, Set.of(id)));
+          WorkEvent.Cleaned.whole(day(n), CleaningKind.ADVANCED, People.DEPARTMENT, Set.of(id)));
+      events.add(
+          new WorkEvent.Repaired(day(n), RepairClass.ADVANCED, false, People.PROVIDER, Set.of(id)));
       events.add(checked(Check.SEAM_PULL, CheckResult.FAILED, n, id));
       events.add(checked(Check.SEAM_PULL, CheckResult.PASSED, n, id));
       events.add(inspected(n, true));
-      events.add(new Event.Modified(day(n), "a pocket sewn on", YesNoUnknown.NO));
-      events.add(new Event.TakenOut(day(n), "stored"));
-      events.add(new Event.BackInService(day(n)));
+      events.add(new WorkEvent.Modified(day(n), "a pocket sewn on", YesNoUnknown.NO));
+      events.add(new UseEvent.TakenOut(day(n), "stored"));
+      events.add(new UseEvent.BackInService(day(n)));
     }
     return events;
   }
@@ -196,10 +201,10 @@ class LongRecordsTest {
     for (int n = 0; n < size; n++) {
       events.add(found(ONE, DefectKind.BODY_FLUIDS, n));
       events.add(
-          new Event.Repaired(day(n), RepairClass.BASIC, false, People.PROVIDER, Set.of(ONE)));
+          new WorkEvent.Repaired(day(n), RepairClass.BASIC, false, People.PROVIDER, Set.of(ONE)));
       events.add(checked(Check.SEAM_PULL, CheckResult.FAILED, n));
       events.add(
-          Event.Cleaned.whole(day(n), CleaningKind.SANITIZING, People.UNTRAINED, Set.of(ONE)));
+          WorkEvent.Cleaned.whole(day(n), CleaningKind.SANITIZING, People.UNTRAINED, Set.of(ONE)));
     }
     return events;
   }
@@ -207,7 +212,7 @@ class LongRecordsTest {
   private static List<Event> washes(int size) {
     List<Event> events = new ArrayList<>();
     for (int n = 0; n < size; n++) {
-      events.add(new Event.Exposed(day(n), Exposure.PRODUCTS_OF_COMBUSTION));
+      events.add(new ExposureEvent.Exposed(day(n), Exposure.PRODUCTS_OF_COMBUSTION));
       events.add(washed(n));
     }
     return events;
@@ -216,7 +221,7 @@ class LongRecordsTest {
   private static List<Event> notCounting(int size) {
     List<Event> events = new ArrayList<>();
     for (int n = 0; n < size; n++) {
-      events.add(new Event.Used(day(n)));
+      events.add(new UseEvent.Used(day(n)));
       events.add(inspected(n, false));
     }
     return events;

@@ -18,8 +18,13 @@ import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
+import org.ensemblerules.history.EndEvent;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.ExposureEvent;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
@@ -44,13 +49,13 @@ class RecordVerdictsTest {
 
   @Test
   void anEventInTheFuture() {
-    assertThat(contradiction(HELMET.with(new Event.Returned(on("2024-06-16")))))
+    assertThat(contradiction(HELMET.with(new UseEvent.Returned(on("2024-06-16")))))
         .isEqualTo("history Returned: found 2024-06-16, allowed: a date not after 2024-06-15");
-    assertThat(contradiction(HELMET.with(new Event.Returned(on("2024-07")))))
+    assertThat(contradiction(HELMET.with(new UseEvent.Returned(on("2024-07")))))
         .contains("found 2024-07,");
-    assertThat(HELMET.with(new Event.Returned(on("2024-06"))).verdict().service())
+    assertThat(HELMET.with(new UseEvent.Returned(on("2024-06"))).verdict().service())
         .isEqualTo(Service.IN);
-    assertThat(HELMET.with(new Event.Returned(on("2024-06-15"))).verdict().service())
+    assertThat(HELMET.with(new UseEvent.Returned(on("2024-06-15"))).verdict().service())
         .isEqualTo(Service.IN);
   }
 
@@ -170,7 +175,7 @@ class RecordVerdictsTest {
   void serviceThatHasEnded(String date, boolean ended) {
     for (Event event :
         new Event[] {
-          new Event.Retired(on(date), "worn out"), new Event.Disposed(on(date), "cut up")
+          new EndEvent.Retired(on(date), "worn out"), new EndEvent.Disposed(on(date), "cut up")
         }) {
       Verdict verdict = HELMET.with(event).verdict();
       assertThat(kinds(verdict).contains(ReasonKind.LEFT_SERVICE)).isEqualTo(ended);
@@ -183,13 +188,13 @@ class RecordVerdictsTest {
   void serviceThatHasEndedSaysHow() {
     assertThat(
             onlyReason(
-                    HELMET.with(new Event.Retired(on("2024-06-15"), "worn out")),
+                    HELMET.with(new EndEvent.Retired(on("2024-06-15"), "worn out")),
                     ReasonKind.LEFT_SERVICE)
                 .seen())
         .isEqualTo("retired: worn out, 2024-06-15");
     assertThat(
             onlyReason(
-                    HELMET.with(new Event.Disposed(on("2024-06-15"), "cut up")),
+                    HELMET.with(new EndEvent.Disposed(on("2024-06-15"), "cut up")),
                     ReasonKind.LEFT_SERVICE)
                 .seen())
         .isEqualTo("disposed of, 2024-06-15");
@@ -197,14 +202,14 @@ class RecordVerdictsTest {
 
   @Test
   void takenOutOfService() {
-    GearCase out = HELMET.with(new Event.TakenOut(on("2024-03-01"), "sent away"));
+    GearCase out = HELMET.with(new UseEvent.TakenOut(on("2024-03-01"), "sent away"));
     Reason reason = onlyReason(out, ReasonKind.OUT_OF_SERVICE);
     assertThat(reason.seen())
         .isEqualTo("taken out of service 2024-03-01: sent away; not certainly back since");
     assertThat(reason.effect().text()).isEqualTo("EVALUATE by RETURN_TO_SERVICE on ELEMENT");
-    assertThat(out.with(new Event.BackInService(on("2024-03-02"))).verdict().service())
+    assertThat(out.with(new UseEvent.BackInService(on("2024-03-02"))).verdict().service())
         .isEqualTo(Service.IN);
-    assertThat(out.with(new Event.BackInService(on("2024-03-01"))).verdict().service())
+    assertThat(out.with(new UseEvent.BackInService(on("2024-03-01"))).verdict().service())
         .isEqualTo(Service.OUT);
     assertThat(out.on(LocalDate.of(2024, 2, 29)).verdict().reasons())
         .extracting(Reason::kind)
@@ -213,13 +218,13 @@ class RecordVerdictsTest {
 
   @Test
   void backAndNeverOut() {
-    assertThat(contradiction(HELMET.with(new Event.BackInService(on("2024-03-02")))))
+    assertThat(contradiction(HELMET.with(new UseEvent.BackInService(on("2024-03-02")))))
         .isEqualTo("history BackInService: found 2024-03-02, allowed: taken out of service before");
   }
 
   @Test
   void issuedWhileAnotherHoldsIt() {
-    assertThat(contradiction(HELMET.with(new Event.Issued(on("2024-03-02"), "Member 8"))))
+    assertThat(contradiction(HELMET.with(new UseEvent.Issued(on("2024-03-02"), "Member 8"))))
         .isEqualTo(
             "history Issued: found 2024-03-02 to Member 8, allowed: returned or moved on since"
                 + " 2020-06-01, when another got it");
@@ -228,7 +233,7 @@ class RecordVerdictsTest {
   @ParameterizedTest
   @CsvSource({"NO, false", "UNKNOWN, false", "YES, true"})
   void alteredWithoutApproval(YesNoUnknown approved, boolean in) {
-    GearCase given = HELMET.with(new Event.Modified(on("2024-03-01"), "a bracket", approved));
+    GearCase given = HELMET.with(new WorkEvent.Modified(on("2024-03-01"), "a bracket", approved));
     if (in) {
       assertThat(given.verdict().service()).isEqualTo(Service.IN);
       return;
@@ -244,12 +249,14 @@ class RecordVerdictsTest {
   }
 
   private static Event evaluated(String date, Doer by) {
-    return new Event.Checked(on(date), Check.EXPERT_EVALUATION, CheckResult.PASSED, by, Set.of());
+    return new LookEvent.Checked(
+        on(date), Check.EXPERT_EVALUATION, CheckResult.PASSED, by, Set.of());
   }
 
   @Test
   void exposedAndNotInspectedSince() {
-    GearCase given = HELMET.with(new Event.Exposed(on("2024-06-15"), Exposure.ORDINARY_SOILING));
+    GearCase given =
+        HELMET.with(new ExposureEvent.Exposed(on("2024-06-15"), Exposure.ORDINARY_SOILING));
     assertThat(given.verdict().reasons())
         .filteredOn(reason -> reason.kind() == ReasonKind.USED_SINCE_INSPECTION)
         .extracting(Reason::seen)
@@ -260,7 +267,7 @@ class RecordVerdictsTest {
     assertThat(
             kinds(
                 HELMET
-                    .with(new Event.Exposed(on("2024-06-14"), Exposure.ORDINARY_SOILING))
+                    .with(new ExposureEvent.Exposed(on("2024-06-14"), Exposure.ORDINARY_SOILING))
                     .verdict()))
         .doesNotContain(ReasonKind.USED_SINCE_INSPECTION);
   }

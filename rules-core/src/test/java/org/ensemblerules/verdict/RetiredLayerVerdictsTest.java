@@ -18,7 +18,9 @@ import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
+import org.ensemblerules.history.EndEvent;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenRules;
@@ -33,7 +35,7 @@ class RetiredLayerVerdictsTest {
   private static final GearCase COAT = FitGear.fit(ElementKind.COAT);
 
   private static Event retired(LayerKind layer, String identification, String date) {
-    return new Event.LayerRetired(
+    return new EndEvent.LayerRetired(
         Moment.on(MarkedDate.parse(date)),
         layer,
         Optional.ofNullable(identification),
@@ -113,7 +115,7 @@ class RetiredLayerVerdictsTest {
   }
 
   private static Event identified(String on, FindingId id) {
-    return new Event.Checked(
+    return new LookEvent.Checked(
         Moment.on(MarkedDate.parse(on)),
         Check.IDENTIFICATION,
         CheckResult.PASSED,

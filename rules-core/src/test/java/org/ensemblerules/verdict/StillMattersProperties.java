@@ -26,7 +26,10 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.testkit.ArbitrariesOfDates;
 import org.ensemblerules.testkit.ArbitrariesOfEvents;
 import org.ensemblerules.testkit.ArbitrariesOfInspections;
@@ -61,21 +64,22 @@ class StillMattersProperties {
     Arbitrary<Event> washed =
         dates.map(
             day ->
-                Event.Cleaned.whole(
+                WorkEvent.Cleaned.whole(
                     Moment.on(day),
                     CleaningKind.ADVANCED,
                     People.permitted(Task.ADVANCED_CLEANING),
                     Set.of()));
     Arbitrary<Event> looked =
-        ArbitrariesOfInspections.flawless(kind, dates).map(made -> new Event.Inspected(made, 0));
+        ArbitrariesOfInspections.flawless(kind, dates)
+            .map(made -> new LookEvent.Inspected(made, 0));
     Arbitrary<Event> moved =
         Combinators.combine(dates, Arbitraries.integers().between(0, 9))
             .as(
                 (day, which) ->
                     switch (which) {
-                      case 0 -> new Event.Issued(Moment.on(day), "Member 7");
-                      case 1 -> new Event.Returned(Moment.on(day));
-                      default -> new Event.Used(Moment.on(day));
+                      case 0 -> new UseEvent.Issued(Moment.on(day), "Member 7");
+                      case 1 -> new UseEvent.Returned(Moment.on(day));
+                      default -> new UseEvent.Used(Moment.on(day));
                     });
     return Arbitraries.oneOf(washed, looked, moved, ArbitrariesOfEvents.done())
         .list()

@@ -15,7 +15,11 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.ExposureEvent;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
@@ -37,7 +41,7 @@ class StillMattersTest {
   }
 
   private static Event washed(LocalDate day, String... answers) {
-    return Event.Cleaned.whole(
+    return WorkEvent.Cleaned.whole(
         on(day),
         CleaningKind.ADVANCED,
         People.permitted(Task.ADVANCED_CLEANING),
@@ -45,7 +49,7 @@ class StillMattersTest {
   }
 
   private static Event looked(InspectionKind kind, LocalDate day) {
-    return new Event.Inspected(FitGear.inspection(kind, ElementKind.COAT, day).build(), 0);
+    return new LookEvent.Inspected(FitGear.inspection(kind, ElementKind.COAT, day).build(), 0);
   }
 
   private static List<Event> kept(GearCase given, LocalDate day) {
@@ -72,7 +76,7 @@ class StillMattersTest {
   void washesAfterAReleaseStay() {
     Event old = washed(DAY.minusYears(2));
     Event release =
-        new Event.Checked(
+        new LookEvent.Checked(
             on(DAY.minusYears(3)),
             Check.INCIDENT_RELEASE,
             CheckResult.PASSED,
@@ -86,8 +90,8 @@ class StillMattersTest {
   @Test
   void whatHappenedOnADayOfAStatedOrderStays() {
     LocalDate day = DAY.minusDays(10);
-    Event first = new Event.Used(on(day.minusDays(5)));
-    Event used = new Event.Used(new Moment(MarkedDate.of(day), 3));
+    Event first = new UseEvent.Used(on(day.minusDays(5)));
+    Event used = new UseEvent.Used(new Moment(MarkedDate.of(day), 3));
     Inspection.Builder look =
         Inspection.builder(
                 InspectionKind.ROUTINE,
@@ -100,8 +104,8 @@ class StillMattersTest {
         .build()
         .outcomes()
         .forEach(each -> look.outcome(each.criterion(), each.outcome()));
-    Event stated = new Event.Inspected(look.build(), 2);
-    Event unstated = new Event.Inspected(look.build(), 0);
+    Event stated = new LookEvent.Inspected(look.build(), 2);
+    Event unstated = new LookEvent.Inspected(look.build(), 0);
     assertThat(kept(COAT.with(first).with(used).with(stated), DAY)).contains(used, stated);
     assertThat(kept(COAT.with(first).with(used).with(unstated), DAY)).doesNotContain(used);
   }
@@ -109,7 +113,7 @@ class StillMattersTest {
   /** Later washes that nobody looked at don't show that what it met is gone; the older one does. */
   @Test
   void aWashStaysUntilALaterOneWasLookedAt() {
-    Event met = new Event.Exposed(on(DAY.minusMonths(2)), Exposure.PRODUCTS_OF_COMBUSTION);
+    Event met = new ExposureEvent.Exposed(on(DAY.minusMonths(2)), Exposure.PRODUCTS_OF_COMBUSTION);
     Event seen = washed(DAY.minusMonths(1));
     GearCase later =
         COAT.withEvents(List.of(met, seen, washed(DAY.plusDays(1)), washed(DAY.plusDays(2))))
@@ -140,7 +144,7 @@ class StillMattersTest {
   }
 
   private static Event signed(LocalDate day, String... but) {
-    return new Event.Inspected(
+    return new LookEvent.Inspected(
         Inspection.builder(
                 InspectionKind.ADVANCED,
                 Occasion.PERIODIC,
@@ -165,19 +169,19 @@ class StillMattersTest {
 
   @Test
   void ofUsesThatWereLookedAfterTheFirstStays() {
-    Event one = new Event.Used(on(DAY.minusDays(20)));
-    Event two = new Event.Used(on(DAY.minusDays(10)));
-    Event open = new Event.Used(on(DAY.plusDays(1)));
+    Event one = new UseEvent.Used(on(DAY.minusDays(20)));
+    Event two = new UseEvent.Used(on(DAY.minusDays(10)));
+    Event open = new UseEvent.Used(on(DAY.plusDays(1)));
     GearCase given = COAT.withEvents(List.of(one, two, open));
     assertThat(kept(given, DAY.plusDays(2))).contains(one, open).doesNotContain(two);
     // What lies between two uses may count by which of them came first.
-    Event back = new Event.Returned(on(DAY.minusDays(15)));
+    Event back = new UseEvent.Returned(on(DAY.minusDays(15)));
     assertThat(kept(given.with(back), DAY.plusDays(2))).contains(one, two, open);
   }
 
   @Test
   void whatSpeaksAgainstItStays() {
-    GearCase given = COAT.with(new Event.TakenOut(on(DAY.minusYears(2)), "to be looked at"));
+    GearCase given = COAT.with(new UseEvent.TakenOut(on(DAY.minusYears(2)), "to be looked at"));
     assertThat(kept(given, DAY)).hasSameElementsAs(given.assessment().history().events());
   }
 }

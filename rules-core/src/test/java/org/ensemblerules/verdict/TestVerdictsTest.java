@@ -16,7 +16,7 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.CheckResult;
-import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.Quantity;
@@ -64,7 +64,7 @@ class TestVerdictsTest {
 
   private static GearCase tested(TestReport report, FindingId... answers) {
     return COAT.with(
-        new Event.Tested(
+        new LookEvent.Tested(
             on("2024-03-01"),
             FrozenMeasures.PRODUCT,
             report,
@@ -75,7 +75,7 @@ class TestVerdictsTest {
 
   private static GearCase evaluated(GearCase given, String date, CheckResult result) {
     return given.with(
-        new Event.Checked(
+        new LookEvent.Checked(
             on(date),
             Check.EXPERT_EVALUATION,
             result,

@@ -15,9 +15,10 @@ import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.effect.Vouched;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
-import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.testkit.EventKinds;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.GearCase;
 import org.junit.jupiter.api.Test;
@@ -90,9 +91,9 @@ class VouchedVerdictsTest {
   @Test
   void everyEventWithADoerSaysSo() throws NoSuchMethodException {
     List<Class<?>> silent = new ArrayList<>();
-    for (Class<?> kind : Event.class.getPermittedSubclasses()) {
+    for (Class<?> kind : EventKinds.all()) {
       boolean has =
-          kind == Event.Inspected.class
+          kind == LookEvent.Inspected.class
               || Arrays.stream(kind.getRecordComponents())
                   .map(RecordComponent::getType)
                   .anyMatch(Doer.class::equals);

@@ -26,10 +26,14 @@ import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Evidence;
 import org.ensemblerules.history.EvidenceTables;
+import org.ensemblerules.history.ExposureEvent;
 import org.ensemblerules.history.Judgment;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Objection;
+import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.history.Validity;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.schedule.Discharge;
@@ -91,7 +95,7 @@ class WhatCountsTest {
 
   private static Event passed(Check check, String day, FindingId... findings) {
     Doer by = People.permitted(RULES.tables().checks().row(check).task());
-    return new Event.Checked(on(day), check, CheckResult.PASSED, by, Set.of(findings));
+    return new LookEvent.Checked(on(day), check, CheckResult.PASSED, by, Set.of(findings));
   }
 
   private static List<TaskDue> due(Verdict verdict, TaskKey task) {
@@ -122,7 +126,7 @@ class WhatCountsTest {
   void theCheckAfterARepairStaysDueUntilOneOfItsPassesCounts() {
     GearCase given =
         COAT.with(
-                new Event.Found(
+                new LookEvent.Found(
                     Verdicts.finding(
                         TEAR.value(),
                         "FABRIC@MOISTURE_BARRIER",
@@ -130,7 +134,7 @@ class WhatCountsTest {
                         new Extent.NotMeasured(),
                         "2024-02-01")))
             .with(
-                new Event.Repaired(
+                new WorkEvent.Repaired(
                     on("2024-02-10"), RepairClass.ADVANCED, false, People.PROVIDER, Set.of(TEAR)))
             .with(passed(Check.BARRIER_UNDER_PRESSURE, "2024-02-20", TEAR));
     assertThat(given.verdict().openFindings()).isEmpty();
@@ -160,7 +164,7 @@ class WhatCountsTest {
   @Test
   void anAlterationIsNotEvaluatedByAPassThatIsVoid() {
     GearCase given =
-        COAT.with(new Event.Modified(on("2024-02-01"), "a pocket sewn on", YesNoUnknown.NO))
+        COAT.with(new WorkEvent.Modified(on("2024-02-01"), "a pocket sewn on", YesNoUnknown.NO))
             .with(passed(Check.EXPERT_EVALUATION, "2024-02-20"));
     assertThat(given.verdict().service()).isEqualTo(Service.IN);
     Verdict verdict = judged(given, onlyOnCleanGear(Check.EXPERT_EVALUATION));
@@ -169,7 +173,7 @@ class WhatCountsTest {
   }
 
   private static Event inspected(String day, Doer by) {
-    return new Event.Inspected(
+    return new LookEvent.Inspected(
         FitGear.inspection(InspectionKind.ADVANCED, ElementKind.COAT, MarkedDate.parse(day), by)
             .build(),
         0);
@@ -204,7 +208,7 @@ class WhatCountsTest {
             .with(inspected("2024-06-03", People.UNTRAINED))
             .with(inspected("2024-09", People.UNTRAINED));
     Evidence evidence = RULES.evidence(given.element(), given.assessment().history(), given.asOf());
-    List<Judgment> since = evidence.notCounting(Event.Inspected.class::isInstance);
+    List<Judgment> since = evidence.notCounting(LookEvent.Inspected.class::isInstance);
     assertThat(since)
         .extracting(each -> each.event().when().toString())
         .containsExactly("2024-06-03", "2024-03-03");
@@ -214,7 +218,7 @@ class WhatCountsTest {
                 + "ADVANCED inspection of 2024-06-03, 2024-03-03 by "
                 + People.UNTRAINED.name()
                 + ", credential INSPECT is missing");
-    assertThat(evidence.judgments(Event.Inspected.class::isInstance))
+    assertThat(evidence.judgments(LookEvent.Inspected.class::isInstance))
         .filteredOn(each -> !each.counts())
         .extracting(each -> each.event().when().toString())
         .containsExactly("2024-09", "2024-06-03", "2024-03-03", "2023-05-03");
@@ -227,18 +231,18 @@ class WhatCountsTest {
   @Test
   void whatWasDoneSinceSomethingWasMetAndDoesNotCountIsTold() {
     GearCase given =
-        COAT.with(new Event.Exposed(on("2024-06-05"), Exposure.PRODUCTS_OF_COMBUSTION))
+        COAT.with(new ExposureEvent.Exposed(on("2024-06-05"), Exposure.PRODUCTS_OF_COMBUSTION))
             .with(
-                Event.Cleaned.whole(
+                WorkEvent.Cleaned.whole(
                     on("2024-06-07"), CleaningKind.ADVANCED, People.UNTRAINED, Set.of()));
     String told = "; " + NOT_COUNTING + "ADVANCED cleaning of 2024-06-07 by ";
     assertThat(given.verdict().reasons())
         .filteredOn(reason -> reason.kind() == ReasonKind.CARE_OUTSTANDING)
         .anySatisfy(reason -> assertThat(reason.seen()).contains(told));
     GearCase before =
-        COAT.with(new Event.Exposed(on("2024-06-09"), Exposure.PRODUCTS_OF_COMBUSTION))
+        COAT.with(new ExposureEvent.Exposed(on("2024-06-09"), Exposure.PRODUCTS_OF_COMBUSTION))
             .with(
-                Event.Cleaned.whole(
+                WorkEvent.Cleaned.whole(
                     on("2024-06-07"), CleaningKind.ADVANCED, People.UNTRAINED, Set.of()));
     assertThat(before.verdict().reasons())
         .filteredOn(reason -> reason.kind() == ReasonKind.CARE_OUTSTANDING)
@@ -248,13 +252,14 @@ class WhatCountsTest {
 
   @Test
   void whatIsJudgedAndWhatIsNot() {
-    Event used = new Event.Used(on("2024-01-01"));
-    Event returned = new Event.Returned(on("2024-01-02"));
+    Event used = new UseEvent.Used(on("2024-01-01"));
+    Event returned = new UseEvent.Returned(on("2024-01-02"));
     Event failed =
-        new Event.Checked(
+        new LookEvent.Checked(
             on("2024-01-03"), Check.SEAM_PULL, CheckResult.FAILED, People.PROVIDER, Set.of());
     Event repaired =
-        new Event.Repaired(on("UNKNOWN"), RepairClass.ADVANCED, false, People.WEARER, Set.of(TEAR));
+        new WorkEvent.Repaired(
+            on("UNKNOWN"), RepairClass.ADVANCED, false, People.WEARER, Set.of(TEAR));
     GearCase given = COAT.withEvents(List.of(used, returned, failed, repaired));
     Evidence evidence = RULES.evidence(given.element(), given.assessment().history(), given.asOf());
     assertThat(evidence.judgment(used)).isEmpty();
@@ -263,7 +268,7 @@ class WhatCountsTest {
     assertThat(codes(evidence, failed)).containsExactly(Objection.Code.FAILED);
     assertThat(codes(evidence, repaired))
         .containsExactly(Objection.Code.NOT_BY_THEN, Objection.Code.NOT_PERMITTED);
-    assertThat(evidence.judgment(new Event.Returned(on("2024-01-04")))).isEmpty();
+    assertThat(evidence.judgment(new UseEvent.Returned(on("2024-01-04")))).isEmpty();
     assertThat(evidence.workedOn(TEAR)).isEqualTo(Optional.empty());
     assertThat(evidence.judgment(failed).orElseThrow().objection(EnumSet.of(Objection.Code.FAILED)))
         .isPresent();

@@ -12,8 +12,10 @@ import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Evidence;
 import org.ensemblerules.history.History;
 import org.ensemblerules.history.Judgment;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Objection;
 import org.ensemblerules.history.Validity;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
@@ -109,11 +111,11 @@ final class Grounds {
   private static boolean outOfLimit(RuleSet rules, Assessment from, int index) {
     Event event = from.history().events().get(index);
     Validity validity = rules.validity();
-    if (event instanceof Event.Cleaned done) {
+    if (event instanceof WorkEvent.Cleaned done) {
       return validity.answer(done, from.element()) instanceof WashAnswer.OutsideLimits outside
           && outside.deviations().stream().anyMatch(WashDeviation::stated);
     }
-    return event instanceof Event.Checked
+    return event instanceof LookEvent.Checked
         && !validity.findings(from.element(), History.of(List.of(event))).isEmpty();
   }
 
@@ -138,9 +140,9 @@ final class Grounds {
    * there and that it is not.
    */
   private static boolean excludesItself(RuleSet rules, LocalDate asOf, Assessment from, int index) {
-    Event.Inspected done = (Event.Inspected) from.history().events().get(index);
+    LookEvent.Inspected done = (LookEvent.Inspected) from.history().events().get(index);
     Evidence evidence = rules.evidence(from.element(), from.history(), asOf);
-    return from.history().events(Event.Inspected.class).stream()
+    return from.history().events(LookEvent.Inspected.class).stream()
         .filter(
             each ->
                 each.equals(done)

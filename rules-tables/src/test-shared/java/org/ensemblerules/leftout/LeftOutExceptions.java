@@ -10,6 +10,8 @@ import org.ensemblerules.history.Contradiction;
 import org.ensemblerules.history.Contradictions;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.LabeledLayers;
+import org.ensemblerules.history.LookEvent;
+import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.schedule.TaskKey;
@@ -23,7 +25,7 @@ enum LeftOutExceptions {
     @Override
     boolean holds(Tables tables, Assessment given, Taken taken, String fault) {
       return taken.way().at().toString().startsWith("/element/inService")
-          && !given.history().events(Event.Stocked.class).isEmpty();
+          && !given.history().events(UseEvent.Stocked.class).isEmpty();
     }
   },
 
@@ -41,7 +43,8 @@ enum LeftOutExceptions {
     boolean holds(Tables tables, Assessment given, Taken taken, String fault) {
       String[] steps = taken.way().at().toString().split("/", -1);
       return steps[1].equals("history")
-          && given.history().events().get(Integer.parseInt(steps[2])) instanceof Event.Checked done
+          && given.history().events().get(Integer.parseInt(steps[2]))
+              instanceof LookEvent.Checked done
           && done.check() == Check.INCIDENT_RELEASE
           && !fault.startsWith(Service.IN.name());
     }
@@ -75,9 +78,9 @@ enum LeftOutExceptions {
   };
 
   private static boolean saysAfterWork(Event event) {
-    return event instanceof Event.Inspected look
+    return event instanceof LookEvent.Inspected look
         ? look.inspection().occasion() == Occasion.AFTER_WORK
-        : event instanceof Event.Checked check && check.afterWork();
+        : event instanceof LookEvent.Checked check && check.afterWork();
   }
 
   private static List<Optional<LayerKind>> layers(Tables tables, Assessment given, LocalDate asOf) {

@@ -43,10 +43,16 @@ import org.ensemblerules.gear.Presence;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
+import org.ensemblerules.history.DecisionEvent;
+import org.ensemblerules.history.EndEvent;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.ExposureEvent;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Transfer;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
@@ -250,10 +256,10 @@ public final class ArbitrariesOfRecords {
 
   private void cared(Element element) {
     if (seldom()) {
-      events.add(new Event.Stocked(when(ShippedGear.MADE.plusDays(20))));
+      events.add(new UseEvent.Stocked(when(ShippedGear.MADE.plusDays(20))));
     }
     if (!leftOut()) {
-      events.add(new Event.Issued(when(ShippedGear.IN_SERVICE), "Member 7"));
+      events.add(new UseEvent.Issued(when(ShippedGear.IN_SERVICE), "Member 7"));
     }
     for (int months : new int[] {14, 9, 4}) {
       if (!leftOut()) {
@@ -270,10 +276,11 @@ public final class ArbitrariesOfRecords {
   /** At once or in two parts, of which the second goes on with the first a day later or so. */
   private void inspected(Inspection whole, Element element) {
     if (random.nextInt(4) > 0) {
-      events.add(new Event.Inspected(whole, 0));
+      events.add(new LookEvent.Inspected(whole, 0));
       return;
     }
-    Event.Inspected begun = new Event.Inspected(part(whole, whole, true), random.nextInt(3));
+    LookEvent.Inspected begun =
+        new LookEvent.Inspected(part(whole, whole, true), random.nextInt(3));
     Inspection again =
         inspection(
             element,
@@ -285,7 +292,7 @@ public final class ArbitrariesOfRecords {
                 .orElse(whole.on()));
     events.add(begun);
     events.add(
-        new Event.Inspected(
+        new LookEvent.Inspected(
             part(whole, again, false),
             random.nextInt(4),
             Optional.of(begun.when()).filter(when -> !leftOut())));
@@ -310,7 +317,7 @@ public final class ArbitrariesOfRecords {
     }
     WashRecord record = wash.build();
     events.add(
-        new Event.Cleaned(
+        new WorkEvent.Cleaned(
             when(day),
             how,
             doer(Task.of(how)),
@@ -405,7 +412,7 @@ public final class ArbitrariesOfRecords {
     switch (random.nextInt(10)) {
       case 9 -> busy(element, day);
       case 0 -> {
-        events.add(new Event.Used(when(day)));
+        events.add(new UseEvent.Used(when(day)));
         looked(element, day.plusDays(random.nextInt(2)));
       }
       case 1 -> met(element, day);
@@ -414,7 +421,7 @@ public final class ArbitrariesOfRecords {
       case 6 -> away(element, day);
       case 7 ->
           events.add(
-              new Event.LayerRetired(
+              new EndEvent.LayerRetired(
                   when(day),
                   one(LayerKind.values()),
                   Optional.of(one(List.of("Lot 0", "Lot 1"))).filter(id -> !seldom()),
@@ -429,8 +436,8 @@ public final class ArbitrariesOfRecords {
       Moment when = new Moment(date(day), random.nextInt(3) == 0 ? 0 : 1 + random.nextInt(6));
       FindingId id = new FindingId("F" + (1 + random.nextInt(3)));
       switch (random.nextInt(7)) {
-        case 0 -> events.add(new Event.Used(when));
-        case 1 -> events.add(new Event.Exposed(when, Exposure.PRODUCTS_OF_COMBUSTION));
+        case 0 -> events.add(new UseEvent.Used(when));
+        case 1 -> events.add(new ExposureEvent.Exposed(when, Exposure.PRODUCTS_OF_COMBUSTION));
         case 2 ->
             events.add(
                 ShippedWork.done(
@@ -447,10 +454,10 @@ public final class ArbitrariesOfRecords {
                     new Effect.Repair(RepairClass.ADVANCED, Scope.PART),
                     doer(Task.ADVANCED_REPAIR),
                     Set.of(id)));
-        case 4 -> events.add(new Event.Moved(when, one(Transfer.values()), "Station 2"));
+        case 4 -> events.add(new UseEvent.Moved(when, one(Transfer.values()), "Station 2"));
         default ->
             events.add(
-                new Event.Inspected(
+                new LookEvent.Inspected(
                     on(
                         one(
                             List.of(
@@ -480,11 +487,11 @@ public final class ArbitrariesOfRecords {
                 new Effect.Clean(CleaningKind.ADVANCED, Scope.ELEMENT)));
     Doer inspector = doer(InspectionKind.ADVANCED.task());
     events.add(
-        new Event.InspectorDecided(
+        new DecisionEvent.InspectorDecided(
             when(day), id, Site.of(Part.WHOLE_ELEMENT), asked, inspector, "looks worn"));
     if (random.nextBoolean()) {
       events.add(
-          new Event.DecisionWithdrawn(
+          new DecisionEvent.DecisionWithdrawn(
               when(day.plusDays(random.nextInt(3))), id, inspector, "looked again"));
     }
   }
@@ -492,30 +499,31 @@ public final class ArbitrariesOfRecords {
   private void seldomer(LocalDate day) {
     switch (random.nextInt(6)) {
       case 5 -> decided(day);
-      case 0 -> events.add(new Event.Modified(when(day), "a strap", one(YesNoUnknown.values())));
-      case 1 -> events.add(new Event.Returned(when(day)));
+      case 0 ->
+          events.add(new WorkEvent.Modified(when(day), "a strap", one(YesNoUnknown.values())));
+      case 1 -> events.add(new UseEvent.Returned(when(day)));
       case 2 -> {
-        events.add(new Event.TakenOut(when(day), "for a look"));
-        events.add(new Event.BackInService(when(day.plusDays(random.nextInt(3)))));
+        events.add(new UseEvent.TakenOut(when(day), "for a look"));
+        events.add(new UseEvent.BackInService(when(day.plusDays(random.nextInt(3)))));
       }
-      case 3 -> events.add(new Event.Issued(when(day), "Member 7"));
-      default -> events.add(new Event.Retired(when(day.plusDays(200)), "worn"));
+      case 3 -> events.add(new UseEvent.Issued(when(day), "Member 7"));
+      default -> events.add(new EndEvent.Retired(when(day.plusDays(200)), "worn"));
     }
   }
 
   private void looked(Element element, LocalDate day) {
     Inspection look = inspection(element, InspectionKind.ROUTINE, date(day));
-    events.add(new Event.Inspected(look, 0));
+    events.add(new LookEvent.Inspected(look, 0));
   }
 
   private void met(Element element, LocalDate day) {
     Exposure what = one(Exposure.values());
-    events.add(new Event.Exposed(Moment.on(date(day)), what));
+    events.add(new ExposureEvent.Exposed(Moment.on(date(day)), what));
     if (what == Exposure.UNKNOWN && random.nextBoolean()) {
       Exposure as = one(Exposure.values());
       if (as != Exposure.UNKNOWN) {
         events.add(
-            new Event.ExposureIdentified(
+            new ExposureEvent.ExposureIdentified(
                 when(day.plusDays(1)),
                 Moment.on(MarkedDate.of(day)),
                 as,
@@ -545,7 +553,7 @@ public final class ArbitrariesOfRecords {
                 .orElseThrow();
     Finding finding = new Finding(id, row.site(), "", row.defect(), extent, date(day));
     if (random.nextInt(4) > 0) {
-      events.add(new Event.Found(finding));
+      events.add(new LookEvent.Found(finding));
     } else {
       findings.add(finding);
     }
@@ -598,7 +606,7 @@ public final class ArbitrariesOfRecords {
   }
 
   private void passed(LocalDate day, Check check, Set<FindingId> answers) {
-    Event.Checked made =
+    LookEvent.Checked made =
         ShippedWork.passed(
             rules, when(day), check, doer(rules.tables().checks().row(check).task()), answers);
     events.add(random.nextBoolean() ? made : ShippedWork.afterWork(made));
@@ -607,7 +615,7 @@ public final class ArbitrariesOfRecords {
   private void lookedAtWork(Element element, LocalDate day) {
     Inspection after =
         on(Occasion.AFTER_WORK, inspection(element, InspectionKind.ADVANCED, date(day)));
-    events.add(new Event.Inspected(after, seldom() ? 1 + random.nextInt(3) : 0));
+    events.add(new LookEvent.Inspected(after, seldom() ? 1 + random.nextInt(3) : 0));
   }
 
   private void checked(LocalDate day) {
@@ -623,8 +631,8 @@ public final class ArbitrariesOfRecords {
         Set.copyOf(Arrays.asList(new FindingId("F1"), new FindingId("F2"))).stream()
             .filter(id -> random.nextBoolean())
             .collect(Collectors.toSet());
-    Event.Checked made =
-        new Event.Checked(
+    LookEvent.Checked made =
+        new LookEvent.Checked(
             when(day),
             check,
             one(List.of(CheckResult.FAILED, CheckResult.VOID, CheckResult.PASSED)),
@@ -640,11 +648,11 @@ public final class ArbitrariesOfRecords {
   }
 
   private void away(Element element, LocalDate day) {
-    events.add(new Event.Moved(when(day), Transfer.LENT, "Station 2"));
+    events.add(new UseEvent.Moved(when(day), Transfer.LENT, "Station 2"));
     if (random.nextInt(4) > 0) {
-      events.add(new Event.Moved(when(day.plusDays(5)), Transfer.BACK_FROM_LOAN, "Station 1"));
+      events.add(new UseEvent.Moved(when(day.plusDays(5)), Transfer.BACK_FROM_LOAN, "Station 1"));
       events.add(
-          new Event.Inspected(
+          new LookEvent.Inspected(
               inspection(element, InspectionKind.ADVANCED, date(day.plusDays(6))), 0));
     }
   }

@@ -25,7 +25,10 @@ import org.ensemblerules.gear.Use;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
@@ -203,10 +206,10 @@ public final class ShippedGear {
    */
   public static List<Event> events(RuleSet rules, Kind kind) {
     List<Event> events = new ArrayList<>();
-    events.add(new Event.Issued(Moment.on(MarkedDate.of(IN_SERVICE)), "Member 7"));
+    events.add(new UseEvent.Issued(Moment.on(MarkedDate.of(IN_SERVICE)), "Member 7"));
     for (LocalDate day : List.of(LAST_IN_FULL, LAST_IN_FULL.plusDays(1))) {
       events.add(
-          Event.Cleaned.whole(
+          WorkEvent.Cleaned.whole(
               Moment.on(MarkedDate.of(day)),
               CleaningKind.ADVANCED,
               permitted(rules, Task.ADVANCED_CLEANING),
@@ -215,7 +218,7 @@ public final class ShippedGear {
     for (InspectionKind inspection : inspections(rules, kind)) {
       if (inspection != InspectionKind.ROUTINE) {
         events.add(
-            new Event.Inspected(
+            new LookEvent.Inspected(
                 inspection(rules, inspection, kind, MarkedDate.of(LAST_IN_FULL)).build(), 0));
       }
     }
@@ -232,7 +235,7 @@ public final class ShippedGear {
   public static Assessment.Builder fit(RuleSet rules, Kind kind) {
     List<Event> events = new ArrayList<>(events(rules, kind));
     events.add(
-        new Event.Inspected(
+        new LookEvent.Inspected(
             inspection(rules, InspectionKind.ROUTINE, kind, MarkedDate.of(AS_OF)).build(), 0));
     return Assessment.builder(element(rules, kind).build()).history(History.of(events));
   }

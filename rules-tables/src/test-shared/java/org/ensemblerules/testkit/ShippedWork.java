@@ -17,7 +17,9 @@ import org.ensemblerules.fieldcheck.Expected;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.RuleSet;
@@ -37,7 +39,7 @@ public final class ShippedWork {
    * @param answers the findings that it is made for
    * @return the check
    */
-  public static Event.Checked passed(
+  public static LookEvent.Checked passed(
       RuleSet rules, Moment when, Check check, Set<FindingId> answers) {
     Task task = rules.tables().checks().row(check).task();
     return passed(rules, when, check, ShippedGear.permitted(rules, task), answers);
@@ -53,7 +55,7 @@ public final class ShippedWork {
    * @param answers the findings that it is made for
    * @return the check
    */
-  public static Event.Checked passed(
+  public static LookEvent.Checked passed(
       RuleSet rules, Moment when, Check check, Doer by, Set<FindingId> answers) {
     Map<Condition, ConditionValue> kept = new EnumMap<>(Condition.class);
     for (ConditionRow row : rules.tables().conditions().conditions(check)) {
@@ -61,7 +63,8 @@ public final class ShippedWork {
     }
     Optional<Quantity> measured =
         rules.tables().checkLimits().row(check).map(row -> row.limit().value());
-    return new Event.Checked(when, check, CheckResult.PASSED, by, answers, false, kept, measured);
+    return new LookEvent.Checked(
+        when, check, CheckResult.PASSED, by, answers, false, kept, measured);
   }
 
   /**
@@ -70,8 +73,8 @@ public final class ShippedWork {
    * @param made the check
    * @return the check, with that statement
    */
-  public static Event.Checked afterWork(Event.Checked made) {
-    return new Event.Checked(
+  public static LookEvent.Checked afterWork(LookEvent.Checked made) {
+    return new LookEvent.Checked(
         made.when(),
         made.check(),
         made.result(),
@@ -108,15 +111,15 @@ public final class ShippedWork {
   public static Event done(
       RuleSet rules, Moment when, Effect effect, Doer by, Set<FindingId> answers) {
     if (effect instanceof Effect.Clean clean) {
-      return Event.Cleaned.whole(when, clean.kind(), by, answers);
+      return WorkEvent.Cleaned.whole(when, clean.kind(), by, answers);
     } else if (effect instanceof Effect.Repair repair) {
-      return new Event.Repaired(when, repair.repairClass(), false, by, answers);
+      return new WorkEvent.Repaired(when, repair.repairClass(), false, by, answers);
     } else if (effect instanceof Effect.ReplacePart replace) {
-      return new Event.Repaired(when, replace.repairClass(), true, by, answers);
+      return new WorkEvent.Repaired(when, replace.repairClass(), true, by, answers);
     } else if (effect instanceof Effect.Evaluate evaluate) {
       return passed(rules, when, evaluate.check(), by, answers);
     }
     Doer provider = ShippedGear.permitted(rules, Task.ADVANCED_REPAIR);
-    return new Event.Repaired(when, RepairClass.ADVANCED, true, provider, answers);
+    return new WorkEvent.Repaired(when, RepairClass.ADVANCED, true, provider, answers);
   }
 }

@@ -17,7 +17,9 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
@@ -143,8 +145,8 @@ class LeftOutExceptionsTest {
             .atHand(clear.atHand());
     clear.outcomes().forEach(each -> afterUse.outcome(each.criterion(), each.outcome()));
     List<Event> events = new ArrayList<>();
-    events.add(new Event.Used(new Moment(MarkedDate.parse("2024-06-10"), 2)));
-    events.add(new Event.Inspected(afterUse.build(), 1));
+    events.add(new UseEvent.Used(new Moment(MarkedDate.parse("2024-06-10"), 2)));
+    events.add(new LookEvent.Inspected(afterUse.build(), 1));
     events.addAll(ShippedGear.events(RULES, COAT));
     Assessment given =
         Assessment.builder(ShippedGear.element(RULES, COAT).build())
@@ -174,7 +176,7 @@ class LeftOutExceptionsTest {
           .outcomes(row.key())
           .forEach(outcome -> saw.outcome(row.key(), winter ? Outcome.CLEAR : outcome));
     }
-    Event looked = new Event.Inspected(saw.build(), 0);
+    Event looked = new LookEvent.Inspected(saw.build(), 0);
     Assessment given = fit.with(looked).assessment();
     isOne(
         LeftOutExceptions.LAYER_SAID_NOWHERE_ELSE,

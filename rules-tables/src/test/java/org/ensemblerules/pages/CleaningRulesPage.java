@@ -14,6 +14,8 @@ import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.schedule.Discharge;
 import org.ensemblerules.schedule.Due;
@@ -144,10 +146,10 @@ final class CleaningRulesPage {
   private ServiceRecord record(List<String> cleaned) {
     Element element = ShippedGear.element(rules, COAT).inService(MarkedDate.of(ISSUED)).build();
     List<Event> events = new ArrayList<>();
-    events.add(new Event.Issued(Moment.on(MarkedDate.of(ISSUED)), "Member 7"));
+    events.add(new UseEvent.Issued(Moment.on(MarkedDate.of(ISSUED)), "Member 7"));
     for (String day : cleaned) {
       events.add(
-          Event.Cleaned.whole(
+          WorkEvent.Cleaned.whole(
               Moment.on(MarkedDate.parse(day)),
               CleaningKind.ADVANCED,
               ShippedGear.permitted(rules, Task.ADVANCED_CLEANING),

@@ -13,9 +13,10 @@ import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
-import org.ensemblerules.history.Event;
-import org.ensemblerules.history.Event.Cleaned;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent.Cleaned;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
@@ -43,7 +44,7 @@ final class RowToVerdict {
             .layer(LayerKind.OUTER_SHELL, label.build())
             .layer(LayerKind.LINER_SYSTEM, label.build());
     Assessment.Builder record = Assessment.builder(coat.build());
-    record.event(new Event.Issued(Moment.on(row.issued()), "its wearer"));
+    record.event(new UseEvent.Issued(Moment.on(row.issued()), "its wearer"));
     Doer washer = people.doer(row.washedBy());
     for (String day : row.washes()) {
       record.event(Cleaned.of(Moment.on(day), ADVANCED, washer, row.washedWholeWithinLimits()));
@@ -55,7 +56,7 @@ final class RowToVerdict {
     made.gearClean(row.cleanWhenInspected()).atHand(row.atHand());
     row.signedOffFor().ifPresent(made::allClear);
     row.items().forEach(made::outcome);
-    return record.event(new Event.Inspected(made.build(), 0)).build();
+    return record.event(new LookEvent.Inspected(made.build(), 0)).build();
   }
   // page ends
 }

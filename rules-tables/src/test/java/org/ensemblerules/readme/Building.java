@@ -11,9 +11,9 @@ import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.gear.YesNoUnknown;
-import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Verdict;
 
@@ -38,7 +38,7 @@ final class Building {
             .label(label)
             .build();
     History history =
-        History.of(List.of(new Event.Used(Moment.on(MarkedDate.parse("2026-11-23")))));
+        History.of(List.of(new UseEvent.Used(Moment.on(MarkedDate.parse("2026-11-23")))));
     Assessment record = Assessment.builder(helmet).history(history).build();
     Verdict verdict = rules.assess(record, LocalDate.of(2026, 11, 25));
     // README ends

@@ -8,9 +8,10 @@ import java.util.List;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
-import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Transfer;
+import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
@@ -38,7 +39,8 @@ class AwayTest {
   private static final LocalDate BACK = ShippedGear.AS_OF.minusDays(4);
 
   private static ShippedCase moved(ShippedCase given, Transfer transfer, LocalDate day) {
-    return given.with(new Event.Moved(Moment.on(MarkedDate.of(day)), transfer, "The other side"));
+    return given.with(
+        new UseEvent.Moved(Moment.on(MarkedDate.of(day)), transfer, "The other side"));
   }
 
   private static ShippedCase gone(Transfer transfer) {
@@ -47,7 +49,7 @@ class AwayTest {
 
   private static ShippedCase looked(ShippedCase given, InspectionKind kind, LocalDate day) {
     return given.with(
-        new Event.Inspected(
+        new LookEvent.Inspected(
             ShippedGear.inspection(RULES, kind, GLOVES, MarkedDate.of(day)).build(), 0));
   }
 
@@ -177,7 +179,7 @@ class AwayTest {
             .gearClean(clear.gearClean())
             .atHand(clear.atHand());
     clear.outcomes().forEach(each -> onReturn.outcome(each.criterion(), each.outcome()));
-    assertThat(back.with(new Event.Inspected(onReturn.build(), 0)).verdict().service())
+    assertThat(back.with(new LookEvent.Inspected(onReturn.build(), 0)).verdict().service())
         .isEqualTo(Service.IN);
   }
 }

@@ -19,6 +19,7 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.history.DecisionEvent;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.ruleset.RuleSet;
@@ -51,7 +52,7 @@ class DecisionsTest {
 
   private static Event decided(Effect effect) {
     Doer inspector = new Doer("I. Inspector", EntityKind.ORGANIZATION, List.of());
-    return new Event.InspectorDecided(
+    return new DecisionEvent.InspectorDecided(
         on(DECIDED), ID, Site.of(Part.WHOLE_ELEMENT), effect, inspector, "smells of fuel");
   }
 
@@ -105,7 +106,7 @@ class DecisionsTest {
   private static ShippedCase withdrawn(Effect effect, String id, Doer by, LocalDate day) {
     return HOOD.with(decided(effect))
         .with(
-            new Event.DecisionWithdrawn(
+            new DecisionEvent.DecisionWithdrawn(
                 on(day), new FindingId(id), by, "the smell came from the locker"));
   }
 
@@ -146,7 +147,8 @@ class DecisionsTest {
   void theAuthoritysOtherDecisionStandsBesideAndChangesNothing() {
     ShippedCase out = HOOD.with(decided(new Effect.Repair(RepairClass.BASIC, Scope.PART)));
     Event leave =
-        new Event.AuthorityDecided(on(DECIDED), "Chief Z. Placeholder", "may serve", "none left");
+        new DecisionEvent.AuthorityDecided(
+            on(DECIDED), "Chief Z. Placeholder", "may serve", "none left");
     Verdict without = out.verdict();
     Verdict with = out.with(leave).verdict();
     assertThat(with.service()).isEqualTo(Service.OUT);

@@ -29,7 +29,10 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.ExposureEvent;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
@@ -61,7 +64,7 @@ class FollowUpTest {
 
   private static ShippedCase found(Kind kind, Site site, DefectKind defect, Extent extent) {
     return ShippedCase.fit(RULES, kind)
-        .with(new Event.Found(new Finding(ID, site, "", defect, extent, before(20))));
+        .with(new LookEvent.Found(new Finding(ID, site, "", defect, extent, before(20))));
   }
 
   private static ShippedCase hurt() {
@@ -92,7 +95,7 @@ class FollowUpTest {
         .containsExactly("CLEAN ADVANCED on ELEMENT", "EVALUATE by ADVANCED_INSPECTION on ELEMENT");
     ShippedCase cleaned =
         released.with(
-            Event.Cleaned.whole(
+            WorkEvent.Cleaned.whole(
                 Moment.on(before(9)),
                 CleaningKind.ADVANCED,
                 ShippedGear.trained(EntityKind.VERIFIED_INDEPENDENT_SERVICE_PROVIDER),
@@ -100,13 +103,13 @@ class FollowUpTest {
     assertThat(steps(cleaned)).containsExactly("EVALUATE by ADVANCED_INSPECTION on ELEMENT");
     ShippedCase inspected =
         cleaned.with(
-            new Event.Inspected(
+            new LookEvent.Inspected(
                 ShippedGear.inspection(RULES, InspectionKind.ADVANCED, COAT, before(8)).build(),
                 0));
     assertThat(inspected.verdict().service()).isEqualTo(Service.IN);
     // An inspection that found it clean does not stand for the cleaning, nor for one after it.
     Event found =
-        new Event.Inspected(
+        new LookEvent.Inspected(
             ShippedGear.inspection(RULES, InspectionKind.ADVANCED, COAT, before(9)).build(), 0);
     ShippedCase unwashed = released.with(found);
     assertThat(unwashed.verdict().service()).isEqualTo(Service.OUT);
@@ -114,7 +117,7 @@ class FollowUpTest {
         .containsExactly("CLEAN ADVANCED on ELEMENT", "EVALUATE by ADVANCED_INSPECTION on ELEMENT");
     ShippedCase washedSince =
         unwashed.with(
-            Event.Cleaned.whole(
+            WorkEvent.Cleaned.whole(
                 Moment.on(before(8)),
                 CleaningKind.ADVANCED,
                 ShippedGear.trained(EntityKind.VERIFIED_INDEPENDENT_SERVICE_PROVIDER),
@@ -124,7 +127,7 @@ class FollowUpTest {
     assertThat(
             washedSince
                 .with(
-                    new Event.Inspected(
+                    new LookEvent.Inspected(
                         ShippedGear.inspection(RULES, InspectionKind.ADVANCED, COAT, before(7))
                             .build(),
                         0))
@@ -177,11 +180,11 @@ class FollowUpTest {
             DefectKind.BEYOND_REPAIR,
             new Extent.NotMeasured(),
             before(5));
-    Verdict kept = hurt().with(new Event.Found(beyond)).verdict();
+    Verdict kept = hurt().with(new LookEvent.Found(beyond)).verdict();
     assertThat(kept.handling()).contains(HandlingDuty.PRESERVE_AS_FOUND);
     assertThat(((WayBack.None) kept.wayBack()).why()).endsWith(", after INCIDENT_RELEASE");
     Verdict released =
-        passed(hurt(), Check.INCIDENT_RELEASE, 10).with(new Event.Found(beyond)).verdict();
+        passed(hurt(), Check.INCIDENT_RELEASE, 10).with(new LookEvent.Found(beyond)).verdict();
     assertThat(released.handling()).doesNotContain(HandlingDuty.PRESERVE_AS_FOUND);
     assertThat(released.headline()).isEqualTo(Headline.RETIRE);
     assertThat(((WayBack.None) released.wayBack()).why()).doesNotContain("INCIDENT_RELEASE");
@@ -192,7 +195,9 @@ class FollowUpTest {
   void whatIsReleasedAndMetChemicalsIsCleanedOfThemAlone() {
     ShippedCase released =
         passed(
-            hurt().with(new Event.Exposed(Moment.on(before(20)), Exposure.HAZARDOUS_CHEMICALS)),
+            hurt()
+                .with(
+                    new ExposureEvent.Exposed(Moment.on(before(20)), Exposure.HAZARDOUS_CHEMICALS)),
             Check.INCIDENT_RELEASE,
             10);
     assertThat(steps(released))
@@ -244,7 +249,7 @@ class FollowUpTest {
     for (Extent extent : List.of(new Extent.NotMeasured(), new Extent.Graded(Grade.SEVERE))) {
       ShippedCase given = found(boots, Site.of(Part.SOLE), DefectKind.SOLE_SEPARATION, extent);
       Event soled =
-          new Event.Repaired(
+          new WorkEvent.Repaired(
               Moment.on(before(10)),
               RepairClass.ADVANCED,
               true,
@@ -255,7 +260,7 @@ class FollowUpTest {
               .with(soled)
               .with(ShippedWork.passed(RULES, Moment.on(before(9)), Check.WATER_ENTRY, Set.of(ID)))
               .with(
-                  new Event.Inspected(
+                  new LookEvent.Inspected(
                       ShippedGear.inspection(RULES, InspectionKind.ADVANCED, boots, before(8))
                           .build(),
                       0));
@@ -264,7 +269,7 @@ class FollowUpTest {
       assertThat(looked.verdict().openFindings()).as("%s", extent).isEmpty();
       assertThat(looked.verdict().service()).isEqualTo(Service.IN);
       Event byTheGearRoom =
-          new Event.Repaired(
+          new WorkEvent.Repaired(
               Moment.on(before(10)),
               RepairClass.BASIC,
               true,
@@ -286,10 +291,11 @@ class FollowUpTest {
 
   /** A check that was passed as it must be made, but for one of its conditions. */
   private static Event with(int daysBefore, Check check, Condition condition, Quantity value) {
-    Event.Checked made = ShippedWork.passed(RULES, Moment.on(before(daysBefore)), check, Set.of());
+    LookEvent.Checked made =
+        ShippedWork.passed(RULES, Moment.on(before(daysBefore)), check, Set.of());
     Map<Condition, ConditionValue> conditions = new EnumMap<>(made.conditions());
     conditions.put(condition, new ConditionValue.Measured(value));
-    return new Event.Checked(
+    return new LookEvent.Checked(
         made.when(),
         made.check(),
         made.result(),
@@ -307,7 +313,7 @@ class FollowUpTest {
         ShippedCase.fit(RULES, COAT)
             .inspectedBy(List.of())
             .with(
-                new Event.Inspected(
+                new LookEvent.Inspected(
                     ShippedGear.inspection(RULES, InspectionKind.ADVANCED, COAT, before(8)).build(),
                     0));
     assertThat(looked.verdict().service()).isEqualTo(Service.IN);
@@ -329,7 +335,7 @@ class FollowUpTest {
         ShippedCase.fit(RULES, COAT)
             .inspectedBy(List.of())
             .with(
-                new Event.Inspected(
+                new LookEvent.Inspected(
                     ShippedGear.inspection(RULES, InspectionKind.ADVANCED, COAT, before(8)).build(),
                     0));
     assertThat(looked.with(leakageFor(8, "3")).verdict().service()).isEqualTo(Service.IN);

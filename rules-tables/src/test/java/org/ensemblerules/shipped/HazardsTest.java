@@ -31,7 +31,9 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.ExposureEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
@@ -70,7 +72,7 @@ class HazardsTest {
   }
 
   private static ShippedCase met(ShippedCase given, Exposure exposure) {
-    return given.with(new Event.Exposed(Moment.on(MET), exposure));
+    return given.with(new ExposureEvent.Exposed(Moment.on(MET), exposure));
   }
 
   private static Finding found(Site site, DefectKind defect, Extent extent) {
@@ -353,7 +355,8 @@ class HazardsTest {
   void whatMetAConfirmedAgentIsRetiredAndNothingElseIsAskedOfIt() {
     for (ElementKind kind : List.of(ElementKind.COAT, ElementKind.HELMET, ElementKind.GLOVES)) {
       ShippedCase given =
-          met(fit(kind, Use.STRUCTURAL), Exposure.CBRN_AGENT).with(new Event.Used(Moment.on(MET)));
+          met(fit(kind, Use.STRUCTURAL), Exposure.CBRN_AGENT)
+              .with(new UseEvent.Used(Moment.on(MET)));
       assertThat(actions(given)).containsExactly("RETIRE ELEMENT");
       assertThat(given.verdict().wayBack()).isInstanceOf(WayBack.None.class);
     }

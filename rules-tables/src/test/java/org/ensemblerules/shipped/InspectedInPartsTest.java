@@ -9,9 +9,10 @@ import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
-import org.ensemblerules.history.Event;
 import org.ensemblerules.history.InspectionOnRecord;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Equipment;
@@ -67,12 +68,12 @@ class InspectedInPartsTest {
 
   private static ShippedCase begun() {
     return ShippedCase.fit(RULES, COAT)
-        .with(new Event.Inspected(part(BEGUN, EntityKind.ORGANIZATION, 0, SEEN), 0));
+        .with(new LookEvent.Inspected(part(BEGUN, EntityKind.ORGANIZATION, 0, SEEN), 0));
   }
 
   private static ShippedCase completed(ShippedCase begun) {
     return begun.with(
-        new Event.Inspected(
+        new LookEvent.Inspected(
             part(
                 WENT_ON, EntityKind.VERIFIED_INDEPENDENT_SERVICE_PROVIDER, SEEN, criteria().size()),
             0,
@@ -111,17 +112,17 @@ class InspectedInPartsTest {
   @Test
   void anotherWholeOneMakesGoodWhatWasBegun() {
     Inspection whole = part(WENT_ON, EntityKind.ORGANIZATION, 0, criteria().size());
-    assertThat(begun().with(new Event.Inspected(whole, 0)).verdict().service())
+    assertThat(begun().with(new LookEvent.Inspected(whole, 0)).verdict().service())
         .isEqualTo(Service.IN);
     Inspection wearers =
         ShippedGear.inspection(RULES, InspectionKind.ROUTINE, COAT, MarkedDate.of(WENT_ON)).build();
-    assertThat(begun().with(new Event.Inspected(wearers, 0)).verdict().service())
+    assertThat(begun().with(new LookEvent.Inspected(wearers, 0)).verdict().service())
         .isEqualTo(Service.OUT);
   }
 
   @Test
   void whatItMetInBetweenIsLookedAtAfterIt() {
-    ShippedCase used = begun().with(new Event.Used(Moment.on(MarkedDate.of(BEGUN.plusDays(1)))));
+    ShippedCase used = begun().with(new UseEvent.Used(Moment.on(MarkedDate.of(BEGUN.plusDays(1)))));
     assertThat(completed(used).inspectedBy(List.of()).verdict().service()).isEqualTo(Service.OUT);
   }
 

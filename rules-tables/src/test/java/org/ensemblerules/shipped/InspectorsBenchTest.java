@@ -28,8 +28,9 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
-import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.OverlayJson;
 import org.ensemblerules.testkit.ShippedCase;
@@ -64,7 +65,7 @@ class InspectorsBenchTest {
   private static ShippedCase found(
       RuleSet rules, Kind kind, Site site, DefectKind defect, Extent extent) {
     return ShippedCase.fit(rules, kind)
-        .with(new Event.Found(new Finding(ID, site, "", defect, extent, before(20))));
+        .with(new LookEvent.Found(new Finding(ID, site, "", defect, extent, before(20))));
   }
 
   private static ShippedCase worn(RuleSet rules) {
@@ -219,14 +220,14 @@ class InspectorsBenchTest {
     Doer trained = member(CredentialScope.BASIC_REPAIR);
     assertThat(
             scratched
-                .with(new Event.Repaired(day, RepairClass.BASIC, true, trained, Set.of(ID)))
+                .with(new WorkEvent.Repaired(day, RepairClass.BASIC, true, trained, Set.of(ID)))
                 .verdict()
                 .service())
         .isEqualTo(Service.IN);
-    for (Event.Repaired not :
+    for (WorkEvent.Repaired not :
         List.of(
-            new Event.Repaired(day, RepairClass.BASIC, false, trained, Set.of(ID)),
-            new Event.Repaired(day, RepairClass.BASIC, true, member(), Set.of(ID)))) {
+            new WorkEvent.Repaired(day, RepairClass.BASIC, false, trained, Set.of(ID)),
+            new WorkEvent.Repaired(day, RepairClass.BASIC, true, member(), Set.of(ID)))) {
       assertThat(scratched.with(not).verdict().service()).isEqualTo(Service.OUT);
     }
   }

@@ -24,8 +24,11 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.gear.YesNoUnknown;
+import org.ensemblerules.history.EndEvent;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
@@ -96,7 +99,7 @@ class LabelsLeftOutTest {
     FindingId open = new FindingId("F1");
     return madeBy(ofTheLiner)
         .with(
-            new Event.Found(
+            new LookEvent.Found(
                 new Finding(
                     open,
                     Site.of(Part.POCKET, LayerKind.OUTER_SHELL),
@@ -105,7 +108,7 @@ class LabelsLeftOutTest {
                     new Extent.NotMeasured(),
                     MarkedDate.parse("2024-05-01"))))
         .with(
-            new Event.Repaired(
+            new WorkEvent.Repaired(
                 on("2024-05-10"),
                 RepairClass.ADVANCED,
                 false,
@@ -131,7 +134,7 @@ class LabelsLeftOutTest {
     Optional.ofNullable(inItsPlace).ifPresent(label::identification);
     return coat(LayerKind.LINER_SYSTEM, label.build())
         .with(
-            new Event.LayerRetired(
+            new EndEvent.LayerRetired(
                 on("2024-03-01"), LayerKind.LINER_SYSTEM, Optional.ofNullable(gone), "torn"));
   }
 
@@ -168,7 +171,7 @@ class LabelsLeftOutTest {
             DefectKind.MISMATCH_OF_ASSEMBLY,
             new Extent.NotMeasured(),
             MarkedDate.parse("2022-05-01"));
-    assertThatThrownBy(() -> new Event.Found(owners)).isInstanceOf(InvalidValueException.class);
+    assertThatThrownBy(() -> new LookEvent.Found(owners)).isInstanceOf(InvalidValueException.class);
   }
 
   /** A coat whose inspections all say that a layer is there that only some coats have. */
@@ -218,7 +221,7 @@ class LabelsLeftOutTest {
     ShippedCase seen = seenIn(ShippedCase.fit(RULES, COAT), LayerKind.WINTER_LINER);
     ShippedCase gone =
         seen.with(
-            new Event.LayerRetired(on(left), LayerKind.WINTER_LINER, Optional.empty(), "lost"));
+            new EndEvent.LayerRetired(on(left), LayerKind.WINTER_LINER, Optional.empty(), "lost"));
     assertThat(gone.verdict().service()).isEqualTo(service);
     assertThat(asked(gone).contains(READ)).isEqualTo(service == Service.OUT);
   }

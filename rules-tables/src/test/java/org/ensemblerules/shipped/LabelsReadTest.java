@@ -14,7 +14,9 @@ import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.gear.YesNoUnknown;
+import org.ensemblerules.history.EndEvent;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.testkit.ShippedCase;
@@ -56,7 +58,7 @@ class LabelsReadTest {
             label -> label.legibility(Legibility.UNKNOWN).certificationMark(YesNoUnknown.UNKNOWN));
     assertThat(given.verdict().service()).isEqualTo(Service.IN);
     List<Event> before =
-        given.events().stream().filter(event -> !(event instanceof Event.Inspected)).toList();
+        given.events().stream().filter(event -> !(event instanceof LookEvent.Inspected)).toList();
     assertThat(asked(given.withEvents(before))).contains(READ);
   }
 
@@ -65,7 +67,7 @@ class LabelsReadTest {
     ShippedCase given =
         liner(label -> label.legibility(Legibility.UNKNOWN).identification("Lot 2"))
             .with(
-                new Event.LayerRetired(
+                new EndEvent.LayerRetired(
                     Moment.on(MarkedDate.of(ShippedGear.LAST_IN_FULL.plusDays(5))),
                     LayerKind.LINER_SYSTEM,
                     Optional.of("Lot 1"),

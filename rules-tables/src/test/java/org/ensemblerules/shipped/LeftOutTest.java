@@ -26,7 +26,11 @@ import org.ensemblerules.gear.Use;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.ExposureEvent;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
@@ -91,7 +95,8 @@ class LeftOutTest {
             .label(ShippedGear.label().build())
             .build();
     return without(
-            fit(HELMET), event -> event instanceof Event.Cleaned || event instanceof Event.Issued)
+            fit(HELMET),
+            event -> event instanceof WorkEvent.Cleaned || event instanceof UseEvent.Issued)
         .with(element);
   }
 
@@ -106,7 +111,7 @@ class LeftOutTest {
         .extracting(TaskDue::by)
         .containsExactly(Optional.of(ShippedGear.MADE.plusMonths(12)));
     Verdict stock =
-        neverCleaned(MarkedDate.unknown()).with(new Event.Stocked(on("2021-03-20"))).verdict();
+        neverCleaned(MarkedDate.unknown()).with(new UseEvent.Stocked(on("2021-03-20"))).verdict();
     assertThat(stock.service()).isEqualTo(Service.IN);
   }
 
@@ -123,16 +128,17 @@ class LeftOutTest {
     for (CriterionOutcome each : looked.outcomes()) {
       found.outcome(each.criterion(), Outcome.FOUND);
     }
-    assertThat(asked(and(fit(HELMET), new Event.Inspected(found.build(), 0)).verdict()))
+    assertThat(asked(and(fit(HELMET), new LookEvent.Inspected(found.build(), 0)).verdict()))
         .contains("EVALUATE by ADVANCED_INSPECTION on ELEMENT");
-    ShippedCase neverIssued = without(fit(HELMET), Event.Issued.class::isInstance);
-    assertThat(asked(and(neverIssued, new Event.Issued(on(date), "Member 8")).verdict()))
+    ShippedCase neverIssued = without(fit(HELMET), UseEvent.Issued.class::isInstance);
+    assertThat(asked(and(neverIssued, new UseEvent.Issued(on(date), "Member 8")).verdict()))
         .contains("EVALUATE by ROUTINE_INSPECTION on ELEMENT");
   }
 
-  private static Event.Checked checked(String on, Check check, CheckResult result, String... ids) {
+  private static LookEvent.Checked checked(
+      String on, Check check, CheckResult result, String... ids) {
     Task task = RULES.tables().checks().row(check).task();
-    return new Event.Checked(
+    return new LookEvent.Checked(
         on(on),
         check,
         result,
@@ -165,12 +171,12 @@ class LeftOutTest {
   /** Sanitized on its shell only, and then nobody says what was washed. */
   @Test
   void aWashThatSaysNotWhatWasWashedIsOneOfNothing() {
-    Event met = new Event.Exposed(on("2024-05-01"), Exposure.BLOOD_OR_BODY_FLUIDS);
+    Event met = new ExposureEvent.Exposed(on("2024-05-01"), Exposure.BLOOD_OR_BODY_FLUIDS);
     for (WashedLayers layers :
         List.of(
             new WashedLayers.Only(Set.of(LayerKind.OUTER_SHELL)), new WashedLayers.NotStated())) {
       Event sanitized =
-          new Event.Cleaned(
+          new WorkEvent.Cleaned(
               on("2024-05-02"),
               CleaningKind.SANITIZING,
               ShippedGear.permitted(RULES, Task.SANITIZING),
@@ -201,13 +207,13 @@ class LeftOutTest {
 
   /** A coat whose only washes are these two. */
   private static ShippedCase washed(boolean limitsKept, Optional<WashRecord> wash) {
-    ShippedCase never = without(fit(COAT), Event.Cleaned.class::isInstance);
+    ShippedCase never = without(fit(COAT), WorkEvent.Cleaned.class::isInstance);
     return and(
         never, washedOn("2024-01-10", limitsKept, wash), washedOn("2024-01-11", limitsKept, wash));
   }
 
   private static Event washedOn(String date, boolean limitsKept, Optional<WashRecord> wash) {
-    return new Event.Cleaned(
+    return new WorkEvent.Cleaned(
         on(date),
         CleaningKind.ADVANCED,
         ShippedGear.permitted(RULES, Task.ADVANCED_CLEANING),

@@ -37,7 +37,9 @@ import org.ensemblerules.gear.Use;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
@@ -115,9 +117,9 @@ class MeasuredVerdictsTest {
     return kept;
   }
 
-  private static Event.Checked checked(
+  private static LookEvent.Checked checked(
       int day, Check check, CheckResult result, Map<Condition, ConditionValue> conditions) {
-    return new Event.Checked(
+    return new LookEvent.Checked(
         on(day),
         check,
         result,
@@ -207,8 +209,8 @@ class MeasuredVerdictsTest {
 
   @Test
   void anOverlapBelowTwoInchesIsAFinding() {
-    Event.Checked fitted =
-        new Event.Checked(
+    LookEvent.Checked fitted =
+        new LookEvent.Checked(
             on(3),
             Check.FIT_AND_OVERLAP,
             CheckResult.PASSED,
@@ -242,8 +244,8 @@ class MeasuredVerdictsTest {
     return wash;
   }
 
-  private static Event.Cleaned washed(WashRecord.Builder wash) {
-    return new Event.Cleaned(
+  private static WorkEvent.Cleaned washed(WashRecord.Builder wash) {
+    return new WorkEvent.Cleaned(
         on(5),
         CleaningKind.ADVANCED,
         by(Task.of(CleaningKind.ADVANCED)),
@@ -283,8 +285,8 @@ class MeasuredVerdictsTest {
                   .contains(new FindingId("wash:2024-06-05:OVERHEATED_IN_WASHING"));
               assertThat(reason.effect().effectKind()).isEqualTo(EffectKind.EVALUATE);
             });
-    Event.Checked clean =
-        new Event.Checked(
+    LookEvent.Checked clean =
+        new LookEvent.Checked(
             on(6),
             Check.CLEANLINESS,
             CheckResult.PASSED,
@@ -298,7 +300,7 @@ class MeasuredVerdictsTest {
         .noneSatisfy(reason -> assertThat(reason.finding().toString()).contains("wash:"));
   }
 
-  private static Event.Tested torn(SpecimenOrigin origin, Purpose purpose, String... means) {
+  private static LookEvent.Tested torn(SpecimenOrigin origin, Purpose purpose, String... means) {
     List<Specimen> specimens = new ArrayList<>();
     for (Direction direction : List.of(Direction.WARP, Direction.FILL)) {
       for (String mean : means) {
@@ -319,7 +321,7 @@ class MeasuredVerdictsTest {
             .origin(origin)
             .specimens(specimens)
             .build();
-    return new Event.Tested(
+    return new LookEvent.Tested(
         on(7),
         new OriginId("NFPA_1971_2018"),
         report,
@@ -354,7 +356,7 @@ class MeasuredVerdictsTest {
             .specimens(specimens)
             .build();
     Event tested =
-        new Event.Tested(
+        new LookEvent.Tested(
             on(7),
             new OriginId("NFPA_1971_2018"),
             report,
@@ -381,7 +383,7 @@ class MeasuredVerdictsTest {
                 """)
             .orElseThrow();
     Quantity whenNew = Quantity.of("40", Unit.POUND_FORCE);
-    Event.Tested half =
+    LookEvent.Tested half =
         torn(
             SpecimenOrigin.SAME_MODEL_AGE_AND_USE,
             new Purpose.AtLeastShareOfNewValue(

@@ -23,8 +23,12 @@ import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.ExposureEvent;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Transfer;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
@@ -77,7 +81,7 @@ class NoLongerSaidTest {
   }
 
   private static Event cleaned(String date, CleaningKind kind) {
-    return Event.Cleaned.whole(
+    return WorkEvent.Cleaned.whole(
         on(date), kind, ShippedGear.permitted(RULES, Task.of(kind)), Set.of());
   }
 
@@ -85,13 +89,13 @@ class NoLongerSaidTest {
   static List<Event> undated() {
     Moment never = Moment.on(MarkedDate.unknown());
     return List.of(
-        new Event.Used(never),
-        new Event.Issued(never, "Member 7"),
-        new Event.Exposed(never, Exposure.PRODUCTS_OF_COMBUSTION),
-        new Event.Moved(never, Transfer.LENT, "Neighbors"),
-        new Event.Moved(never, Transfer.BACK_FROM_LOAN, "Station 1"),
-        new Event.TakenOut(never, "torn"),
-        new Event.Modified(never, "patch sewn on", YesNoUnknown.UNKNOWN));
+        new UseEvent.Used(never),
+        new UseEvent.Issued(never, "Member 7"),
+        new ExposureEvent.Exposed(never, Exposure.PRODUCTS_OF_COMBUSTION),
+        new UseEvent.Moved(never, Transfer.LENT, "Neighbors"),
+        new UseEvent.Moved(never, Transfer.BACK_FROM_LOAN, "Station 1"),
+        new UseEvent.TakenOut(never, "torn"),
+        new WorkEvent.Modified(never, "patch sewn on", YesNoUnknown.UNKNOWN));
   }
 
   @ParameterizedTest
@@ -116,7 +120,7 @@ class NoLongerSaidTest {
             DefectKind.DISCOLORATION,
             new Extent.NotMeasured(),
             MarkedDate.unknown());
-    assertThat(asked(ShippedCase.fit(RULES, COAT).with(new Event.Found(torn))))
+    assertThat(asked(ShippedCase.fit(RULES, COAT).with(new LookEvent.Found(torn))))
         .contains("EVALUATE by RECORD_CORRECTION on ELEMENT");
     Finding note =
         new Finding(
@@ -126,14 +130,14 @@ class NoLongerSaidTest {
             DefectKind.EDGES_LIFTING,
             torn.extent(),
             torn.seen());
-    assertThat(asked(ShippedCase.fit(RULES, COAT).with(new Event.Found(note))))
+    assertThat(asked(ShippedCase.fit(RULES, COAT).with(new LookEvent.Found(note))))
         .doesNotContain("EVALUATE by RECORD_CORRECTION on ELEMENT");
   }
 
   /** A coat that met something, was judged and washed in every way, and not shown to be clean. */
   private static ShippedCase treated(Exposure met) {
     return ShippedCase.fit(RULES, COAT)
-        .with(new Event.Exposed(MET, met))
+        .with(new ExposureEvent.Exposed(MET, met))
         .with(passed("2024-05-02", Check.EXPERT_EVALUATION))
         .with(cleaned("2024-05-03", CleaningKind.SPECIALIZED))
         .with(cleaned("2024-05-05", CleaningKind.SANITIZING))
@@ -150,7 +154,7 @@ class NoLongerSaidTest {
         .isEqualTo(Service.IN);
     Task judging = RULES.tables().checks().row(Check.EXPERT_EVALUATION).task();
     Event named =
-        new Event.ExposureIdentified(
+        new ExposureEvent.ExposureIdentified(
             on("2024-05-07"),
             MET,
             Exposure.CBRN_AGENT,
@@ -180,8 +184,8 @@ class NoLongerSaidTest {
                 new TestMethod("ASTM_D5587"))
             .specimens(specimens);
     origin.ifPresent(report::origin);
-    Event.Tested tested =
-        new Event.Tested(
+    LookEvent.Tested tested =
+        new LookEvent.Tested(
             on("2024-05-10"),
             new OriginId("NFPA_1971_2018"),
             report.build(),
@@ -203,7 +207,7 @@ class NoLongerSaidTest {
   }
 
   private static Event looked(String date) {
-    return new Event.Inspected(
+    return new LookEvent.Inspected(
         ShippedGear.inspection(RULES, InspectionKind.ROUTINE, HELMET, MarkedDate.parse(date))
             .build(),
         0);
@@ -246,7 +250,7 @@ class NoLongerSaidTest {
                 found.outcome(
                     each.criterion(),
                     each.criterion().equals(shell.key()) ? Outcome.FOUND : each.outcome()));
-    return ShippedCase.fit(RULES, HELMET).with(new Event.Inspected(found.build(), 0));
+    return ShippedCase.fit(RULES, HELMET).with(new LookEvent.Inspected(found.build(), 0));
   }
 
   private static Finding finding(Part part, DefectKind defect) {

@@ -10,7 +10,7 @@ import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.gear.YesNoUnknown;
-import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
@@ -60,7 +60,7 @@ class NoticesTest {
         .containsExactly(new NoticeAnswer(ANOTHER_MAKERS, YesNoUnknown.UNKNOWN));
   }
 
-  private static Event.Inspected sawTheWinterLiner() {
+  private static LookEvent.Inspected sawTheWinterLiner() {
     Inspection clear =
         ShippedGear.inspection(
                 RULES, InspectionKind.ADVANCED, COAT, MarkedDate.of(ShippedGear.AS_OF.minusDays(5)))
@@ -78,6 +78,6 @@ class NoticesTest {
             row ->
                 row.sites().stream()
                     .anyMatch(site -> site.layer().equals(Optional.of(LayerKind.WINTER_LINER))));
-    return new Event.Inspected(saw.build(), 0);
+    return new LookEvent.Inspected(saw.build(), 0);
   }
 }

@@ -22,9 +22,12 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
-import org.ensemblerules.history.Event;
+import org.ensemblerules.history.EndEvent;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
@@ -81,17 +84,17 @@ class RecordItemsTest {
         .history(
             History.of(
                 List.of(
-                    new Event.Issued(on("2020-06-01"), "Member 7"),
-                    new Event.Inspected(atIssue, 0),
-                    new Event.Inspected(later, 0),
-                    new Event.Found(finding(TEAR, DefectKind.TEAR, "2021-05-20")),
-                    new Event.Found(finding(SOIL, DefectKind.SOILING, "2021-05-20")),
-                    Event.Cleaned.whole(
+                    new UseEvent.Issued(on("2020-06-01"), "Member 7"),
+                    new LookEvent.Inspected(atIssue, 0),
+                    new LookEvent.Inspected(later, 0),
+                    new LookEvent.Found(finding(TEAR, DefectKind.TEAR, "2021-05-20")),
+                    new LookEvent.Found(finding(SOIL, DefectKind.SOILING, "2021-05-20")),
+                    WorkEvent.Cleaned.whole(
                         on("2021-05-21"), CleaningKind.ADVANCED, DEPARTMENT, Set.of(SOIL)),
-                    new Event.Repaired(
+                    new WorkEvent.Repaired(
                         on("2021-05-25"), RepairClass.BASIC, false, DEPARTMENT, Set.of(TEAR)),
-                    new Event.Retired(on("2024-01-10"), "worn out"),
-                    new Event.Disposed(on("2024-01-12"), "cut up"))))
+                    new EndEvent.Retired(on("2024-01-10"), "worn out"),
+                    new EndEvent.Disposed(on("2024-01-12"), "cut up"))))
         .build();
   }
 
@@ -100,11 +103,11 @@ class RecordItemsTest {
     Assessment read = AssessmentJson.read(AssessmentJson.write(recorded())).orElseThrow();
     History history = read.history();
     Label label = read.element().label().orElseThrow();
-    Event.Issued issued = history.events(Event.Issued.class).get(0);
+    UseEvent.Issued issued = history.events(UseEvent.Issued.class).get(0);
     // 1 person issued to; 2 date and condition when issued
     assertThat(issued.holder()).isEqualTo("Member 7");
     assertThat(issued.when()).isEqualTo(on("2020-06-01"));
-    assertThat(history.events(Event.Inspected.class))
+    assertThat(history.events(LookEvent.Inspected.class))
         .anyMatch(done -> done.inspection().occasion() == Occasion.ON_ISSUE);
     // 3 maker and model; 4 the maker's identification; 5 month and year of manufacture
     assertThat(label.manufacturer()).contains("The maker");
@@ -112,28 +115,28 @@ class RecordItemsTest {
     assertThat(label.identification()).contains("Lot 1");
     assertThat(label.manufactured()).hasToString("2020-03");
     // 6 dates and findings of advanced inspections
-    assertThat(history.events(Event.Inspected.class))
-        .extracting(Event.Inspected::when)
+    assertThat(history.events(LookEvent.Inspected.class))
+        .extracting(LookEvent.Inspected::when)
         .contains(on("2021-05-20"));
-    assertThat(history.events(Event.Found.class))
+    assertThat(history.events(LookEvent.Found.class))
         .extracting(found -> found.finding().id())
         .containsExactlyInAnyOrder(TEAR, SOIL);
     // 7 dates of advanced cleaning and what was found; 8 reason, and who cleaned
-    Event.Cleaned cleaned = history.events(Event.Cleaned.class).get(0);
+    WorkEvent.Cleaned cleaned = history.events(WorkEvent.Cleaned.class).get(0);
     assertThat(cleaned.when()).isEqualTo(on("2021-05-21"));
     assertThat(cleaned.answers()).containsExactly(SOIL);
     assertThat(cleaned.by().name()).isEqualTo("Department");
     // 9 repairs: date, by whom, what
-    Event.Repaired repaired = history.events(Event.Repaired.class).get(0);
+    WorkEvent.Repaired repaired = history.events(WorkEvent.Repaired.class).get(0);
     assertThat(repaired.when()).isEqualTo(on("2021-05-25"));
     assertThat(repaired.by().name()).isEqualTo("Department");
     assertThat(repaired.answers()).containsExactly(TEAR);
     // 10 date of retirement; 11 date and method of disposal
-    assertThat(history.events(Event.Retired.class))
-        .extracting(Event.Retired::when)
+    assertThat(history.events(EndEvent.Retired.class))
+        .extracting(EndEvent.Retired::when)
         .containsExactly(on("2024-01-10"));
-    assertThat(history.events(Event.Disposed.class))
-        .containsExactly(new Event.Disposed(on("2024-01-12"), "cut up"));
+    assertThat(history.events(EndEvent.Disposed.class))
+        .containsExactly(new EndEvent.Disposed(on("2024-01-12"), "cut up"));
   }
 
   private static RecordNote note(RecordItem item, String on, RecordDetail detail) {

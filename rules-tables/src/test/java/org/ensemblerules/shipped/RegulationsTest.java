@@ -9,7 +9,9 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.ruleset.RuleSet;
@@ -98,7 +100,7 @@ class RegulationsTest {
   private static Assessment lookedOver(RuleSet rules, Kind kind, LocalDate day) {
     List<Event> events = new ArrayList<>(ShippedGear.events(rules, kind));
     events.add(
-        new Event.Inspected(
+        new LookEvent.Inspected(
             ShippedGear.inspection(rules, InspectionKind.ROUTINE, kind, MarkedDate.of(day)).build(),
             0));
     return Assessment.builder(ShippedGear.element(rules, kind).build())
@@ -138,7 +140,7 @@ class RegulationsTest {
   private static Assessment worn(RuleSet rules, Kind kind, LocalDate day) {
     Assessment fit = ShippedGear.fit(rules, kind).build();
     List<Event> events = new ArrayList<>(fit.history().events());
-    events.add(new Event.Used(Moment.on(MarkedDate.of(day))));
+    events.add(new UseEvent.Used(Moment.on(MarkedDate.of(day))));
     return ShippedGear.fit(rules, kind).history(History.of(events)).build();
   }
 

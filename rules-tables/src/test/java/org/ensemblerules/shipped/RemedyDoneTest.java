@@ -17,7 +17,7 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
-import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.ruleset.RuleSet;
@@ -44,7 +44,7 @@ class RemedyDoneTest {
   private static ShippedCase found(ElementKind kind, Site site, DefectKind defect) {
     return ShippedCase.fit(RULES, new Kind(kind, Use.STRUCTURAL))
         .with(
-            new Event.Found(
+            new LookEvent.Found(
                 new Finding(
                     ID, site, "", defect, new Extent.Graded(Grade.SLIGHT), before(20).date())));
   }
@@ -67,7 +67,7 @@ class RemedyDoneTest {
 
   private static ShippedCase inspected(ShippedCase given) {
     return given.with(
-        new Event.Inspected(
+        new LookEvent.Inspected(
             ShippedGear.inspection(RULES, InspectionKind.ADVANCED, given.kind(), before(8).date())
                 .build(),
             0));

@@ -35,6 +35,7 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.ExposureEvent;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Tables;
@@ -272,7 +273,7 @@ class RouteKeptWalkTest {
 
   private static ShippedCase given(ShippedCase fit, Set<Exposure> met, Optional<Finding> found) {
     List<Event> events = new ArrayList<>(fit.events());
-    met.forEach(each -> events.add(new Event.Exposed(Moment.on(MET), each)));
+    met.forEach(each -> events.add(new ExposureEvent.Exposed(Moment.on(MET), each)));
     ShippedCase exposed = fit.withEvents(events);
     return found.map(exposed::with).orElse(exposed);
   }

@@ -30,8 +30,12 @@ import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.ExposureEvent;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Transfer;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
@@ -64,12 +68,12 @@ class SameDayTest {
     return new Moment(before(daysBefore), orderInDay);
   }
 
-  private static Event.Exposed fire(int orderInDay) {
-    return new Event.Exposed(when(20, orderInDay), Exposure.PRODUCTS_OF_COMBUSTION);
+  private static ExposureEvent.Exposed fire(int orderInDay) {
+    return new ExposureEvent.Exposed(when(20, orderInDay), Exposure.PRODUCTS_OF_COMBUSTION);
   }
 
-  private static Event.Cleaned washed(Moment when) {
-    return Event.Cleaned.whole(
+  private static WorkEvent.Cleaned washed(Moment when) {
+    return WorkEvent.Cleaned.whole(
         when,
         CleaningKind.ADVANCED,
         ShippedGear.permitted(RULES, Task.ADVANCED_CLEANING),
@@ -108,19 +112,19 @@ class SameDayTest {
     assertThat(coat(fire(0), washed(when(19, 0))).verdict().service()).isEqualTo(Service.IN);
   }
 
-  private static Event.Inspected looked(MarkedDate on, Occasion occasion, int orderInDay) {
+  private static LookEvent.Inspected looked(MarkedDate on, Occasion occasion, int orderInDay) {
     Inspection clear = ShippedGear.inspection(RULES, InspectionKind.ROUTINE, COAT, on).build();
     Inspection.Builder made =
         Inspection.builder(clear.kind(), occasion, on, clear.by())
             .gearClean(clear.gearClean())
             .atHand(clear.atHand());
     clear.outcomes().forEach(each -> made.outcome(each.criterion(), each.outcome()));
-    return new Event.Inspected(made.build(), orderInDay);
+    return new LookEvent.Inspected(made.build(), orderInDay);
   }
 
   @Test
   void aLookOfTheDayCountsForWhatItNames() {
-    Event used = new Event.Used(when(20, 0));
+    Event used = new UseEvent.Used(when(20, 0));
     ShippedCase worn = ShippedCase.fit(RULES, COAT).inspectedBy(List.of()).with(used);
     ShippedCase periodic = worn.with(looked(before(20), Occasion.PERIODIC, 0));
     assertThat(periodic.verdict().service()).isEqualTo(Service.OUT);
@@ -135,9 +139,9 @@ class SameDayTest {
   private static ShippedCase usedTwice(int first, int look, int second) {
     return ShippedCase.fit(RULES, COAT)
         .inspectedBy(List.of())
-        .with(new Event.Used(when(20, first)))
+        .with(new UseEvent.Used(when(20, first)))
         .with(looked(before(20), Occasion.AFTER_USE, look))
-        .with(new Event.Used(when(20, second)));
+        .with(new UseEvent.Used(when(20, second)));
   }
 
   /** "After use" says of two uses nothing of the one or the other; left out, no order helps. */
@@ -165,11 +169,12 @@ class SameDayTest {
     ShippedCase given =
         ShippedCase.fit(RULES, COAT)
             .inspectedBy(List.of())
-            .with(new Event.Used(when(20, 0)))
+            .with(new UseEvent.Used(when(20, 0)))
             .with(looked(before(20), Occasion.AFTER_USE, 0));
     MarkedDate month = new MarkedDate.Month(YearMonth.from(ShippedGear.AS_OF.minusDays(20)));
     assertThat(given.verdict().service()).isEqualTo(Service.IN);
-    assertThat(seen(given.with(new Event.Used(Moment.on(month))), ReasonKind.USED_SINCE_INSPECTION))
+    assertThat(
+            seen(given.with(new UseEvent.Used(Moment.on(month))), ReasonKind.USED_SINCE_INSPECTION))
         .hasSize(2);
   }
 
@@ -178,17 +183,17 @@ class SameDayTest {
     for (int[] told : new int[][] {{2, 3, 5}, {2, 3, 0}, {0, 0, 0}}) {
       ShippedCase given =
           coat(
-              new Event.Moved(when(20, 1), Transfer.LENT, "Station 2"),
-              new Event.Moved(when(20, told[0]), Transfer.BACK_FROM_LOAN, "Station 1"),
+              new UseEvent.Moved(when(20, 1), Transfer.LENT, "Station 2"),
+              new UseEvent.Moved(when(20, told[0]), Transfer.BACK_FROM_LOAN, "Station 1"),
               returned(Occasion.AFTER_RETURN, told[1]),
-              new Event.Moved(when(20, 4), Transfer.LENT, "Station 2"),
-              new Event.Moved(when(20, told[2]), Transfer.BACK_FROM_LOAN, "Station 1"));
+              new UseEvent.Moved(when(20, 4), Transfer.LENT, "Station 2"),
+              new UseEvent.Moved(when(20, told[2]), Transfer.BACK_FROM_LOAN, "Station 1"));
       assertThat(given.verdict().service()).as(Arrays.toString(told)).isEqualTo(Service.OUT);
     }
   }
 
-  private static Event.Inspected returned(Occasion occasion, int orderInDay) {
-    return new Event.Inspected(inFull(occasion).inspection(), orderInDay);
+  private static LookEvent.Inspected returned(Occasion occasion, int orderInDay) {
+    return new LookEvent.Inspected(inFull(occasion).inspection(), orderInDay);
   }
 
   @Test
@@ -197,7 +202,7 @@ class SameDayTest {
     ShippedCase worn =
         ShippedCase.fit(RULES, COAT)
             .inspectedBy(List.of())
-            .with(new Event.Used(when(60, 0)))
+            .with(new UseEvent.Used(when(60, 0)))
             .with(looked(month, Occasion.AFTER_USE, 0));
     assertThat(seen(worn, ReasonKind.USED_SINCE_INSPECTION))
         .singleElement()
@@ -211,7 +216,7 @@ class SameDayTest {
   @Test
   void aWashThatIsDiscardedIsNamedWithItsLimit() {
     Event spun =
-        new Event.Cleaned(
+        new WorkEvent.Cleaned(
             when(10, 0),
             CleaningKind.ADVANCED,
             ShippedGear.permitted(RULES, Task.ADVANCED_CLEANING),
@@ -226,7 +231,7 @@ class SameDayTest {
         .anyMatch(text -> text.contains("103.5 g") && text.contains("at most 100 g"));
   }
 
-  private static Event.Inspected inspected(InspectionKind kind, Optional<RowKey> found) {
+  private static LookEvent.Inspected inspected(InspectionKind kind, Optional<RowKey> found) {
     Inspection clear = ShippedGear.inspection(RULES, kind, COAT, before(20)).build();
     Inspection.Builder made =
         Inspection.builder(kind, Occasion.PERIODIC, clear.on(), clear.by())
@@ -239,7 +244,7 @@ class SameDayTest {
                 made.outcome(
                     each.criterion(),
                     found.equals(Optional.of(each.criterion())) ? Outcome.FOUND : each.outcome()));
-    return new Event.Inspected(made.build(), 0);
+    return new LookEvent.Inspected(made.build(), 0);
   }
 
   /**
@@ -266,7 +271,7 @@ class SameDayTest {
             new Extent.Graded(Grade.SEVERE),
             before(20));
     ShippedCase suspected =
-        coat(new Event.Found(torn), inspected(InspectionKind.ADVANCED, Optional.of(row.key())));
+        coat(new LookEvent.Found(torn), inspected(InspectionKind.ADVANCED, Optional.of(row.key())));
     assertThat(seen(suspected, ReasonKind.TASK_DUE)).hasSize(1);
     assertThat(
             seen(
@@ -278,7 +283,7 @@ class SameDayTest {
   private static final FindingId LOOSE = new FindingId("F2");
 
   /** A seam that the provider sewed on one day, and that was pulled by hand. */
-  private static ShippedCase sewn(int repairOrder, Event.Checked pulled) {
+  private static ShippedCase sewn(int repairOrder, LookEvent.Checked pulled) {
     DefectRow row =
         RULES.tables().defects().rows().stream()
             .filter(each -> each.element() == COAT.element() && each.use() == COAT.use())
@@ -292,7 +297,7 @@ class SameDayTest {
             .findFirst()
             .orElseThrow();
     return coat(
-        new Event.Found(new Finding(LOOSE, row.site(), "", row.defect(), extent, before(30))),
+        new LookEvent.Found(new Finding(LOOSE, row.site(), "", row.defect(), extent, before(30))),
         ShippedWork.done(
             RULES,
             when(20, repairOrder),
@@ -302,7 +307,7 @@ class SameDayTest {
         pulled);
   }
 
-  private static Event.Checked pulled(int orderInDay) {
+  private static LookEvent.Checked pulled(int orderInDay) {
     return ShippedWork.passed(RULES, when(20, orderInDay), Check.SEAM_PULL, Set.of(LOOSE));
   }
 
@@ -347,18 +352,18 @@ class SameDayTest {
   void theStatementServesItsDayAlone() {
     for (MarkedDate day :
         List.of(before(21), new MarkedDate.Month(YearMonth.from(ShippedGear.AS_OF)))) {
-      Event.Checked early =
+      LookEvent.Checked early =
           ShippedWork.afterWork(
               ShippedWork.passed(RULES, Moment.on(day), Check.SEAM_PULL, Set.of(LOOSE)));
       assertThat(sewn(0, early).verdict().service()).as("%s", day).isEqualTo(Service.OUT);
     }
-    Event.Checked ofAnother =
+    LookEvent.Checked ofAnother =
         ShippedWork.afterWork(
             ShippedWork.passed(RULES, when(20, 0), Check.SEAM_PULL, Set.of(new FindingId("F3"))));
     assertThat(sewn(0, ofAnother).verdict().service()).isEqualTo(Service.OUT);
   }
 
-  private static Event.Inspected inFull(Occasion occasion) {
+  private static LookEvent.Inspected inFull(Occasion occasion) {
     Inspection clear =
         ShippedGear.inspection(RULES, InspectionKind.ADVANCED, COAT, before(20)).build();
     Inspection.Builder made =
@@ -366,7 +371,7 @@ class SameDayTest {
             .gearClean(clear.gearClean())
             .atHand(clear.atHand());
     clear.outcomes().forEach(each -> made.outcome(each.criterion(), each.outcome()));
-    return new Event.Inspected(made.build(), 0);
+    return new LookEvent.Inspected(made.build(), 0);
   }
 
   @Test
@@ -385,7 +390,8 @@ class SameDayTest {
             .orElseThrow();
     ShippedCase replaced =
         coat(
-            new Event.Found(new Finding(LOOSE, row.site(), "", row.defect(), extent, before(30))),
+            new LookEvent.Found(
+                new Finding(LOOSE, row.site(), "", row.defect(), extent, before(30))),
             ShippedWork.done(
                 RULES,
                 when(20, 0),
@@ -410,7 +416,7 @@ class SameDayTest {
   private static ShippedCase failed(Event... since) {
     ShippedCase given =
         coat(
-            new Event.Checked(
+            new LookEvent.Checked(
                 when(20, 0),
                 Check.CLOSURE_OPERATION,
                 CheckResult.FAILED,
@@ -430,7 +436,7 @@ class SameDayTest {
     assertThat(failed().verdict().service()).isEqualTo(Service.OUT);
     assertThat(failed(judged).verdict().service()).isEqualTo(Service.IN);
     Event again =
-        new Event.Checked(
+        new LookEvent.Checked(
             when(20, 0),
             Check.CLOSURE_OPERATION,
             CheckResult.FAILED,
@@ -439,7 +445,7 @@ class SameDayTest {
     assertThat(failed(judged, again).verdict().service()).isEqualTo(Service.OUT);
   }
 
-  private static Event.Inspected unfinished(int orderInDay) {
+  private static LookEvent.Inspected unfinished(int orderInDay) {
     Inspection clear =
         ShippedGear.inspection(RULES, InspectionKind.ADVANCED, COAT, before(20)).build();
     Inspection.Builder made =
@@ -449,11 +455,11 @@ class SameDayTest {
     clear.outcomes().stream()
         .skip(1)
         .forEach(each -> made.outcome(each.criterion(), each.outcome()));
-    return new Event.Inspected(made.build(), orderInDay);
+    return new LookEvent.Inspected(made.build(), orderInDay);
   }
 
-  private static Event.Inspected inFull(int orderInDay) {
-    return new Event.Inspected(inFull(Occasion.PERIODIC).inspection(), orderInDay);
+  private static LookEvent.Inspected inFull(int orderInDay) {
+    return new LookEvent.Inspected(inFull(Occasion.PERIODIC).inspection(), orderInDay);
   }
 
   @Test
@@ -474,7 +480,7 @@ class SameDayTest {
   @Test
   void aReturnOfTheDaySaysHowItsOrderIsTold() {
     ShippedCase taken =
-        coat(new Event.TakenOut(when(20, 0), "a look"), new Event.BackInService(when(20, 0)));
+        coat(new UseEvent.TakenOut(when(20, 0), "a look"), new UseEvent.BackInService(when(20, 0)));
     assertThat(seen(taken, ReasonKind.OUT_OF_SERVICE))
         .singleElement()
         .asString()
@@ -483,7 +489,9 @@ class SameDayTest {
                 + before(20)
                 + " as well, and in order once both have their orderInDay");
     assertThat(
-            coat(new Event.TakenOut(when(20, 1), "a look"), new Event.BackInService(when(20, 2)))
+            coat(
+                    new UseEvent.TakenOut(when(20, 1), "a look"),
+                    new UseEvent.BackInService(when(20, 2)))
                 .verdict()
                 .service())
         .isEqualTo(Service.IN);

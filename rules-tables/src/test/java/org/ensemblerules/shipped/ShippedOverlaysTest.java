@@ -32,7 +32,10 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Outcome;
@@ -93,7 +96,7 @@ class ShippedOverlaysTest {
     List<Event> events = new ArrayList<>(ShippedGear.events(rules, COAT));
     events.addAll(besides);
     events.add(
-        new Event.Inspected(
+        new LookEvent.Inspected(
             ShippedGear.inspection(rules, InspectionKind.ROUTINE, COAT, MarkedDate.of(day)).build(),
             0));
     return Assessment.builder(ShippedGear.element(rules, COAT).build())
@@ -154,7 +157,7 @@ class ShippedOverlaysTest {
               .gearClean(full.gearClean())
               .atHand(full.atHand());
       full.outcomes().forEach(each -> theirs.outcome(each.criterion(), each.outcome()));
-      looked.add(new Event.Inspected(theirs.build(), 0));
+      looked.add(new LookEvent.Inspected(theirs.build(), 0));
     }
     LocalDate inTime = last.plusMonths(11);
     assertThat(Assess.service(rules, lookedOver(rules, looked, inTime), inTime))
@@ -175,7 +178,7 @@ class ShippedOverlaysTest {
     RuleSet rules = with(edition, "MICHIGAN");
     LocalDate day = ShippedGear.AS_OF;
     Moment worn = Moment.on(MarkedDate.of(day.minusDays(2)));
-    List<Event> used = List.of(new Event.Used(worn));
+    List<Event> used = List.of(new UseEvent.Used(worn));
     assertThat(Assess.service(base, lookedOver(base, used, day), day)).isEqualTo(Service.IN);
     Verdict verdict = Assess.assess(rules, lookedOver(rules, used, day), day);
     assertThat(verdict.service()).isEqualTo(Service.OUT);
@@ -184,8 +187,8 @@ class ShippedOverlaysTest {
         .anyMatch(key -> key.value().startsWith("michigan-cleaning-after-use"));
     List<Event> cleaned =
         List.of(
-            new Event.Used(worn),
-            Event.Cleaned.whole(
+            new UseEvent.Used(worn),
+            WorkEvent.Cleaned.whole(
                 Moment.on(MarkedDate.of(day.minusDays(1))),
                 CleaningKind.ADVANCED,
                 ShippedGear.permitted(rules, Task.ADVANCED_CLEANING),
@@ -305,8 +308,8 @@ class ShippedOverlaysTest {
           OverlayJson.lay(
                   ShippedEditions.rules(edition), List.of(overlay), LocalDate.of(2026, 11, 25))
               .orElseThrow();
-      Event.Cleaned warm =
-          new Event.Cleaned(
+      WorkEvent.Cleaned warm =
+          new WorkEvent.Cleaned(
               Moment.on(MarkedDate.of(LocalDate.of(2026, 6, 1))),
               CleaningKind.ADVANCED,
               ShippedGear.permitted(rules, Task.ADVANCED_CLEANING),
@@ -331,7 +334,7 @@ class ShippedOverlaysTest {
     }
   }
 
-  private static boolean overheated(RuleSet rules, Event.Cleaned wash, String maker) {
+  private static boolean overheated(RuleSet rules, WorkEvent.Cleaned wash, String maker) {
     return rules.validity().findings(coat(maker), History.of(List.of(wash))).stream()
         .anyMatch(finding -> finding.defect() == DefectKind.OVERHEATED_IN_WASHING);
   }
@@ -371,7 +374,7 @@ class ShippedOverlaysTest {
                     each.criterion().equals(event) ? Outcome.FOUND : each.outcome()));
     List<Event> events = new ArrayList<>(ShippedGear.events(rules, COAT));
     events.add(
-        new Event.Cleaned(
+        new WorkEvent.Cleaned(
             Moment.on(MarkedDate.of(day)),
             CleaningKind.ADVANCED,
             ShippedGear.permitted(rules, Task.ADVANCED_CLEANING),
@@ -382,7 +385,7 @@ class ShippedOverlaysTest {
                 WashRecord.builder()
                     .waterTemperature(Quantity.of("60", Unit.DEGREE_CELSIUS))
                     .build())));
-    events.add(new Event.Inspected(found.build(), 0));
+    events.add(new LookEvent.Inspected(found.build(), 0));
     Verdict verdict =
         Assess.assess(
             rules,

@@ -20,7 +20,10 @@ import org.ensemblerules.gates.FewestTries;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.ShippedRules;
@@ -66,19 +69,19 @@ class ShippedStillMattersProperties {
     for (int i = random.nextInt(30); i >= 0; i--) {
       MarkedDate day = MarkedDate.of(from.plusDays(random.nextInt(span)));
       switch (random.nextInt(12)) {
-        case 0 -> events.add(new Event.Issued(Moment.on(day), "Member 7"));
-        case 1 -> events.add(new Event.Returned(Moment.on(day)));
-        case 2, 3, 4 -> events.add(new Event.Used(Moment.on(day)));
+        case 0 -> events.add(new UseEvent.Issued(Moment.on(day), "Member 7"));
+        case 1 -> events.add(new UseEvent.Returned(Moment.on(day)));
+        case 2, 3, 4 -> events.add(new UseEvent.Used(Moment.on(day)));
         case 5, 6, 7 ->
             events.add(
-                Event.Cleaned.whole(
+                WorkEvent.Cleaned.whole(
                     Moment.on(day),
                     CleaningKind.ADVANCED,
                     ShippedGear.permitted(RULES, Task.ADVANCED_CLEANING),
                     Set.of()));
         default ->
             events.add(
-                new Event.Inspected(
+                new LookEvent.Inspected(
                     ShippedGear.inspection(
                             RULES, looks.get(random.nextInt(looks.size())), kind, day)
                         .build(),

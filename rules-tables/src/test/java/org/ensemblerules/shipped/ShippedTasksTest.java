@@ -19,8 +19,12 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.ExposureEvent;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.IntervalRow;
@@ -223,7 +227,7 @@ class ShippedTasksTest {
   }
 
   private static Event cleaned(OriginId edition, LocalDate day) {
-    return Event.Cleaned.whole(
+    return WorkEvent.Cleaned.whole(
         Moment.on(MarkedDate.of(day)),
         CleaningKind.ADVANCED,
         ShippedGear.permitted(ShippedEditions.rules(edition), Task.of(CleaningKind.ADVANCED)),
@@ -240,7 +244,8 @@ class ShippedTasksTest {
     Element element = coat(edition, "2021-06-01", YesNoUnknown.NO);
     assertThat(first(schedule(edition), element, events, CLEANING, ShippedGear.AS_OF))
         .contains(fire.minusDays(40).plusMonths(12));
-    events.add(new Event.Exposed(Moment.on(MarkedDate.of(fire)), Exposure.PRODUCTS_OF_COMBUSTION));
+    events.add(
+        new ExposureEvent.Exposed(Moment.on(MarkedDate.of(fire)), Exposure.PRODUCTS_OF_COMBUSTION));
     assertThat(first(schedule(edition), element, events, CLEANING, ShippedGear.AS_OF))
         .contains(fire);
     events.add(cleaned(edition, fire.plusDays(1)));
@@ -269,7 +274,7 @@ class ShippedTasksTest {
     RuleSet rules = ShippedEditions.rules(edition);
     Inspection made =
         ShippedGear.inspection(rules, InspectionKind.ADVANCED, COAT, MarkedDate.of(day)).build();
-    return new Event.Inspected(made, 0);
+    return new LookEvent.Inspected(made, 0);
   }
 
   // WAC 296-305-02002(5): never more than six months between inspections. N.J.A.C.
@@ -317,7 +322,7 @@ class ShippedTasksTest {
         List.of(
             cleaned(edition, used.minusDays(60)),
             cleaned(edition, used.minusDays(30)),
-            new Event.Used(Moment.on(MarkedDate.of(used))));
+            new UseEvent.Used(Moment.on(MarkedDate.of(used))));
     TaskKey routine = new TaskKey("routine-inspection");
     assertThat(first(schedule(edition), coat, events, routine, ShippedGear.AS_OF)).contains(used);
     assertThat(first(schedule(edition), coat, events, CLEANING, ShippedGear.AS_OF))

@@ -29,7 +29,9 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
@@ -87,7 +89,7 @@ class ShippedUnknownProperties {
   @Property
   void whetherAFullInspectionIsOnRecord(@ForAll("cases") ShippedCase given) {
     List<Event> events = new ArrayList<>(given.events());
-    events.removeIf(Event.Inspected.class::isInstance);
+    events.removeIf(LookEvent.Inspected.class::isInstance);
     Element element = changed(given, label -> label).inService(MarkedDate.unknown()).build();
     out(given.withEvents(events).with(element));
   }
@@ -109,7 +111,8 @@ class ShippedUnknownProperties {
   private static ShippedCase nobodyReadIt(ShippedCase given) {
     List<Event> events = new ArrayList<>();
     for (Event event : given.events()) {
-      events.add(event instanceof Event.Inspected done ? curling(given, done.inspection()) : event);
+      events.add(
+          event instanceof LookEvent.Inspected done ? curling(given, done.inspection()) : event);
     }
     for (CriterionRow row : labels(given)) {
       MarkedDate seen = MarkedDate.of(ShippedGear.LAST_IN_FULL);
@@ -117,7 +120,7 @@ class ShippedUnknownProperties {
           .forEach(
               site ->
                   events.add(
-                      new Event.Found(
+                      new LookEvent.Found(
                           new Finding(
                               new FindingId("curl " + site),
                               site,
@@ -141,7 +144,7 @@ class ShippedUnknownProperties {
                 builder.outcome(
                     each.criterion(),
                     labels.contains(each.criterion()) ? Outcome.FOUND : each.outcome()));
-    return new Event.Inspected(builder.build(), 0);
+    return new LookEvent.Inspected(builder.build(), 0);
   }
 
   private static List<CriterionRow> labels(ShippedCase given) {
@@ -162,7 +165,7 @@ class ShippedUnknownProperties {
 
   @Property
   void whenItWasUsed(@ForAll("cases") ShippedCase given) {
-    out(given.with(new Event.Used(Moment.on(MarkedDate.unknown()))));
+    out(given.with(new UseEvent.Used(Moment.on(MarkedDate.unknown()))));
   }
 
   record Found(ShippedCase fit, Finding finding) {}
@@ -211,7 +214,7 @@ class ShippedUnknownProperties {
     Finding undated = changed(given.finding(), given.finding().extent(), MarkedDate.unknown());
     Assume.that(
         demands(given.fit(), undated).stream().anyMatch(demand -> demand.effect().keepsOut()));
-    out(given.fit().with(new Event.Found(undated)));
+    out(given.fit().with(new LookEvent.Found(undated)));
   }
 
   /** The element with every label changed. */

@@ -24,6 +24,7 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.measure.Bound;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
@@ -95,7 +96,7 @@ class ShippedWashBoundsTest {
     for (int back : new int[] {3, 2}) {
       LocalDate day = ShippedGear.AS_OF.minusDays(back);
       events.add(
-          new Event.Cleaned(
+          new WorkEvent.Cleaned(
               Moment.on(MarkedDate.of(day)),
               CleaningKind.ADVANCED,
               ShippedGear.permitted(rules, Task.ADVANCED_CLEANING),

@@ -24,8 +24,8 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.gear.YesNoUnknown;
-import org.ensemblerules.history.Event;
 import org.ensemblerules.history.InspectionOnRecord;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.EvidenceGrade;
@@ -62,11 +62,11 @@ class SignedOffTest {
   private static final OriginId IN_FORCE = new OriginId("NFPA_1851_2020");
   private static final RowKey SHELL = new RowKey("garment-advanced-shell-damage/COAT/STRUCTURAL");
 
-  private static final Event.Found SOILED =
+  private static final LookEvent.Found SOILED =
       found("F1", Site.of(Part.TRIM, LayerKind.OUTER_SHELL), DefectKind.SOILING);
 
-  private static Event.Found found(String id, Site site, DefectKind defect) {
-    return new Event.Found(
+  private static LookEvent.Found found(String id, Site site, DefectKind defect) {
+    return new LookEvent.Found(
         new Finding(
             new FindingId(id),
             site,
@@ -248,7 +248,8 @@ class SignedOffTest {
 
   @Test
   void anItemThatCallsClearWhatTheSignOffNamesIsNone() {
-    Event.Found torn = found("F1", Site.of(Part.FABRIC, LayerKind.OUTER_SHELL), DefectKind.TEAR);
+    LookEvent.Found torn =
+        found("F1", Site.of(Part.FABRIC, LayerKind.OUTER_SHELL), DefectKind.TEAR);
     Verdict verdict =
         coat(made ->
                 made.kind() == InspectionKind.ADVANCED
@@ -320,7 +321,7 @@ class SignedOffTest {
             .allAtHand()
             .signOff(new SignOff(IN_FORCE, Set.of()))
             .build();
-    Verdict verdict = coat(signedOff()).with(new Event.Inspected(early, 0)).verdict();
+    Verdict verdict = coat(signedOff()).with(new LookEvent.Inspected(early, 0)).verdict();
     assertThat(verdict.service()).isEqualTo(Service.OUT);
     assertThat(kinds(verdict)).contains(ReasonKind.CONTRADICTION);
   }
@@ -515,7 +516,7 @@ class SignedOffTest {
     coat(made -> made)
         .assessment()
         .history()
-        .events(Event.Inspected.class)
+        .events(LookEvent.Inspected.class)
         .forEach(made -> outcomes.addAll(made.inspection().outcomes()));
     assertThat(outcomes).hasSizeGreaterThan(50);
     assertThat(signed.length()).isLessThan(itemized.length() / 2);

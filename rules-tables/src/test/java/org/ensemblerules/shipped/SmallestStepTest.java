@@ -24,7 +24,11 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.ExposureEvent;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
@@ -61,7 +65,7 @@ class SmallestStepTest {
   }
 
   /** An inspection on record that counts, at which something was found at some criteria. */
-  private static Event.Inspected inspected(
+  private static LookEvent.Inspected inspected(
       InspectionKind kind, Occasion occasion, int daysBefore, String... found) {
     Inspection clear = ShippedGear.inspection(RULES, kind, COAT, before(daysBefore)).build();
     Inspection.Builder made =
@@ -79,23 +83,23 @@ class SmallestStepTest {
                 made.outcome(
                     each.criterion(),
                     keys.contains(each.criterion()) ? Outcome.FOUND : Outcome.CLEAR));
-    return new Event.Inspected(made.build(), 0);
+    return new LookEvent.Inspected(made.build(), 0);
   }
 
-  private static Event.Found seen(Site site, DefectKind defect, Extent extent, int daysBefore) {
-    return new Event.Found(new Finding(ID, site, "", defect, extent, before(daysBefore)));
+  private static LookEvent.Found seen(Site site, DefectKind defect, Extent extent, int daysBefore) {
+    return new LookEvent.Found(new Finding(ID, site, "", defect, extent, before(daysBefore)));
   }
 
-  private static Event.Cleaned washed(int daysBefore) {
+  private static WorkEvent.Cleaned washed(int daysBefore) {
     Doer by = ShippedGear.permitted(RULES, Task.ADVANCED_CLEANING);
-    return Event.Cleaned.whole(when(daysBefore), CleaningKind.ADVANCED, by, Set.of(ID));
+    return WorkEvent.Cleaned.whole(when(daysBefore), CleaningKind.ADVANCED, by, Set.of(ID));
   }
 
   /** A coat back from a fire; what its wearer's look reported is handed over with it. */
   private static ShippedCase fire(Event... more) {
     List<Event> events = new ArrayList<>(ShippedGear.events(RULES, COAT));
-    events.add(new Event.Used(when(20)));
-    events.add(new Event.Exposed(when(20), Exposure.PRODUCTS_OF_COMBUSTION));
+    events.add(new UseEvent.Used(when(20)));
+    events.add(new ExposureEvent.Exposed(when(20), Exposure.PRODUCTS_OF_COMBUSTION));
     events.addAll(List.of(more));
     return ShippedCase.fit(RULES, COAT).withEvents(events).inspectedBy(List.of());
   }
@@ -111,15 +115,15 @@ class SmallestStepTest {
 
   @Test
   void reportedSootAddsNothingToAFireAndTheWashAndTheLookEndIt() {
-    Event.Inspected look =
+    LookEvent.Inspected look =
         inspected(InspectionKind.ROUTINE, Occasion.AFTER_USE, 20, "garment-routine-soil");
-    Event.Found soot =
+    LookEvent.Found soot =
         seen(
             Site.of(Part.WHOLE_ELEMENT),
             DefectKind.COMBUSTION_PRODUCTS,
             new Extent.NotMeasured(),
             20);
-    Event.Inspected clear = inspected(InspectionKind.ROUTINE, Occasion.AFTER_USE, 20);
+    LookEvent.Inspected clear = inspected(InspectionKind.ROUTINE, Occasion.AFTER_USE, 20);
     assertThat(asked(lookedOver(fire(look, soot))))
         .isEqualTo(asked(lookedOver(fire(clear))))
         .containsExactly("EVALUATE by ROUTINE_INSPECTION on ELEMENT", "CLEAN ADVANCED on ELEMENT");
@@ -138,9 +142,9 @@ class SmallestStepTest {
 
   @Test
   void aLookThatFindsSoilAgainDoesNotEndIt() {
-    Event.Inspected look =
+    LookEvent.Inspected look =
         inspected(InspectionKind.ROUTINE, Occasion.AFTER_USE, 20, "garment-routine-soil");
-    Event.Found soil =
+    LookEvent.Found soil =
         seen(Site.of(Part.WHOLE_ELEMENT), DefectKind.SOILING, new Extent.NotMeasured(), 20);
     ShippedCase again =
         fire(
@@ -173,7 +177,7 @@ class SmallestStepTest {
   @Test
   void anAdvancedInspectionDischargesTheWearersLook() {
     List<Event> events = new ArrayList<>(ShippedGear.events(RULES, COAT));
-    events.add(new Event.Used(Moment.on(MarkedDate.of(LocalDate.of(2021, 8, 1)))));
+    events.add(new UseEvent.Used(Moment.on(MarkedDate.of(LocalDate.of(2021, 8, 1)))));
     ShippedCase given = ShippedCase.fit(RULES, COAT).withEvents(events);
     assertThat(given.inspectedBy(List.of()).verdict().due())
         .filteredOn(due -> due.task().value().equals("routine-inspection"))
@@ -183,7 +187,7 @@ class SmallestStepTest {
         events.stream()
             .filter(
                 event ->
-                    !(event instanceof Event.Inspected done)
+                    !(event instanceof LookEvent.Inspected done)
                         || done.inspection().kind() != InspectionKind.ADVANCED)
             .toList();
     assertThat(given.withEvents(without).inspectedBy(List.of()).verdict().due())
@@ -194,7 +198,7 @@ class SmallestStepTest {
   @Test
   void anInspectionDoesNotDischargeWhatItDoesNotCover() {
     List<Event> events = new ArrayList<>(ShippedGear.events(RULES, COAT));
-    events.add(new Event.Used(when(20)));
+    events.add(new UseEvent.Used(when(20)));
     events.add(inspected(InspectionKind.COMPLETE_LINER, Occasion.PERIODIC, 10));
     ShippedCase given = ShippedCase.fit(RULES, COAT).withEvents(events).inspectedBy(List.of());
     assertThat(given.verdict().due())
@@ -225,7 +229,7 @@ class SmallestStepTest {
     assertThat(routine).isGreaterThan(100);
   }
 
-  private static ShippedCase afterTheYearlyLook(String criterion, Event.Found found) {
+  private static ShippedCase afterTheYearlyLook(String criterion, LookEvent.Found found) {
     return ShippedCase.fit(RULES, COAT)
         .with(inspected(InspectionKind.ADVANCED, Occasion.PERIODIC, 20, criterion))
         .with(found);

@@ -15,7 +15,7 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.CheckResult;
-import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.testkit.ShippedCase;
@@ -43,7 +43,8 @@ class TriedFirstTest {
 
   private static ShippedCase found(Kind kind, String site, DefectKind defect, Extent extent) {
     return ShippedCase.fit(RULES, kind)
-        .with(new Event.Found(new Finding(ID, Site.parse(site), "", defect, extent, before(20))));
+        .with(
+            new LookEvent.Found(new Finding(ID, Site.parse(site), "", defect, extent, before(20))));
   }
 
   private static ShippedCase passed(ShippedCase given, int daysBefore, Check check) {
@@ -106,11 +107,11 @@ class TriedFirstTest {
   @Test
   void whatGaveWayIsNoPlaceThatHeld() {
     ShippedCase charred = found(COAT, "FABRIC@OUTER_SHELL", DefectKind.CHARRING, UNTRIED);
-    Event.Checked pass =
+    LookEvent.Checked pass =
         ShippedWork.passed(RULES, Moment.on(before(8)), Check.STRENGTH_BY_THUMBS, Set.of(ID));
     ShippedCase failed =
         charred.with(
-            new Event.Checked(
+            new LookEvent.Checked(
                 pass.when(), pass.check(), CheckResult.FAILED, pass.by(), pass.answers()));
     ShippedCase both = passed(failed, 12, Check.STRENGTH_BY_THUMBS);
     assertThat(both.verdict().openFindings())

@@ -26,6 +26,7 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
@@ -272,7 +273,7 @@ class WayBackWalkTest {
   /** An inspection asked for afterward is made; any other check is passed for the finding. */
   private static Event followUp(ShippedCase given, Check check, LocalDate day) {
     return kind(check)
-        .<Event>map(kind -> new Event.Inspected(inspection(given, kind, day), 0))
+        .<Event>map(kind -> new LookEvent.Inspected(inspection(given, kind, day), 0))
         .orElseGet(() -> pass(given, check, day));
   }
 

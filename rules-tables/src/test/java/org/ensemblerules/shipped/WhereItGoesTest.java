@@ -24,9 +24,11 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.history.EndEvent;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Transfer;
+import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.RuleSet;
@@ -58,7 +60,7 @@ class WhereItGoesTest {
   }
 
   private static Event lost() {
-    return new Event.Moved(TODAY, Transfer.LOST, "Nobody knows");
+    return new UseEvent.Moved(TODAY, Transfer.LOST, "Nobody knows");
   }
 
   private static void assertGoes(ShippedCase given, Destination to, OutBecause... because) {
@@ -84,7 +86,8 @@ class WhereItGoesTest {
 
   @Test
   void aUseWithoutALookGoesToItsWearer() {
-    ShippedCase used = fit(ElementKind.TROUSERS).inspectedBy(List.of()).with(new Event.Used(TODAY));
+    ShippedCase used =
+        fit(ElementKind.TROUSERS).inspectedBy(List.of()).with(new UseEvent.Used(TODAY));
     assertThat(used.verdict().outBecause()).contains(OutBecause.OVERDUE);
     assertThat(
             ((WayBack.Steps) used.verdict().wayBack())
@@ -145,7 +148,7 @@ class WhereItGoesTest {
   @Test
   void whatTheRecordDoesNotSayIsBackIsAMatterOfTheRecords() {
     assertGoes(
-        fit(ElementKind.HOOD).with(new Event.TakenOut(TODAY, "sent away for repair")),
+        fit(ElementKind.HOOD).with(new UseEvent.TakenOut(TODAY, "sent away for repair")),
         Destination.RECORDS,
         OutBecause.PAPER);
   }
@@ -153,7 +156,7 @@ class WhereItGoesTest {
   /** What was sent out needs its return on record, and no correction of what stands there. */
   @Test
   void theWordsAreThoseOfWhatIsToBeDone() {
-    assertThat(actions(fit(ElementKind.HOOD).with(new Event.TakenOut(TODAY, "sent for repair"))))
+    assertThat(actions(fit(ElementKind.HOOD).with(new UseEvent.TakenOut(TODAY, "sent for repair"))))
         .containsExactly("EVALUATE by RETURN_TO_SERVICE on ELEMENT");
     for (ElementKind pair : List.of(ElementKind.GLOVES, ElementKind.FOOTWEAR)) {
       ShippedCase odd = fit(pair).with(found("WHOLE_ELEMENT", DefectKind.INCOMPLETE_PAIR));
@@ -176,7 +179,7 @@ class WhereItGoesTest {
   @Test
   void holdComesBeforeAwayAwayBeforeSealedAndSealedBeforeDisposal() {
     ShippedCase disposed =
-        fit(ElementKind.HOOD).with(new Event.Retired(TODAY, "decided by the chief"));
+        fit(ElementKind.HOOD).with(new EndEvent.Retired(TODAY, "decided by the chief"));
     assertGoes(disposed, Destination.DISPOSAL, OutBecause.CONDITION);
     ShippedCase sealed = disposed.with(found("WHOLE_ELEMENT", DefectKind.CONTAMINATION_UNKNOWN));
     assertGoes(sealed, Destination.ISOLATE, OutBecause.CONDITION);

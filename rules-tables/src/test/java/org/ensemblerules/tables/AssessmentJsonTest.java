@@ -9,11 +9,9 @@ import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.YearMonth;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.ensemblerules.care.Exposure;
 import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Finding;
@@ -26,8 +24,12 @@ import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.ExposureEvent;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Transfer;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.measure.Quantity;
@@ -35,6 +37,7 @@ import org.ensemblerules.measure.Unit;
 import org.ensemblerules.retirement.AgeAnswer;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.FaultCode;
+import org.ensemblerules.testkit.EventKinds;
 import org.ensemblerules.testkit.InventedRules;
 import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
@@ -95,7 +98,7 @@ class AssessmentJsonTest {
     Assessment assessment = everything();
 
     assertThat(assessment.history().events()).hasSize(22);
-    Event.Inspected inspected = assessment.history().events(Event.Inspected.class).get(0);
+    LookEvent.Inspected inspected = assessment.history().events(LookEvent.Inspected.class).get(0);
     assertThat(inspected.orderInDay()).isEqualTo(1);
     assertThat(inspected.inspection().atHand())
         .isEqualTo(Set.of(Equipment.GOOD_LIGHT, Equipment.RULER));
@@ -103,33 +106,33 @@ class AssessmentJsonTest {
         .containsExactly(
             new Credential(
                 CredentialScope.INSPECT, LocalDate.of(2019, 1, 1), LocalDate.of(2026, 12, 31)));
-    Event.Checked checked = assessment.history().events(Event.Checked.class).get(0);
+    LookEvent.Checked checked = assessment.history().events(LookEvent.Checked.class).get(0);
     assertThat(checked.when().orderInDay()).isEqualTo(2);
     assertThat(checked.answers()).isEqualTo(Set.of(new FindingId("F1")));
-    assertThat(assessment.history().events(Event.Returned.class).get(0).when().date())
+    assertThat(assessment.history().events(UseEvent.Returned.class).get(0).when().date())
         .isEqualTo(MarkedDate.unknown());
-    assertThat(assessment.history().events(Event.Repaired.class).get(0).replaced()).isFalse();
-    assertThat(assessment.history().events(Event.Exposed.class))
+    assertThat(assessment.history().events(WorkEvent.Repaired.class).get(0).replaced()).isFalse();
+    assertThat(assessment.history().events(ExposureEvent.Exposed.class))
         .containsExactly(
-            new Event.Exposed(
+            new ExposureEvent.Exposed(
                 new Moment(MarkedDate.parse("2021-06-02"), 1), Exposure.PRODUCTS_OF_COMBUSTION));
-    assertThat(assessment.history().events(Event.Moved.class))
+    assertThat(assessment.history().events(UseEvent.Moved.class))
         .containsExactly(
-            new Event.Moved(Moment.on(MarkedDate.parse("2021-07")), Transfer.LENT, "Station 2"));
-    assertThat(assessment.history().events(Event.Modified.class))
+            new UseEvent.Moved(Moment.on(MarkedDate.parse("2021-07")), Transfer.LENT, "Station 2"));
+    assertThat(assessment.history().events(WorkEvent.Modified.class))
         .containsExactly(
-            new Event.Modified(
+            new WorkEvent.Modified(
                 Moment.on(MarkedDate.parse("2021-08-01")), "a pocket added", YesNoUnknown.YES));
-    assertThat(assessment.history().events(Event.TakenOut.class).get(0).why())
+    assertThat(assessment.history().events(UseEvent.TakenOut.class).get(0).why())
         .isEqualTo("sent for repair");
-    assertThat(assessment.history().events(Event.BackInService.class)).hasSize(1);
+    assertThat(assessment.history().events(UseEvent.BackInService.class)).hasSize(1);
   }
 
   @Test
   void quantitiesKeepTheirDigits() throws IOException {
     Assessment assessment = everything();
 
-    Finding onRecord = assessment.history().events(Event.Found.class).get(0).finding();
+    Finding onRecord = assessment.history().events(LookEvent.Found.class).get(0).finding();
     assertThat(onRecord.extent())
         .isEqualTo(new Extent.Length(new Quantity(new BigDecimal("0.50"), Unit.INCH)));
     assertThat(assessment.findings().get(2).extent())
@@ -149,7 +152,7 @@ class AssessmentJsonTest {
                     + "}]}")
             .orElseThrow()
             .history()
-            .events(Event.Inspected.class)
+            .events(LookEvent.Inspected.class)
             .get(0)
             .inspection();
     assertThat(barely.gearClean()).isEqualTo(YesNoUnknown.UNKNOWN);
@@ -190,10 +193,7 @@ class AssessmentJsonTest {
   @Test
   void everyEventIsInTheSoundFile() throws IOException {
     assertThat(everything().history().events().stream().map(Event::getClass))
-        .containsExactlyInAnyOrderElementsOf(
-            Arrays.stream(Event.class.getPermittedSubclasses())
-                .map(type -> type.asSubclass(Event.class))
-                .collect(Collectors.toList()));
+        .containsExactlyInAnyOrderElementsOf(EventKinds.all());
   }
 
   @Test

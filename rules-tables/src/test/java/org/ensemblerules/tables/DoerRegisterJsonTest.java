@@ -10,7 +10,7 @@ import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.DoerRegister;
 import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.effect.Vouched;
-import org.ensemblerules.history.Event;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.verdict.Assessment;
 import org.junit.jupiter.api.Test;
@@ -33,7 +33,7 @@ class DoerRegisterJsonTest {
   }
 
   private static Doer doer(Assessment assessment) {
-    return assessment.history().events(Event.Cleaned.class).get(0).by();
+    return assessment.history().events(WorkEvent.Cleaned.class).get(0).by();
   }
 
   @Test

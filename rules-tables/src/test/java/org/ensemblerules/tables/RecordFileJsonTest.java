@@ -8,7 +8,7 @@ import java.util.stream.Stream;
 import org.ensemblerules.effect.DoerRegister;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.YesNoUnknown;
-import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.record.DisposalNote;
 import org.ensemblerules.record.PfasContent;
@@ -167,7 +167,7 @@ class RecordFileJsonTest {
         RecordFileJson.naming(DoerRegister.empty(), UnknownDoer.COUNTS_FOR_NOTHING, rules)
             .read("file", text)
             .orElseThrow();
-    assertThat(file.history().events(Event.Inspected.class))
+    assertThat(file.history().events(LookEvent.Inspected.class))
         .singleElement()
         .satisfies(
             made ->

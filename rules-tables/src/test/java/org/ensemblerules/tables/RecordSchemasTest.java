@@ -20,7 +20,6 @@ import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Contradiction;
-import org.ensemblerules.history.Event;
 import org.ensemblerules.inspection.EvidenceGrade;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
@@ -42,6 +41,7 @@ import org.ensemblerules.strength.FailureMode;
 import org.ensemblerules.strength.NoResultReason;
 import org.ensemblerules.strength.Remark;
 import org.ensemblerules.strength.SpecimenOrigin;
+import org.ensemblerules.testkit.EventKinds;
 import org.ensemblerules.verdict.Headline;
 import org.ensemblerules.verdict.OutBecause;
 import org.ensemblerules.verdict.ReasonKind;
@@ -160,7 +160,7 @@ class RecordSchemasTest {
   void eachEventHasItsForm() {
     JsonNode event = TableSchemas.text("record").at("/$defs/event");
     List<String> names = texts(event.at("/properties/event/enum"));
-    assertThat(names).containsExactlyInAnyOrderElementsOf(formsOf(Event.class));
+    assertThat(names).containsExactlyInAnyOrderElementsOf(forms(EventKinds.all()));
     assertThat(event.findValues("if")).hasSameSizeAs(names);
     for (int i = 0; i < names.size(); i++) {
       JsonNode form = event.at("/allOf/" + i);
@@ -237,7 +237,11 @@ class RecordSchemasTest {
 
   /** The records of a sealed interface, in the spelling of JSON: LeavesOn is LEAVES_ON. */
   private static List<String> formsOf(Class<?> sealed) {
-    return Arrays.stream(sealed.getPermittedSubclasses())
+    return forms(List.of(sealed.getPermittedSubclasses()));
+  }
+
+  private static List<String> forms(List<? extends Class<?>> records) {
+    return records.stream()
         .map(type -> type.getSimpleName().replaceAll("(?<=[a-z])(?=[A-Z])", "_"))
         .map(name -> name.toUpperCase(Locale.ROOT))
         .toList();

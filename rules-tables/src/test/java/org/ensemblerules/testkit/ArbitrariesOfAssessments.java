@@ -19,10 +19,16 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
+import org.ensemblerules.history.DecisionEvent;
+import org.ensemblerules.history.EndEvent;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.ExposureEvent;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Transfer;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.source.RowKey;
@@ -62,45 +68,46 @@ public final class ArbitrariesOfAssessments {
    */
   public static Arbitrary<Event> events(List<RowKey> criteria) {
     return Arbitraries.oneOf(
-        Combinators.combine(moments(), ArbitrariesOfTexts.texts(200)).as(Event.Issued::new),
-        moments().map(Event.Stocked::new),
-        moments().map(Event.Returned::new),
-        moments().map(Event.Used::new),
+        Combinators.combine(moments(), ArbitrariesOfTexts.texts(200)).as(UseEvent.Issued::new),
+        moments().map(UseEvent.Stocked::new),
+        moments().map(UseEvent.Returned::new),
+        moments().map(UseEvent.Used::new),
         Combinators.combine(
                 ArbitrariesOfWork.inspections(criteria), moments(), moments().optional(0.3))
             .as(
                 (inspection, when, begun) ->
-                    new Event.Inspected(inspection, when.orderInDay(), begun)),
-        ArbitrariesOfWork.findings().map(Event.Found::new),
+                    new LookEvent.Inspected(inspection, when.orderInDay(), begun)),
+        ArbitrariesOfWork.findings().map(LookEvent.Found::new),
         done(),
         elsewhere(),
-        Combinators.combine(moments(), ArbitrariesOfTexts.texts(300)).as(Event.Retired::new),
+        Combinators.combine(moments(), ArbitrariesOfTexts.texts(300)).as(EndEvent.Retired::new),
         Combinators.combine(
                 moments(),
                 Arbitraries.of(LayerKind.class),
                 ArbitrariesOfTexts.texts(200).optional(),
                 ArbitrariesOfTexts.texts(300))
-            .as(Event.LayerRetired::new),
-        Combinators.combine(moments(), ArbitrariesOfTexts.texts(300)).as(Event.Disposed::new));
+            .as(EndEvent.LayerRetired::new),
+        Combinators.combine(moments(), ArbitrariesOfTexts.texts(300)).as(EndEvent.Disposed::new));
   }
 
   private static Arbitrary<Event> elsewhere() {
     return Arbitraries.oneOf(
-        Combinators.combine(moments(), Arbitraries.of(Exposure.class)).as(Event.Exposed::new),
+        Combinators.combine(moments(), Arbitraries.of(Exposure.class))
+            .as(ExposureEvent.Exposed::new),
         Combinators.combine(
                 moments(),
                 moments(),
                 Arbitraries.of(Exposure.class).filter(to -> to != Exposure.UNKNOWN),
                 ArbitrariesOfWork.doers(),
                 ArbitrariesOfTexts.texts(300))
-            .as(Event.ExposureIdentified::new),
+            .as(ExposureEvent.ExposureIdentified::new),
         Combinators.combine(
                 moments(), Arbitraries.of(Transfer.class), ArbitrariesOfTexts.texts(200))
-            .as(Event.Moved::new),
+            .as(UseEvent.Moved::new),
         Combinators.combine(
                 moments(), ArbitrariesOfTexts.texts(300), Arbitraries.of(YesNoUnknown.class))
-            .as(Event.Modified::new),
-        Combinators.combine(moments(), ArbitrariesOfTexts.texts(300)).as(Event.TakenOut::new),
+            .as(WorkEvent.Modified::new),
+        Combinators.combine(moments(), ArbitrariesOfTexts.texts(300)).as(UseEvent.TakenOut::new),
         Combinators.combine(
                 moments(),
                 ArbitrariesOfTexts.texts(90).map(text -> new FindingId("d" + text.strip())),
@@ -108,20 +115,20 @@ public final class ArbitrariesOfAssessments {
                 Arbitraries.of(DECIDED),
                 ArbitrariesOfWork.doers(),
                 ArbitrariesOfTexts.texts(300))
-            .as(Event.InspectorDecided::new),
+            .as(DecisionEvent.InspectorDecided::new),
         Combinators.combine(
                 moments(),
                 ArbitrariesOfTexts.texts(90).map(text -> new FindingId("d" + text.strip())),
                 ArbitrariesOfWork.doers(),
                 ArbitrariesOfTexts.texts(300))
-            .as(Event.DecisionWithdrawn::new),
+            .as(DecisionEvent.DecisionWithdrawn::new),
         Combinators.combine(
                 moments(),
                 ArbitrariesOfTexts.texts(200),
                 ArbitrariesOfTexts.texts(300),
                 ArbitrariesOfTexts.texts(300))
-            .as(Event.AuthorityDecided::new),
-        moments().map(Event.BackInService::new));
+            .as(DecisionEvent.AuthorityDecided::new),
+        moments().map(UseEvent.BackInService::new));
   }
 
   private static Arbitrary<Event> done() {
@@ -134,7 +141,7 @@ public final class ArbitrariesOfAssessments {
                 washedLayers(),
                 Arbitraries.of(true, false),
                 ArbitrariesOfMeasures.washes().optional(0.5))
-            .as(Event.Cleaned::new),
+            .as(WorkEvent.Cleaned::new),
         Combinators.combine(
                 moments(),
                 Arbitraries.of(Check.class),
@@ -146,12 +153,12 @@ public final class ArbitrariesOfAssessments {
                 ArbitrariesOfTexts.positiveNumbers()
                     .map(value -> new Quantity(value, Unit.INCH))
                     .optional())
-            .as(Event.Checked::new),
+            .as(LookEvent.Checked::new),
         Combinators.combine(
                 moments(), ArbitrariesOfMeasures.testCases(), ArbitrariesOfWork.answers())
             .as(
                 (when, given, answers) ->
-                    new Event.Tested(
+                    new LookEvent.Tested(
                         when,
                         given.product(),
                         given.report(),
@@ -164,7 +171,7 @@ public final class ArbitrariesOfAssessments {
                 Arbitraries.of(true, false),
                 ArbitrariesOfWork.doers(),
                 ArbitrariesOfWork.answers())
-            .as(Event.Repaired::new));
+            .as(WorkEvent.Repaired::new));
   }
 
   /**
@@ -192,7 +199,7 @@ public final class ArbitrariesOfAssessments {
         .as(
             (element, events, inspections, findings) -> {
               List<Event> happened = new ArrayList<>(events);
-              inspections.forEach(made -> happened.add(new Event.Inspected(made, 0)));
+              inspections.forEach(made -> happened.add(new LookEvent.Inspected(made, 0)));
               Assessment.Builder assessment =
                   Assessment.builder(element).history(History.of(happened));
               findings.forEach(assessment::finding);

@@ -25,7 +25,10 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.tables.ShippedRules;
@@ -82,7 +85,8 @@ public final class ShippedArbitraries {
   private static Arbitrary<UnaryOperator<ShippedCase>> change(ShippedCase fit) {
     return Arbitraries.frequencyOf(
         Tuple.of(3, findings(fit).map(finding -> given -> given.with(finding))),
-        Tuple.of(2, findings(fit).map(finding -> given -> given.with(new Event.Found(finding)))),
+        Tuple.of(
+            2, findings(fit).map(finding -> given -> given.with(new LookEvent.Found(finding)))),
         Tuple.of(4, events(fit).map(event -> given -> given.with(event))),
         Tuple.of(3, notes(fit).map(finding -> given -> given.with(finding))),
         Tuple.of(
@@ -172,28 +176,28 @@ public final class ShippedArbitraries {
                         ShippedGear.trained(entity), new Doer("Anybody", entity, List.of())));
     Arbitrary<Set<FindingId>> answers = ids().set().ofMaxSize(2);
     return Arbitraries.oneOf(
-        moments.map(Event.Used::new),
+        moments.map(UseEvent.Used::new),
         Combinators.combine(moments, Arbitraries.of(CleaningKind.class), doers, answers)
-            .as(Event.Cleaned::whole),
+            .as(WorkEvent.Cleaned::whole),
         Combinators.combine(
                 moments,
                 Arbitraries.of(RepairClass.class),
                 Arbitraries.of(true, false),
                 doers,
                 answers)
-            .as(Event.Repaired::new),
+            .as(WorkEvent.Repaired::new),
         Combinators.combine(
                 moments,
                 Arbitraries.of(Check.class),
                 Arbitraries.of(CheckResult.PASSED, CheckResult.PASSED, CheckResult.FAILED),
                 doers,
                 answers)
-            .as(Event.Checked::new),
+            .as(LookEvent.Checked::new),
         Combinators.combine(
                 Arbitraries.of(ShippedGear.inspections(fit.rules(), fit.kind())), dates())
             .as(
                 (kind, on) ->
-                    new Event.Inspected(
+                    new LookEvent.Inspected(
                         ShippedGear.inspection(fit.rules(), kind, fit.kind(), on).build(), 0)));
   }
 

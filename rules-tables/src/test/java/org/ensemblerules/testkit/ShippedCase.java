@@ -11,6 +11,7 @@ import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.ruleset.RuleSet;
@@ -81,7 +82,7 @@ public record ShippedCase(
    */
   public List<Event> happened() {
     return Stream.concat(
-            events.stream(), inspections.stream().map(made -> new Event.Inspected(made, 0)))
+            events.stream(), inspections.stream().map(made -> new LookEvent.Inspected(made, 0)))
         .toList();
   }
 
@@ -143,11 +144,12 @@ public record ShippedCase(
   public ShippedCase inspections(Function<Inspection, Optional<Inspection>> change) {
     List<Event> others = new ArrayList<>();
     for (Event event : events) {
-      if (event instanceof Event.Inspected done) {
+      if (event instanceof LookEvent.Inspected done) {
         change
             .apply(done.inspection())
             .ifPresent(
-                made -> others.add(new Event.Inspected(made, done.orderInDay(), done.completes())));
+                made ->
+                    others.add(new LookEvent.Inspected(made, done.orderInDay(), done.completes())));
       } else {
         others.add(event);
       }

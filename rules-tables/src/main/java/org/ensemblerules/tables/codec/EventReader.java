@@ -24,9 +24,15 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
+import org.ensemblerules.history.DecisionEvent;
+import org.ensemblerules.history.EndEvent;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.ExposureEvent;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Transfer;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.source.OriginId;
@@ -57,21 +63,21 @@ final class EventReader {
     return switch (name) {
       case STOCKED -> {
         Optional<Moment> when = WhenJson.read(event);
-        yield event.make(() -> new Event.Stocked(when.orElseThrow()));
+        yield event.make(() -> new UseEvent.Stocked(when.orElseThrow()));
       }
       case ISSUED -> issued(event);
       case RETURNED -> {
         Optional<Moment> when = WhenJson.read(event);
-        yield event.make(() -> new Event.Returned(when.orElseThrow()));
+        yield event.make(() -> new UseEvent.Returned(when.orElseThrow()));
       }
       case USED -> {
         Optional<Moment> when = WhenJson.read(event);
-        yield event.make(() -> new Event.Used(when.orElseThrow()));
+        yield event.make(() -> new UseEvent.Used(when.orElseThrow()));
       }
       case INSPECTED -> inspected(event, element);
       case FOUND -> {
         Optional<Finding> finding = event.required("finding", FindingJson::read);
-        yield event.make(() -> new Event.Found(finding.orElseThrow()));
+        yield event.make(() -> new LookEvent.Found(finding.orElseThrow()));
       }
       case CLEANED -> cleaned(event);
       case CHECKED -> checked(event);
@@ -80,7 +86,7 @@ final class EventReader {
       case EXPOSED -> {
         Optional<Moment> when = WhenJson.read(event);
         Optional<Exposure> to = event.required("to", at -> at.enumOf(Exposure.class));
-        yield event.make(() -> new Event.Exposed(when.orElseThrow(), to.orElseThrow()));
+        yield event.make(() -> new ExposureEvent.Exposed(when.orElseThrow(), to.orElseThrow()));
       }
       case EXPOSURE_IDENTIFIED -> identified(event);
       case MOVED -> moved(event);
@@ -88,7 +94,7 @@ final class EventReader {
       case TAKEN_OUT -> takenOut(event);
       case BACK_IN_SERVICE -> {
         Optional<Moment> when = WhenJson.read(event);
-        yield event.make(() -> new Event.BackInService(when.orElseThrow()));
+        yield event.make(() -> new UseEvent.BackInService(when.orElseThrow()));
       }
       case INSPECTOR_DECIDED -> inspectorDecided(event);
       case DECISION_WITHDRAWN -> decisionWithdrawn(event);
@@ -104,8 +110,8 @@ final class EventReader {
     // Tried alone, so that a fault of the text is found beside one of the date; so below.
     Optional<String> holder =
         event.required(
-            "holder", at -> at.parsed(text -> new Event.Issued(ANY_TIME, text).holder()));
-    return event.make(() -> new Event.Issued(when.orElseThrow(), holder.orElseThrow()));
+            "holder", at -> at.parsed(text -> new UseEvent.Issued(ANY_TIME, text).holder()));
+    return event.make(() -> new UseEvent.Issued(when.orElseThrow(), holder.orElseThrow()));
   }
 
   private static Optional<Event> inspected(ObjectCursor event, Optional<NamedElement> element) {
@@ -120,7 +126,7 @@ final class EventReader {
     }
     return event.make(
         () ->
-            new Event.Inspected(
+            new LookEvent.Inspected(
                 inspection.orElseThrow(),
                 order.orElse(0),
                 begun.map(date -> new Moment(date, begunOrder.orElse(0)))));
@@ -136,7 +142,7 @@ final class EventReader {
     Optional<WashRecord> wash = event.optional("wash", WashJson::read);
     return event.make(
         () ->
-            new Event.Cleaned(
+            new WorkEvent.Cleaned(
                 when.orElseThrow(),
                 kind.orElseThrow(),
                 by.orElseThrow(),
@@ -161,13 +167,15 @@ final class EventReader {
             "as",
             at ->
                 at.enumOf(Exposure.class)
-                    .flatMap(to -> at.make(() -> Event.ExposureIdentified.requireNamed(to))));
+                    .flatMap(
+                        to -> at.make(() -> ExposureEvent.ExposureIdentified.requireNamed(to))));
     Optional<Doer> by = event.required("by", DoerJson::read);
     Optional<String> ground =
-        event.required("ground", at -> at.parsed(text -> new Event.Retired(ANY_TIME, text).why()));
+        event.required(
+            "ground", at -> at.parsed(text -> new EndEvent.Retired(ANY_TIME, text).why()));
     return event.make(
         () ->
-            new Event.ExposureIdentified(
+            new ExposureEvent.ExposureIdentified(
                 when.orElseThrow(),
                 new Moment(met.orElseThrow(), order.orElse(0)),
                 as.orElseThrow(),
@@ -187,7 +195,7 @@ final class EventReader {
     Optional<Quantity> measured = event.optional("measured", EventReader::measured);
     return event.make(
         () ->
-            new Event.Checked(
+            new LookEvent.Checked(
                 when.orElseThrow(),
                 check.orElseThrow(),
                 result.orElseThrow(),
@@ -201,7 +209,7 @@ final class EventReader {
   /** Tried alone, as the texts above. */
   private static Optional<Quantity> measured(JsonCursor at) {
     return ValueReaders.quantity(at)
-        .flatMap(value -> at.make(() -> Event.Checked.requireMeasured(value)));
+        .flatMap(value -> at.make(() -> LookEvent.Checked.requireMeasured(value)));
   }
 
   private static Optional<Event> tested(ObjectCursor event) {
@@ -213,7 +221,7 @@ final class EventReader {
     Optional<Set<FindingId>> answers = answers(event);
     return event.make(
         () ->
-            new Event.Tested(
+            new LookEvent.Tested(
                 when.orElseThrow(),
                 product.orElseThrow(),
                 report.orElseThrow(),
@@ -230,7 +238,7 @@ final class EventReader {
     Optional<Set<FindingId>> answers = answers(event);
     return event.make(
         () ->
-            new Event.Repaired(
+            new WorkEvent.Repaired(
                 when.orElseThrow(),
                 repair.orElseThrow(),
                 replaced.orElse(false),
@@ -243,9 +251,9 @@ final class EventReader {
     Optional<Transfer> transfer = event.required("transfer", at -> at.enumOf(Transfer.class));
     Optional<String> to =
         event.required(
-            "to", at -> at.parsed(text -> new Event.Moved(ANY_TIME, Transfer.LENT, text).to()));
+            "to", at -> at.parsed(text -> new UseEvent.Moved(ANY_TIME, Transfer.LENT, text).to()));
     return event.make(
-        () -> new Event.Moved(when.orElseThrow(), transfer.orElseThrow(), to.orElseThrow()));
+        () -> new UseEvent.Moved(when.orElseThrow(), transfer.orElseThrow(), to.orElseThrow()));
   }
 
   private static Optional<Event> modified(ObjectCursor event) {
@@ -254,20 +262,21 @@ final class EventReader {
         event.required(
             "what",
             at ->
-                at.parsed(text -> new Event.Modified(ANY_TIME, text, YesNoUnknown.UNKNOWN).what()));
+                at.parsed(
+                    text -> new WorkEvent.Modified(ANY_TIME, text, YesNoUnknown.UNKNOWN).what()));
     Optional<YesNoUnknown> approved =
         event.optional("approved", at -> at.enumOf(YesNoUnknown.class));
     return event.make(
         () ->
-            new Event.Modified(
+            new WorkEvent.Modified(
                 when.orElseThrow(), what.orElseThrow(), approved.orElse(YesNoUnknown.UNKNOWN)));
   }
 
   private static Optional<Event> takenOut(ObjectCursor event) {
     Optional<Moment> when = WhenJson.read(event);
     Optional<String> why =
-        event.required("why", at -> at.parsed(text -> new Event.TakenOut(ANY_TIME, text).why()));
-    return event.make(() -> new Event.TakenOut(when.orElseThrow(), why.orElseThrow()));
+        event.required("why", at -> at.parsed(text -> new UseEvent.TakenOut(ANY_TIME, text).why()));
+    return event.make(() -> new UseEvent.TakenOut(when.orElseThrow(), why.orElseThrow()));
   }
 
   private static Optional<Event> inspectorDecided(ObjectCursor event) {
@@ -279,13 +288,14 @@ final class EventReader {
             "effect",
             at ->
                 EffectJson.read(at)
-                    .flatMap(read -> at.make(() -> Event.InspectorDecided.requireStrict(read))));
+                    .flatMap(
+                        read -> at.make(() -> DecisionEvent.InspectorDecided.requireStrict(read))));
     Optional<Doer> by = event.required("by", DoerJson::read);
     Optional<String> why =
-        event.required("why", at -> at.parsed(text -> new Event.Retired(ANY_TIME, text).why()));
+        event.required("why", at -> at.parsed(text -> new EndEvent.Retired(ANY_TIME, text).why()));
     return event.make(
         () ->
-            new Event.InspectorDecided(
+            new DecisionEvent.InspectorDecided(
                 when.orElseThrow(),
                 id.orElseThrow(),
                 site.orElse(Site.of(Part.WHOLE_ELEMENT)),
@@ -299,10 +309,10 @@ final class EventReader {
     Optional<FindingId> decision = event.required("decision", FindingJson::ownersId);
     Optional<Doer> by = event.required("by", DoerJson::read);
     Optional<String> why =
-        event.required("why", at -> at.parsed(text -> new Event.Retired(ANY_TIME, text).why()));
+        event.required("why", at -> at.parsed(text -> new EndEvent.Retired(ANY_TIME, text).why()));
     return event.make(
         () ->
-            new Event.DecisionWithdrawn(
+            new DecisionEvent.DecisionWithdrawn(
                 when.orElseThrow(), decision.orElseThrow(), by.orElseThrow(), why.orElseThrow()));
   }
 
@@ -310,15 +320,15 @@ final class EventReader {
     Optional<Moment> when = WhenJson.read(event);
     Optional<String> authority =
         event.required(
-            "authority", at -> at.parsed(text -> new Event.Issued(ANY_TIME, text).holder()));
+            "authority", at -> at.parsed(text -> new UseEvent.Issued(ANY_TIME, text).holder()));
     Optional<String> decision =
         event.required(
-            "decision", at -> at.parsed(text -> new Event.Retired(ANY_TIME, text).why()));
+            "decision", at -> at.parsed(text -> new EndEvent.Retired(ANY_TIME, text).why()));
     Optional<String> why =
-        event.required("why", at -> at.parsed(text -> new Event.Retired(ANY_TIME, text).why()));
+        event.required("why", at -> at.parsed(text -> new EndEvent.Retired(ANY_TIME, text).why()));
     return event.make(
         () ->
-            new Event.AuthorityDecided(
+            new DecisionEvent.AuthorityDecided(
                 when.orElseThrow(),
                 authority.orElseThrow(),
                 decision.orElseThrow(),
@@ -328,8 +338,8 @@ final class EventReader {
   private static Optional<Event> retired(ObjectCursor event) {
     Optional<Moment> when = WhenJson.read(event);
     Optional<String> why =
-        event.required("why", at -> at.parsed(text -> new Event.Retired(ANY_TIME, text).why()));
-    return event.make(() -> new Event.Retired(when.orElseThrow(), why.orElseThrow()));
+        event.required("why", at -> at.parsed(text -> new EndEvent.Retired(ANY_TIME, text).why()));
+    return event.make(() -> new EndEvent.Retired(when.orElseThrow(), why.orElseThrow()));
   }
 
   private static Optional<Event> layerRetired(ObjectCursor event) {
@@ -342,10 +352,10 @@ final class EventReader {
                 at -> at.parsed(text -> Label.builder().identification(text).build()))
             .flatMap(Label::identification);
     Optional<String> why =
-        event.required("why", at -> at.parsed(text -> new Event.Retired(ANY_TIME, text).why()));
+        event.required("why", at -> at.parsed(text -> new EndEvent.Retired(ANY_TIME, text).why()));
     return event.make(
         () ->
-            new Event.LayerRetired(
+            new EndEvent.LayerRetired(
                 when.orElseThrow(), layer.orElseThrow(), identification, why.orElseThrow()));
   }
 
@@ -353,8 +363,8 @@ final class EventReader {
     Optional<Moment> when = WhenJson.read(event);
     Optional<String> method =
         event.required(
-            "method", at -> at.parsed(text -> new Event.Disposed(ANY_TIME, text).method()));
-    return event.make(() -> new Event.Disposed(when.orElseThrow(), method.orElseThrow()));
+            "method", at -> at.parsed(text -> new EndEvent.Disposed(ANY_TIME, text).method()));
+    return event.make(() -> new EndEvent.Disposed(when.orElseThrow(), method.orElseThrow()));
   }
 
   private static Optional<Set<FindingId>> answers(ObjectCursor event) {

@@ -5,22 +5,28 @@ import java.util.Set;
 import org.ensemblerules.care.WashedLayers;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Doer;
+import org.ensemblerules.history.DecisionEvent;
+import org.ensemblerules.history.EndEvent;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.ExposureEvent;
+import org.ensemblerules.history.LookEvent;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 
 /** Writes events. */
 final class EventWriter {
   private EventWriter() {}
 
   static JsonNode write(Event event) {
-    if (event instanceof Event.Stocked) {
+    if (event instanceof UseEvent.Stocked) {
       return dated(EventName.STOCKED, event).node();
-    } else if (event instanceof Event.Issued issued) {
+    } else if (event instanceof UseEvent.Issued issued) {
       return dated(EventName.ISSUED, event).put("holder", issued.holder()).node();
-    } else if (event instanceof Event.Returned) {
+    } else if (event instanceof UseEvent.Returned) {
       return dated(EventName.RETURNED, event).node();
-    } else if (event instanceof Event.Used) {
+    } else if (event instanceof UseEvent.Used) {
       return dated(EventName.USED, event).node();
-    } else if (event instanceof Event.Inspected inspected) {
+    } else if (event instanceof LookEvent.Inspected inspected) {
       Fields fields =
           named(EventName.INSPECTED)
               .put("inspection", InspectionJson.write(inspected.inspection()));
@@ -32,9 +38,9 @@ final class EventWriter {
                   WhenJson.order(
                       fields.put("completes", begun.date()), "completesOrderInDay", begun));
       return fields.node();
-    } else if (event instanceof Event.Found found) {
+    } else if (event instanceof LookEvent.Found found) {
       return named(EventName.FOUND).put("finding", FindingJson.write(found.finding())).node();
-    } else if (event instanceof Event.Cleaned cleaned) {
+    } else if (event instanceof WorkEvent.Cleaned cleaned) {
       Fields fields = dated(EventName.CLEANED, event).put("cleaning", cleaned.kind());
       done(fields, cleaned.by(), cleaned.answers());
       if (cleaned.layers() instanceof WashedLayers.Whole) {
@@ -45,7 +51,7 @@ final class EventWriter {
         fields.put("limitsKept", true);
       }
       return fields.known("wash", cleaned.wash(), WashJson::write).node();
-    } else if (event instanceof Event.Checked checked) {
+    } else if (event instanceof LookEvent.Checked checked) {
       Fields fields =
           dated(EventName.CHECKED, event)
               .put("check", checked.check())
@@ -58,7 +64,7 @@ final class EventWriter {
         fields.put("conditions", ConditionsJson.write(checked.conditions()));
       }
       return fields.known("measured", checked.measured(), QuantityJson::write).node();
-    } else if (event instanceof Event.Tested tested) {
+    } else if (event instanceof LookEvent.Tested tested) {
       return dated(EventName.TESTED, event)
           .put("product", tested.product())
           .put("report", TestReportJson.write(tested.report()))
@@ -66,15 +72,15 @@ final class EventWriter {
           .put("rule", DecisionRuleJson.write(tested.rule()))
           .some("answers", tested.answers())
           .node();
-    } else if (event instanceof Event.Repaired repaired) {
+    } else if (event instanceof WorkEvent.Repaired repaired) {
       Fields fields = dated(EventName.REPAIRED, event).put("class", repaired.repairClass());
       if (repaired.replaced()) {
         fields.put("replaced", true);
       }
       return done(fields, repaired.by(), repaired.answers()).node();
-    } else if (event instanceof Event.Exposed exposed) {
+    } else if (event instanceof ExposureEvent.Exposed exposed) {
       return dated(EventName.EXPOSED, event).put("to", exposed.to()).node();
-    } else if (event instanceof Event.ExposureIdentified identified) {
+    } else if (event instanceof ExposureEvent.ExposureIdentified identified) {
       Fields fields =
           dated(EventName.EXPOSURE_IDENTIFIED, event).put("met", identified.met().date());
       return WhenJson.order(fields, "metOrderInDay", identified.met())
@@ -82,21 +88,21 @@ final class EventWriter {
           .put("by", DoerJson.write(identified.by()))
           .put("ground", identified.ground())
           .node();
-    } else if (event instanceof Event.Moved moved) {
+    } else if (event instanceof UseEvent.Moved moved) {
       return dated(EventName.MOVED, event)
           .put("transfer", moved.transfer())
           .put("to", moved.to())
           .node();
-    } else if (event instanceof Event.Modified modified) {
+    } else if (event instanceof WorkEvent.Modified modified) {
       return dated(EventName.MODIFIED, event)
           .put("what", modified.what())
           .known("approved", modified.approved())
           .node();
-    } else if (event instanceof Event.TakenOut taken) {
+    } else if (event instanceof UseEvent.TakenOut taken) {
       return dated(EventName.TAKEN_OUT, event).put("why", taken.why()).node();
-    } else if (event instanceof Event.BackInService) {
+    } else if (event instanceof UseEvent.BackInService) {
       return dated(EventName.BACK_IN_SERVICE, event).node();
-    } else if (event instanceof Event.InspectorDecided decided) {
+    } else if (event instanceof DecisionEvent.InspectorDecided decided) {
       return dated(EventName.INSPECTOR_DECIDED, event)
           .put("id", decided.id())
           .put("site", decided.site())
@@ -104,27 +110,27 @@ final class EventWriter {
           .put("by", DoerJson.write(decided.by()))
           .put("why", decided.why())
           .node();
-    } else if (event instanceof Event.DecisionWithdrawn withdrawn) {
+    } else if (event instanceof DecisionEvent.DecisionWithdrawn withdrawn) {
       return dated(EventName.DECISION_WITHDRAWN, event)
           .put("decision", withdrawn.decision())
           .put("by", DoerJson.write(withdrawn.by()))
           .put("why", withdrawn.why())
           .node();
-    } else if (event instanceof Event.AuthorityDecided decided) {
+    } else if (event instanceof DecisionEvent.AuthorityDecided decided) {
       return dated(EventName.AUTHORITY_DECIDED, event)
           .put("authority", decided.authority())
           .put("decision", decided.decision())
           .put("why", decided.why())
           .node();
-    } else if (event instanceof Event.Retired retired) {
+    } else if (event instanceof EndEvent.Retired retired) {
       return dated(EventName.RETIRED, event).put("why", retired.why()).node();
-    } else if (event instanceof Event.LayerRetired retired) {
+    } else if (event instanceof EndEvent.LayerRetired retired) {
       return dated(EventName.LAYER_RETIRED, event)
           .put("layer", retired.layer())
           .known("identification", retired.identification())
           .put("why", retired.why())
           .node();
-    } else if (event instanceof Event.Disposed disposed) {
+    } else if (event instanceof EndEvent.Disposed disposed) {
       return dated(EventName.DISPOSED, event).put("method", disposed.method()).node();
     }
     throw new IllegalStateException("an event without a JSON form: " + event.getClass().getName());

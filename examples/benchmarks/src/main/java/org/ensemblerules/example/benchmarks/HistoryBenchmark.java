@@ -9,6 +9,7 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Verdict;
@@ -46,7 +47,7 @@ public class HistoryBenchmark {
     LocalDate day = DemoDepartment.AS_OF;
     while (all.size() < events) {
       day = day.minusDays(1);
-      all.add(new Event.Used(Moment.on(MarkedDate.of(day))));
+      all.add(new UseEvent.Used(Moment.on(MarkedDate.of(day))));
     }
     one = Assessment.builder(fewest.element()).history(History.of(all)).build();
   }

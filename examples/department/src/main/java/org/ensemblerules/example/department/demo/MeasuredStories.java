@@ -23,7 +23,9 @@ import org.ensemblerules.gear.Use;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
@@ -85,7 +87,7 @@ final class MeasuredStories {
             "Somebody wrote the water test of a boot into the coat's record",
             coat ->
                 coat.happened(
-                    new Event.Checked(
+                    new LookEvent.Checked(
                         on(),
                         Check.WATER_ENTRY,
                         CheckResult.PASSED,
@@ -98,7 +100,7 @@ final class MeasuredStories {
             "Coat and trousers overlap by an inch and a half",
             coat ->
                 coat.happened(
-                    new Event.Checked(
+                    new LookEvent.Checked(
                         on(),
                         Check.FIT_AND_OVERLAP,
                         CheckResult.PASSED,
@@ -115,7 +117,7 @@ final class MeasuredStories {
   }
 
   private static Event leakage(CheckResult result, Map<Condition, ConditionValue> conditions) {
-    return new Event.Checked(
+    return new LookEvent.Checked(
         on(),
         Check.LINER_LEAKAGE,
         result,
@@ -143,7 +145,7 @@ final class MeasuredStories {
   }
 
   private static Event tested(TestReport report, DecisionRule rule) {
-    return new Event.Tested(
+    return new LookEvent.Tested(
         on(), PRODUCT, report, new Purpose.AtLeastNewRequirement(POLICY), rule, Set.of());
   }
 
@@ -178,7 +180,7 @@ final class MeasuredStories {
   }
 
   private static Event washedHot() {
-    return new Event.Cleaned(
+    return new WorkEvent.Cleaned(
         on(),
         CleaningKind.ADVANCED,
         Trades.GEAR_ROOM,

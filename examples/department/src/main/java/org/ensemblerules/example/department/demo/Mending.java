@@ -11,7 +11,9 @@ import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.WorkEvent;
 
 /** What was done about one finding. Whether it settles the finding is not ours to say. */
 final class Mending {
@@ -24,23 +26,23 @@ final class Mending {
   }
 
   Mending cleaned(String day, CleaningKind kind, Doer by) {
-    events.add(Event.Cleaned.whole(at(day), kind, by, finding));
+    events.add(WorkEvent.Cleaned.whole(at(day), kind, by, finding));
     return this;
   }
 
   Mending repaired(String day, RepairClass repairClass, Doer by) {
-    events.add(new Event.Repaired(at(day), repairClass, false, by, finding));
+    events.add(new WorkEvent.Repaired(at(day), repairClass, false, by, finding));
     return this;
   }
 
   Mending replaced(String day, RepairClass repairClass, Doer by) {
-    events.add(new Event.Repaired(at(day), repairClass, true, by, finding));
+    events.add(new WorkEvent.Repaired(at(day), repairClass, true, by, finding));
     return this;
   }
 
   Mending passed(String day, Check check, Doer by) {
     events.add(
-        new Event.Checked(
+        new LookEvent.Checked(
             at(day),
             check,
             CheckResult.PASSED,
@@ -53,7 +55,7 @@ final class Mending {
   }
 
   Mending failed(String day, Check check, Doer by) {
-    events.add(new Event.Checked(at(day), check, CheckResult.FAILED, by, finding));
+    events.add(new LookEvent.Checked(at(day), check, CheckResult.FAILED, by, finding));
     return this;
   }
 

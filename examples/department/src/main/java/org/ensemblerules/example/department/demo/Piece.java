@@ -29,10 +29,16 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.YesNoUnknown;
+import org.ensemblerules.history.DecisionEvent;
+import org.ensemblerules.history.EndEvent;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.ExposureEvent;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Transfer;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
@@ -140,43 +146,43 @@ final class Piece {
   }
 
   void usedOn(String day) {
-    events.add(new Event.Used(on(day, USED)));
+    events.add(new UseEvent.Used(on(day, USED)));
   }
 
   void met(String day, Exposure exposure) {
-    happened(new Event.Exposed(on(day, MET), exposure));
+    happened(new ExposureEvent.Exposed(on(day, MET), exposure));
   }
 
   void moved(String day, Transfer transfer, String to) {
-    happened(new Event.Moved(at(day), transfer, to));
+    happened(new UseEvent.Moved(at(day), transfer, to));
   }
 
   void takenOut(String day, String why) {
-    events.add(new Event.TakenOut(at(day), why));
+    events.add(new UseEvent.TakenOut(at(day), why));
   }
 
   void altered(String day, String what) {
-    events.add(new Event.Modified(at(day), what, YesNoUnknown.UNKNOWN));
+    events.add(new WorkEvent.Modified(at(day), what, YesNoUnknown.UNKNOWN));
   }
 
   /** The inspector of the gear room decided more strictly than the rules. */
   void decided(String day, String id, Effect effect, String why) {
     Site whole = Site.of(Part.WHOLE_ELEMENT);
     events.add(
-        new Event.InspectorDecided(
+        new DecisionEvent.InspectorDecided(
             at(day), new FindingId(id), whole, effect, Trades.GEAR_ROOM, why));
   }
 
   void authorityDecided(String day, String authority, String decision, String why) {
-    events.add(new Event.AuthorityDecided(at(day), authority, decision, why));
+    events.add(new DecisionEvent.AuthorityDecided(at(day), authority, decision, why));
   }
 
   void retired(String day, String why) {
-    events.add(new Event.Retired(at(day), why));
+    events.add(new EndEvent.Retired(at(day), why));
   }
 
   void disposed(String day, String method) {
-    events.add(new Event.Disposed(at(day), method));
+    events.add(new EndEvent.Disposed(at(day), method));
   }
 
   /** Something was found in an earlier year; what was done about it is told by further events. */
@@ -186,7 +192,7 @@ final class Piece {
 
   Mending foundBefore(
       String day, String id, String site, String place, DefectKind defect, Extent extent) {
-    events.add(new Event.Found(finding(day, id, site, place, defect, extent)));
+    events.add(new LookEvent.Found(finding(day, id, site, place, defect, extent)));
     return new Mending(events, new FindingId(id));
   }
 
@@ -279,21 +285,22 @@ final class Piece {
     LocalDate since = placedInService.orElse(made.plusMonths(4).atDay(15));
     List<Event> history = new ArrayList<>(events);
     if (issued) {
-      history.add(new Event.Issued(Moment.on(MarkedDate.of(since)), holder.name()));
+      history.add(new UseEvent.Issued(Moment.on(MarkedDate.of(since)), holder.name()));
       for (int year = since.getYear(); year <= lastRound; year++) {
         history.addAll(new YearlyRound(year, holder).care(form, since));
       }
     } else {
-      history.add(new Event.Stocked(Moment.on(MarkedDate.of(since))));
+      history.add(new UseEvent.Stocked(Moment.on(MarkedDate.of(since))));
     }
     for (int year = since.getYear(); year < lastRound; year++) {
-      yearly(year, since, Remarks.NONE).forEach(done -> history.add(new Event.Inspected(done, 0)));
+      yearly(year, since, Remarks.NONE)
+          .forEach(done -> history.add(new LookEvent.Inspected(done, 0)));
     }
     if (inspectionOnRecord) {
       yearly(lastRound, since, remarks())
-          .forEach(done -> history.add(new Event.Inspected(done, 0)));
+          .forEach(done -> history.add(new LookEvent.Inspected(done, 0)));
     }
-    lookedOver.ifPresent(day -> history.add(new Event.Inspected(lookOver(day), LOOKED_OVER)));
+    lookedOver.ifPresent(day -> history.add(new LookEvent.Inspected(lookOver(day), LOOKED_OVER)));
     Assessment.Builder assessment = Assessment.builder(element(since)).history(History.of(history));
     findings.forEach(assessment::finding);
     return assessment.build();
@@ -310,8 +317,8 @@ final class Piece {
     return Stream.concat(
             findings.stream(),
             events.stream()
-                .filter(Event.Found.class::isInstance)
-                .map(event -> ((Event.Found) event).finding()))
+                .filter(LookEvent.Found.class::isInstance)
+                .map(event -> ((LookEvent.Found) event).finding()))
         .filter(finding -> finding.seen().equals(MarkedDate.of(day)))
         .toList();
   }

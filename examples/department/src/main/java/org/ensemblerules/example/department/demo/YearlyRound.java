@@ -9,7 +9,10 @@ import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Event;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
@@ -47,17 +50,17 @@ record YearlyRound(int year, Member holder) {
 
   private void used(LocalDate on, InspectionForm form, LocalDate since, List<Event> events) {
     if (!on.isBefore(since)) {
-      events.add(new Event.Used(Moment.on(MarkedDate.of(on))));
+      events.add(new UseEvent.Used(Moment.on(MarkedDate.of(on))));
       InspectionForm.Head head =
           new InspectionForm.Head(InspectionKind.ROUTINE, Occasion.AFTER_USE, on, holder.doer());
-      events.add(new Event.Inspected(form.filled(head, List.of(), Remarks.NONE), 0));
+      events.add(new LookEvent.Inspected(form.filled(head, List.of(), Remarks.NONE), 0));
     }
   }
 
   private void cleaned(LocalDate on, LocalDate since, List<Event> events) {
     if (!on.isBefore(since)) {
       events.add(
-          Event.Cleaned.whole(
+          WorkEvent.Cleaned.whole(
               Moment.on(MarkedDate.of(on)), CleaningKind.ADVANCED, holder.carer(), Set.of()));
     }
   }

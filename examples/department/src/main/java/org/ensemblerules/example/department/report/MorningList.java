@@ -12,8 +12,8 @@ import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.ensemblerules.gear.Element;
-import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.record.HolderSpan;
 import org.ensemblerules.record.Holders;
 import org.ensemblerules.ruleset.RuleSet;
@@ -145,7 +145,7 @@ public final class MorningList {
     page.blank();
     page.line("TAKEN OUT OF SERVICE, AND NOT CERTAINLY BACK");
     for (ServiceRecord record : records) {
-      for (Event.TakenOut taken :
+      for (UseEvent.TakenOut taken :
           rules.evidence(record.element(), record.history(), asOf).outOfService()) {
         page.cut(
             columns(record.element().id().value(), taken.when().toString(), "", taken.why(), "", "")
