@@ -26,16 +26,6 @@ public final class AssessmentJson {
   /**
    * Reads an assessment.
    *
-   * @param json the text, at most 16,777,216 characters, nested at most 16 deep; not null
-   * @return the assessment, or every fault with its place; never null
-   */
-  public static Checked<Assessment, JsonFault> read(String json) {
-    return read("assessment", json);
-  }
-
-  /**
-   * Reads an assessment from a text that has a name.
-   *
    * @param sourceName the name of the text, for faults, such as a file's path; not null
    * @param json the text, at most 16,777,216 characters, nested at most 16 deep; not null
    * @return the assessment, or every fault with its place; never null

@@ -42,16 +42,6 @@ public final class CustodyJson {
   /**
    * Reads what is asked.
    *
-   * @param json the text, at most 1,048,576 characters, nested at most 16 deep; not null
-   * @return what is asked, or every fault with its place; never null
-   */
-  public static Checked<Request, JsonFault> read(String json) {
-    return read("custody record", json);
-  }
-
-  /**
-   * Reads what is asked from a text that has a name.
-   *
    * @param sourceName the name of the text, for faults, such as a file's path; not null
    * @param json the text, at most 1,048,576 characters, nested at most 16 deep; not null
    * @return what is asked, or every fault with its place; never null

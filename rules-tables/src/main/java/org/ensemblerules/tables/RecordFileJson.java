@@ -27,16 +27,6 @@ public final class RecordFileJson {
   /**
    * Reads an element's file.
    *
-   * @param json the text, at most 16,777,216 characters, nested at most 16 deep; not null
-   * @return the file, or every fault with its place; never null
-   */
-  public static Checked<RecordFile, JsonFault> read(String json) {
-    return read("file", json);
-  }
-
-  /**
-   * Reads an element's file from a text that has a name.
-   *
    * @param sourceName the name of the text, for faults, such as a file's path; not null
    * @param json the text, at most 16,777,216 characters, nested at most 16 deep; not null
    * @return the file, or every fault with its place; never null

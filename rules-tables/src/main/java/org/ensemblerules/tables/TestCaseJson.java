@@ -24,16 +24,6 @@ public final class TestCaseJson {
   /**
    * Reads a report.
    *
-   * @param json the text, at most 16,777,216 characters, nested at most 16 deep; not null
-   * @return the report with what it is judged by, or every fault with its place; never null
-   */
-  public static Checked<TestCase, JsonFault> read(String json) {
-    return read("test case", json);
-  }
-
-  /**
-   * Reads a report from a text that has a name.
-   *
    * @param sourceName the name of the text, for faults, such as a file's path; not null
    * @param json the text, at most 16,777,216 characters, nested at most 16 deep; not null
    * @return the report with what it is judged by, or every fault with its place; never null

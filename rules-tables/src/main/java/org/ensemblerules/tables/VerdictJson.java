@@ -22,21 +22,10 @@ public final class VerdictJson {
   private VerdictJson() {}
 
   /**
-   * Reads a verdict that was written.
-   *
-   * @param json the text, at most 16,777,216 characters; not null
-   * @return the verdict, or every fault with its place; never null
-   * @see #read(String, String)
-   */
-  public static Checked<Verdict, JsonFault> read(String json) {
-    return read("verdict", json);
-  }
-
-  /**
-   * Reads a verdict that was written, from a text that has a name. It equals the verdict written,
-   * and writing it again gives the same text. A trace and words in the text are looked at and not
-   * kept. A verdict that was written before fingerprints named their {@linkplain
-   * org.ensemblerules.ruleset.Identity#form form} is read like any other; its form is 1.
+   * Reads a verdict that was written,. It equals the verdict written, and writing it again gives
+   * the same text. A trace and words in the text are looked at and not kept. A verdict that was
+   * written before fingerprints named their {@linkplain org.ensemblerules.ruleset.Identity#form
+   * form} is read like any other; its form is 1.
    *
    * <p>Unknown fields are refused, and so is a text that contradicts itself, such as IN above a
    * reason that keeps the element out.

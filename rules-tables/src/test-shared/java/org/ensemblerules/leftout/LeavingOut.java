@@ -134,7 +134,8 @@ final class LeavingOut {
     } else {
       return Optional.empty();
     }
-    return AssessmentJson.read(copy.toString()) instanceof Checked.Sound<Assessment, ?> sound
+    return AssessmentJson.read("assessment", copy.toString())
+                instanceof Checked.Sound<Assessment, ?> sound
             && !sound.value().equals(from)
         ? Optional.of(
             new Taken(

@@ -124,13 +124,16 @@ class LeftOutExceptionsTest {
   @ParameterizedTest
   @EnumSource
   void isMilderWithoutTheThing(LeftOutExceptions exception) {
-    isOne(exception, AssessmentJson.read(record(exception)).orElseThrow(), leftOut(exception));
+    isOne(
+        exception,
+        AssessmentJson.read("assessment", record(exception)).orElseThrow(),
+        leftOut(exception));
   }
 
   @Test
   void soIsTheWholeRelease() {
     LeftOutExceptions release = LeftOutExceptions.RELEASE_LEFT_OUT;
-    isOne(release, AssessmentJson.read(record(release)).orElseThrow(), "/history/2");
+    isOne(release, AssessmentJson.read("assessment", record(release)).orElseThrow(), "/history/2");
   }
 
   /** A look that says that it came after the one use of its day, whose order says otherwise. */

@@ -21,6 +21,7 @@ class LeftOutLawTest {
 
   private static Assessment helmet(String history) {
     return AssessmentJson.read(
+            "assessment",
             "{\"element\":{\"id\":\"1\",\"kind\":\"HELMET\",\"use\":\"STRUCTURAL\","
                 + "\"inService\":\"2021-04-01\",\"label\":{\"manufactured\":\"2021-03\"}},"
                 + "\"history\":["

@@ -58,13 +58,17 @@ class MappingTest {
   /** A line of the first format is never read for less than it says. */
   @Test
   void linesOfTheFirstFormatAreRefusedAndConverted() throws IOException {
-    assertThat(AssessmentJson.read(OldLines.converted(OldLines.OLD)).orElseThrow().history())
+    assertThat(
+            AssessmentJson.read("assessment", OldLines.converted(OldLines.OLD))
+                .orElseThrow()
+                .history())
         .matches(history -> history.events().size() == 2);
     for (MappingRecords.Sample each : MappingRecords.all(RULES)) {
       Assessment given = RowToVerdict.assessment(each.people(), each.row());
       String old = OldLines.old(AssessmentJson.write(given));
-      assertThat(AssessmentJson.read(old)).isInstanceOf(Checked.Refused.class);
-      assertThat(AssessmentJson.read(OldLines.converted(old)).orElseThrow()).isEqualTo(given);
+      assertThat(AssessmentJson.read("assessment", old)).isInstanceOf(Checked.Refused.class);
+      assertThat(AssessmentJson.read("assessment", OldLines.converted(old)).orElseThrow())
+          .isEqualTo(given);
     }
   }
 
@@ -82,7 +86,8 @@ class MappingTest {
   void theRecordsAreReadBack() {
     for (MappingRecords.Sample each : MappingRecords.all(RULES)) {
       Assessment given = RowToVerdict.assessment(each.people(), each.row());
-      assertThat(AssessmentJson.read(AssessmentJson.write(given)).orElseThrow()).isEqualTo(given);
+      assertThat(AssessmentJson.read("assessment", AssessmentJson.write(given)).orElseThrow())
+          .isEqualTo(given);
     }
   }
 }

@@ -14,7 +14,7 @@ final class Embedding {
   static void run(String json) {
     // README begins
     GearRules rules = GearRules.of(ShippedRules.standard());
-    Assessment coat = AssessmentJson.read(json).orElseThrow();
+    Assessment coat = AssessmentJson.read("assessment", json).orElseThrow();
     Verdict verdict = rules.assess(coat, LocalDate.of(2026, 11, 25));
     System.out.println(verdict.service() + " " + verdict.headline());
     verdict.reasons().forEach(why -> System.out.println(why.seen() + ": " + why.effect().text()));

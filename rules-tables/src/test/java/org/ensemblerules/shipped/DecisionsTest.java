@@ -78,7 +78,8 @@ class DecisionsTest {
     assertThat(reason.seen()).isEqualTo("decided by I. Inspector, " + DECIDED + ": smells of fuel");
     assertThat(reason.finding()).contains(ID);
     assertThat(verdict.actions()).extracting(action -> action.effect()).containsExactly(WASH);
-    assertThat(VerdictJson.read(VerdictJson.write(verdict)).orElseThrow()).isEqualTo(verdict);
+    assertThat(VerdictJson.read("verdict", VerdictJson.write(verdict)).orElseThrow())
+        .isEqualTo(verdict);
   }
 
   @Test
@@ -159,7 +160,7 @@ class DecisionsTest {
     assertThat(with.authority().get(0).text())
         .isEqualTo(
             "Chief Z. Placeholder decided on " + DECIDED + ": may serve; none left (not computed)");
-    assertThat(VerdictJson.read(VerdictJson.write(with)).orElseThrow()).isEqualTo(with);
+    assertThat(VerdictJson.read("verdict", VerdictJson.write(with)).orElseThrow()).isEqualTo(with);
     assertThat(HOOD.with(leave).verdict().service()).isEqualTo(Service.IN);
   }
 }

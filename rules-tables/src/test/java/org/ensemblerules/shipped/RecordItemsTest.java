@@ -100,7 +100,8 @@ class RecordItemsTest {
 
   @Test
   void eachItemIsReadBackFromWhatWasWritten() {
-    Assessment read = AssessmentJson.read(AssessmentJson.write(recorded())).orElseThrow();
+    Assessment read =
+        AssessmentJson.read("assessment", AssessmentJson.write(recorded())).orElseThrow();
     History history = read.history();
     Label label = read.element().label().orElseThrow();
     UseEvent.Issued issued = history.events(UseEvent.Issued.class).get(0);

@@ -520,6 +520,7 @@ class SignedOffTest {
         .forEach(made -> outcomes.addAll(made.inspection().outcomes()));
     assertThat(outcomes).hasSizeGreaterThan(50);
     assertThat(signed.length()).isLessThan(itemized.length() / 2);
-    assertThat(AssessmentJson.read(signed).orElseThrow()).isEqualTo(coat(signedOff()).assessment());
+    assertThat(AssessmentJson.read("assessment", signed).orElseThrow())
+        .isEqualTo(coat(signedOff()).assessment());
   }
 }

@@ -62,7 +62,7 @@ class AnswersJsonTest {
     boolean told = false;
     for (String line : sample("element-files.jsonl")) {
       valid("file", line);
-      RecordFile file = RecordFileJson.read(line).orElseThrow();
+      RecordFile file = RecordFileJson.read("file", line).orElseThrow();
       JsonNode tree =
           valid(
               "file-answer",
@@ -79,7 +79,7 @@ class AnswersJsonTest {
     List<String> answers = new ArrayList<>();
     for (String line : sample("test-reports.jsonl")) {
       valid("test-case", line);
-      TestCase given = TestCaseJson.read(line).orElseThrow();
+      TestCase given = TestCaseJson.read("test case", line).orElseThrow();
       JsonNode tree =
           valid(
               "test-answer",
@@ -117,7 +117,7 @@ class AnswersJsonTest {
   @Test
   void answersAreReadBack() throws IOException {
     for (String line : sample("care-requests.jsonl")) {
-      CareJson.Request asked = CareJson.read(line).orElseThrow();
+      CareJson.Request asked = CareJson.read("care request", line).orElseThrow();
       CareRoute route = RULES.careRoutes().route(asked.element(), asked.exposures());
       Told told = told(Question.CARE, CareJson.write(asked, route));
       assertThat(told.element()).contains(asked.element().named());
@@ -138,7 +138,7 @@ class AnswersJsonTest {
                   .toList());
     }
     for (String line : sample("repair-requests.jsonl")) {
-      RepairJson.Request asked = RepairJson.read(line).orElseThrow();
+      RepairJson.Request asked = RepairJson.read("repair request", line).orElseThrow();
       RepairPlan plan = asked.plan(RULES.repairOrders());
       Told told = told(Question.REPAIR, RepairJson.write(asked, plan));
       assertThat(told.code()).contains(plan.level().name());
@@ -152,7 +152,7 @@ class AnswersJsonTest {
                   .toList());
     }
     for (String line : sample("disposal-requests.jsonl")) {
-      DisposalJson.Request asked = DisposalJson.read(line).orElseThrow();
+      DisposalJson.Request asked = DisposalJson.read("disposal request", line).orElseThrow();
       List<RouteAnswer> answers = RULES.tables().records().disposalRoutes().routes(asked.gear());
       Told told = told(Question.DISPOSAL, DisposalJson.write(asked, answers));
       assertThat(told.items()).hasSameSizeAs(answers);
@@ -166,7 +166,7 @@ class AnswersJsonTest {
       }
     }
     for (String line : sample("custody-records.jsonl")) {
-      CustodyJson.Request asked = CustodyJson.read(line).orElseThrow();
+      CustodyJson.Request asked = CustodyJson.read("custody record", line).orElseThrow();
       Map<CustodyStep, CustodyAnswer> answers =
           RULES.tables().records().custodySteps().check(asked.custody(), DAY);
       Told told = told(Question.CUSTODY, CustodyJson.write(asked, answers, DAY));
@@ -175,7 +175,7 @@ class AnswersJsonTest {
       assertThat(told.items()).allMatch(item -> item.rows().size() == 1);
     }
     for (String line : sample("test-reports.jsonl")) {
-      TestCase given = TestCaseJson.read(line).orElseThrow();
+      TestCase given = TestCaseJson.read("test case", line).orElseThrow();
       StrengthResult result =
           Judge.judge(
               RULES.tables().strength(),
@@ -208,7 +208,7 @@ class AnswersJsonTest {
   @Test
   void aLineIsAnsweredOrItsFaultsAreTold() throws IOException {
     String asked = sample("care-requests.jsonl").get(0);
-    CareJson.Request request = CareJson.read(asked).orElseThrow();
+    CareJson.Request request = CareJson.read("care request", asked).orElseThrow();
     String answer =
         CareJson.write(request, RULES.careRoutes().route(request.element(), request.exposures()));
     String id = request.element().id().value();

@@ -47,8 +47,9 @@ class AssessmentJsonProperties {
   void whatIsWrittenReadsTheSame(@ForAll("assessments") Assessment assessment) {
     String json = AssessmentJson.write(assessment);
 
-    assertThat(AssessmentJson.read(json)).isEqualTo(new Checked.Sound<>(assessment));
-    assertThat(AssessmentJson.write(AssessmentJson.read(json).orElseThrow())).isEqualTo(json);
+    assertThat(AssessmentJson.read("assessment", json)).isEqualTo(new Checked.Sound<>(assessment));
+    assertThat(AssessmentJson.write(AssessmentJson.read("assessment", json).orElseThrow()))
+        .isEqualTo(json);
   }
 
   @Property(tries = 150, edgeCases = EdgeCasesMode.NONE)
@@ -63,7 +64,8 @@ class AssessmentJsonProperties {
       throws Exception {
     JsonNode turned = turned(MAPPER.readTree(AssessmentJson.write(assessment)));
 
-    assertThat(AssessmentJson.read(turned.toString())).isEqualTo(new Checked.Sound<>(assessment));
+    assertThat(AssessmentJson.read("assessment", turned.toString()))
+        .isEqualTo(new Checked.Sound<>(assessment));
   }
 
   @Property(tries = 250, edgeCases = EdgeCasesMode.NONE)
@@ -77,7 +79,8 @@ class AssessmentJsonProperties {
   @Property(tries = 150, edgeCases = EdgeCasesMode.NONE)
   void theSameInputsGiveTheSameBytes(
       @ForAll("assessments") Assessment assessment, @ForAll("days") LocalDate asOf) {
-    Assessment again = AssessmentJson.read(AssessmentJson.write(assessment)).orElseThrow();
+    Assessment again =
+        AssessmentJson.read("assessment", AssessmentJson.write(assessment)).orElseThrow();
 
     assertThat(VerdictJson.write(verdict(again, asOf)))
         .isEqualTo(VerdictJson.write(verdict(assessment, asOf)));
@@ -93,7 +96,7 @@ class AssessmentJsonProperties {
     String pointer = pointers.get(Math.floorMod(which, pointers.size()));
     put(tree, pointer, NullNode.getInstance());
 
-    assertThat(faults(AssessmentJson.read(tree.toString())))
+    assertThat(faults(AssessmentJson.read("assessment", tree.toString())))
         .singleElement()
         .satisfies(
             fault -> {
@@ -115,7 +118,7 @@ class AssessmentJsonProperties {
     String pointer = pointers.get(Math.floorMod(which, pointers.size()));
     ((ObjectNode) tree.at(pointer)).put("surplus", 1);
 
-    assertThat(faults(AssessmentJson.read(tree.toString())))
+    assertThat(faults(AssessmentJson.read("assessment", tree.toString())))
         .extracting(JsonFault::pointer, JsonFault::found)
         .contains(tuple(pointer + "/surplus", "unknown field \"surplus\""));
     assertThat(TableSchemas.objections("assessment", tree.toString())).isNotEmpty();
@@ -131,17 +134,18 @@ class AssessmentJsonProperties {
     int place = Math.floorMod(at, json.length());
     String spoiled = json.substring(0, place) + with + (cut ? "" : json.substring(place + 1));
 
-    Checked<Assessment, JsonFault> loaded = AssessmentJson.read(spoiled);
+    Checked<Assessment, JsonFault> loaded = AssessmentJson.read("assessment", spoiled);
 
     // What is read in spite of the change can be written and read again.
     if (loaded instanceof Checked.Sound<Assessment, JsonFault> ok) {
-      assertThat(AssessmentJson.read(AssessmentJson.write(ok.value()))).isEqualTo(loaded);
+      assertThat(AssessmentJson.read("assessment", AssessmentJson.write(ok.value())))
+          .isEqualTo(loaded);
     }
   }
 
   @Property
   void readingAnyTextNeverThrows(@ForAll String text) {
-    assertThat(AssessmentJson.read(text)).isNotNull();
+    assertThat(AssessmentJson.read("assessment", text)).isNotNull();
   }
 
   static Verdict verdict(Assessment assessment, LocalDate asOf) {

@@ -145,6 +145,7 @@ class AssessmentJsonTest {
 
     Inspection barely =
         AssessmentJson.read(
+                "assessment",
                 "{\"element\":"
                     + COAT
                     + ",\"history\":[{\"event\":\"INSPECTED\",\"inspection\":"
@@ -161,7 +162,8 @@ class AssessmentJsonTest {
     assertThat(assessment.findings().get(1).place()).isEmpty();
     assertThat(assessment.findings().get(1).extent()).isEqualTo(new Extent.NotMeasured());
 
-    Assessment least = AssessmentJson.read("{\"element\":" + COAT + "}").orElseThrow();
+    Assessment least =
+        AssessmentJson.read("assessment", "{\"element\":" + COAT + "}").orElseThrow();
     assertThat(least.element().cbrnOption()).isEqualTo(YesNoUnknown.UNKNOWN);
     assertThat(least.element().inService()).isEqualTo(MarkedDate.unknown());
     assertThat(AssessmentJson.write(least)).isEqualTo("{\"element\":" + COAT + "}");
@@ -200,7 +202,8 @@ class AssessmentJsonTest {
   void aLabelWithoutDateOfManufactureIsNoFault() {
     String helmet =
         "{\"id\":\"H-1\",\"kind\":\"COAT\",\"use\":\"STRUCTURAL\",\"label\":{\"size\":\"M\"}}";
-    Assessment assessment = AssessmentJson.read("{\"element\":" + helmet + "}").orElseThrow();
+    Assessment assessment =
+        AssessmentJson.read("assessment", "{\"element\":" + helmet + "}").orElseThrow();
 
     Verdict verdict = Assess.assess(InventedRules.rules(), assessment, LocalDate.of(2025, 6, 1));
 
@@ -213,7 +216,7 @@ class AssessmentJsonTest {
 
   @Test
   void aByteOrderMarkIsPassedOver() {
-    assertThat(AssessmentJson.read("\uFEFF{\"element\":" + COAT + "}"))
+    assertThat(AssessmentJson.read("assessment", "\uFEFF{\"element\":" + COAT + "}"))
         .isInstanceOf(Checked.Sound.class);
   }
 
@@ -221,9 +224,9 @@ class AssessmentJsonTest {
   void aTextIsReadUpToItsLimitOnly() {
     String spaces = " ".repeat(16 * 1024 * 1024 - COAT.length() - 12);
 
-    assertThat(AssessmentJson.read("{\"element\":" + COAT + "}" + spaces))
+    assertThat(AssessmentJson.read("assessment", "{\"element\":" + COAT + "}" + spaces))
         .isInstanceOf(Checked.Sound.class);
-    assertThat(AssessmentJson.read("{\"element\":" + COAT + "} " + spaces))
+    assertThat(AssessmentJson.read("assessment", "{\"element\":" + COAT + "} " + spaces))
         .isEqualTo(
             new Checked.Refused<>(
                 List.of(
@@ -238,13 +241,13 @@ class AssessmentJsonTest {
   @Test
   void namesAreReadTheSameInEveryLanguage() {
     assertThat(Locale.getDefault().getLanguage()).as("see tests.jvm in the build").isEqualTo("tr");
-    assertThat(AssessmentJson.read("{\"element\":" + COAT + ",\"findings\":[]}"))
+    assertThat(AssessmentJson.read("assessment", "{\"element\":" + COAT + ",\"findings\":[]}"))
         .isInstanceOf(Checked.Sound.class);
   }
 
   @Test
   void nullIsMisuse() {
-    assertThatThrownBy(() -> AssessmentJson.read(null)).hasMessage("json");
+    assertThatThrownBy(() -> AssessmentJson.read("assessment", null)).hasMessage("json");
     assertThatThrownBy(() -> AssessmentJson.read(null, "{}")).hasMessage("sourceName");
     assertThatThrownBy(() -> AssessmentJson.write(null)).hasMessage("assessment");
     assertThatThrownBy(() -> VerdictJson.write(null)).hasMessage("verdict");

@@ -49,7 +49,7 @@ class CareJsonTest {
   }
 
   private static String answer(String edition, String text) {
-    CareJson.Request request = CareJson.read(text).orElseThrow();
+    CareJson.Request request = CareJson.read("care request", text).orElseThrow();
     return CareJson.write(request, routes(edition).route(request.element(), request.exposures()));
   }
 

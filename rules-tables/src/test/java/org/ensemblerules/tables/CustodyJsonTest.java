@@ -34,7 +34,7 @@ class CustodyJsonTest {
 
   private static JsonNode answer(RuleSet rules, String text) throws IOException {
     assertThat(TableSchemas.objections("custody-request", text)).as(text).isEmpty();
-    CustodyJson.Request request = CustodyJson.read(text).orElseThrow();
+    CustodyJson.Request request = CustodyJson.read("custody record", text).orElseThrow();
     String answer =
         CustodyJson.write(
             request, rules.tables().records().custodySteps().check(request.custody(), DAY), DAY);

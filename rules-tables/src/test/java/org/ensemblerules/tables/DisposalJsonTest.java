@@ -43,7 +43,7 @@ class DisposalJsonTest {
   }
 
   private static String answer(RuleSet rules, String text) {
-    DisposalJson.Request request = DisposalJson.read(text).orElseThrow();
+    DisposalJson.Request request = DisposalJson.read("disposal request", text).orElseThrow();
     return DisposalJson.write(
         request, rules.tables().records().disposalRoutes().routes(request.gear()));
   }

@@ -51,7 +51,7 @@ class DoerRegisterJsonTest {
         AssessmentJson.naming(register(), UnknownDoer.REFUSED)
             .read("line", coat("\"Gear room\""))
             .orElseThrow();
-    assertThat(named).isEqualTo(AssessmentJson.read(coat(ROOM)).orElseThrow());
+    assertThat(named).isEqualTo(AssessmentJson.read("assessment", coat(ROOM)).orElseThrow());
     assertThat(AssessmentJson.write(named, register())).isEqualTo(coat("\"Gear room\""));
     assertThat(AssessmentJson.write(named, DoerRegister.empty())).isEqualTo(coat(ROOM));
     assertThat(TableSchemas.objections("assessment", coat("\"Gear room\""))).isEmpty();
@@ -61,7 +61,7 @@ class DoerRegisterJsonTest {
   @Test
   void whoIsOtherwiseInTheRegisterIsWrittenInFull() {
     String member = "{\"name\":\"Gear room\",\"kind\":\"MEMBER\"}";
-    Assessment given = AssessmentJson.read(coat(member)).orElseThrow();
+    Assessment given = AssessmentJson.read("assessment", coat(member)).orElseThrow();
     assertThat(AssessmentJson.write(given, register())).isEqualTo(coat(member));
   }
 
@@ -75,7 +75,7 @@ class DoerRegisterJsonTest {
     String written = AssessmentJson.write(read);
     assertThat(written).contains("\"registered\":false");
     assertThat(TableSchemas.objections("assessment", written)).isEmpty();
-    assertThat(AssessmentJson.read(written).orElseThrow()).isEqualTo(read);
+    assertThat(AssessmentJson.read("assessment", written).orElseThrow()).isEqualTo(read);
     assertThat(
             AssessmentJson.naming(register(), UnknownDoer.REFUSED)
                 .read("line", coat("\"Laundry\"")))

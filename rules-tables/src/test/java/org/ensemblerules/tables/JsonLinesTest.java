@@ -54,7 +54,7 @@ class JsonLinesTest {
   }
 
   private static Line<Assessment> line(long number, String id) {
-    return new Line<>(number, AssessmentJson.read(coat(id)).orElseThrow());
+    return new Line<>(number, AssessmentJson.read("assessment", coat(id)).orElseThrow());
   }
 
   private static BadLine<Assessment> bad(JsonLines.Entry<Assessment> outcome) {

@@ -24,8 +24,9 @@ class RecordFileJsonProperties {
     String json = RecordFileJson.write(file);
 
     assertThat(json).doesNotContainPattern("\\R");
-    assertThat(RecordFileJson.read(json)).isEqualTo(new Checked.Sound<>(file));
-    assertThat(RecordFileJson.write(RecordFileJson.read(json).orElseThrow())).isEqualTo(json);
+    assertThat(RecordFileJson.read("file", json)).isEqualTo(new Checked.Sound<>(file));
+    assertThat(RecordFileJson.write(RecordFileJson.read("file", json).orElseThrow()))
+        .isEqualTo(json);
   }
 
   @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)

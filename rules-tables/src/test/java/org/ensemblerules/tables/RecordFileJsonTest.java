@@ -56,7 +56,7 @@ class RecordFileJsonTest {
 
   @Test
   void everythingIsRead() {
-    RecordFile file = RecordFileJson.read(EVERYTHING).orElseThrow();
+    RecordFile file = RecordFileJson.read("file", EVERYTHING).orElseThrow();
     assertThat(file.element().id()).hasToString("HOOD 1");
     assertThat(file.history().events()).hasSize(1);
     assertThat(file.label().orElseThrow().manufactured()).hasToString("2020-03");
@@ -86,6 +86,7 @@ class RecordFileJsonTest {
   void whatIsLeftOutIsUnknown() {
     RecordFile file =
         RecordFileJson.read(
+                "file",
                 "{\"element\": "
                     + ELEMENT
                     + ", \"file\": {\"disposal\": {\"route\":"
@@ -141,7 +142,7 @@ class RecordFileJsonTest {
   @ParameterizedTest
   @MethodSource("refused")
   void everyFaultIsNamedInItsPlace(String json, List<String> beginnings) {
-    Checked<RecordFile, JsonFault> loaded = RecordFileJson.read(json);
+    Checked<RecordFile, JsonFault> loaded = RecordFileJson.read("file", json);
     assertThat(loaded).isInstanceOf(Checked.Refused.class);
     List<String> faults =
         ((Checked.Refused<RecordFile, JsonFault>) loaded)

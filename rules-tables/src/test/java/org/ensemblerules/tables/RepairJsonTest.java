@@ -55,7 +55,7 @@ class RepairJsonTest {
   }
 
   private static String answer(String edition, String text) {
-    RepairJson.Request request = RepairJson.read(quoted(text)).orElseThrow();
+    RepairJson.Request request = RepairJson.read("repair request", quoted(text)).orElseThrow();
     return RepairJson.write(request, request.plan(orders(edition)));
   }
 

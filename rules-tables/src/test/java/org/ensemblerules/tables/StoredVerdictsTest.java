@@ -35,7 +35,7 @@ class StoredVerdictsTest {
   }
 
   private static Assessment assessment() {
-    return AssessmentJson.read(text("first-form-assessment.json")).orElseThrow();
+    return AssessmentJson.read("assessment", text("first-form-assessment.json")).orElseThrow();
   }
 
   private static Verdict judged() {
@@ -44,7 +44,7 @@ class StoredVerdictsTest {
 
   @Test
   void aVerdictOfTheFirstFormIsReadAsItWasWritten() {
-    Verdict old = VerdictJson.read(OLD).orElseThrow();
+    Verdict old = VerdictJson.read("verdict", OLD).orElseThrow();
     assertThat(old.identity().form()).isEqualTo(1);
     assertThat(VerdictJson.write(old)).isEqualTo(OLD);
     assertThat(TableSchemas.objections("verdict", OLD)).isEmpty();
@@ -56,7 +56,7 @@ class StoredVerdictsTest {
   @Test
   void computedAgainTheFirstFormIsNamedWithTheReason() {
     RuleSet rules = ShippedRules.standard();
-    Verdict old = VerdictJson.read(OLD).orElseThrow();
+    Verdict old = VerdictJson.read("verdict", OLD).orElseThrow();
     Recompute again = Recompute.recompute(rules, assessment(), old);
     assertThat(again).isInstanceOf(Recompute.RulesDiffer.class);
     assertThat(((Recompute.RulesDiffer) again).mismatches())
@@ -67,7 +67,7 @@ class StoredVerdictsTest {
   @Test
   void aVerdictOfTodayIsReadBackAndIsTheSameComputedAgain() {
     String line = VerdictJson.write(judged());
-    Verdict stored = VerdictJson.read(line).orElseThrow();
+    Verdict stored = VerdictJson.read("verdict", line).orElseThrow();
     assertThat(stored).isEqualTo(judged());
     assertThat(VerdictJson.write(stored)).isEqualTo(line);
     assertThat(Recompute.recompute(ShippedRules.standard(), assessment(), stored))
@@ -79,7 +79,8 @@ class StoredVerdictsTest {
   void aStoredTextThatWasChangedIsAnotherVerdict() {
     String line = VerdictJson.write(judged());
     String seen = judged().reasons().get(0).seen();
-    Verdict changed = VerdictJson.read(line.replace(seen, "nothing to speak of")).orElseThrow();
+    Verdict changed =
+        VerdictJson.read("verdict", line.replace(seen, "nothing to speak of")).orElseThrow();
     assertThat(Recompute.recompute(ShippedRules.standard(), assessment(), changed))
         .isInstanceOf(Recompute.OtherVerdict.class);
   }
@@ -87,7 +88,7 @@ class StoredVerdictsTest {
   @Test
   void theIdentityIsReadBackWhole() {
     Identity rules = ShippedRules.standard().identity();
-    assertThat(VerdictJson.read(VerdictJson.write(judged())).orElseThrow().identity())
+    assertThat(VerdictJson.read("verdict", VerdictJson.write(judged())).orElseThrow().identity())
         .isEqualTo(rules);
     assertThat(rules.form()).isGreaterThan(1);
   }
@@ -134,7 +135,7 @@ class StoredVerdictsTest {
             .replaceFirst(
                 "\"wayBack\":\\{.*?\\},\"ages\"", "\"wayBack\":{\"kind\":\"NOT_NEEDED\"},\"ages\"");
     assertThat(spoiled).contains("\"service\":\"IN\"", "\"actions\":[]", "NOT_NEEDED");
-    Checked<Verdict, JsonFault> read = VerdictJson.read(spoiled);
+    Checked<Verdict, JsonFault> read = VerdictJson.read("verdict", spoiled);
     assertThat(((Checked.Refused<Verdict, JsonFault>) read).faults())
         .singleElement()
         .satisfies(
@@ -149,7 +150,7 @@ class StoredVerdictsTest {
         OLD.replace("\"kind\":\"RULE\"", "\"kind\":\"RULES\"")
             .replace("\"open\":false", "\"open\":0");
     List<JsonFault> faults =
-        ((Checked.Refused<Verdict, JsonFault>) VerdictJson.read(spoiled)).faults();
+        ((Checked.Refused<Verdict, JsonFault>) VerdictJson.read("verdict", spoiled)).faults();
     assertThat(faults).hasSizeGreaterThan(3);
     assertThat(faults.stream().map(JsonFault::pointer))
         .contains("/reasons/0/kind", "/reasons/0/row/open", "/ages/0/row/open");

@@ -53,7 +53,7 @@ class VerdictJsonProperties {
 
   private static String readsTheSame(Verdict verdict) {
     String json = VerdictJson.write(verdict);
-    Checked<Verdict, JsonFault> read = VerdictJson.read(json);
+    Checked<Verdict, JsonFault> read = VerdictJson.read("verdict", json);
     assertThat(read).isEqualTo(new Checked.Sound<>(verdict));
     assertThat(VerdictJson.write(read.orElseThrow())).isEqualTo(json);
     return json;
@@ -63,7 +63,7 @@ class VerdictJsonProperties {
   void aVerdictOfAShippedEditionReadsTheSame(@ForAll("cases") ShippedCase given) {
     String json = readsTheSame(given.verdict());
     assertThat(TableSchemas.objections("verdict", json)).isEmpty();
-    Verdict stored = VerdictJson.read(json).orElseThrow();
+    Verdict stored = VerdictJson.read("verdict", json).orElseThrow();
     assertThat(Recompute.recompute(given.rules(), given.assessment(), stored))
         .isEqualTo(new Recompute.Same(stored));
   }
@@ -78,7 +78,7 @@ class VerdictJsonProperties {
   void aTraceIsReadAndNotKept(@ForAll("cases") ShippedCase given) {
     List<Row> trace = Assess.trace(given.rules(), given.assessment(), given.asOf());
     String json = VerdictJson.writeWithTrace(given.verdict(), trace);
-    assertThat(VerdictJson.read(json)).isEqualTo(new Checked.Sound<>(given.verdict()));
+    assertThat(VerdictJson.read("verdict", json)).isEqualTo(new Checked.Sound<>(given.verdict()));
   }
 
   /** No field may be missing, stand where none is known, or be nothing: each time it is refused. */
@@ -99,7 +99,7 @@ class VerdictJsonProperties {
       object.set(names.get(Math.floorMod(which, names.size())), NullNode.getInstance());
     }
     if (!MAPPER.readTree(VerdictJson.write(verdict)).equals(tree)) {
-      Checked<Verdict, JsonFault> read = VerdictJson.read(tree.toString());
+      Checked<Verdict, JsonFault> read = VerdictJson.read("verdict", tree.toString());
       assertThat(read).isInstanceOf(Checked.Refused.class);
       ((Checked.Refused<Verdict, JsonFault>) read)
           .faults()

@@ -129,7 +129,7 @@ class SentencesTest {
     String json = VerdictJson.write(verdict, ShippedWords.english());
 
     assertThat(json).contains("\"words\":{\"language\":\"en\",\"verdict\":\"Out of service: ");
-    Checked<Verdict, JsonFault> read = VerdictJson.read(json);
+    Checked<Verdict, JsonFault> read = VerdictJson.read("verdict", json);
     assertThat(read.orElseThrow()).isEqualTo(verdict);
   }
 }

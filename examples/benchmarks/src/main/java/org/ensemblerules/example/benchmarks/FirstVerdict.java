@@ -43,7 +43,10 @@ public final class FirstVerdict {
     RuleSet rules = ShippedRules.standard();
     System.err.println(
         VerdictJson.write(
-                Assess.assess(rules, AssessmentJson.read(line).orElseThrow(), LocalDate.parse(day)))
+                Assess.assess(
+                    rules,
+                    AssessmentJson.read("assessment", line).orElseThrow(),
+                    LocalDate.parse(day)))
             .length());
   }
 }

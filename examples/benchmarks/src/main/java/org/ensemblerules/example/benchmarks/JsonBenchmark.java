@@ -55,7 +55,7 @@ public class JsonBenchmark {
    */
   @Benchmark
   public Assessment read(Gear gear) {
-    return AssessmentJson.read(lines.get(gear.turn())).orElseThrow();
+    return AssessmentJson.read("assessment", lines.get(gear.turn())).orElseThrow();
   }
 
   /**
@@ -77,7 +77,7 @@ public class JsonBenchmark {
    */
   @Benchmark
   public String lineInVerdictOut(Gear gear) {
-    Assessment one = AssessmentJson.read(lines.get(gear.turn())).orElseThrow();
+    Assessment one = AssessmentJson.read("assessment", lines.get(gear.turn())).orElseThrow();
     return VerdictJson.write(Assess.assess(gear.rules, one, DemoDepartment.AS_OF));
   }
 
