@@ -7,6 +7,8 @@ module org.ensemblerules.tables {
   requires static org.jspecify;
 
   exports org.ensemblerules.tables;
+  exports org.ensemblerules.tables.message;
+  exports org.ensemblerules.tables.set;
   exports org.ensemblerules.tables.codec to
       org.ensemblerules.audit;
   exports org.ensemblerules.tables.json to

@@ -24,9 +24,18 @@ public record CareCosts(
   public CareCosts {
     cleaning = Maps.immutableEnumMap(cleaning);
     repair = Maps.immutableEnumMap(repair);
-    cleaning
-        .values()
-        .forEach(cost -> Money.require("CareCosts.cleaning", cost, 0, Money.MOST_OF_ONE));
-    repair.values().forEach(cost -> Money.require("CareCosts.repair", cost, 0, Money.MOST_OF_ONE));
+    cleaning.values().forEach(amount -> requireAmount("CareCosts.cleaning", amount));
+    repair.values().forEach(amount -> requireAmount("CareCosts.repair", amount));
+  }
+
+  /**
+   * Checks what one cleaning or repair costs.
+   *
+   * @param field what it is called in the refusal; not null
+   * @param amount the amount, 0 or more; not null
+   * @throws org.ensemblerules.source.InvalidValueException if it is negative or too large
+   */
+  public static void requireAmount(String field, BigDecimal amount) {
+    Money.require(field, amount, 0, Money.MOST_OF_ONE);
   }
 }

@@ -10,6 +10,8 @@ import org.ensemblerules.tables.codec.CriterionNames;
 import org.ensemblerules.tables.codec.NamedDoers;
 import org.ensemblerules.tables.json.JsonLine;
 import org.ensemblerules.tables.json.JsonReader;
+import org.ensemblerules.tables.message.JsonFault;
+import org.ensemblerules.tables.message.UnknownDoer;
 import org.ensemblerules.verdict.Assessment;
 
 /**

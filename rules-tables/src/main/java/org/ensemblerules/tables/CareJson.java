@@ -1,18 +1,14 @@
 package org.ensemblerules.tables;
 
-import java.util.Collections;
-import java.util.EnumSet;
 import java.util.Objects;
-import java.util.Set;
 import org.ensemblerules.care.CareRoute;
-import org.ensemblerules.care.Exposure;
-import org.ensemblerules.gear.Element;
 import org.ensemblerules.source.Checked;
-import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.codec.AssessmentTree;
 import org.ensemblerules.tables.codec.CareTree;
 import org.ensemblerules.tables.json.JsonLine;
 import org.ensemblerules.tables.json.JsonReader;
+import org.ensemblerules.tables.message.CareRequest;
+import org.ensemblerules.tables.message.JsonFault;
 
 /**
  * Reads what an element met, in the form of {@code care-request.schema.json} of this package's
@@ -27,33 +23,13 @@ public final class CareJson {
   private CareJson() {}
 
   /**
-   * What is asked.
-   *
-   * @param element the element; not null
-   * @param exposures what it met, at least one; not null
-   */
-  public record Request(Element element, Set<Exposure> exposures) {
-    /**
-     * Copies the set, in the order of the names.
-     *
-     * @throws InvalidValueException if it is empty
-     */
-    public Request {
-      Objects.requireNonNull(element, "element");
-      InvalidValueException.require(
-          !exposures.isEmpty(), "Request.exposures", exposures, "at least one");
-      exposures = Collections.unmodifiableSet(EnumSet.copyOf(exposures));
-    }
-  }
-
-  /**
    * Reads what is asked.
    *
    * @param sourceName the name of the text, for faults, such as a file's path; not null
    * @param json the text, at most 1,048,576 characters, nested at most 16 deep; not null
    * @return what is asked, or every fault with its place; never null
    */
-  public static Checked<Request, JsonFault> read(String sourceName, String json) {
+  public static Checked<CareRequest, JsonFault> read(String sourceName, String json) {
     Objects.requireNonNull(sourceName, "sourceName");
     Objects.requireNonNull(json, "json");
     return READER.read(sourceName, json, CareTree::read);
@@ -66,7 +42,7 @@ public final class CareJson {
    * @param route the answer; not null
    * @return one line of JSON without a line end, its fields in a fixed order; never null
    */
-  public static String write(Request request, CareRoute route) {
+  public static String write(CareRequest request, CareRoute route) {
     Objects.requireNonNull(request, "request");
     Objects.requireNonNull(route, "route");
     return JsonLine.of(CareTree.write(request, route));

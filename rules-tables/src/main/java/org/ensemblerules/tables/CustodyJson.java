@@ -3,15 +3,15 @@ package org.ensemblerules.tables;
 import java.time.LocalDate;
 import java.util.Map;
 import java.util.Objects;
-import org.ensemblerules.gear.Element;
 import org.ensemblerules.retirement.CustodyAnswer;
-import org.ensemblerules.retirement.CustodyRecord;
 import org.ensemblerules.retirement.CustodyStep;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.tables.codec.AssessmentTree;
 import org.ensemblerules.tables.codec.CustodyTree;
 import org.ensemblerules.tables.json.JsonLine;
 import org.ensemblerules.tables.json.JsonReader;
+import org.ensemblerules.tables.message.CustodyRequest;
+import org.ensemblerules.tables.message.JsonFault;
 
 /**
  * Reads what was recorded of an element under custody, in the form of {@code
@@ -26,27 +26,13 @@ public final class CustodyJson {
   private CustodyJson() {}
 
   /**
-   * What is asked.
-   *
-   * @param element the element; not null
-   * @param custody what was recorded of it; not null
-   */
-  public record Request(Element element, CustodyRecord custody) {
-    /** Checks for nulls. */
-    public Request {
-      Objects.requireNonNull(element, "element");
-      Objects.requireNonNull(custody, "custody");
-    }
-  }
-
-  /**
    * Reads what is asked.
    *
    * @param sourceName the name of the text, for faults, such as a file's path; not null
    * @param json the text, at most 1,048,576 characters, nested at most 16 deep; not null
    * @return what is asked, or every fault with its place; never null
    */
-  public static Checked<Request, JsonFault> read(String sourceName, String json) {
+  public static Checked<CustodyRequest, JsonFault> read(String sourceName, String json) {
     Objects.requireNonNull(sourceName, "sourceName");
     Objects.requireNonNull(json, "json");
     return READER.read(sourceName, json, CustodyTree::read);
@@ -61,7 +47,7 @@ public final class CustodyJson {
    * @return one line of JSON without a line end, its fields in a fixed order; never null
    */
   public static String write(
-      Request request, Map<CustodyStep, CustodyAnswer> answers, LocalDate asOf) {
+      CustodyRequest request, Map<CustodyStep, CustodyAnswer> answers, LocalDate asOf) {
     Objects.requireNonNull(request, "request");
     Objects.requireNonNull(answers, "answers");
     Objects.requireNonNull(asOf, "asOf");

@@ -2,15 +2,14 @@ package org.ensemblerules.tables;
 
 import java.util.List;
 import java.util.Objects;
-import org.ensemblerules.gear.Element;
-import org.ensemblerules.retirement.RetiredGear;
 import org.ensemblerules.retirement.RouteAnswer;
 import org.ensemblerules.source.Checked;
-import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.codec.AssessmentTree;
 import org.ensemblerules.tables.codec.DisposalTree;
 import org.ensemblerules.tables.json.JsonLine;
 import org.ensemblerules.tables.json.JsonReader;
+import org.ensemblerules.tables.message.DisposalRequest;
+import org.ensemblerules.tables.message.JsonFault;
 
 /**
  * Reads what is known of a retired element, in the form of {@code disposal-request.schema.json} of
@@ -25,36 +24,13 @@ public final class DisposalJson {
   private DisposalJson() {}
 
   /**
-   * What is asked.
-   *
-   * @param element the element; not null
-   * @param gear what is known of it, of the same kind and use; not null
-   */
-  public record Request(Element element, RetiredGear gear) {
-    /**
-     * Checks that both are of one element.
-     *
-     * @throws InvalidValueException if kind or use differ
-     */
-    public Request {
-      Objects.requireNonNull(element, "element");
-      Objects.requireNonNull(gear, "gear");
-      InvalidValueException.require(
-          gear.element() == element.kind() && gear.use() == element.use(),
-          "Request.gear",
-          gear.element() + " " + gear.use(),
-          element.kind() + " " + element.use());
-    }
-  }
-
-  /**
    * Reads what is asked.
    *
    * @param sourceName the name of the text, for faults, such as a file's path; not null
    * @param json the text, at most 1,048,576 characters, nested at most 16 deep; not null
    * @return what is asked, or every fault with its place; never null
    */
-  public static Checked<Request, JsonFault> read(String sourceName, String json) {
+  public static Checked<DisposalRequest, JsonFault> read(String sourceName, String json) {
     Objects.requireNonNull(sourceName, "sourceName");
     Objects.requireNonNull(json, "json");
     return READER.read(sourceName, json, DisposalTree::read);
@@ -67,7 +43,7 @@ public final class DisposalJson {
    * @param answers the answer for each route; not null
    * @return one line of JSON without a line end, its fields in a fixed order; never null
    */
-  public static String write(Request request, List<RouteAnswer> answers) {
+  public static String write(DisposalRequest request, List<RouteAnswer> answers) {
     Objects.requireNonNull(request, "request");
     Objects.requireNonNull(answers, "answers");
     return JsonLine.of(DisposalTree.write(request, answers));

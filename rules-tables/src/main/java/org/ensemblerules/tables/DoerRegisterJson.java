@@ -14,6 +14,7 @@ import org.ensemblerules.tables.codec.DoerRegisterTree;
 import org.ensemblerules.tables.json.EntryLines;
 import org.ensemblerules.tables.json.JsonLine;
 import org.ensemblerules.tables.json.JsonReader;
+import org.ensemblerules.tables.message.JsonFault;
 
 /**
  * Reads and writes registers of doers as JSON, in the form of {@code doers.schema.json} of this

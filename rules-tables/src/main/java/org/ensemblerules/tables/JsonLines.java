@@ -20,6 +20,7 @@ import org.ensemblerules.tables.lines.ByteLines;
 import org.ensemblerules.tables.lines.CharacterLines;
 import org.ensemblerules.tables.lines.LineSource;
 import org.ensemblerules.tables.lines.RawLine;
+import org.ensemblerules.tables.message.JsonFault;
 import org.jspecify.annotations.Nullable;
 
 /**

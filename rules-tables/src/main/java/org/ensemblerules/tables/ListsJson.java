@@ -1,31 +1,20 @@
 package org.ensemblerules.tables;
 
-import java.math.BigDecimal;
-import java.util.List;
-import java.util.Map;
 import java.util.Objects;
-import org.ensemblerules.effect.CleaningKind;
-import org.ensemblerules.effect.RepairClass;
-import org.ensemblerules.fleet.CareCosts;
-import org.ensemblerules.fleet.UnitCost;
-import org.ensemblerules.gear.Element;
-import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.issue.Fitting;
-import org.ensemblerules.issue.Join;
 import org.ensemblerules.issue.Member;
-import org.ensemblerules.issue.Order;
 import org.ensemblerules.issue.SafetyNotice;
-import org.ensemblerules.issue.SetRow;
-import org.ensemblerules.issue.SizeFit;
-import org.ensemblerules.issue.Whereabouts;
-import org.ensemblerules.repair.CostPolicy;
 import org.ensemblerules.source.Checked;
-import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.codec.AssessmentTree;
 import org.ensemblerules.tables.codec.ListsTree;
 import org.ensemblerules.tables.json.JsonDecoder;
 import org.ensemblerules.tables.json.JsonLine;
 import org.ensemblerules.tables.json.JsonReader;
+import org.ensemblerules.tables.message.CostEntry;
+import org.ensemblerules.tables.message.DeliveredOrder;
+import org.ensemblerules.tables.message.JsonFault;
+import org.ensemblerules.tables.message.KeptGear;
+import org.ensemblerules.tables.message.SetEntry;
 
 /**
  * Reads and writes the lists that a department keeps beside the records of its gear: members, where
@@ -41,134 +30,6 @@ public final class ListsJson {
   private static final JsonReader READER = AssessmentTree.reader(LONGEST);
 
   private ListsJson() {}
-
-  /**
-   * Where an element is.
-   *
-   * @param element the name of the element; not null
-   * @param where who has it and where it is; not null
-   */
-  public record Kept(ElementId element, Whereabouts where) {
-    /** Checks for nulls. */
-    public Kept {
-      Objects.requireNonNull(element, "element");
-      Objects.requireNonNull(where, "where");
-    }
-  }
-
-  /** An entry of what a department decided about sets. */
-  public sealed interface SetEntry {
-    /**
-     * What a set must have.
-     *
-     * @param row the row; not null
-     */
-    record Needs(SetRow row) implements SetEntry {
-      /** Checks for null. */
-      public Needs {
-        Objects.requireNonNull(row, "row");
-      }
-    }
-
-    /**
-     * Where two elements of a set must be shown to meet.
-     *
-     * @param join the place; not null
-     */
-    record Meets(Join join) implements SetEntry {
-      /** Checks for null. */
-      public Meets {
-        Objects.requireNonNull(join, "join");
-      }
-    }
-
-    /**
-     * Which sizes fit who needs another.
-     *
-     * @param fit the sizes; not null
-     */
-    record Fits(SizeFit fit) implements SetEntry {
-      /** Checks for null. */
-      public Fits {
-        Objects.requireNonNull(fit, "fit");
-      }
-    }
-  }
-
-  /**
-   * An order and what came for it.
-   *
-   * @param order the order; not null
-   * @param delivered the elements that came; not null
-   */
-  public record Delivered(Order order, List<Element> delivered) {
-    /** Copies the list. */
-    public Delivered {
-      Objects.requireNonNull(order, "order");
-      delivered = List.copyOf(delivered);
-    }
-  }
-
-  /** An entry of what things cost. */
-  public sealed interface CostEntry {
-    /**
-     * What new gear costs.
-     *
-     * @param cost the cost; not null
-     */
-    record NewGear(UnitCost cost) implements CostEntry {
-      /** Checks for null. */
-      public NewGear {
-        Objects.requireNonNull(cost, "cost");
-      }
-    }
-
-    /**
-     * What a cleaning costs.
-     *
-     * @param cleaning which; not null
-     * @param amount what it costs, 0 or more; not null
-     */
-    record Cleaning(CleaningKind cleaning, BigDecimal amount) implements CostEntry {
-      /**
-       * Checks the amount.
-       *
-       * @throws InvalidValueException if it is out of range
-       */
-      public Cleaning {
-        requireAmount(Map.of(cleaning, amount), Map.of());
-      }
-    }
-
-    /**
-     * What a repair costs.
-     *
-     * @param repair which; not null
-     * @param amount what it costs, 0 or more; not null
-     */
-    record Repair(RepairClass repair, BigDecimal amount) implements CostEntry {
-      /**
-       * Checks the amount.
-       *
-       * @throws InvalidValueException if it is out of range
-       */
-      public Repair {
-        requireAmount(Map.of(), Map.of(repair, amount));
-      }
-    }
-
-    /**
-     * Up to what share of a new element the owner thinks care worth its cost.
-     *
-     * @param policy the policy; not null
-     */
-    record Worth(CostPolicy policy) implements CostEntry {
-      /** Checks for null. */
-      public Worth {
-        Objects.requireNonNull(policy, "policy");
-      }
-    }
-  }
 
   /**
    * Reads a member, in the form of {@code member.schema.json}.
@@ -198,7 +59,7 @@ public final class ListsJson {
    * @param json the text; not null
    * @return what it says, or every fault with its place; never null
    */
-  public static Checked<Kept, JsonFault> readWhereabouts(String sourceName, String json) {
+  public static Checked<KeptGear, JsonFault> readWhereabouts(String sourceName, String json) {
     return read(sourceName, json, ListsTree::readWhereabouts);
   }
 
@@ -208,7 +69,7 @@ public final class ListsJson {
    * @param entry what it says; not null
    * @return one line of JSON without a line end, its fields in a fixed order; never null
    */
-  public static String write(Kept entry) {
+  public static String write(KeptGear entry) {
     return JsonLine.of(ListsTree.write(Objects.requireNonNull(entry, "entry")));
   }
 
@@ -261,7 +122,7 @@ public final class ListsJson {
    * @param json the text; not null
    * @return what it says, or every fault with its place; never null
    */
-  public static Checked<Delivered, JsonFault> readOrder(String sourceName, String json) {
+  public static Checked<DeliveredOrder, JsonFault> readOrder(String sourceName, String json) {
     return read(sourceName, json, ListsTree::readOrder);
   }
 
@@ -271,7 +132,7 @@ public final class ListsJson {
    * @param entry what it says; not null
    * @return one line of JSON without a line end, its fields in a fixed order; never null
    */
-  public static String write(Delivered entry) {
+  public static String write(DeliveredOrder entry) {
     return JsonLine.of(ListsTree.write(Objects.requireNonNull(entry, "entry")));
   }
 
@@ -315,16 +176,6 @@ public final class ListsJson {
    */
   public static String write(CostEntry entry) {
     return JsonLine.of(ListsTree.write(Objects.requireNonNull(entry, "entry")));
-  }
-
-  /** The costs of care say which amounts there may be. */
-  private static void requireAmount(
-      Map<CleaningKind, BigDecimal> cleaning, Map<RepairClass, BigDecimal> repair) {
-    try {
-      new CareCosts(cleaning, repair);
-    } catch (InvalidValueException e) {
-      throw new InvalidValueException("CostEntry.amount", e.given(), e.allowed());
-    }
   }
 
   private static <T> Checked<T, JsonFault> read(

@@ -21,6 +21,9 @@ import org.ensemblerules.tables.json.JsonLimits;
 import org.ensemblerules.tables.json.JsonReader;
 import org.ensemblerules.tables.json.UnknownFields;
 import org.ensemblerules.tables.load.OverlayReader;
+import org.ensemblerules.tables.message.JsonFault;
+import org.ensemblerules.tables.set.LoadedTables;
+import org.ensemblerules.tables.set.OverlayFile;
 
 /**
  * Reads overlays, in the form of {@code overlay.schema.json} of this package's {@code schema}

@@ -12,6 +12,8 @@ import org.ensemblerules.tables.codec.NamedDoers;
 import org.ensemblerules.tables.codec.RecordFileTree;
 import org.ensemblerules.tables.json.JsonLine;
 import org.ensemblerules.tables.json.JsonReader;
+import org.ensemblerules.tables.message.JsonFault;
+import org.ensemblerules.tables.message.UnknownDoer;
 
 /**
  * Reads and writes the files of elements as JSON, in the form of {@code file.schema.json} of this

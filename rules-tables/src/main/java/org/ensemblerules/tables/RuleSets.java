@@ -23,6 +23,10 @@ import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionOrder;
 import org.ensemblerules.source.OriginId;
+import org.ensemblerules.tables.message.JsonFault;
+import org.ensemblerules.tables.set.EditionTables;
+import org.ensemblerules.tables.set.LoadedTables;
+import org.ensemblerules.tables.set.TableRevision;
 import org.jspecify.annotations.Nullable;
 
 /** Composes rule sets from loaded tables: for each subject the edition that the caller chooses. */

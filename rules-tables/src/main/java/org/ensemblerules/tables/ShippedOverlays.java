@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.ensemblerules.source.OriginId;
+import org.ensemblerules.tables.set.OverlayFile;
 
 /**
  * The overlays that come with this library: what laws of places ask beside the editions, as far as

@@ -13,6 +13,7 @@ import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Source;
 import org.ensemblerules.source.SourceId;
 import org.ensemblerules.tables.load.TableSetReader;
+import org.ensemblerules.tables.set.LoadedTables;
 import org.jspecify.annotations.Nullable;
 
 /**

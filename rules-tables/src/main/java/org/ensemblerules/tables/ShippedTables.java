@@ -6,6 +6,9 @@ import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.OriginId;
+import org.ensemblerules.tables.message.JsonFault;
+import org.ensemblerules.tables.set.LoadedTables;
+import org.ensemblerules.tables.set.TableFiles;
 
 /** The tables that come with this library. */
 public final class ShippedTables {

@@ -8,6 +8,9 @@ import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.load.TableSetReader;
+import org.ensemblerules.tables.message.JsonFault;
+import org.ensemblerules.tables.set.LoadedTables;
+import org.ensemblerules.tables.set.TableFiles;
 
 /**
  * Loads sets of table files.

@@ -9,6 +9,7 @@ import org.ensemblerules.tables.codec.TestAnswerTree;
 import org.ensemblerules.tables.codec.TestCaseTree;
 import org.ensemblerules.tables.json.JsonLine;
 import org.ensemblerules.tables.json.JsonReader;
+import org.ensemblerules.tables.message.JsonFault;
 
 /**
  * Reads and writes laboratory reports as JSON, in the form of {@code test-case.schema.json} of this

@@ -8,6 +8,7 @@ import org.ensemblerules.tables.codec.VerdictReader;
 import org.ensemblerules.tables.codec.VerdictTree;
 import org.ensemblerules.tables.json.JsonLine;
 import org.ensemblerules.tables.json.JsonReader;
+import org.ensemblerules.tables.message.JsonFault;
 import org.ensemblerules.verdict.Verdict;
 import org.ensemblerules.words.Words;
 

@@ -7,6 +7,7 @@ import org.ensemblerules.tables.codec.AssessmentTree;
 import org.ensemblerules.tables.codec.WordsTree;
 import org.ensemblerules.tables.json.JsonLine;
 import org.ensemblerules.tables.json.JsonReader;
+import org.ensemblerules.tables.message.JsonFault;
 import org.ensemblerules.words.CodeSet;
 import org.ensemblerules.words.GearCodeSet;
 import org.ensemblerules.words.Words;

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
+import org.ensemblerules.tables.set.TableFiles;
 
 /** The sets of table files that tests read: a sound one, and changes that break it. */
 public final class FixtureSets {

@@ -2,6 +2,7 @@ package org.ensemblerules.tables;
 
 import java.util.List;
 import org.ensemblerules.source.Checked;
+import org.ensemblerules.tables.message.JsonFault;
 
 /** The faults for which a text was refused, as tests compare them. */
 public final class ReadFaults {

@@ -1,7 +1,7 @@
 package org.ensemblerules.testkit;
 
-import org.ensemblerules.tables.LoadedTables;
 import org.ensemblerules.tables.ShippedTables;
+import org.ensemblerules.tables.set.LoadedTables;
 
 /** The shipped tables of all editions, loaded once for all tests that only read them. */
 public final class ShippedLoad {

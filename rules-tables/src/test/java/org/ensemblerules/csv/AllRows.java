@@ -17,9 +17,9 @@ import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Provenance;
 import org.ensemblerules.source.Row;
-import org.ensemblerules.tables.EditionTables;
-import org.ensemblerules.tables.LoadedTables;
-import org.ensemblerules.tables.OverlayFile;
+import org.ensemblerules.tables.set.EditionTables;
+import org.ensemblerules.tables.set.LoadedTables;
+import org.ensemblerules.tables.set.OverlayFile;
 
 /**
  * What there is to write, found without naming any table: by what the tables themselves show, so

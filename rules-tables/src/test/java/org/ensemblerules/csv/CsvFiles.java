@@ -24,9 +24,9 @@ import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.Source;
 import org.ensemblerules.source.SourceId;
-import org.ensemblerules.tables.EditionTables;
-import org.ensemblerules.tables.LoadedTables;
-import org.ensemblerules.tables.OverlayFile;
+import org.ensemblerules.tables.set.EditionTables;
+import org.ensemblerules.tables.set.LoadedTables;
+import org.ensemblerules.tables.set.OverlayFile;
 
 /**
  * The files: a folder for each edition with a file for each of its tables, a folder for each

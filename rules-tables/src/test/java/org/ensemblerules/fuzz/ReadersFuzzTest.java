@@ -26,17 +26,17 @@ import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.CareJson;
 import org.ensemblerules.tables.CustodyJson;
 import org.ensemblerules.tables.DisposalJson;
-import org.ensemblerules.tables.JsonFault;
 import org.ensemblerules.tables.JsonLines;
-import org.ensemblerules.tables.OverlayFile;
 import org.ensemblerules.tables.OverlayJson;
 import org.ensemblerules.tables.RecordFileJson;
 import org.ensemblerules.tables.RepairJson;
 import org.ensemblerules.tables.ShippedRules;
-import org.ensemblerules.tables.TableFiles;
 import org.ensemblerules.tables.TableLoader;
 import org.ensemblerules.tables.TestCaseJson;
 import org.ensemblerules.tables.VerdictJson;
+import org.ensemblerules.tables.message.JsonFault;
+import org.ensemblerules.tables.set.OverlayFile;
+import org.ensemblerules.tables.set.TableFiles;
 import org.ensemblerules.verdict.Assess;
 
 /**

@@ -41,11 +41,16 @@ import org.ensemblerules.repair.RepairPlan;
 import org.ensemblerules.retirement.AgeAnswer;
 import org.ensemblerules.ruleset.Identity;
 import org.ensemblerules.schedule.Due;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.ShippedRules;
+import org.ensemblerules.tables.ShippedTables;
 import org.ensemblerules.tables.ShippedWords;
 import org.ensemblerules.tables.VerdictJson;
+import org.ensemblerules.tables.message.JsonFault;
+import org.ensemblerules.tables.set.LoadedTables;
+import org.ensemblerules.tables.set.TableRevision;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Service;
 import org.ensemblerules.verdict.Verdict;
@@ -88,6 +93,8 @@ final class Examples {
     verdict(rules, coat, today);
     words(rules, coat, today);
     tables(today, json);
+    message(coat, json);
+    set();
   }
 
   private static void root(Assessment coat, LocalDate today) {
@@ -281,5 +288,26 @@ final class Examples {
     Verdict verdict = GearRules.of(ShippedRules.standard()).assess(coat, today);
     String line = VerdictJson.write(verdict);
     // org.ensemblerules.tables ends
+  }
+
+  private static void message(Assessment coat, String json) {
+    // org.ensemblerules.tables.message begins
+    Checked<Assessment, JsonFault> read = AssessmentJson.read("coat C-1", json);
+    if (read instanceof Checked.Refused<Assessment, JsonFault> refused) {
+      for (JsonFault fault : refused.faults()) {
+        System.out.println(
+            fault.pointer() + ": " + fault.found() + ", allowed: " + fault.allowed());
+      }
+    }
+    // org.ensemblerules.tables.message ends
+  }
+
+  private static void set() {
+    // org.ensemblerules.tables.set begins
+    LoadedTables tables = ShippedTables.load().orElseThrow();
+    for (TableRevision file : tables.revisions()) {
+      System.out.println(file.file() + " is revision " + file.revision());
+    }
+    // org.ensemblerules.tables.set ends
   }
 }

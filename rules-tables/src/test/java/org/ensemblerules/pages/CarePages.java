@@ -9,7 +9,7 @@ import org.ensemblerules.care.Exposure;
 import org.ensemblerules.care.RouteStep;
 import org.ensemblerules.repair.RepairLimitRow;
 import org.ensemblerules.repair.RepairSubject;
-import org.ensemblerules.tables.LoadedTables;
+import org.ensemblerules.tables.set.LoadedTables;
 
 /** The pages of what is done to gear after what it met, and of the limits of repair. */
 final class CarePages {

@@ -26,8 +26,8 @@ import org.ensemblerules.schedule.TaskRow;
 import org.ensemblerules.schedule.TaskTable;
 import org.ensemblerules.schedule.Timing;
 import org.ensemblerules.source.OriginId;
-import org.ensemblerules.tables.LoadedTables;
 import org.ensemblerules.tables.RuleSets;
+import org.ensemblerules.tables.set.LoadedTables;
 import org.ensemblerules.testkit.ShippedGear;
 import org.ensemblerules.testkit.ShippedGear.Kind;
 

@@ -20,8 +20,8 @@ import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.SourceId;
 import org.ensemblerules.source.SourceKind;
-import org.ensemblerules.tables.EditionTables;
-import org.ensemblerules.tables.LoadedTables;
+import org.ensemblerules.tables.set.EditionTables;
+import org.ensemblerules.tables.set.LoadedTables;
 
 /** How many rows each table has in each edition, and on whose word. */
 final class Counts {

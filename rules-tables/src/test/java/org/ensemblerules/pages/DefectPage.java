@@ -11,7 +11,7 @@ import org.ensemblerules.defect.Band;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.defect.Grade;
 import org.ensemblerules.effect.Effect;
-import org.ensemblerules.tables.LoadedTables;
+import org.ensemblerules.tables.set.LoadedTables;
 
 /** The page of what defects call for, family by family. */
 final class DefectPage {

@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.Source;
-import org.ensemblerules.tables.LoadedTables;
+import org.ensemblerules.tables.set.LoadedTables;
 
 /** The pages of editions and of the documents that rows cite. */
 final class DocumentPages {

@@ -10,7 +10,7 @@ import org.ensemblerules.effect.PermissionRow;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.ruleset.CautionRow;
 import org.ensemblerules.ruleset.TableKinds;
-import org.ensemblerules.tables.LoadedTables;
+import org.ensemblerules.tables.set.LoadedTables;
 
 /** The pages of who may do what, what checks settle, and what verdicts warn of. */
 final class DutyPages {

@@ -17,7 +17,7 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.ensemblerules.tables.ShippedTables;
-import org.ensemblerules.tables.TableRevision;
+import org.ensemblerules.tables.set.TableRevision;
 import org.ensemblerules.testkit.ShippedLoad;
 import org.junit.jupiter.api.Test;
 

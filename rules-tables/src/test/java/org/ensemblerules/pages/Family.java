@@ -10,8 +10,8 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
-import org.ensemblerules.tables.EditionTables;
-import org.ensemblerules.tables.LoadedTables;
+import org.ensemblerules.tables.set.EditionTables;
+import org.ensemblerules.tables.set.LoadedTables;
 
 /**
  * The rows that stand in a table file as one family, in the editions that it is in force in.

@@ -7,7 +7,7 @@ import java.util.stream.Collectors;
 import org.ensemblerules.gear.AnatomyRow;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.retirement.AgeLimitRow;
-import org.ensemblerules.tables.LoadedTables;
+import org.ensemblerules.tables.set.LoadedTables;
 
 /** The pages of what gear there is and how old it may become. */
 final class GearPages {

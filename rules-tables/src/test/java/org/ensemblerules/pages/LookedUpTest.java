@@ -17,7 +17,7 @@ import org.ensemblerules.pages.LookedUp.Result;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.SourceId;
-import org.ensemblerules.tables.LoadedTables;
+import org.ensemblerules.tables.set.LoadedTables;
 import org.ensemblerules.testkit.ShippedLoad;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;

@@ -12,7 +12,7 @@ import org.ensemblerules.GearRules;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.tables.AssessmentJson;
-import org.ensemblerules.tables.JsonFault;
+import org.ensemblerules.tables.message.JsonFault;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Reason;
 import org.ensemblerules.verdict.TaskDue;

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.ensemblerules.source.Row;
-import org.ensemblerules.tables.EditionTables;
-import org.ensemblerules.tables.LoadedTables;
+import org.ensemblerules.tables.set.EditionTables;
+import org.ensemblerules.tables.set.LoadedTables;
 
 /** The page of the numbers: conditions, limits, cleaning results, strength. */
 final class MeasurementPage {

@@ -10,7 +10,7 @@ import org.ensemblerules.record.RecordItemRow;
 import org.ensemblerules.retirement.CustodyStepRow;
 import org.ensemblerules.retirement.DisposalRouteRow;
 import org.ensemblerules.ruleset.AdoptionRow;
-import org.ensemblerules.tables.LoadedTables;
+import org.ensemblerules.tables.set.LoadedTables;
 
 /** The pages of records, of disposal with custody, and of the laws on added PFAS. */
 final class RecordPages {

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import org.ensemblerules.schedule.TaskRow;
 import org.ensemblerules.schedule.Timing;
-import org.ensemblerules.tables.LoadedTables;
+import org.ensemblerules.tables.set.LoadedTables;
 
 /** The page of the tasks: which are due when, and what discharges them. */
 final class TaskPage {

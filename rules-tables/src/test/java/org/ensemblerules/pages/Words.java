@@ -9,7 +9,7 @@ import org.ensemblerules.gear.Site;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Provenance;
-import org.ensemblerules.tables.LoadedTables;
+import org.ensemblerules.tables.set.LoadedTables;
 
 /** Names and bases as pages show them. */
 final class Words {

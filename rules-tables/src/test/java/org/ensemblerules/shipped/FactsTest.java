@@ -24,7 +24,7 @@ import org.ensemblerules.measure.Unit;
 import org.ensemblerules.shipped.Facts.Fact;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
-import org.ensemblerules.tables.EditionTables;
+import org.ensemblerules.tables.set.EditionTables;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;

@@ -13,7 +13,7 @@ import org.ensemblerules.repair.RepairLimitRow;
 import org.ensemblerules.shipped.Facts.Fact;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
-import org.ensemblerules.tables.EditionTables;
+import org.ensemblerules.tables.set.EditionTables;
 import org.junit.jupiter.api.Test;
 
 /**

@@ -7,8 +7,8 @@ import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
-import org.ensemblerules.tables.LoadedTables;
 import org.ensemblerules.tables.ShippedRules;
+import org.ensemblerules.tables.set.LoadedTables;
 import org.ensemblerules.testkit.ShippedLoad;
 
 /** The shipped rule sets that the tests of this package go over. */

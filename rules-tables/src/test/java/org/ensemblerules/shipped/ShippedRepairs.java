@@ -24,7 +24,7 @@ import org.ensemblerules.measure.Unit;
 import org.ensemblerules.repair.RepairOrders;
 import org.ensemblerules.repair.RepairTables;
 import org.ensemblerules.source.OriginId;
-import org.ensemblerules.tables.EditionTables;
+import org.ensemblerules.tables.set.EditionTables;
 import org.ensemblerules.testkit.ShippedGear;
 
 /** Repair orders by the shipped tables, and what they are asked about. */

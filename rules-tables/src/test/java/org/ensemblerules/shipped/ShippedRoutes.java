@@ -16,7 +16,7 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.source.OriginId;
-import org.ensemblerules.tables.EditionTables;
+import org.ensemblerules.tables.set.EditionTables;
 import org.ensemblerules.testkit.ShippedGear.Kind;
 
 /** Care routes by the shipped tables, and the gear that they are asked about. */

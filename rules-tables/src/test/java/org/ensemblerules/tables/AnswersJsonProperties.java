@@ -17,8 +17,11 @@ import org.ensemblerules.record.RecordFile;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.schedule.TaskKey;
 import org.ensemblerules.source.Row;
-import org.ensemblerules.tables.AnswerJson.Question;
-import org.ensemblerules.tables.AnswerJson.Told;
+import org.ensemblerules.tables.message.AnswerKind;
+import org.ensemblerules.tables.message.DueAnswer;
+import org.ensemblerules.tables.message.RecordFileAnswer;
+import org.ensemblerules.tables.message.ToldAnswer;
+import org.ensemblerules.tables.message.ToldItem;
 import org.ensemblerules.testkit.ArbitrariesOfAssessments;
 import org.ensemblerules.testkit.InventedRules;
 import org.ensemblerules.verdict.Assessment;
@@ -28,9 +31,9 @@ class AnswersJsonProperties {
   private static final RuleSet RULES = ShippedRules.standard();
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
 
-  private static AnswerJson.Item item(
+  private static ToldItem item(
       String list, TaskKey task, Optional<LocalDate> on, String why, Optional<? extends Row> row) {
-    return new AnswerJson.Item(
+    return new ToldItem(
         list,
         task.value(),
         Optional.empty(),
@@ -46,12 +49,12 @@ class AnswersJsonProperties {
 
   @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
   void whatFallsDueIsAsTheSchemaHasIt(@ForAll("assessments") Assessment given) throws IOException {
-    DueJson.Answer answer =
-        DueJson.Answer.of(RULES.schedule(), given.serviceRecord(), DAY, DAY, DAY.plusYears(2));
+    DueAnswer answer =
+        DueAnswer.of(RULES.schedule(), given.serviceRecord(), DAY, DAY, DAY.plusYears(2));
     String text = DueJson.write(answer);
     JsonNode tree = valid("due-answer", text);
     assertThat(tree.get("due")).hasSize(RULES.schedule().due(given.serviceRecord(), DAY).size());
-    Told told = AnswerJson.read(Question.DUE, "kept", text).orElseThrow();
+    ToldAnswer told = AnswerJson.read(AnswerKind.DUE, "kept", text).orElseThrow();
     assertThat(told.element()).contains(given.element().named());
     assertThat(told.asOf()).contains(DAY);
     assertThat(told.items("due"))
@@ -89,12 +92,12 @@ class AnswersJsonProperties {
   void whatTheFileOfAnElementLacksIsAsTheSchemaHasIt(@ForAll("assessments") Assessment given)
       throws IOException {
     RecordFile file = RecordFile.builder(given.element(), given.history()).build();
-    FileAnswerJson.Answer answer = FileAnswerJson.Answer.of(RULES, file, DAY, Optional.empty());
+    RecordFileAnswer answer = RecordFileAnswer.of(RULES, file, DAY, Optional.empty());
     String text = FileAnswerJson.write(answer);
     valid("file-answer", text);
-    Told told = AnswerJson.read(Question.FILE, "kept", text).orElseThrow();
+    ToldAnswer told = AnswerJson.read(AnswerKind.FILE, "kept", text).orElseThrow();
     assertThat(told.code()).contains(String.valueOf(answer.report().complete()));
-    assertThat(told.items("items").stream().map(AnswerJson.Item::code))
+    assertThat(told.items("items").stream().map(ToldItem::code))
         .containsExactlyElementsOf(
             answer.report().answers().keySet().stream().map(Enum::name).toList());
   }

@@ -29,8 +29,17 @@ import org.ensemblerules.source.Row;
 import org.ensemblerules.strength.Judge;
 import org.ensemblerules.strength.StrengthResult;
 import org.ensemblerules.strength.TestCase;
-import org.ensemblerules.tables.AnswerJson.Question;
-import org.ensemblerules.tables.AnswerJson.Told;
+import org.ensemblerules.tables.message.AnswerKind;
+import org.ensemblerules.tables.message.AnsweredLine;
+import org.ensemblerules.tables.message.CareRequest;
+import org.ensemblerules.tables.message.CustodyRequest;
+import org.ensemblerules.tables.message.DisposalRequest;
+import org.ensemblerules.tables.message.JsonFault;
+import org.ensemblerules.tables.message.RecordFileAnswer;
+import org.ensemblerules.tables.message.RefusedLine;
+import org.ensemblerules.tables.message.RepairRequest;
+import org.ensemblerules.tables.message.ToldAnswer;
+import org.ensemblerules.tables.message.ToldItem;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -64,9 +73,7 @@ class AnswersJsonTest {
       valid("file", line);
       RecordFile file = RecordFileJson.read("file", line).orElseThrow();
       JsonNode tree =
-          valid(
-              "file-answer",
-              FileAnswerJson.write(FileAnswerJson.Answer.of(RULES, file, DAY, policy)));
+          valid("file-answer", FileAnswerJson.write(RecordFileAnswer.of(RULES, file, DAY, policy)));
       assertThat(tree.get("complete").booleanValue()).isEqualTo(RULES.check(file, DAY).complete());
       kept |= tree.has("keptThrough");
       told |= tree.get("pfasNotices").size() > 0;
@@ -117,9 +124,9 @@ class AnswersJsonTest {
   @Test
   void answersAreReadBack() throws IOException {
     for (String line : sample("care-requests.jsonl")) {
-      CareJson.Request asked = CareJson.read("care request", line).orElseThrow();
+      CareRequest asked = CareJson.read("care request", line).orElseThrow();
       CareRoute route = RULES.careRoutes().route(asked.element(), asked.exposures());
-      Told told = told(Question.CARE, CareJson.write(asked, route));
+      ToldAnswer told = told(AnswerKind.CARE, CareJson.write(asked, route));
       assertThat(told.element()).contains(asked.element().named());
       List<CareStep> steps = route instanceof CareRoute.Steps way ? way.steps() : List.of();
       assertThat(told.code()).contains(steps.isEmpty() ? "NO_RULE" : "STEPS");
@@ -128,7 +135,7 @@ class AnswersJsonTest {
               steps.stream()
                   .map(
                       step ->
-                          new AnswerJson.Item(
+                          new ToldItem(
                               "steps",
                               step.action().name(),
                               Optional.of(step.standing().name()),
@@ -138,26 +145,26 @@ class AnswersJsonTest {
                   .toList());
     }
     for (String line : sample("repair-requests.jsonl")) {
-      RepairJson.Request asked = RepairJson.read("repair request", line).orElseThrow();
+      RepairRequest asked = RepairJson.read("repair request", line).orElseThrow();
       RepairPlan plan = asked.plan(RULES.repairOrders());
-      Told told = told(Question.REPAIR, RepairJson.write(asked, plan));
+      ToldAnswer told = told(AnswerKind.REPAIR, RepairJson.write(asked, plan));
       assertThat(told.code()).contains(plan.level().name());
-      assertThat(told.items().stream().map(AnswerJson.Item::code))
+      assertThat(told.items().stream().map(ToldItem::code))
           .containsExactlyElementsOf(
               plan.orders().stream().map(order -> order.level().name()).toList());
-      assertThat(told.items().stream().map(AnswerJson.Item::rows))
+      assertThat(told.items().stream().map(ToldItem::rows))
           .containsExactlyElementsOf(
               plan.orders().stream()
                   .map(order -> order.limits().stream().map(Row::cited).toList())
                   .toList());
     }
     for (String line : sample("disposal-requests.jsonl")) {
-      DisposalJson.Request asked = DisposalJson.read("disposal request", line).orElseThrow();
+      DisposalRequest asked = DisposalJson.read("disposal request", line).orElseThrow();
       List<RouteAnswer> answers = RULES.tables().records().disposalRoutes().routes(asked.gear());
-      Told told = told(Question.DISPOSAL, DisposalJson.write(asked, answers));
+      ToldAnswer told = told(AnswerKind.DISPOSAL, DisposalJson.write(asked, answers));
       assertThat(told.items()).hasSameSizeAs(answers);
       for (int i = 0; i < answers.size(); i++) {
-        AnswerJson.Item item = told.items().get(i);
+        ToldItem item = told.items().get(i);
         assertThat(item.code()).isEqualTo(answers.get(i).route().name());
         if (answers.get(i) instanceof RouteAnswer.Closed closed) {
           assertThat(item.texts())
@@ -166,11 +173,11 @@ class AnswersJsonTest {
       }
     }
     for (String line : sample("custody-records.jsonl")) {
-      CustodyJson.Request asked = CustodyJson.read("custody record", line).orElseThrow();
+      CustodyRequest asked = CustodyJson.read("custody record", line).orElseThrow();
       Map<CustodyStep, CustodyAnswer> answers =
           RULES.tables().records().custodySteps().check(asked.custody(), DAY);
-      Told told = told(Question.CUSTODY, CustodyJson.write(asked, answers, DAY));
-      assertThat(told.items().stream().map(AnswerJson.Item::code))
+      ToldAnswer told = told(AnswerKind.CUSTODY, CustodyJson.write(asked, answers, DAY));
+      assertThat(told.items().stream().map(ToldItem::code))
           .containsExactlyElementsOf(answers.keySet().stream().map(Enum::name).toList());
       assertThat(told.items()).allMatch(item -> item.rows().size() == 1);
     }
@@ -183,7 +190,7 @@ class AnswersJsonTest {
               given.report(),
               given.purpose(),
               given.rule());
-      Told told = told(Question.TEST, TestCaseJson.write(given, result));
+      ToldAnswer told = told(AnswerKind.TEST, TestCaseJson.write(given, result));
       assertThat(told.id()).isEqualTo(given.id());
       assertThat(told.code())
           .contains(
@@ -193,22 +200,24 @@ class AnswersJsonTest {
     }
   }
 
-  private static Told told(Question question, String written) {
+  private static ToldAnswer told(AnswerKind question, String written) {
     return AnswerJson.read(question, "kept", written).orElseThrow();
   }
 
   @Test
   void whatIsNoAnswerIsRefusedWithItsPlace() {
-    Checked<Told, JsonFault> read =
-        AnswerJson.read(Question.CUSTODY, "kept", "{\"steps\": [{\"answer\": 7}]}");
-    assertThat(((Checked.Refused<Told, JsonFault>) read).faults().stream().map(JsonFault::pointer))
+    Checked<ToldAnswer, JsonFault> read =
+        AnswerJson.read(AnswerKind.CUSTODY, "kept", "{\"steps\": [{\"answer\": 7}]}");
+    assertThat(
+            ((Checked.Refused<ToldAnswer, JsonFault>) read)
+                .faults().stream().map(JsonFault::pointer))
         .containsExactlyInAnyOrder("", "/steps/0", "/steps/0/answer");
   }
 
   @Test
   void aLineIsAnsweredOrItsFaultsAreTold() throws IOException {
     String asked = sample("care-requests.jsonl").get(0);
-    CareJson.Request request = CareJson.read("care request", asked).orElseThrow();
+    CareRequest request = CareJson.read("care request", asked).orElseThrow();
     String answer =
         CareJson.write(request, RULES.careRoutes().route(request.element(), request.exposures()));
     String id = request.element().id().value();
@@ -216,7 +225,7 @@ class AnswersJsonTest {
         valid(
             "line",
             LineJson.write(
-                new LineJson.Answered("gear.jsonl", 7, Optional.of(id), List.of("Ask."), answer)));
+                new AnsweredLine("gear.jsonl", 7, Optional.of(id), List.of("Ask."), answer)));
     assertThat(line.get("line").intValue()).isEqualTo(7);
     assertThat(line.get("id").textValue()).isEqualTo(id);
     assertThat(line.at("/cautions/0").textValue()).isEqualTo("Ask.");
@@ -224,12 +233,12 @@ class AnswersJsonTest {
 
     String bad = asked.replace("\"COAT\"", "\"COTA\"");
     JsonLines.BadLine<?> refused = bad("gear.jsonl", bad);
-    String text = LineJson.write(LineJson.Refused.of("gear.jsonl", refused));
+    String text = LineJson.write(LineJson.refused("gear.jsonl", refused));
     JsonNode told = valid("line", text);
     assertThat(told.get("id").textValue()).isEqualTo(id);
     assertThat(told.at("/faults/0/pointer").textValue()).isEqualTo("/element/kind");
     assertThat(told.at("/faults/0/code").textValue()).isEqualTo(FaultCode.NOT_ALLOWED.name());
-    LineJson.Refused read = LineJson.readRefused("line", text).orElseThrow();
+    RefusedLine read = LineJson.readRefused("line", text).orElseThrow();
     assertThat(read.faults()).isEqualTo(refused.faults());
     assertThat(LineJson.write(read)).isEqualTo(text);
   }
@@ -237,14 +246,14 @@ class AnswersJsonTest {
   @Test
   void whatALineIsAboutIsToldAsFarAsItCanBeRead() throws IOException {
     for (String text : List.of("{", "[]", "7", "{\"element\": 7}", "{\"id\": []}")) {
-      String told = LineJson.write(LineJson.Refused.of("f", bad("f", text)));
+      String told = LineJson.write(LineJson.refused("f", bad("f", text)));
       assertThat(valid("line", told).has("id")).as(told).isFalse();
     }
-    assertThat(LineJson.Refused.of("f", bad("f", "{\"id\": \"T-1\"}")).id()).contains("T-1");
+    assertThat(LineJson.refused("f", bad("f", "{\"id\": \"T-1\"}")).id()).contains("T-1");
   }
 
   private static JsonLines.BadLine<?> bad(String source, String text) {
-    try (JsonLines<CareJson.Request> lines =
+    try (JsonLines<CareRequest> lines =
         JsonLines.of(source, new StringReader(text), CareJson::read)) {
       return (JsonLines.BadLine<?>) lines.next();
     }

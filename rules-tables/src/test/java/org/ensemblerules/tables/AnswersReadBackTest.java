@@ -15,6 +15,10 @@ import org.ensemblerules.record.PlaceCode;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.Checked;
+import org.ensemblerules.tables.message.CriteriaAnswer;
+import org.ensemblerules.tables.message.JsonFault;
+import org.ensemblerules.tables.message.PlaceRules;
+import org.ensemblerules.tables.set.LoadedTables;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -34,12 +38,12 @@ class AnswersReadBackTest {
     for (InspectionKind inspection : InspectionKind.values()) {
       for (ElementKind kind : ElementKind.values()) {
         for (Use use : Use.values()) {
-          CriteriaJson.Answer answer = CriteriaJson.Answer.of(RULES, inspection, kind, use);
+          CriteriaAnswer answer = CriteriaAnswer.of(RULES, inspection, kind, use);
           assertThat(answer.criteria())
               .hasSameSizeAs(RULES.tables().criteria().required(inspection, kind, use));
           String text = CriteriaJson.write(answer);
           valid("criteria-answer", text);
-          CriteriaJson.Answer read = sound(CriteriaJson.read("kept", text));
+          CriteriaAnswer read = sound(CriteriaJson.read("kept", text));
           assertThat(read).isEqualTo(answer);
           assertThat(CriteriaJson.write(read)).isEqualTo(text);
         }
@@ -51,8 +55,7 @@ class AnswersReadBackTest {
   void badCriteriaAreRefused() {
     String text =
         CriteriaJson.write(
-            CriteriaJson.Answer.of(
-                RULES, InspectionKind.ADVANCED, ElementKind.HELMET, Use.STRUCTURAL));
+            CriteriaAnswer.of(RULES, InspectionKind.ADVANCED, ElementKind.HELMET, Use.STRUCTURAL));
     assertThat(ReadFaults.of(CriteriaJson.read("kept", text.replace("\"HELMET\"", "\"HELMT\""))))
         .hasSize(1)
         .first()
@@ -81,13 +84,17 @@ class AnswersReadBackTest {
     for (String place : List.of("US-WA", "US-CA", "US-OR", "CA-ON", "GB-ENG")) {
       for (Optional<LocalDate> bought :
           List.of(Optional.<LocalDate>empty(), Optional.of(LocalDate.of(2019, 5, 1)))) {
-        AdoptionJson.Answer answer =
-            AdoptionJson.Answer.of(
-                tables, tables.adoptions().orElseThrow(), new PlaceCode(place), DAY, bought);
+        PlaceRules answer =
+            PlaceRules.of(
+                tables::editions,
+                tables.adoptions().orElseThrow(),
+                new PlaceCode(place),
+                DAY,
+                bought);
         String text = AdoptionJson.write(answer);
         JsonNode tree = valid("rules-answer", text);
         assertThat(tree.get("subjects")).hasSize(Subject.values().length);
-        AdoptionJson.Answer read = sound(AdoptionJson.read("kept", text));
+        PlaceRules read = sound(AdoptionJson.read("kept", text));
         assertThat(read).isEqualTo(answer);
         assertThat(AdoptionJson.write(read)).isEqualTo(text);
         known |= answer.subjects().values().stream().anyMatch(rules -> !rules.isEmpty());

@@ -21,6 +21,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.ensemblerules.source.Checked;
+import org.ensemblerules.tables.message.JsonFault;
 import org.ensemblerules.testkit.ArbitrariesOfAssessments;
 import org.ensemblerules.testkit.InventedRules;
 import org.ensemblerules.verdict.Assess;

@@ -37,6 +37,7 @@ import org.ensemblerules.measure.Unit;
 import org.ensemblerules.retirement.AgeAnswer;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.FaultCode;
+import org.ensemblerules.tables.message.JsonFault;
 import org.ensemblerules.testkit.EventKinds;
 import org.ensemblerules.testkit.InventedRules;
 import org.ensemblerules.verdict.Assess;

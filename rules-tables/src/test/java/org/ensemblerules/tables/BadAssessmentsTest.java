@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ensemblerules.source.Checked;
+import org.ensemblerules.tables.message.JsonFault;
 import org.ensemblerules.verdict.Assessment;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;

@@ -15,6 +15,8 @@ import java.util.stream.Stream;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Checked;
+import org.ensemblerules.tables.message.JsonFault;
+import org.ensemblerules.tables.set.OverlayFile;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

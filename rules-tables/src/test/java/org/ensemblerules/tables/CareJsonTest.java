@@ -15,6 +15,10 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.OriginId;
+import org.ensemblerules.tables.message.CareRequest;
+import org.ensemblerules.tables.message.JsonFault;
+import org.ensemblerules.tables.set.EditionTables;
+import org.ensemblerules.tables.set.LoadedTables;
 import org.ensemblerules.testkit.ShippedLoad;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -49,7 +53,7 @@ class CareJsonTest {
   }
 
   private static String answer(String edition, String text) {
-    CareJson.Request request = CareJson.read("care request", text).orElseThrow();
+    CareRequest request = CareJson.read("care request", text).orElseThrow();
     return CareJson.write(request, routes(edition).route(request.element(), request.exposures()));
   }
 
@@ -137,9 +141,9 @@ class CareJsonTest {
   }
 
   private static List<String> faults(String json) {
-    Checked<CareJson.Request, JsonFault> loaded = CareJson.read("asked", quoted(json));
+    Checked<CareRequest, JsonFault> loaded = CareJson.read("asked", quoted(json));
     assertThat(loaded).isInstanceOf(Checked.Refused.class);
-    return ((Checked.Refused<CareJson.Request, JsonFault>) loaded)
+    return ((Checked.Refused<CareRequest, JsonFault>) loaded)
         .faults().stream().map(JsonFault::toString).toList();
   }
 }

@@ -11,6 +11,8 @@ import java.util.TreeMap;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.OriginId;
+import org.ensemblerules.tables.message.CustodyRequest;
+import org.ensemblerules.tables.message.JsonFault;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -34,7 +36,7 @@ class CustodyJsonTest {
 
   private static JsonNode answer(RuleSet rules, String text) throws IOException {
     assertThat(TableSchemas.objections("custody-request", text)).as(text).isEmpty();
-    CustodyJson.Request request = CustodyJson.read("custody record", text).orElseThrow();
+    CustodyRequest request = CustodyJson.read("custody record", text).orElseThrow();
     String answer =
         CustodyJson.write(
             request, rules.tables().records().custodySteps().check(request.custody(), DAY), DAY);
@@ -84,7 +86,7 @@ class CustodyJsonTest {
 
   @Test
   void allFaultsAreNamedAtOnceWithTheirPlaces() {
-    Checked<CustodyJson.Request, JsonFault> loaded =
+    Checked<CustodyRequest, JsonFault> loaded =
         CustodyJson.read(
             "asked",
             quoted(
@@ -93,7 +95,7 @@ class CustodyJsonTest {
                     + "'handovers':[{'on':'2026-10-02','from':'A'}],"
                     + "'photographed':[{'by':'A'}],'held':'YES'}}"));
     assertThat(loaded).isInstanceOf(Checked.Refused.class);
-    assertThat(((Checked.Refused<CustodyJson.Request, JsonFault>) loaded).faults())
+    assertThat(((Checked.Refused<CustodyRequest, JsonFault>) loaded).faults())
         .extracting(JsonFault::toString)
         .hasSize(6)
         .anyMatch(fault -> fault.contains("#/custody/taken/on: found \"2026-02-30\""))

@@ -13,6 +13,8 @@ import org.ensemblerules.gear.Use;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.OriginId;
+import org.ensemblerules.tables.message.DisposalRequest;
+import org.ensemblerules.tables.message.JsonFault;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -43,7 +45,7 @@ class DisposalJsonTest {
   }
 
   private static String answer(RuleSet rules, String text) {
-    DisposalJson.Request request = DisposalJson.read("disposal request", text).orElseThrow();
+    DisposalRequest request = DisposalJson.read("disposal request", text).orElseThrow();
     return DisposalJson.write(
         request, rules.tables().records().disposalRoutes().routes(request.gear()));
   }
@@ -119,9 +121,9 @@ class DisposalJsonTest {
   }
 
   private static List<String> faults(String json) {
-    Checked<DisposalJson.Request, JsonFault> loaded = DisposalJson.read("asked", json);
+    Checked<DisposalRequest, JsonFault> loaded = DisposalJson.read("asked", json);
     assertThat(loaded).isInstanceOf(Checked.Refused.class);
-    return ((Checked.Refused<DisposalJson.Request, JsonFault>) loaded)
+    return ((Checked.Refused<DisposalRequest, JsonFault>) loaded)
         .faults().stream().map(JsonFault::toString).toList();
   }
 }

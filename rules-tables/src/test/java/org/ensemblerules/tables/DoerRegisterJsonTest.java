@@ -12,6 +12,7 @@ import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.effect.Vouched;
 import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.source.Checked;
+import org.ensemblerules.tables.message.UnknownDoer;
 import org.ensemblerules.verdict.Assessment;
 import org.junit.jupiter.api.Test;
 

@@ -21,6 +21,8 @@ import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.source.Checked;
+import org.ensemblerules.tables.message.JsonFault;
+import org.ensemblerules.tables.set.TableFiles;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

@@ -21,6 +21,7 @@ import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.JsonLines.BadLine;
 import org.ensemblerules.tables.JsonLines.Line;
+import org.ensemblerules.tables.message.JsonFault;
 import org.ensemblerules.verdict.Assessment;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;

@@ -40,10 +40,11 @@ import org.ensemblerules.repair.CostPolicy;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Confidence;
-import org.ensemblerules.tables.ListsJson.CostEntry;
-import org.ensemblerules.tables.ListsJson.Delivered;
-import org.ensemblerules.tables.ListsJson.Kept;
-import org.ensemblerules.tables.ListsJson.SetEntry;
+import org.ensemblerules.tables.message.CostEntry;
+import org.ensemblerules.tables.message.DeliveredOrder;
+import org.ensemblerules.tables.message.JsonFault;
+import org.ensemblerules.tables.message.KeptGear;
+import org.ensemblerules.tables.message.SetEntry;
 
 /** An entry of a list that is written is valid by its schema and read back as it was. */
 class ListsJsonProperties {
@@ -102,7 +103,7 @@ class ListsJsonProperties {
   }
 
   @Provide
-  Arbitrary<Kept> kept() {
+  Arbitrary<KeptGear> kept() {
     return Combinators.combine(
             names(),
             perhaps(names()),
@@ -111,11 +112,11 @@ class ListsJsonProperties {
             perhaps(Arbitraries.integers().between(0, 900).map(LocalDate.of(2026, 1, 1)::plusDays)))
         .as(
             (id, holder, station, place, back) ->
-                new Kept(new ElementId(id), new Whereabouts(holder, station, place, back)));
+                new KeptGear(new ElementId(id), new Whereabouts(holder, station, place, back)));
   }
 
   @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
-  void whereabouts(@ForAll("kept") Kept entry) {
+  void whereabouts(@ForAll("kept") KeptGear entry) {
     String json = ListsJson.write(entry);
     written("whereabouts", json, entry, ListsJson.readWhereabouts("list", json));
   }
@@ -176,7 +177,7 @@ class ListsJsonProperties {
   }
 
   @Provide
-  Arbitrary<Delivered> orders() {
+  Arbitrary<DeliveredOrder> orders() {
     Arbitrary<Order> orders =
         Combinators.combine(
                 names(),
@@ -193,14 +194,14 @@ class ListsJsonProperties {
         names()
             .map(
                 id -> Element.builder(new ElementId(id), ElementKind.HOOD, Use.STRUCTURAL).build());
-    return Combinators.combine(orders, elements.list().ofMaxSize(3)).as(Delivered::new);
+    return Combinators.combine(orders, elements.list().ofMaxSize(3)).as(DeliveredOrder::new);
   }
 
   @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
-  void orders(@ForAll("orders") Delivered entry) {
+  void orders(@ForAll("orders") DeliveredOrder entry) {
     String json = ListsJson.write(entry);
     assertThat(TableSchemas.objections("order", json)).as(json).isEmpty();
-    Delivered read = ListsJson.readOrder("list", json).orElseThrow();
+    DeliveredOrder read = ListsJson.readOrder("list", json).orElseThrow();
     assertThat(read.order()).isEqualTo(entry.order());
     assertThat(ListsJson.write(read)).isEqualTo(json);
   }

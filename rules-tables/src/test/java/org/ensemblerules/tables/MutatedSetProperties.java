@@ -18,6 +18,10 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.IntRange;
 import org.ensemblerules.source.Checked;
+import org.ensemblerules.tables.message.JsonFault;
+import org.ensemblerules.tables.set.LoadedTables;
+import org.ensemblerules.tables.set.TableFiles;
+import org.ensemblerules.tables.set.TableRevision;
 
 /** Laws of loading, on the sound set with one value of one file changed at random. */
 class MutatedSetProperties {

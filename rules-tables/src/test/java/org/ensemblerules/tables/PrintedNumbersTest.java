@@ -13,6 +13,7 @@ import org.ensemblerules.measure.Bound;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
+import org.ensemblerules.tables.set.TableRevision;
 import org.ensemblerules.testkit.ShippedLoad;
 import org.junit.jupiter.api.Test;
 

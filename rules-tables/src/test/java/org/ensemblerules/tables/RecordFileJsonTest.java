@@ -21,6 +21,8 @@ import org.ensemblerules.record.RecordNote;
 import org.ensemblerules.retirement.DisposalRoute;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Checked;
+import org.ensemblerules.tables.message.JsonFault;
+import org.ensemblerules.tables.message.UnknownDoer;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;

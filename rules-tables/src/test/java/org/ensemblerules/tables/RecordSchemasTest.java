@@ -41,6 +41,8 @@ import org.ensemblerules.strength.FailureMode;
 import org.ensemblerules.strength.NoResultReason;
 import org.ensemblerules.strength.Remark;
 import org.ensemblerules.strength.SpecimenOrigin;
+import org.ensemblerules.tables.message.CostEntry;
+import org.ensemblerules.tables.message.SetEntry;
 import org.ensemblerules.testkit.EventKinds;
 import org.ensemblerules.verdict.Headline;
 import org.ensemblerules.verdict.OutBecause;
@@ -84,8 +86,8 @@ class RecordSchemasTest {
           Map.entry("department#/$defs/whyLate", names(Levelled.Why.class)),
           Map.entry("department#/$defs/gap", formsOf(SetGap.class)),
           Map.entry("department#/$defs/clearing", formsOf(Clearing.class)),
-          Map.entry("set-entry#/properties/entry", formsOf(ListsJson.SetEntry.class)),
-          Map.entry("cost#/properties/of", formsOf(ListsJson.CostEntry.class)),
+          Map.entry("set-entry#/properties/entry", formsOf(SetEntry.class)),
+          Map.entry("cost#/properties/of", formsOf(CostEntry.class)),
           Map.entry("line#/$defs/code", names(FaultCode.class)),
           Map.entry("verdict#/properties/outBecause/items", names(OutBecause.class)),
           Map.entry("verdict#/$defs/service", names(Service.class)),

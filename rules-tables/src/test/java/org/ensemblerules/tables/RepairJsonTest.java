@@ -11,6 +11,10 @@ import org.ensemblerules.repair.RepairOrders;
 import org.ensemblerules.repair.RepairTables;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.OriginId;
+import org.ensemblerules.tables.message.JsonFault;
+import org.ensemblerules.tables.message.RepairRequest;
+import org.ensemblerules.tables.set.EditionTables;
+import org.ensemblerules.tables.set.LoadedTables;
 import org.ensemblerules.testkit.ShippedLoad;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -55,7 +59,7 @@ class RepairJsonTest {
   }
 
   private static String answer(String edition, String text) {
-    RepairJson.Request request = RepairJson.read("repair request", quoted(text)).orElseThrow();
+    RepairRequest request = RepairJson.read("repair request", quoted(text)).orElseThrow();
     return RepairJson.write(request, request.plan(orders(edition)));
   }
 
@@ -180,9 +184,9 @@ class RepairJsonTest {
   }
 
   private static List<String> faults(String json) {
-    Checked<RepairJson.Request, JsonFault> loaded = RepairJson.read("asked", quoted(json));
+    Checked<RepairRequest, JsonFault> loaded = RepairJson.read("asked", quoted(json));
     assertThat(loaded).isInstanceOf(Checked.Refused.class);
-    return ((Checked.Refused<RepairJson.Request, JsonFault>) loaded)
+    return ((Checked.Refused<RepairRequest, JsonFault>) loaded)
         .faults().stream().map(JsonFault::toString).toList();
   }
 }

@@ -10,6 +10,8 @@ import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.strength.RequirementRow;
 import org.ensemblerules.strength.RequirementTable;
+import org.ensemblerules.tables.set.EditionTables;
+import org.ensemblerules.tables.set.LoadedTables;
 import org.ensemblerules.testkit.ShippedLoad;
 import org.junit.jupiter.api.Test;
 

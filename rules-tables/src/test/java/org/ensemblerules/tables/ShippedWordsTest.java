@@ -17,6 +17,7 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.FaultCode;
+import org.ensemblerules.tables.message.JsonFault;
 import org.ensemblerules.words.GearCodeSet;
 import org.ensemblerules.words.Term;
 import org.ensemblerules.words.Words;

@@ -34,6 +34,9 @@ import org.ensemblerules.strength.SmallSampleRow;
 import org.ensemblerules.strength.SpecimenValue;
 import org.ensemblerules.strength.Statistic;
 import org.ensemblerules.strength.TestMethod;
+import org.ensemblerules.tables.set.EditionTables;
+import org.ensemblerules.tables.set.LoadedTables;
+import org.ensemblerules.tables.set.TableFiles;
 import org.junit.jupiter.api.Test;
 
 /** What the frozen sound set says of measurements, value for value. */

@@ -44,6 +44,10 @@ import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.SourceId;
 import org.ensemblerules.source.SourceKind;
+import org.ensemblerules.tables.set.EditionTables;
+import org.ensemblerules.tables.set.LoadedTables;
+import org.ensemblerules.tables.set.TableFiles;
+import org.ensemblerules.tables.set.TableRevision;
 import org.junit.jupiter.api.Test;
 
 /** What the frozen sound set says, value for value. */

@@ -10,6 +10,7 @@ import java.util.List;
 import org.ensemblerules.ruleset.Identity;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Checked;
+import org.ensemblerules.tables.message.JsonFault;
 import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Mismatch;

@@ -20,6 +20,7 @@ import net.jqwik.api.PropertyDefaults;
 import net.jqwik.api.Provide;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Row;
+import org.ensemblerules.tables.message.JsonFault;
 import org.ensemblerules.testkit.ArbitrariesOfAssessments;
 import org.ensemblerules.testkit.InventedRules;
 import org.ensemblerules.testkit.ShippedArbitraries;

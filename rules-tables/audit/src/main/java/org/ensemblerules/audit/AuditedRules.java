@@ -15,8 +15,8 @@ import org.ensemblerules.audit.soundness.ExampleCases;
 import org.ensemblerules.audit.soundness.SetAudit;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.SourceId;
-import org.ensemblerules.tables.OverlayFile;
-import org.ensemblerules.tables.TableFiles;
+import org.ensemblerules.tables.set.OverlayFile;
+import org.ensemblerules.tables.set.TableFiles;
 import org.ensemblerules.verdict.Assessment;
 
 /**

@@ -21,7 +21,7 @@ import org.ensemblerules.audit.soundness.SetAudit;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.FixtureSets;
-import org.ensemblerules.tables.TableFiles;
+import org.ensemblerules.tables.set.TableFiles;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;

@@ -12,11 +12,11 @@ import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.CitedRow;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.OriginId;
-import org.ensemblerules.tables.AdoptionJson.Answer;
-import org.ensemblerules.tables.AdoptionJson.Rule;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
 import org.ensemblerules.tables.json.ValueReaders;
+import org.ensemblerules.tables.message.PlaceRule;
+import org.ensemblerules.tables.message.PlaceRules;
 
 /** The JSON form of what the law of a place asks to go by. */
 public final class AdoptionTree {
@@ -31,7 +31,7 @@ public final class AdoptionTree {
   private AdoptionTree() {}
 
   /** Writes the answer. */
-  public static JsonNode write(Answer answer) {
+  public static JsonNode write(PlaceRules answer) {
     return new Fields()
         .put("place", answer.place())
         .put("asOf", answer.asOf())
@@ -40,8 +40,8 @@ public final class AdoptionTree {
         .node();
   }
 
-  private static JsonNode write(Map.Entry<Subject, List<Rule>> subject) {
-    List<Rule> rules = subject.getValue();
+  private static JsonNode write(Map.Entry<Subject, List<PlaceRule>> subject) {
+    List<PlaceRule> rules = subject.getValue();
     return new Fields()
         .put(SUBJECT, subject.getKey())
         .put("answer", rules.isEmpty() ? Known.NOT_KNOWN : Known.RULES)
@@ -49,7 +49,7 @@ public final class AdoptionTree {
         .node();
   }
 
-  private static JsonNode write(Rule rule) {
+  private static JsonNode write(PlaceRule rule) {
     return new Fields()
         .put("where", rule.where())
         .put("kind", rule.kind())
@@ -64,21 +64,22 @@ public final class AdoptionTree {
   }
 
   /** Reads the answer. */
-  public static Optional<Answer> read(JsonCursor at) {
+  public static Optional<PlaceRules> read(JsonCursor at) {
     ObjectCursor object = at.object();
     Optional<PlaceCode> place = object.required("place", value -> value.parsed(PlaceCode::new));
     Optional<LocalDate> asOf = object.required("asOf", DayJson::read);
     Optional<LocalDate> bought = object.optional("bought", DayJson::read);
-    Map<Subject, List<Rule>> subjects = new EnumMap<>(Subject.class);
+    Map<Subject, List<PlaceRule>> subjects = new EnumMap<>(Subject.class);
     object.required("subjects", list -> list.list(each -> subject(each, subjects)));
-    return object.make(() -> new Answer(place.orElseThrow(), asOf.orElseThrow(), bought, subjects));
+    return object.make(
+        () -> new PlaceRules(place.orElseThrow(), asOf.orElseThrow(), bought, subjects));
   }
 
-  private static Optional<Subject> subject(JsonCursor at, Map<Subject, List<Rule>> subjects) {
+  private static Optional<Subject> subject(JsonCursor at, Map<Subject, List<PlaceRule>> subjects) {
     ObjectCursor object = at.object();
     Optional<Subject> subject = object.required(SUBJECT, value -> value.enumOf(Subject.class));
     Optional<Known> known = object.required("answer", value -> value.enumOf(Known.class));
-    Optional<List<Rule>> rules =
+    Optional<List<PlaceRule>> rules =
         known.filter(Known.RULES::equals).isPresent()
             ? object.required(RULES, list -> list.distinct(AdoptionTree::rule))
             : Optional.of(List.of());
@@ -90,7 +91,7 @@ public final class AdoptionTree {
     return made;
   }
 
-  private static Optional<Rule> rule(JsonCursor at) {
+  private static Optional<PlaceRule> rule(JsonCursor at) {
     ObjectCursor object = at.object();
     Optional<String> where = object.required("where", JsonCursor::text);
     Optional<AdoptionKind> kind =
@@ -104,7 +105,7 @@ public final class AdoptionTree {
     Optional<CitedRow> row = object.required("row", RowJson::read);
     return object.make(
         () ->
-            new Rule(
+            new PlaceRule(
                 where.orElseThrow(),
                 kind.orElseThrow(),
                 edition,

@@ -7,13 +7,13 @@ import java.util.Optional;
 import org.ensemblerules.gear.NamedElement;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.CitedRow;
-import org.ensemblerules.tables.AnswerJson.Item;
-import org.ensemblerules.tables.AnswerJson.Question;
-import org.ensemblerules.tables.AnswerJson.Told;
-import org.ensemblerules.tables.JsonFault;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.JsonReader;
 import org.ensemblerules.tables.json.ObjectCursor;
+import org.ensemblerules.tables.message.AnswerKind;
+import org.ensemblerules.tables.message.JsonFault;
+import org.ensemblerules.tables.message.ToldAnswer;
+import org.ensemblerules.tables.message.ToldItem;
 
 /** Reads the JSON form of answers, all by one description of where each has what. */
 public final class AnswerTree {
@@ -33,7 +33,7 @@ public final class AnswerTree {
 
   private AnswerTree() {}
 
-  private static List<Shape> shapes(Question question) {
+  private static List<Shape> shapes(AnswerKind question) {
     List<String> why = List.of("why");
     List<String> row = List.of("row");
     return switch (question) {
@@ -63,7 +63,7 @@ public final class AnswerTree {
   }
 
   /** The fields that tell the answer as a whole, the first that is there. */
-  private static List<String> codes(Question question) {
+  private static List<String> codes(AnswerKind question) {
     return switch (question) {
       case DUE, CUSTODY, DISPOSAL -> List.of();
       case CARE -> List.of("answer");
@@ -74,18 +74,19 @@ public final class AnswerTree {
   }
 
   /** Reads an answer. */
-  public static Checked<Told, JsonFault> read(Question question, String sourceName, String json) {
+  public static Checked<ToldAnswer, JsonFault> read(
+      AnswerKind question, String sourceName, String json) {
     return READER.read(sourceName, json, at -> read(question, at));
   }
 
-  private static Optional<Told> read(Question question, JsonCursor at) {
+  private static Optional<ToldAnswer> read(AnswerKind question, JsonCursor at) {
     ObjectCursor object = at.object();
     Optional<NamedElement> element =
-        question == Question.TEST
+        question == AnswerKind.TEST
             ? Optional.empty()
             : object.required("element", ElementJson::named);
     Optional<String> id =
-        question == Question.TEST
+        question == AnswerKind.TEST
             ? object.required("id", JsonCursor::text)
             : element.map(named -> named.id().value());
     Optional<LocalDate> asOf = object.optional("asOf", DayJson::read);
@@ -94,20 +95,21 @@ public final class AnswerTree {
             .filter(object::has)
             .findFirst()
             .flatMap(field -> object.optional(field, AnswerTree::code));
-    List<Item> items = new ArrayList<>();
+    List<ToldItem> items = new ArrayList<>();
     for (Shape shape : shapes(question)) {
       object
           .optional(shape.list(), list -> list.list(entry -> item(shape, entry)))
           .ifPresent(items::addAll);
     }
-    return object.make(() -> new Told(question, id.orElseThrow(), element, asOf, code, items));
+    return object.make(
+        () -> new ToldAnswer(question, id.orElseThrow(), element, asOf, code, items));
   }
 
   private static Optional<String> code(JsonCursor at) {
     return at.isText() ? at.text() : at.bool().map(String::valueOf);
   }
 
-  private static Optional<Item> item(Shape shape, JsonCursor at) {
+  private static Optional<ToldItem> item(Shape shape, JsonCursor at) {
     ObjectCursor object = at.object();
     Optional<String> code = object.required(shape.code(), JsonCursor::text);
     Optional<String> answer = object.optional(shape.answer(), AnswerTree::answer);
@@ -122,7 +124,8 @@ public final class AnswerTree {
             .flatMap(field -> object.optional(field, AnswerTree::rows).stream())
             .flatMap(List::stream)
             .toList();
-    return object.make(() -> new Item(shape.list(), code.orElseThrow(), answer, day, texts, rows));
+    return object.make(
+        () -> new ToldItem(shape.list(), code.orElseThrow(), answer, day, texts, rows));
   }
 
   /** A code, or an object that has its own answer. */

@@ -7,25 +7,25 @@ import org.ensemblerules.care.CareRoute;
 import org.ensemblerules.care.CareStep;
 import org.ensemblerules.care.Exposure;
 import org.ensemblerules.gear.Element;
-import org.ensemblerules.tables.CareJson;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
+import org.ensemblerules.tables.message.CareRequest;
 
 /** The JSON form of what an element met, and of how it must be cared for. */
 public final class CareTree {
   private CareTree() {}
 
   /** Reads what is asked. */
-  public static Optional<CareJson.Request> read(JsonCursor at) {
+  public static Optional<CareRequest> read(JsonCursor at) {
     ObjectCursor object = at.object();
     Optional<Element> element = object.required("element", ElementJson::read);
     Optional<Set<Exposure>> exposures =
         object.required("exposures", value -> value.setOf(Exposure.class));
-    return object.make(() -> new CareJson.Request(element.orElseThrow(), exposures.orElseThrow()));
+    return object.make(() -> new CareRequest(element.orElseThrow(), exposures.orElseThrow()));
   }
 
   /** Writes the answer. */
-  public static JsonNode write(CareJson.Request request, CareRoute route) {
+  public static JsonNode write(CareRequest request, CareRoute route) {
     Fields fields =
         new Fields()
             .put("element", ElementJson.named(request.element()).node())

@@ -14,7 +14,7 @@ import org.ensemblerules.fieldcheck.ConditionRow;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.Unit;
-import org.ensemblerules.tables.CriteriaJson;
+import org.ensemblerules.tables.message.AskedCriterion;
 import org.ensemblerules.words.GearCodeSet;
 import org.ensemblerules.words.Words;
 
@@ -92,7 +92,7 @@ public final class CatalogTree {
   }
 
   private static JsonNode write(CriterionRow criterion) {
-    return CriteriaTree.fields(CriteriaJson.Criterion.of(criterion)).node();
+    return CriteriaTree.fields(AskedCriterion.of(criterion)).node();
   }
 
   private static JsonNode write(CheckForm check) {

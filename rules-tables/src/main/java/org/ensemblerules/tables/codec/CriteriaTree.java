@@ -15,11 +15,11 @@ import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.ruleset.Identity;
 import org.ensemblerules.source.CitedRow;
 import org.ensemblerules.source.RowKey;
-import org.ensemblerules.tables.CriteriaJson.Answer;
-import org.ensemblerules.tables.CriteriaJson.Criterion;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
 import org.ensemblerules.tables.json.ValueReaders;
+import org.ensemblerules.tables.message.AskedCriterion;
+import org.ensemblerules.tables.message.CriteriaAnswer;
 
 /** The JSON form of what an inspection looks at. */
 public final class CriteriaTree {
@@ -28,7 +28,7 @@ public final class CriteriaTree {
   private CriteriaTree() {}
 
   /** Writes the answer. */
-  public static JsonNode write(Answer answer) {
+  public static JsonNode write(CriteriaAnswer answer) {
     Fields fields =
         new Fields()
             .put("inspection", answer.inspection())
@@ -44,7 +44,7 @@ public final class CriteriaTree {
   }
 
   /** What a criterion looks at, and how. */
-  static Fields fields(Criterion criterion) {
+  static Fields fields(AskedCriterion criterion) {
     return new Fields()
         .put(CRITERION, criterion.row().key())
         .list("sites", criterion.sites())
@@ -55,19 +55,19 @@ public final class CriteriaTree {
   }
 
   /** Reads the answer. */
-  public static Optional<Answer> read(JsonCursor at) {
+  public static Optional<CriteriaAnswer> read(JsonCursor at) {
     ObjectCursor object = at.object();
     Optional<InspectionKind> inspection =
         object.required("inspection", value -> value.enumOf(InspectionKind.class));
     Optional<ElementKind> kind = object.required("kind", value -> value.enumOf(ElementKind.class));
     Optional<Use> use = object.required("use", value -> value.enumOf(Use.class));
     Optional<List<PermittedDoer>> by = object.required("by", list -> list.list(EffectJson::doer));
-    Optional<List<Criterion>> criteria =
+    Optional<List<AskedCriterion>> criteria =
         object.required("criteria", list -> list.list(CriteriaTree::criterion));
     Optional<Identity> rules = object.required("rules", IdentityJson::read);
     return object.make(
         () ->
-            new Answer(
+            new CriteriaAnswer(
                 inspection.orElseThrow(),
                 kind.orElseThrow(),
                 use.orElseThrow(),
@@ -76,7 +76,7 @@ public final class CriteriaTree {
                 rules.orElseThrow()));
   }
 
-  private static Optional<Criterion> criterion(JsonCursor at) {
+  private static Optional<AskedCriterion> criterion(JsonCursor at) {
     ObjectCursor object = at.object();
     Optional<List<Site>> sites =
         object.required("sites", list -> list.distinct(ValueReaders::site));
@@ -90,7 +90,7 @@ public final class CriteriaTree {
     Derived.text(object, CRITERION, row.map(CitedRow::key).map(RowKey::value));
     return object.make(
         () ->
-            new Criterion(
+            new AskedCriterion(
                 sites.orElseThrow(),
                 lookFor.orElseThrow(),
                 atHand.orElse(Set.of()),

@@ -12,21 +12,21 @@ import org.ensemblerules.retirement.CustodyAnswer;
 import org.ensemblerules.retirement.CustodyRecord;
 import org.ensemblerules.retirement.CustodyStep;
 import org.ensemblerules.retirement.Handover;
-import org.ensemblerules.tables.CustodyJson;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
 import org.ensemblerules.tables.json.ValueReaders;
+import org.ensemblerules.tables.message.CustodyRequest;
 
 /** The JSON form of what was recorded of an element under custody, and of what that shows. */
 public final class CustodyTree {
   private CustodyTree() {}
 
   /** Reads what is asked. */
-  public static Optional<CustodyJson.Request> read(JsonCursor at) {
+  public static Optional<CustodyRequest> read(JsonCursor at) {
     ObjectCursor object = at.object();
     Optional<Element> element = object.required("element", ElementJson::read);
     Optional<CustodyRecord> custody = object.required("custody", CustodyTree::custody);
-    return object.make(() -> new CustodyJson.Request(element.orElseThrow(), custody.orElseThrow()));
+    return object.make(() -> new CustodyRequest(element.orElseThrow(), custody.orElseThrow()));
   }
 
   private static Optional<CustodyRecord> custody(JsonCursor at) {
@@ -85,7 +85,7 @@ public final class CustodyTree {
 
   /** Writes the answer. */
   public static JsonNode write(
-      CustodyJson.Request request, Map<CustodyStep, CustodyAnswer> answers, LocalDate asOf) {
+      CustodyRequest request, Map<CustodyStep, CustodyAnswer> answers, LocalDate asOf) {
     return new Fields()
         .put("element", ElementJson.named(request.element()).node())
         .put("asOf", asOf)

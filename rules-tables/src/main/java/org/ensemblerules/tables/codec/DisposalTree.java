@@ -9,16 +9,16 @@ import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.retirement.RetiredGear;
 import org.ensemblerules.retirement.RetirementCause;
 import org.ensemblerules.retirement.RouteAnswer;
-import org.ensemblerules.tables.DisposalJson;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
+import org.ensemblerules.tables.message.DisposalRequest;
 
 /** The JSON form of what is known of a retired element, and of what may become of it. */
 public final class DisposalTree {
   private DisposalTree() {}
 
   /** Reads what is asked. */
-  public static Optional<DisposalJson.Request> read(JsonCursor at) {
+  public static Optional<DisposalRequest> read(JsonCursor at) {
     ObjectCursor object = at.object();
     Optional<Element> element = object.required("element", ElementJson::read);
     Optional<List<RetirementCause>> causes =
@@ -29,7 +29,7 @@ public final class DisposalTree {
     YesNoUnknown contaminated = known(object, "contaminated");
     return object.make(
         () ->
-            new DisposalJson.Request(
+            new DisposalRequest(
                 element.orElseThrow(),
                 new RetiredGear(
                     element.orElseThrow().kind(),
@@ -48,7 +48,7 @@ public final class DisposalTree {
   }
 
   /** Writes the answer. */
-  public static JsonNode write(DisposalJson.Request request, List<RouteAnswer> answers) {
+  public static JsonNode write(DisposalRequest request, List<RouteAnswer> answers) {
     return new Fields()
         .put("element", ElementJson.named(request.element()).node())
         .list("routes", answers, DisposalTree::write)

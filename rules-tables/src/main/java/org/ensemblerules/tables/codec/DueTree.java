@@ -5,14 +5,14 @@ import org.ensemblerules.schedule.Due;
 import org.ensemblerules.schedule.Exempt;
 import org.ensemblerules.schedule.Missed;
 import org.ensemblerules.schedule.Planned;
-import org.ensemblerules.tables.DueJson;
+import org.ensemblerules.tables.message.DueAnswer;
 
 /** The JSON form of what falls due for an element. */
 public final class DueTree {
   private DueTree() {}
 
   /** Writes the answer. */
-  public static JsonNode write(DueJson.Answer answer) {
+  public static JsonNode write(DueAnswer answer) {
     return new Fields()
         .put("element", ElementJson.named(answer.element()).node())
         .put("asOf", answer.asOf())

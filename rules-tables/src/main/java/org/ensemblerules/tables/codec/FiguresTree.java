@@ -6,14 +6,14 @@ import java.util.Map;
 import org.ensemblerules.fleet.CareSoFar;
 import org.ensemblerules.fleet.Figures;
 import org.ensemblerules.fleet.FindingGroup;
-import org.ensemblerules.tables.FleetJson;
+import org.ensemblerules.tables.message.CareSpent;
 
 /** The JSON form of the numbers of a department. */
 public final class FiguresTree {
   private FiguresTree() {}
 
   /** Writes the numbers. */
-  public static JsonNode write(LocalDate asOf, Figures figures, FleetJson.CareSpent care) {
+  public static JsonNode write(LocalDate asOf, Figures figures, CareSpent care) {
     return new Fields()
         .put("asOf", asOf)
         .put("elements", figures.elements())
@@ -57,7 +57,7 @@ public final class FiguresTree {
     return fields.put("count", finding.getValue().longValue()).node();
   }
 
-  private static JsonNode write(FleetJson.CareSpent care) {
+  private static JsonNode write(CareSpent care) {
     return new Fields()
         .put("advisory", true)
         .put("cleanings", care.cleanings())

@@ -8,14 +8,15 @@ import org.ensemblerules.record.HolderSpan;
 import org.ensemblerules.record.Holders;
 import org.ensemblerules.record.KeepAnswer;
 import org.ensemblerules.record.RecordItem;
-import org.ensemblerules.tables.FileAnswerJson;
+import org.ensemblerules.tables.message.KeptNotice;
+import org.ensemblerules.tables.message.RecordFileAnswer;
 
 /** The JSON form of what the file of an element has and what it lacks. */
 public final class FileAnswerTree {
   private FileAnswerTree() {}
 
   /** Writes the answer. */
-  public static JsonNode write(FileAnswerJson.Answer answer) {
+  public static JsonNode write(RecordFileAnswer answer) {
     return new Fields()
         .put("element", ElementJson.named(answer.file().element()).node())
         .put("asOf", answer.asOf())
@@ -73,7 +74,7 @@ public final class FileAnswerTree {
         .node();
   }
 
-  private static JsonNode write(FileAnswerJson.Kept kept) {
+  private static JsonNode write(KeptNotice kept) {
     Fields fields = new Fields().put("notice", PfasNoticeJson.write(kept.notice()));
     if (kept.keep() instanceof KeepAnswer.Through through) {
       return fields

@@ -9,7 +9,7 @@ import org.ensemblerules.issue.IssueAnswer;
 import org.ensemblerules.issue.NoticeAnswer;
 import org.ensemblerules.issue.NoticedElement;
 import org.ensemblerules.issue.Objection;
-import org.ensemblerules.tables.FleetJson;
+import org.ensemblerules.tables.message.NoticeEffect;
 import org.ensemblerules.words.Sentences;
 import org.ensemblerules.words.Words;
 
@@ -52,7 +52,7 @@ public final class IssueTree {
   }
 
   /** Writes what notices do. */
-  public static JsonNode write(FleetJson.NoticeEffect effect, Words words) {
+  public static JsonNode write(NoticeEffect effect, Words words) {
     Sentences sentences = new Sentences(words);
     return new Fields()
         .list("notices", effect.notices(), ListsTree::write)

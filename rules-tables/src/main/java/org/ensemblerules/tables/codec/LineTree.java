@@ -4,27 +4,29 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.Optional;
 import org.ensemblerules.source.FaultCode;
-import org.ensemblerules.tables.JsonFault;
-import org.ensemblerules.tables.LineJson;
 import org.ensemblerules.tables.json.Faults;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.JsonReader;
 import org.ensemblerules.tables.json.ObjectCursor;
+import org.ensemblerules.tables.message.AnsweredLine;
+import org.ensemblerules.tables.message.JsonFault;
+import org.ensemblerules.tables.message.LineOutcome;
+import org.ensemblerules.tables.message.RefusedLine;
 
 /** The JSON form of what came of a line. */
 public final class LineTree {
   private LineTree() {}
 
   /** Writes what came of a line, without the answer. */
-  public static JsonNode write(LineJson.Entry outcome) {
+  public static JsonNode write(LineOutcome outcome) {
     Fields fields =
         new Fields()
             .put("source", outcome.source())
             .put("line", outcome.line())
             .known("id", outcome.id());
-    return outcome instanceof LineJson.Answered answered
+    return outcome instanceof AnsweredLine answered
         ? fields.some("cautions", answered.cautions()).node()
-        : fields.list("faults", ((LineJson.Refused) outcome).faults(), LineTree::write).node();
+        : fields.list("faults", ((RefusedLine) outcome).faults(), LineTree::write).node();
   }
 
   private static JsonNode write(JsonFault fault) {
@@ -37,7 +39,7 @@ public final class LineTree {
   }
 
   /** Reads what came of a line that was refused. */
-  public static Optional<LineJson.Refused> readRefused(JsonCursor at) {
+  public static Optional<RefusedLine> readRefused(JsonCursor at) {
     ObjectCursor object = at.object();
     Optional<String> source = object.required("source", JsonCursor::text);
     Optional<Integer> line = object.required("line", value -> value.integer(1, Integer.MAX_VALUE));
@@ -46,9 +48,7 @@ public final class LineTree {
     Optional<List<JsonFault>> faults =
         object.required("faults", value -> value.list(entry -> fault(entry, where)));
     return object.make(
-        () ->
-            new LineJson.Refused(
-                source.orElseThrow(), line.orElseThrow(), id, faults.orElseThrow()));
+        () -> new RefusedLine(source.orElseThrow(), line.orElseThrow(), id, faults.orElseThrow()));
   }
 
   private static Optional<JsonFault> fault(JsonCursor at, String where) {

@@ -34,10 +34,13 @@ import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.repair.CostPolicy;
 import org.ensemblerules.source.Basis;
-import org.ensemblerules.tables.ListsJson;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
 import org.ensemblerules.tables.json.ValueReaders;
+import org.ensemblerules.tables.message.CostEntry;
+import org.ensemblerules.tables.message.DeliveredOrder;
+import org.ensemblerules.tables.message.KeptGear;
+import org.ensemblerules.tables.message.SetEntry;
 
 /** The JSON form of the entries of a department's lists. */
 public final class ListsTree {
@@ -104,7 +107,7 @@ public final class ListsTree {
   }
 
   /** Reads where an element is. */
-  public static Optional<ListsJson.Kept> readWhereabouts(JsonCursor at) {
+  public static Optional<KeptGear> readWhereabouts(JsonCursor at) {
     ObjectCursor object = at.object();
     Optional<ElementId> element = object.required("element", id -> id.parsed(ElementId::new));
     Optional<String> holder = object.optional("holder", JsonCursor::text);
@@ -112,13 +115,11 @@ public final class ListsTree {
     Optional<String> place = object.optional("place", JsonCursor::text);
     Optional<LocalDate> back = object.optional("expectedBack", ValueReaders::day);
     return object.make(
-        () ->
-            new ListsJson.Kept(
-                element.orElseThrow(), new Whereabouts(holder, station, place, back)));
+        () -> new KeptGear(element.orElseThrow(), new Whereabouts(holder, station, place, back)));
   }
 
   /** Writes where an element is. */
-  public static JsonNode write(ListsJson.Kept kept) {
+  public static JsonNode write(KeptGear kept) {
     return where(new Fields().put("element", kept.element()), kept.where()).node();
   }
 
@@ -132,7 +133,7 @@ public final class ListsTree {
   }
 
   /** Reads an entry about sets. */
-  public static Optional<ListsJson.SetEntry> readSetEntry(JsonCursor at) {
+  public static Optional<SetEntry> readSetEntry(JsonCursor at) {
     ObjectCursor object = at.object();
     Optional<Says> says = object.required("entry", value -> value.enumOf(Says.class));
     if (says.isEmpty()) {
@@ -145,9 +146,7 @@ public final class ListsTree {
             object.required("ways", list -> list.distinct(way -> way.setOf(ElementKind.class)));
         Basis basis = basis(object);
         yield object.make(
-            () ->
-                new ListsJson.SetEntry.Needs(
-                    new SetRow(use.orElseThrow(), ways.orElseThrow(), basis)));
+            () -> new SetEntry.Needs(new SetRow(use.orElseThrow(), ways.orElseThrow(), basis)));
       }
       case MEETS -> {
         Optional<Use> use = use(object);
@@ -157,8 +156,7 @@ public final class ListsTree {
         Basis basis = basis(object);
         yield object.make(
             () ->
-                new ListsJson.SetEntry.Meets(
-                    new Join(place.orElseThrow(), use.orElseThrow(), least, basis)));
+                new SetEntry.Meets(new Join(place.orElseThrow(), use.orElseThrow(), least, basis)));
       }
       case FITS -> {
         Optional<ElementKind> kind = kind(object);
@@ -168,7 +166,7 @@ public final class ListsTree {
         Basis basis = basis(object);
         yield object.make(
             () ->
-                new ListsJson.SetEntry.Fits(
+                new SetEntry.Fits(
                     new SizeFit(
                         kind.orElseThrow(),
                         needed.orElseThrow(),
@@ -196,15 +194,15 @@ public final class ListsTree {
   }
 
   /** Writes an entry about sets. */
-  public static JsonNode write(ListsJson.SetEntry entry) {
-    if (entry instanceof ListsJson.SetEntry.Needs needs) {
+  public static JsonNode write(SetEntry entry) {
+    if (entry instanceof SetEntry.Needs needs) {
       return new Fields()
           .put("entry", Says.NEEDS)
           .put("use", needs.row().use())
           .list("ways", needs.row().ways(), ListsTree::names)
           .put("basis", BasisJson.write(needs.row().basis()))
           .node();
-    } else if (entry instanceof ListsJson.SetEntry.Meets meets) {
+    } else if (entry instanceof SetEntry.Meets meets) {
       return new Fields()
           .put("entry", Says.MEETS)
           .put("use", meets.join().use())
@@ -213,7 +211,7 @@ public final class ListsTree {
           .put("basis", BasisJson.write(meets.join().basis()))
           .node();
     }
-    SizeFit fit = ((ListsJson.SetEntry.Fits) entry).fit();
+    SizeFit fit = ((SetEntry.Fits) entry).fit();
     return new Fields()
         .put("entry", Says.FITS)
         .put("kind", fit.kind())
@@ -266,12 +264,12 @@ public final class ListsTree {
   }
 
   /** Reads an order and what came for it. */
-  public static Optional<ListsJson.Delivered> readOrder(JsonCursor at) {
+  public static Optional<DeliveredOrder> readOrder(JsonCursor at) {
     ObjectCursor object = at.object();
     Optional<Order> order = object.required("order", ListsTree::order);
     Optional<List<Element>> delivered =
         object.required("delivered", list -> list.list(ElementJson::read));
-    return object.make(() -> new ListsJson.Delivered(order.orElseThrow(), delivered.orElseThrow()));
+    return object.make(() -> new DeliveredOrder(order.orElseThrow(), delivered.orElseThrow()));
   }
 
   private static Optional<Order> order(JsonCursor at) {
@@ -315,7 +313,7 @@ public final class ListsTree {
   }
 
   /** Writes an order and what came for it. */
-  public static JsonNode write(ListsJson.Delivered entry) {
+  public static JsonNode write(DeliveredOrder entry) {
     return new Fields()
         .put("order", write(entry.order()))
         .list("delivered", entry.delivered(), ElementJson::write)
@@ -392,7 +390,7 @@ public final class ListsTree {
   }
 
   /** Reads an entry of what things cost. */
-  public static Optional<ListsJson.CostEntry> readCost(JsonCursor at) {
+  public static Optional<CostEntry> readCost(JsonCursor at) {
     ObjectCursor object = at.object();
     Optional<Of> of = object.required("of", value -> value.enumOf(Of.class));
     if (of.isEmpty()) {
@@ -407,7 +405,7 @@ public final class ListsTree {
         Optional<BigDecimal> amount = amount(object);
         yield object.make(
             () ->
-                new ListsJson.CostEntry.NewGear(
+                new CostEntry.NewGear(
                     new UnitCost(
                         kind.orElseThrow(), use.orElseThrow(), layer, amount.orElseThrow())));
       }
@@ -416,23 +414,20 @@ public final class ListsTree {
             object.required("cleaning", value -> value.enumOf(CleaningKind.class));
         Optional<BigDecimal> amount = amount(object);
         yield object.make(
-            () -> new ListsJson.CostEntry.Cleaning(cleaning.orElseThrow(), amount.orElseThrow()));
+            () -> new CostEntry.Cleaning(cleaning.orElseThrow(), amount.orElseThrow()));
       }
       case REPAIR -> {
         Optional<RepairClass> repair =
             object.required("class", value -> value.enumOf(RepairClass.class));
         Optional<BigDecimal> amount = amount(object);
-        yield object.make(
-            () -> new ListsJson.CostEntry.Repair(repair.orElseThrow(), amount.orElseThrow()));
+        yield object.make(() -> new CostEntry.Repair(repair.orElseThrow(), amount.orElseThrow()));
       }
       case WORTH -> {
         Optional<CostPolicy.Against> against =
             object.required("against", value -> value.enumOf(CostPolicy.Against.class));
         Optional<BigDecimal> most = object.required("mostPercent", JsonCursor::decimalOrText);
         yield object.make(
-            () ->
-                new ListsJson.CostEntry.Worth(
-                    new CostPolicy(against.orElseThrow(), most.orElseThrow())));
+            () -> new CostEntry.Worth(new CostPolicy(against.orElseThrow(), most.orElseThrow())));
       }
     };
   }
@@ -442,8 +437,8 @@ public final class ListsTree {
   }
 
   /** Writes an entry of what things cost. */
-  public static JsonNode write(ListsJson.CostEntry entry) {
-    if (entry instanceof ListsJson.CostEntry.NewGear gear) {
+  public static JsonNode write(CostEntry entry) {
+    if (entry instanceof CostEntry.NewGear gear) {
       return new Fields()
           .put("of", Of.NEW_GEAR)
           .put("kind", gear.cost().kind())
@@ -451,20 +446,20 @@ public final class ListsTree {
           .known("layer", gear.cost().layer())
           .put("amount", amount(gear.cost().amount()))
           .node();
-    } else if (entry instanceof ListsJson.CostEntry.Cleaning cleaning) {
+    } else if (entry instanceof CostEntry.Cleaning cleaning) {
       return new Fields()
           .put("of", Of.CLEANING)
           .put("cleaning", cleaning.cleaning())
           .put("amount", amount(cleaning.amount()))
           .node();
-    } else if (entry instanceof ListsJson.CostEntry.Repair repair) {
+    } else if (entry instanceof CostEntry.Repair repair) {
       return new Fields()
           .put("of", Of.REPAIR)
           .put("class", repair.repair())
           .put("amount", amount(repair.amount()))
           .node();
     }
-    CostPolicy policy = ((ListsJson.CostEntry.Worth) entry).policy();
+    CostPolicy policy = ((CostEntry.Worth) entry).policy();
     return new Fields()
         .put("of", Of.WORTH)
         .put("against", policy.against())

@@ -11,7 +11,9 @@ import org.ensemblerules.fleet.Clearing;
 import org.ensemblerules.fleet.Levelled;
 import org.ensemblerules.fleet.TodayEntry;
 import org.ensemblerules.fleet.Work;
-import org.ensemblerules.tables.FleetJson;
+import org.ensemblerules.tables.message.ClearedElement;
+import org.ensemblerules.tables.message.ClearingList;
+import org.ensemblerules.tables.message.Morning;
 import org.ensemblerules.verdict.Step;
 import org.ensemblerules.words.Sentences;
 import org.ensemblerules.words.Words;
@@ -21,7 +23,7 @@ public final class MorningTree {
   private MorningTree() {}
 
   /** Writes what is to be done. */
-  public static JsonNode write(FleetJson.Morning morning, Words words) {
+  public static JsonNode write(Morning morning, Words words) {
     Sentences sentences = new Sentences(words);
     return new Fields()
         .put("asOf", morning.asOf())
@@ -102,7 +104,7 @@ public final class MorningTree {
   }
 
   /** Writes what a person may do. */
-  public static JsonNode write(FleetJson.ClearingList list, Words words) {
+  public static JsonNode write(ClearingList list, Words words) {
     Sentences sentences = new Sentences(words);
     return new Fields()
         .put("doer", list.doer().name())
@@ -111,7 +113,7 @@ public final class MorningTree {
         .node();
   }
 
-  private static JsonNode write(FleetJson.Cleared cleared, Words words, Sentences sentences) {
+  private static JsonNode write(ClearedElement cleared, Words words, Sentences sentences) {
     Fields fields = new Fields().put("element", ElementJson.named(cleared.element()).node());
     ListsTree.where(fields, cleared.whereabouts());
     Clearing clearing = cleared.clearing();

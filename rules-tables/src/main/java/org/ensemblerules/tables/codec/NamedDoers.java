@@ -6,7 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.Objects;
 import org.ensemblerules.effect.DoerRegister;
-import org.ensemblerules.tables.UnknownDoer;
+import org.ensemblerules.tables.message.UnknownDoer;
 
 /**
  * The register whose names a text may use in place of doers in full.

@@ -10,14 +10,14 @@ import org.ensemblerules.fleet.LeavingGroup;
 import org.ensemblerules.fleet.Need;
 import org.ensemblerules.fleet.PlanYear;
 import org.ensemblerules.fleet.ReplacementPlan;
-import org.ensemblerules.tables.FleetJson;
+import org.ensemblerules.tables.message.PlannedYears;
 
 /** The JSON form of what leaves service, and of what replacing it costs. */
 public final class PlanTree {
   private PlanTree() {}
 
   /** Writes both. */
-  public static JsonNode write(FleetJson.Years years) {
+  public static JsonNode write(PlannedYears years) {
     return new Fields()
         .put("forecast", write(years.forecast()))
         .put("budget", write(years.budget()))

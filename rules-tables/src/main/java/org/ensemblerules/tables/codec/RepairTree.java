@@ -14,20 +14,23 @@ import org.ensemblerules.repair.MayDo;
 import org.ensemblerules.repair.RepairCost;
 import org.ensemblerules.repair.RepairOrder;
 import org.ensemblerules.repair.RepairPlan;
-import org.ensemblerules.tables.RepairJson;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
 import org.ensemblerules.tables.json.ValueReaders;
+import org.ensemblerules.tables.message.RepairPrice;
+import org.ensemblerules.tables.message.RepairRequest;
+import org.ensemblerules.tables.message.RepairSubject;
+import org.ensemblerules.tables.message.RepairWork;
 
 /** The JSON form of a question about repair, and of its answer. */
 public final class RepairTree {
   private RepairTree() {}
 
   /** Reads what is asked. */
-  public static Optional<RepairJson.Request> read(JsonCursor at) {
+  public static Optional<RepairRequest> read(JsonCursor at) {
     ObjectCursor object = at.object();
     Optional<Element> element = object.required("element", ElementJson::read);
-    Optional<RepairJson.Subject> subject = subject(object);
+    Optional<RepairSubject> subject = subject(object);
     Optional<Doer> doer = object.optional("doer", DoerJson::read);
     Optional<LocalDate> on = object.optional("on", ValueReaders::day);
     if (object.has("doer") != object.has("on")) {
@@ -36,21 +39,21 @@ public final class RepairTree {
           object.has("doer") ? "a doer without a day" : "a day without a doer",
           "doer and on together, or neither");
     }
-    Optional<RepairJson.Cost> cost = object.optional("cost", RepairTree::cost);
+    Optional<RepairPrice> cost = object.optional("cost", RepairTree::cost);
     return object.make(
         () ->
-            new RepairJson.Request(
+            new RepairRequest(
                 element.orElseThrow(),
                 subject.orElseThrow(),
-                doer.map(who -> new RepairJson.Work(who, on.orElseThrow())),
+                doer.map(who -> new RepairWork(who, on.orElseThrow())),
                 cost));
   }
 
-  private static Optional<RepairJson.Subject> subject(ObjectCursor object) {
-    Optional<RepairJson.Subject> damage =
+  private static Optional<RepairSubject> subject(ObjectCursor object) {
+    Optional<RepairSubject> damage =
         object
             .optional("findings", value -> value.distinct(FindingJson::read))
-            .map(RepairJson.Subject.Damage::new);
+            .map(RepairSubject.Damage::new);
     Optional<Boolean> linerOpened = object.optional("linerOpened", JsonCursor::bool);
     if (object.has("findings") == object.has("linerOpened")) {
       object.fault(
@@ -62,10 +65,10 @@ public final class RepairTree {
     if (linerOpened.equals(Optional.of(false))) {
       object.fault("linerOpened", "false", "true, or no such field");
     }
-    return damage.or(() -> linerOpened.map(opened -> new RepairJson.Subject.LinerOpened()));
+    return damage.or(() -> linerOpened.map(opened -> new RepairSubject.LinerOpened()));
   }
 
-  private static Optional<RepairJson.Cost> cost(JsonCursor at) {
+  private static Optional<RepairPrice> cost(JsonCursor at) {
     ObjectCursor object = at.object();
     Optional<BigDecimal> repair = object.required("repair", JsonCursor::decimalOrText);
     Optional<BigDecimal> replacement = object.optional("replacement", JsonCursor::decimalOrText);
@@ -75,13 +78,13 @@ public final class RepairTree {
     Optional<BigDecimal> mostPercent = object.required("mostPercent", JsonCursor::decimalOrText);
     return object.make(
         () ->
-            new RepairJson.Cost(
+            new RepairPrice(
                 new CostPolicy(against.orElseThrow(), mostPercent.orElseThrow()),
                 new RepairCost(repair.orElseThrow(), replacement, depreciated)));
   }
 
   /** Writes the answer. */
-  public static JsonNode write(RepairJson.Request request, RepairPlan plan) {
+  public static JsonNode write(RepairRequest request, RepairPlan plan) {
     return new Fields()
         .put("element", ElementJson.named(plan.element()).node())
         .put("level", plan.level())

@@ -3,7 +3,7 @@ package org.ensemblerules.tables.json;
 import java.util.ArrayList;
 import java.util.List;
 import org.ensemblerules.source.Checked;
-import org.ensemblerules.tables.JsonFault;
+import org.ensemblerules.tables.message.JsonFault;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -17,7 +17,7 @@ import java.util.stream.Stream;
 import org.ensemblerules.measure.NumberSize;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.InvalidValueException;
-import org.ensemblerules.tables.JsonFault;
+import org.ensemblerules.tables.message.JsonFault;
 import org.jspecify.annotations.Nullable;
 
 /**

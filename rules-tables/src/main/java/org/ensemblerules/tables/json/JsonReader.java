@@ -16,7 +16,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.FaultCode;
-import org.ensemblerules.tables.JsonFault;
+import org.ensemblerules.tables.message.JsonFault;
 
 /**
  * Reads JSON texts strictly: one value, nothing after it, each field once, exact decimals, within

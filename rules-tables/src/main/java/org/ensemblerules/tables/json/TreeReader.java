@@ -12,7 +12,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.io.IOException;
 import org.ensemblerules.source.FaultCode;
-import org.ensemblerules.tables.JsonFault;
+import org.ensemblerules.tables.message.JsonFault;
 import org.jspecify.annotations.Nullable;
 
 /**

@@ -15,9 +15,9 @@ import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.TableFault;
-import org.ensemblerules.tables.JsonFault;
 import org.ensemblerules.tables.json.Faults;
 import org.ensemblerules.tables.json.JsonCursor;
+import org.ensemblerules.tables.message.JsonFault;
 
 /** Compiles completed tables and leads the faults in their rows' meaning back to the files. */
 final class Compilation {

@@ -12,7 +12,7 @@ import java.util.function.Predicate;
 import org.ensemblerules.ruleset.TableKind;
 import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.OriginId;
-import org.ensemblerules.tables.TableRevision;
+import org.ensemblerules.tables.set.TableRevision;
 
 /** The table files of all editions, by table and edition. */
 final class EditionFiles {

@@ -8,10 +8,10 @@ import java.util.Set;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.OriginId;
-import org.ensemblerules.tables.TableRevision;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
 import org.ensemblerules.tables.json.ValueReaders;
+import org.ensemblerules.tables.set.TableRevision;
 
 /**
  * The folder of an edition: which files it has for which subject.

@@ -13,11 +13,11 @@ import java.util.stream.Collectors;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.OriginId;
-import org.ensemblerules.tables.TableRevision;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.NearestName;
 import org.ensemblerules.tables.json.ObjectCursor;
 import org.ensemblerules.tables.json.ValueReaders;
+import org.ensemblerules.tables.set.TableRevision;
 
 /** Reads the table of editions. */
 final class EditionsReader {

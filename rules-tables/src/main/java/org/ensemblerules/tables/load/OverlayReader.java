@@ -31,10 +31,10 @@ import org.ensemblerules.source.Row;
 import org.ensemblerules.source.Source;
 import org.ensemblerules.source.SourceId;
 import org.ensemblerules.strength.UsedGearRow;
-import org.ensemblerules.tables.OverlayFile;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
 import org.ensemblerules.tables.json.ValueReaders;
+import org.ensemblerules.tables.set.OverlayFile;
 
 /** Reads an overlay: its head, its own sources, and its rows table by table. */
 public final class OverlayReader {

@@ -6,13 +6,13 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.InvalidValueException;
-import org.ensemblerules.tables.JsonFault;
-import org.ensemblerules.tables.TableFiles;
 import org.ensemblerules.tables.json.Faults;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.JsonLimits;
 import org.ensemblerules.tables.json.JsonReader;
 import org.ensemblerules.tables.json.UnknownFields;
+import org.ensemblerules.tables.message.JsonFault;
+import org.ensemblerules.tables.set.TableFiles;
 
 /** Opens the files of a set. */
 final class SetFiles {

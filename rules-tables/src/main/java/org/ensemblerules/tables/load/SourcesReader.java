@@ -10,10 +10,10 @@ import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.Source;
 import org.ensemblerules.source.SourceId;
 import org.ensemblerules.source.SourceKind;
-import org.ensemblerules.tables.TableRevision;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
 import org.ensemblerules.tables.json.ValueReaders;
+import org.ensemblerules.tables.set.TableRevision;
 
 /** Reads the table of the sources that rows cite. */
 final class SourcesReader {

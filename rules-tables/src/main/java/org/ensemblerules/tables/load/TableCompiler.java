@@ -14,10 +14,10 @@ import org.ensemblerules.ruleset.TableMap;
 import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.OriginId;
-import org.ensemblerules.tables.EditionTables;
-import org.ensemblerules.tables.JsonFault;
-import org.ensemblerules.tables.LoadedTables;
 import org.ensemblerules.tables.json.Faults;
+import org.ensemblerules.tables.message.JsonFault;
+import org.ensemblerules.tables.set.EditionTables;
+import org.ensemblerules.tables.set.LoadedTables;
 
 /**
  * Reads, completes and compiles the tables of all editions, each table after the one that it is

@@ -18,15 +18,15 @@ import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Source;
 import org.ensemblerules.source.SourceId;
-import org.ensemblerules.tables.EditionTables;
-import org.ensemblerules.tables.JsonFault;
-import org.ensemblerules.tables.LoadedTables;
-import org.ensemblerules.tables.TableFiles;
-import org.ensemblerules.tables.TableRevision;
 import org.ensemblerules.tables.json.Faults;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.NearestName;
 import org.ensemblerules.tables.json.ObjectCursor;
+import org.ensemblerules.tables.message.JsonFault;
+import org.ensemblerules.tables.set.EditionTables;
+import org.ensemblerules.tables.set.LoadedTables;
+import org.ensemblerules.tables.set.TableFiles;
+import org.ensemblerules.tables.set.TableRevision;
 
 /**
  * Reads a set of table files: the index, the sources, the editions, then every edition's tables.

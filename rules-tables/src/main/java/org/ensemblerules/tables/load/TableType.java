@@ -6,7 +6,7 @@ import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.ruleset.TableKind;
 import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.OriginId;
-import org.ensemblerules.tables.LoadedTables;
+import org.ensemblerules.tables.set.LoadedTables;
 
 /**
  * A table that files have, and how its rows are read.

@@ -16,7 +16,7 @@ import org.ensemblerules.measure.Unit;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.SourceId;
-import org.ensemblerules.tables.JsonFault;
+import org.ensemblerules.tables.message.JsonFault;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;

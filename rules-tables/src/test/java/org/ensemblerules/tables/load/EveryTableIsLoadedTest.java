@@ -14,8 +14,8 @@ import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
-import org.ensemblerules.tables.LoadedTables;
 import org.ensemblerules.tables.ShippedRules;
+import org.ensemblerules.tables.set.LoadedTables;
 import org.ensemblerules.testkit.ShippedLoad;
 import org.junit.jupiter.api.Test;
 

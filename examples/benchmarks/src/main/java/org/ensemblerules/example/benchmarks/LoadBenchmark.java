@@ -3,10 +3,10 @@ package org.ensemblerules.example.benchmarks;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
 import org.ensemblerules.source.Checked;
-import org.ensemblerules.tables.JsonFault;
-import org.ensemblerules.tables.LoadedTables;
 import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.tables.ShippedTables;
+import org.ensemblerules.tables.message.JsonFault;
+import org.ensemblerules.tables.set.LoadedTables;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
 

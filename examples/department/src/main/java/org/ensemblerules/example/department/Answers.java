@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.ensemblerules.tables.JsonLines;
 import org.ensemblerules.tables.LineJson;
+import org.ensemblerules.tables.message.AnsweredLine;
 import picocli.CommandLine.Model.CommandSpec;
 
 /**
@@ -93,7 +94,7 @@ final class Answers {
       } else if (outcome instanceof JsonLines.BadLine<Answer> refused) {
         bad++;
         if (json) {
-          writing.write(LineJson.write(LineJson.Refused.of(name, refused)));
+          writing.write(LineJson.write(LineJson.refused(name, refused)));
         } else {
           refused.faults().forEach(err::println);
         }
@@ -106,7 +107,7 @@ final class Answers {
   String written(String name, long line, Answer answer) {
     return json
         ? LineJson.write(
-            new LineJson.Answered(
+            new AnsweredLine(
                 name,
                 line,
                 Optional.of(answer.about()).filter(id -> !id.isEmpty()),

@@ -7,6 +7,7 @@ import org.ensemblerules.care.CareRoute;
 import org.ensemblerules.example.department.report.CareText;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.CareJson;
+import org.ensemblerules.tables.message.CareRequest;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -40,7 +41,7 @@ final class CareCommand implements Callable<Integer> {
         new RequestFile.Question<>(
             SAMPLE,
             CareJson::read,
-            CareJson.Request::element,
+            CareRequest::element,
             false,
             request -> text.of(request, route(rules, request)),
             request -> CareJson.write(request, route(rules, request)),
@@ -50,7 +51,7 @@ final class CareCommand implements Callable<Integer> {
         rules);
   }
 
-  private static CareRoute route(RuleSet rules, CareJson.Request request) {
+  private static CareRoute route(RuleSet rules, CareRequest request) {
     return rules.careRoutes().route(request.element(), request.exposures());
   }
 }

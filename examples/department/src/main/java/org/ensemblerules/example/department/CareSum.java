@@ -8,7 +8,7 @@ import org.ensemblerules.fleet.CareSoFar;
 import org.ensemblerules.issue.JudgedElement;
 import org.ensemblerules.repair.CostPolicy;
 import org.ensemblerules.repair.CostView;
-import org.ensemblerules.tables.FleetJson;
+import org.ensemblerules.tables.message.CareSpent;
 
 /** What washes and repairs cost so far, added up element by element. */
 final class CareSum {
@@ -41,7 +41,7 @@ final class CareSum {
     }
   }
 
-  FleetJson.CareSpent sum() {
-    return new FleetJson.CareSpent(cleanings, repairs, withoutPrice, spent, above);
+  CareSpent sum() {
+    return new CareSpent(cleanings, repairs, withoutPrice, spent, above);
   }
 }

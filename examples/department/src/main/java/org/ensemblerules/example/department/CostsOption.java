@@ -16,7 +16,7 @@ import org.ensemblerules.fleet.UnitCost;
 import org.ensemblerules.repair.CostPolicy;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.ListsJson;
-import org.ensemblerules.tables.ListsJson.CostEntry;
+import org.ensemblerules.tables.message.CostEntry;
 import picocli.CommandLine.Option;
 
 /** What gear and its care cost. */

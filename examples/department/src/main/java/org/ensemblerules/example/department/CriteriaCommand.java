@@ -9,6 +9,7 @@ import org.ensemblerules.gear.Use;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.CriteriaJson;
+import org.ensemblerules.tables.message.CriteriaAnswer;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -60,7 +61,7 @@ final class CriteriaCommand implements Callable<Integer> {
         .getOut()
         .print(
             json.isAsked()
-                ? CriteriaJson.write(CriteriaJson.Answer.of(rules, inspection, kind, use)) + "\n"
+                ? CriteriaJson.write(CriteriaAnswer.of(rules, inspection, kind, use)) + "\n"
                 : text);
     return ExitCodes.ALL_READ;
   }

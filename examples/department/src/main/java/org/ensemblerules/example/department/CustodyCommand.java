@@ -10,6 +10,7 @@ import org.ensemblerules.example.department.report.CustodyText;
 import org.ensemblerules.retirement.CustodyTable;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.CustodyJson;
+import org.ensemblerules.tables.message.CustodyRequest;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -54,7 +55,7 @@ final class CustodyCommand implements Callable<Integer> {
         new RequestFile.Question<>(
             SAMPLE,
             CustodyJson::read,
-            CustodyJson.Request::element,
+            CustodyRequest::element,
             false,
             request -> text.of(request.element(), steps.check(request.custody(), day)),
             request -> CustodyJson.write(request, steps.check(request.custody(), day), day),

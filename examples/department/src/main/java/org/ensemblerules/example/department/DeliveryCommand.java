@@ -21,6 +21,7 @@ import org.ensemblerules.issue.SafetyNotice;
 import org.ensemblerules.tables.FleetJson;
 import org.ensemblerules.tables.ListsJson;
 import org.ensemblerules.tables.ShippedWords;
+import org.ensemblerules.tables.message.DeliveredOrder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -65,7 +66,7 @@ final class DeliveryCommand implements Callable<Integer> {
     int code =
         gear.each(in, spec, lists, day, List.of(), judged -> known.add(judged.element().id()));
     DepartmentRules department = gear.department(spec, notices, day);
-    Function<ListsJson.Delivered, Answers.Answer> answer =
+    Function<DeliveredOrder, Answers.Answer> answer =
         given -> {
           Delivery delivery = department.delivery(given.order(), given.delivered(), known);
           // What came for one order cannot come for another.

@@ -7,6 +7,7 @@ import org.ensemblerules.example.department.report.DisposalText;
 import org.ensemblerules.retirement.DisposalTable;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.DisposalJson;
+import org.ensemblerules.tables.message.DisposalRequest;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -41,7 +42,7 @@ final class DisposalCommand implements Callable<Integer> {
         new RequestFile.Question<>(
             SAMPLE,
             DisposalJson::read,
-            DisposalJson.Request::element,
+            DisposalRequest::element,
             false,
             request -> text.of(request, routes.routes(request.gear())),
             request -> DisposalJson.write(request, routes.routes(request.gear())),

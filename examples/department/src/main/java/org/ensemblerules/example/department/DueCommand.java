@@ -20,6 +20,7 @@ import org.ensemblerules.schedule.ServiceRecord;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.DueJson;
 import org.ensemblerules.tables.JsonLines;
+import org.ensemblerules.tables.message.DueAnswer;
 import org.ensemblerules.verdict.Assessment;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -138,7 +139,7 @@ final class DueCommand implements Callable<Integer> {
           return Answer.of(
               id,
               DueJson.write(
-                  DueJson.Answer.of(rules.schedule(), given.serviceRecord(), day, first, last)));
+                  DueAnswer.of(rules.schedule(), given.serviceRecord(), day, first, last)));
         };
     PrintWriter out = spec.commandLine().getOut();
     Answers answers = new Answers(json, spec);

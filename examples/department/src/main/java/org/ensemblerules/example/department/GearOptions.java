@@ -24,6 +24,7 @@ import org.ensemblerules.record.Holders;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.JsonLines;
 import org.ensemblerules.tables.ListsJson;
+import org.ensemblerules.tables.message.KeptGear;
 import org.ensemblerules.verdict.Assessment;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -145,7 +146,7 @@ final class GearOptions {
   private Map<ElementId, Whereabouts> kept(KeptLists lists) throws IOException {
     Map<ElementId, Whereabouts> kept = new HashMap<>();
     if (where.isPresent()) {
-      for (ListsJson.Kept entry : lists.good(where.get(), ListsJson::readWhereabouts)) {
+      for (KeptGear entry : lists.good(where.get(), ListsJson::readWhereabouts)) {
         kept.merge(
             entry.element(),
             entry.where(),

@@ -70,7 +70,7 @@ final class GoodLines<T> implements Iterator<T> {
       } else if (outcome instanceof JsonLines.BadLine<T> refused) {
         bad++;
         if (json) {
-          out.println(LineJson.write(LineJson.Refused.of(name, refused)));
+          out.println(LineJson.write(LineJson.refused(name, refused)));
         } else {
           refused.faults().forEach(err::println);
         }

@@ -18,7 +18,7 @@ import org.ensemblerules.issue.SetTable;
 import org.ensemblerules.issue.SizeFit;
 import org.ensemblerules.issue.SizeTable;
 import org.ensemblerules.tables.ListsJson;
-import org.ensemblerules.tables.ListsJson.SetEntry;
+import org.ensemblerules.tables.message.SetEntry;
 import picocli.CommandLine.Option;
 
 /**

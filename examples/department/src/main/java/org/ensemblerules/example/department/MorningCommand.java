@@ -28,6 +28,9 @@ import org.ensemblerules.fleet.Work;
 import org.ensemblerules.issue.SafetyNotice;
 import org.ensemblerules.tables.FleetJson;
 import org.ensemblerules.tables.ShippedWords;
+import org.ensemblerules.tables.message.ClearedElement;
+import org.ensemblerules.tables.message.ClearingList;
+import org.ensemblerules.tables.message.Morning;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -140,7 +143,7 @@ final class MorningCommand implements Callable<Integer> {
                 ? clearing(department, day, doers, out)
                 : told(
                     figures.get(),
-                    new FleetJson.Morning(
+                    new Morning(
                         day,
                         listed(today.get()),
                         away.stream().sorted().toList(),
@@ -159,7 +162,7 @@ final class MorningCommand implements Callable<Integer> {
         .orElse(today);
   }
 
-  private String told(Figures figures, FleetJson.Morning morning) {
+  private String told(Figures figures, Morning morning) {
     if (gear.isJson()) {
       return FleetJson.write(morning, ShippedWords.english()) + "\n";
     }
@@ -180,14 +183,14 @@ final class MorningCommand implements Callable<Integer> {
                             + by.get()
                             + ", allowed: whom a record names, as "
                             + String.join("; ", doers.keySet().stream().limit(5).toList())));
-    FleetJson.ClearingList answer =
-        new FleetJson.ClearingList(
+    ClearingList answer =
+        new ClearingList(
             doer,
             day,
             out.stream()
                 .map(
                     each ->
-                        new FleetJson.Cleared(
+                        new ClearedElement(
                             each.element().named(),
                             each.whereabouts(),
                             department.clearing(doer, each)))

@@ -15,6 +15,7 @@ import org.ensemblerules.issue.NoticedElement;
 import org.ensemblerules.issue.SafetyNotice;
 import org.ensemblerules.tables.FleetJson;
 import org.ensemblerules.tables.ShippedWords;
+import org.ensemblerules.tables.message.NoticeEffect;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -62,8 +63,7 @@ final class NoticeCommand implements Callable<Integer> {
               before.accept(new JudgedElement(judged.kept(), judged.verdict(), List.of()));
               department.touched(judged).ifPresent(touched::add);
             });
-    FleetJson.NoticeEffect effect =
-        new FleetJson.NoticeEffect(notices, touched, before.get(), after.get());
+    NoticeEffect effect = new NoticeEffect(notices, touched, before.get(), after.get());
     spec.commandLine()
         .getOut()
         .print(

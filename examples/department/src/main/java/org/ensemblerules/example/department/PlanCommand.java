@@ -15,6 +15,7 @@ import org.ensemblerules.fleet.Need;
 import org.ensemblerules.fleet.Prices;
 import org.ensemblerules.fleet.ReplacementPlan;
 import org.ensemblerules.tables.FleetJson;
+import org.ensemblerules.tables.message.PlannedYears;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -83,7 +84,7 @@ final class PlanCommand implements Callable<Integer> {
             prices,
             budget,
             smooth ? ReplacementPlan.Pace.SMOOTHED : ReplacementPlan.Pace.WHEN_NEEDED);
-    FleetJson.Years answer = new FleetJson.Years(forecast.get(), budget, plan);
+    PlannedYears answer = new PlannedYears(forecast.get(), budget, plan);
     spec.commandLine()
         .getOut()
         .print(

@@ -13,6 +13,7 @@ import org.ensemblerules.record.RetentionStart;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.FileAnswerJson;
+import org.ensemblerules.tables.message.RecordFileAnswer;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -72,7 +73,7 @@ final class RecordCommand implements Callable<Integer> {
                 one ->
                     text.of(
                         one, rules.check(one, day), rules.tables().records().pfasLaws(), policy),
-                one -> FileAnswerJson.write(FileAnswerJson.Answer.of(rules, one, day, policy)),
+                one -> FileAnswerJson.write(RecordFileAnswer.of(rules, one, day, policy)),
                 text::notes),
             in,
             spec,

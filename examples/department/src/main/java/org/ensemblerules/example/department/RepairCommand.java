@@ -6,6 +6,7 @@ import java.util.concurrent.Callable;
 import org.ensemblerules.example.department.report.RepairText;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.RepairJson;
+import org.ensemblerules.tables.message.RepairRequest;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -39,7 +40,7 @@ final class RepairCommand implements Callable<Integer> {
         new RequestFile.Question<>(
             SAMPLE,
             RepairJson::read,
-            RepairJson.Request::element,
+            RepairRequest::element,
             false,
             request -> text.of(request, request.plan(rules.repairOrders())),
             request -> RepairJson.write(request, request.plan(rules.repairOrders())),

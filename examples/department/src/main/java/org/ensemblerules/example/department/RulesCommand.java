@@ -9,8 +9,9 @@ import org.ensemblerules.record.PlaceCode;
 import org.ensemblerules.ruleset.AdoptionTable;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.AdoptionJson;
-import org.ensemblerules.tables.LoadedTables;
 import org.ensemblerules.tables.ShippedTables;
+import org.ensemblerules.tables.message.PlaceRules;
+import org.ensemblerules.tables.set.LoadedTables;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -60,7 +61,8 @@ final class RulesCommand implements Callable<Integer> {
         .getOut()
         .print(
             json.isAsked()
-                ? AdoptionJson.write(AdoptionJson.Answer.of(tables, adoptions, code(), day, bought))
+                ? AdoptionJson.write(
+                        PlaceRules.of(tables::editions, adoptions, code(), day, bought))
                     + "\n"
                 : AdoptionText.of(tables, adoptions, code(), day, bought));
     return ExitCodes.ALL_READ;

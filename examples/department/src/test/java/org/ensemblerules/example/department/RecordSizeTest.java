@@ -10,7 +10,7 @@ import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.ShippedRules;
-import org.ensemblerules.tables.UnknownDoer;
+import org.ensemblerules.tables.message.UnknownDoer;
 import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.StillMatters;

@@ -6,10 +6,10 @@ import java.util.Optional;
 import org.ensemblerules.audit.soundness.AuditReport;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.OriginId;
-import org.ensemblerules.tables.JsonFault;
 import org.ensemblerules.tables.codec.VerdictReader;
 import org.ensemblerules.tables.json.JsonLine;
 import org.ensemblerules.tables.json.JsonReader;
+import org.ensemblerules.tables.message.JsonFault;
 
 /**
  * Writes and reads whether rules are sound, in the form of {@code audit-answer.schema.json} among

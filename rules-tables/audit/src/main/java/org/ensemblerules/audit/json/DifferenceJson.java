@@ -2,10 +2,10 @@ package org.ensemblerules.audit.json;
 
 import java.util.Objects;
 import org.ensemblerules.source.Checked;
-import org.ensemblerules.tables.JsonFault;
 import org.ensemblerules.tables.codec.VerdictReader;
 import org.ensemblerules.tables.json.JsonLine;
 import org.ensemblerules.tables.json.JsonReader;
+import org.ensemblerules.tables.message.JsonFault;
 
 /**
  * Writes and reads what differs between two sets of rules, one line for each thing that does, in

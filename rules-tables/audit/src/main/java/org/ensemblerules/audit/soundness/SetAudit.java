@@ -16,14 +16,14 @@ import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.SourceId;
-import org.ensemblerules.tables.JsonFault;
-import org.ensemblerules.tables.LoadedTables;
-import org.ensemblerules.tables.OverlayFile;
 import org.ensemblerules.tables.OverlayJson;
 import org.ensemblerules.tables.RuleSets;
 import org.ensemblerules.tables.ShippedRules;
-import org.ensemblerules.tables.TableFiles;
 import org.ensemblerules.tables.TableLoader;
+import org.ensemblerules.tables.message.JsonFault;
+import org.ensemblerules.tables.set.LoadedTables;
+import org.ensemblerules.tables.set.OverlayFile;
+import org.ensemblerules.tables.set.TableFiles;
 
 /**
  * Audits a set of table files, whether it can be loaded or not: of a set that is refused, what the

@@ -12,8 +12,8 @@ import org.ensemblerules.audit.soundness.SetAudit;
 import org.ensemblerules.tables.ReadFaults;
 import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.tables.ShippedTables;
-import org.ensemblerules.tables.TableFiles;
 import org.ensemblerules.tables.TableSchemas;
+import org.ensemblerules.tables.set.TableFiles;
 import org.junit.jupiter.api.Test;
 
 /**

@@ -12,7 +12,7 @@ import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.tables.FixtureSets;
 import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.tables.ShippedTables;
-import org.ensemblerules.tables.TableFiles;
+import org.ensemblerules.tables.set.TableFiles;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

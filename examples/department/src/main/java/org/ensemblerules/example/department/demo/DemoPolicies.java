@@ -34,9 +34,9 @@ import org.ensemblerules.measure.Unit;
 import org.ensemblerules.repair.CostPolicy;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Confidence;
-import org.ensemblerules.tables.ListsJson;
-import org.ensemblerules.tables.ListsJson.CostEntry;
-import org.ensemblerules.tables.ListsJson.SetEntry;
+import org.ensemblerules.tables.message.CostEntry;
+import org.ensemblerules.tables.message.DeliveredOrder;
+import org.ensemblerules.tables.message.SetEntry;
 
 /** What the invented department decided for itself, and what came in its mail. */
 public final class DemoPolicies {
@@ -195,8 +195,8 @@ public final class DemoPolicies {
    *
    * @return both; never null
    */
-  public static ListsJson.Delivered delivery() {
-    return new ListsJson.Delivered(order(), delivered());
+  public static DeliveredOrder delivery() {
+    return new DeliveredOrder(order(), delivered());
   }
 
   private static Order order() {

@@ -20,7 +20,7 @@ import org.ensemblerules.issue.Join;
 import org.ensemblerules.issue.Whereabouts;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
-import org.ensemblerules.tables.ListsJson;
+import org.ensemblerules.tables.message.KeptGear;
 
 /** The lists that the invented department keeps beside the records of its gear. */
 public final class DemoRoster {
@@ -70,10 +70,10 @@ public final class DemoRoster {
    *
    * @return the entries of a list; never null
    */
-  public static List<ListsJson.Kept> whereabouts() {
+  public static List<KeptGear> whereabouts() {
     return BY_TAG.values().stream()
         .map(member -> new ElementId(member.tag(ElementKind.COAT.name())))
-        .map(id -> new ListsJson.Kept(id, of(id)))
+        .map(id -> new KeptGear(id, of(id)))
         .toList();
   }
 

@@ -9,7 +9,7 @@ import org.ensemblerules.ruleset.AdoptionRow;
 import org.ensemblerules.ruleset.AdoptionTable;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.Edition;
-import org.ensemblerules.tables.LoadedTables;
+import org.ensemblerules.tables.set.LoadedTables;
 
 /** What the law of a place asks to go by, for people. */
 public final class AdoptionText {

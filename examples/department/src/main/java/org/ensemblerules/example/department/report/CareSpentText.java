@@ -1,6 +1,6 @@
 package org.ensemblerules.example.department.report;
 
-import org.ensemblerules.tables.FleetJson;
+import org.ensemblerules.tables.message.CareSpent;
 
 /** What washes and repairs cost so far. */
 final class CareSpentText {
@@ -8,7 +8,7 @@ final class CareSpentText {
 
   private CareSpentText() {}
 
-  static void write(TextPage page, FleetJson.CareSpent care) {
+  static void write(TextPage page, CareSpent care) {
     page.line("WASHES AND REPAIRS SO FAR (advice only; it retires nothing)");
     page.line(
         "  "

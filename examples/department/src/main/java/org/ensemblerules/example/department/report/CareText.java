@@ -2,7 +2,7 @@ package org.ensemblerules.example.department.report;
 
 import org.ensemblerules.care.CareRoute;
 import org.ensemblerules.care.CareStep;
-import org.ensemblerules.tables.CareJson;
+import org.ensemblerules.tables.message.CareRequest;
 
 /**
  * Care routes, for people: the steps in order, who may do them, what is written down. What several
@@ -19,7 +19,7 @@ public final class CareText {
    * @param route the answer; not null
    * @return some lines, each with a line end; never null
    */
-  public String of(CareJson.Request request, CareRoute route) {
+  public String of(CareRequest request, CareRoute route) {
     TextPage page = new TextPage();
     page.wrapped(
         request.element().id() + "  ",

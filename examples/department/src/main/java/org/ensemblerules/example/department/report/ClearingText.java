@@ -2,7 +2,8 @@ package org.ensemblerules.example.department.report;
 
 import java.util.List;
 import org.ensemblerules.fleet.Clearing;
-import org.ensemblerules.tables.FleetJson;
+import org.ensemblerules.tables.message.ClearedElement;
+import org.ensemblerules.tables.message.ClearingList;
 
 /** What one person may clear today. */
 public final class ClearingText {
@@ -14,11 +15,11 @@ public final class ClearingText {
    * @param list what the person may do; not null
    * @return the text; never null
    */
-  public static String of(FleetJson.ClearingList list) {
+  public static String of(ClearingList list) {
     TextPage page = new TextPage();
     List<Clearing.May> may =
         list.elements().stream()
-            .map(FleetJson.Cleared::clearing)
+            .map(ClearedElement::clearing)
             .filter(Clearing.May.class::isInstance)
             .map(Clearing.May.class::cast)
             .toList();
@@ -30,7 +31,7 @@ public final class ClearingText {
             + " back into service alone, and may start on "
             + (may.size() - all)
             + " more");
-    for (FleetJson.Cleared each : list.elements()) {
+    for (ClearedElement each : list.elements()) {
       if (each.clearing() instanceof Clearing.May step) {
         page.wrapped(
             "  " + (step.allTheWay() ? "all    " : step.may() + " of " + step.all() + " "),

@@ -3,7 +3,7 @@ package org.ensemblerules.example.department.report;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.ensemblerules.retirement.RouteAnswer;
-import org.ensemblerules.tables.DisposalJson;
+import org.ensemblerules.tables.message.DisposalRequest;
 
 /** What may become of a retired element, for people. */
 public final class DisposalText {
@@ -16,7 +16,7 @@ public final class DisposalText {
    * @param answers the answer for each route; not null
    * @return some lines, each with a line end; never null
    */
-  public String of(DisposalJson.Request request, List<RouteAnswer> answers) {
+  public String of(DisposalRequest request, List<RouteAnswer> answers) {
     TextPage page = new TextPage();
     page.wrapped(
         request.element().id() + "  ",

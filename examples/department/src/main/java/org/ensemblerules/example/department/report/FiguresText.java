@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.ensemblerules.fleet.Figures;
-import org.ensemblerules.tables.FleetJson;
+import org.ensemblerules.tables.message.CareSpent;
 
 /** The numbers of a department, on one screen. */
 public final class FiguresText {
@@ -22,7 +22,7 @@ public final class FiguresText {
    * @param care what washes and repairs cost so far; not null
    * @return the text; never null
    */
-  public static String of(String title, Figures figures, FleetJson.CareSpent care) {
+  public static String of(String title, Figures figures, CareSpent care) {
     TextPage page = new TextPage();
     page.line(title);
     page.blank();

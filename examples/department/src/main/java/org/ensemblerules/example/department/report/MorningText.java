@@ -8,7 +8,7 @@ import org.ensemblerules.fleet.Figures;
 import org.ensemblerules.fleet.Levelled;
 import org.ensemblerules.fleet.Today;
 import org.ensemblerules.fleet.TodayEntry;
-import org.ensemblerules.tables.FleetJson;
+import org.ensemblerules.tables.message.Morning;
 
 /** The morning of a department, on one screen. */
 public final class MorningText {
@@ -23,7 +23,7 @@ public final class MorningText {
    * @param top how many elements of each list to show, 0 or more
    * @return the text; never null
    */
-  public static String of(String title, Figures figures, FleetJson.Morning morning, int top) {
+  public static String of(String title, Figures figures, Morning morning, int top) {
     TextPage page = new TextPage();
     page.line(title);
     page.line(

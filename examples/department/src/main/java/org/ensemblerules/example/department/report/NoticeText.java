@@ -7,7 +7,7 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.issue.NoticedElement;
 import org.ensemblerules.issue.SafetyNotice;
-import org.ensemblerules.tables.FleetJson;
+import org.ensemblerules.tables.message.NoticeEffect;
 import org.ensemblerules.verdict.Service;
 
 /** What a safety notice touches, before and after. */
@@ -22,7 +22,7 @@ public final class NoticeText {
    * @param effect what the notices do; not null
    * @return the text; never null
    */
-  public static String of(FleetJson.NoticeEffect effect) {
+  public static String of(NoticeEffect effect) {
     TextPage page = new TextPage();
     effect.notices().forEach(notice -> head(page, notice));
     if (effect.notices().isEmpty()) {

@@ -9,7 +9,7 @@ import org.ensemblerules.repair.FollowUp;
 import org.ensemblerules.repair.RepairOrder;
 import org.ensemblerules.repair.RepairPlan;
 import org.ensemblerules.source.Row;
-import org.ensemblerules.tables.RepairJson;
+import org.ensemblerules.tables.message.RepairRequest;
 
 /**
  * Repair orders, for people: what becomes of the damage, who may mend it, what is checked. Who may
@@ -27,7 +27,7 @@ public final class RepairText {
    * @param plan the answer; not null
    * @return some lines, each with a line end; never null
    */
-  public String of(RepairJson.Request request, RepairPlan plan) {
+  public String of(RepairRequest request, RepairPlan plan) {
     TextPage page = new TextPage();
     page.wrapped(
         plan.element().id() + "  ",

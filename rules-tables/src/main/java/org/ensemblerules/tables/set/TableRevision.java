@@ -1,4 +1,4 @@
-package org.ensemblerules.tables;
+package org.ensemblerules.tables.set;
 
 import java.util.List;
 import java.util.Objects;

@@ -1,4 +1,4 @@
-package org.ensemblerules.tables;
+package org.ensemblerules.tables.message;
 
 import java.util.Objects;
 import org.ensemblerules.source.Fault;

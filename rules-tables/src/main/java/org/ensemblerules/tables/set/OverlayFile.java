@@ -1,4 +1,4 @@
-package org.ensemblerules.tables;
+package org.ensemblerules.tables.set;
 
 import java.util.List;
 import java.util.Objects;
@@ -73,8 +73,14 @@ public final class OverlayFile {
     return sources;
   }
 
-  /** Returns the place of a field of a family of rows; of the head if no family is named. */
-  String pointer(Optional<String> family, String field) {
+  /**
+   * Returns where a field of a row stands in the file.
+   *
+   * @param family the family of rows that the row is of; empty for the head of the file; not null
+   * @param field the field; not null
+   * @return the pointer to it; never null
+   */
+  public String pointer(Optional<String> family, String field) {
     return pointers.apply(family, field);
   }
 }

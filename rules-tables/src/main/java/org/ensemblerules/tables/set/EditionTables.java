@@ -1,4 +1,4 @@
-package org.ensemblerules.tables;
+package org.ensemblerules.tables.set;
 
 import java.util.Collections;
 import java.util.EnumSet;

@@ -1,4 +1,4 @@
-package org.ensemblerules.tables;
+package org.ensemblerules.tables.set;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -76,8 +76,12 @@ public final class LoadedTables {
     this.strengthRequirements = together(tables);
   }
 
-  /** The tables of all product editions as one, which every set of rules holds. */
-  EditionTables products() {
+  /**
+   * Returns the tables of all product editions as one, which every set of rules holds.
+   *
+   * @return the tables; empty if no product edition has one; never null
+   */
+  public EditionTables products() {
     TableMap all = TableMap.none();
     return EditionTables.of(
         PRODUCTS,

@@ -1,4 +1,4 @@
-package org.ensemblerules.tables;
+package org.ensemblerules.tables.message;
 
 /** What becomes of the name of a doer that the register does not have. */
 public enum UnknownDoer {
