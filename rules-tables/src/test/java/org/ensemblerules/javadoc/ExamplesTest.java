@@ -17,6 +17,7 @@ import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.EntityKind;
+import org.ensemblerules.gates.PackageExamples;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Site;
@@ -55,22 +56,7 @@ class ExamplesTest {
   @ParameterizedTest
   @MethodSource("descriptions")
   void eachPackageShowsWhatIsCompiled(Path description) throws IOException {
-    String text = Files.readString(description);
-    String name = between(text, "\npackage ", ";");
-    String examples = Files.readString(EXAMPLES);
-    assertThat(code(between(text, "<pre>{@code", "}</pre>").replace("\n *", "\n")))
-        .isEqualTo(code(between(examples, "// " + name + " begins", "// " + name + " ends")));
-  }
-
-  private static String between(String text, String begins, String ends) {
-    assertThat(text).contains(begins, ends);
-    int from = text.indexOf(begins) + begins.length();
-    return text.substring(from, text.indexOf(ends, from));
-  }
-
-  /** However it is laid out. */
-  private static String code(String code) {
-    return code.replaceAll("\\s+", "");
+    PackageExamples.isCompiled(description, EXAMPLES);
   }
 
   @Test

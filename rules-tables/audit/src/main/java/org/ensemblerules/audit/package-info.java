@@ -3,7 +3,7 @@
  *
  * <pre>{@code
  * AuditedRules rules = AuditedRules.of(now);
- * AuditReport report = rules.audit(LocalDate.of(2026, 11, 25));
+ * AuditReport report = rules.audit(today);
  * report.faults().forEach(flaw -> System.out.println(flaw.kind() + ": " + flaw.found()));
  * rules.changedRows(then).changes().forEach(change -> System.out.println(change.text()));
  * }</pre>

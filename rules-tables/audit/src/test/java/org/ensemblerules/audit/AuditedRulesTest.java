@@ -2,12 +2,6 @@ package org.ensemblerules.audit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,27 +32,6 @@ class AuditedRulesTest {
   private static final Assessment COAT = FIT.assessment();
   private static final LocalDate DAY = FIT.asOf();
 
-  private static List<String> between(Path file, String begins, String ends) throws IOException {
-    return Files.readAllLines(file).stream()
-        .map(line -> line.replaceFirst("^ \\*", "").strip())
-        .dropWhile(line -> !line.equals(begins))
-        .skip(1)
-        .takeWhile(line -> !line.equals(ends))
-        .toList();
-  }
-
-  private static String printed(RuleSet now, RuleSet then) {
-    PrintStream before = System.out;
-    ByteArrayOutputStream printed = new ByteArrayOutputStream();
-    System.setOut(new PrintStream(printed, true, StandardCharsets.UTF_8));
-    try {
-      Auditing.run(now, then);
-    } finally {
-      System.setOut(before);
-    }
-    return printed.toString(StandardCharsets.UTF_8);
-  }
-
   @Test
   void whetherTheyAreSound() {
     assertThat(DOOR.audit(DAY)).isEqualTo(Audit.of(RULES, DAY));
@@ -84,15 +57,5 @@ class AuditedRulesTest {
     assertThat(fleet).isEqualTo(FleetDifference.between(RULES, OTHERS, List.of(COAT, COAT), later));
     assertThat(each).containsExactly(coat.toString(), coat.toString());
     assertThat(DOOR).hasToString("AuditedRules[" + RULES.identity() + "]");
-  }
-
-  @Test
-  void theLinesThatThePackageShowsAreThoseThatAreCompiled() throws IOException {
-    Path packageInfo = Path.of("src/main/java/org/ensemblerules/audit/package-info.java");
-    Path compiled = Path.of("src/test/java/org/ensemblerules/audit/Auditing.java");
-    assertThat(between(packageInfo, "<pre>{@code", "}</pre>"))
-        .hasSize(4)
-        .isEqualTo(between(compiled, "// The package begins", "// The package ends"));
-    assertThat(printed(RULES, OTHERS)).contains("TIGHTENED intervals: ");
   }
 }
