@@ -45,7 +45,8 @@ final class OutSince {
     Evidence evidence =
         rules.evidence(
             judged.element(), judged.kept().assessment().history(), judged.verdict().asOf());
-    return Stream.<Event>concat(evidence.away().stream(), evidence.outOfService().stream())
+    return Stream.<Event>concat(
+            evidence.whereabouts().away().stream(), evidence.whereabouts().outOfService().stream())
         .flatMap(event -> event.when().date().earliest().stream());
   }
 }

@@ -119,7 +119,8 @@ final class Held {
 
   /** A check whose pass leaves the word to an expert: once it counts, he alone is missing. */
   private Attempt alone(Event event, String what) {
-    boolean counts = evidence.counts(event) && !evidence.failedSince(event.when(), asked.finding());
+    boolean counts =
+        evidence.counts(event) && !evidence.findings().failedSince(event.when(), asked.finding());
     return new Attempt(
         event.when(),
         what,
@@ -174,10 +175,12 @@ final class Held {
                             "no "
                                 + check
                                 + " passed certainly later"
-                                + evidence.howToOrder(
-                                    since(event).orElse(event.when()),
-                                    other -> isPassOf(other, check),
-                                    other -> statement(event, other)))),
+                                + evidence
+                                    .order()
+                                    .howToTell(
+                                        since(event).orElse(event.when()),
+                                        other -> isPassOf(other, check),
+                                        other -> statement(event, other)))),
         seen(event),
         missing);
   }
@@ -213,7 +216,7 @@ final class Held {
                     .map(why -> "does not count: " + why))
         .or(
             () ->
-                evidence.failedSince(event.when(), asked.finding())
+                evidence.findings().failedSince(event.when(), asked.finding())
                     ? Optional.of("a check failed since, or may have")
                     : Optional.empty());
   }
@@ -224,7 +227,7 @@ final class Held {
    */
   private Optional<Moment> since(Event event) {
     return asked.keptAsFound()
-        ? evidence.firstCleanedAfter(event.when())
+        ? evidence.done().firstCleanedAfter(event.when())
         : Optional.of(event.when());
   }
 

@@ -56,6 +56,11 @@ public record Judgment(
     return false;
   }
 
+  /** Whether it goes on with another and counts with that. */
+  boolean goesOn() {
+    return objection(Set.of(Objection.Code.COUNTS_WITH_ANOTHER)).isPresent();
+  }
+
   /**
    * Finds the first objection of some kinds.
    *

@@ -25,7 +25,7 @@ import org.ensemblerules.gear.MarkedDate;
  * before it, by somebody permitted, and followed, certainly later, by the checks that its row asks
  * for. Silence closes nothing, and neither does a look that saw nothing.
  */
-final class OpenFindings {
+public final class OpenFindings {
   private final EvidenceTables tables;
   private final Evidence evidence;
   private final Judging judging;
@@ -44,18 +44,31 @@ final class OpenFindings {
     this.judging = judging;
   }
 
-  List<OpenFinding> ofHistory() {
+  /**
+   * Lists what is still open among the findings of the history, those that its checks and washes
+   * themselves show included.
+   *
+   * @return the open findings in the order of the history, once for each open demand; acceptable
+   *     ones are not open
+   */
+  public List<OpenFinding> ofHistory() {
     ImmutableList.Builder<OpenFinding> open = ImmutableList.builder();
     for (LookEvent.Found found : evidence.history().events(LookEvent.Found.class)) {
       open.addAll(of(found.finding()));
     }
-    for (Finding shown : evidence.shown()) {
+    for (Finding shown : evidence.shown().all()) {
       open.addAll(of(shown));
     }
     return open.build();
   }
 
-  List<OpenFinding> of(Finding finding) {
+  /**
+   * Lists what is still open of one finding.
+   *
+   * @param finding the finding; not null
+   * @return the finding once for each open demand; empty if it is settled or acceptable
+   */
+  public List<OpenFinding> of(Finding finding) {
     return asGraded(asTried(finding));
   }
 
@@ -64,8 +77,15 @@ final class OpenFindings {
     return byFinding.computeIfAbsent(finding, this::lookFor);
   }
 
-  /** What is settled as it was found stays so, whatever was tried later. */
-  Finding asTried(Finding finding) {
+  /**
+   * Returns a finding as it stands by what was tried for it. A place that nobody had tried when it
+   * was found is one that held once the strength check that its row calls for is passed for it, so
+   * that it counts and no failure of it stands; what is settled as it was found stays so.
+   *
+   * @param finding the finding; not null
+   * @return the finding, as seen at that pass with the grade that it shows; else as it was given
+   */
+  public Finding asTried(Finding finding) {
     return StrengthTry.of(finding, tables, evidence)
         .filter(tried -> !asGraded(finding).isEmpty())
         .orElse(finding);
@@ -97,13 +117,21 @@ final class OpenFindings {
     return open.build();
   }
 
-  /** What settled the demands of a finding and was followed by no inspection. */
-  List<String> settledUnseen(Finding given) {
-    Finding finding = asTried(given);
-    return Demand.of(finding, evidence.element(), tables.anatomy(), tables.defects()).stream()
+  /**
+   * Tells what settled a finding, if the element was not inspected since. Whatever settles it, an
+   * inspection that counts follows: one that is certainly later, or of the same day and says that
+   * the work was its occasion, or is the very check that was passed.
+   *
+   * @param finding the finding; not null
+   * @return what was done, when and by whom, in words, once for each demand that it settles and
+   *     that no inspection has followed; never null
+   */
+  public List<String> settledUnseen(Finding finding) {
+    Finding tried = asTried(finding);
+    return Demand.of(tried, evidence.element(), tables.anatomy(), tables.defects()).stream()
         .filter(demand -> demand.effect().keepsOut())
-        .map(demand -> attempts.computeIfAbsent(Asked.of(finding, demand), this::attempts))
-        .flatMap(tried -> tried.settledUnseen(finding.seen()).stream())
+        .map(demand -> attempts.computeIfAbsent(Asked.of(tried, demand), this::attempts))
+        .flatMap(attempts -> attempts.settledUnseen(tried.seen()).stream())
         .distinct()
         .toList();
   }
@@ -115,8 +143,13 @@ final class OpenFindings {
             .toList());
   }
 
-  /** The decisions of inspectors for which what was decided is not done. */
-  List<OpenDecision> decisions() {
+  /**
+   * Lists the decisions of inspectors that still bind: for which what was decided is not done
+   * since, by somebody who may, and named as done for them.
+   *
+   * @return the decisions in the order of the history; never null
+   */
+  public List<OpenDecision> decisions() {
     ImmutableList.Builder<OpenDecision> open = ImmutableList.builder();
     for (DecisionEvent.InspectorDecided decided :
         evidence.history().events(DecisionEvent.InspectorDecided.class)) {
@@ -160,7 +193,16 @@ final class OpenFindings {
         : Optional.of(new OpenDecision(decided, tried.text(since)));
   }
 
-  List<LookEvent.Checked> standingFailures() {
+  /**
+   * Lists the failed checks that nothing has settled since. A check that failed stands until,
+   * certainly later, an expert's evaluation or a check that outranks it is passed for it, or a
+   * repair made for it is followed by a pass of the same check for it: each names the failure
+   * itself, as {@link LookEvent.Checked#failure} has it. A mere repeat settles nothing. Findings
+   * that a failed check names don't tell that it was made for no others.
+   *
+   * @return the failed checks in the order of the history; never null
+   */
+  public List<LookEvent.Checked> standingFailures() {
     return standing.get();
   }
 
@@ -220,7 +262,7 @@ final class OpenFindings {
       boolean stronger =
           later == Check.EXPERT_EVALUATION
               || tables.validity().stronger().outranks(later, failed.check());
-      if (stronger && evidence.followsNamed(later, failure, failed.when(), alone)) {
+      if (stronger && evidence.done().followsNamed(later, failure, failed.when(), alone)) {
         return true;
       }
     }
@@ -236,7 +278,7 @@ final class OpenFindings {
         .filter(WorkEvent.Repaired.class::isInstance)
         .filter(evidence::counts)
         .map(Event::when)
-        .filter(when -> evidence.passedAfterWork(answer.check(), answer.finding(), when))
+        .filter(when -> evidence.done().passedAfterWork(answer.check(), answer.finding(), when))
         .max(Moment.LAST_CERTAIN);
   }
 }

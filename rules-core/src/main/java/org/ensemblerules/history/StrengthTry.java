@@ -48,7 +48,7 @@ final class StrengthTry {
         .filter(evidence::counts)
         .map(LookEvent.Checked::when)
         .filter(when -> when.date().certainlyNotBefore(finding.seen()))
-        .filter(when -> !evidence.failedSince(when, finding.id()))
+        .filter(when -> !evidence.findings().failedSince(when, finding.id()))
         .min(Moment.FIRST_CERTAIN);
   }
 }

@@ -61,7 +61,9 @@ public final class RecordCheck {
       answers.put(item, answer(row.get(), missing, faults, events.notYet(item)));
     }
     return new FileReport(
-        answers, evidence.of(element, file.history(), asOf).inspections(), contradictions);
+        answers,
+        evidence.of(element, file.history(), asOf).inspections().onRecord(),
+        contradictions);
   }
 
   private static FileAnswer answer(

@@ -228,7 +228,7 @@ public final class RuleSet {
    * @return the open findings in the order of the history; never null
    */
   public List<OpenFinding> openFindings(Element element, History history, LocalDate asOf) {
-    return evidence(element, history, asOf).openFindings();
+    return evidence(element, history, asOf).findings().ofHistory();
   }
 
   /**

@@ -69,7 +69,7 @@ final class Answers {
   }
 
   private boolean saysAfter(Moment occurrence) {
-    return evidence.namesOne(Occasion.AFTER_USE, occurrence);
+    return evidence.order().namesOne(Occasion.AFTER_USE, occurrence);
   }
 
   private ImmutableList<Moment> of(Predicate<Event> sort) {

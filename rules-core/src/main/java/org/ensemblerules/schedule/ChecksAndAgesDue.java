@@ -86,7 +86,7 @@ final class ChecksAndAgesDue {
   }
 
   private List<Due> checks() {
-    List<OpenFinding> openFindings = facts.evidence().openFindings();
+    List<OpenFinding> openFindings = facts.evidence().findings().ofHistory();
     if (openFindings.isEmpty()) {
       return List.of();
     }
@@ -94,7 +94,7 @@ final class ChecksAndAgesDue {
     Map<List<Object>, String> since = new HashMap<>();
     for (OpenFinding open : openFindings) {
       FindingId finding = open.finding().id();
-      Optional<Moment> done = facts.evidence().workedOn(finding);
+      Optional<Moment> done = facts.evidence().done().workedOn(finding);
       Set<Check> afterward =
           open.demand()
               .row()
@@ -102,7 +102,7 @@ final class ChecksAndAgesDue {
               .map(DefectRow::afterward)
               .orElse(Set.of());
       for (Check check : afterward) {
-        done.filter(when -> !facts.evidence().passedAfterWork(check, finding, when))
+        done.filter(when -> !facts.evidence().done().passedAfterWork(check, finding, when))
             .ifPresent(
                 when ->
                     due.add(

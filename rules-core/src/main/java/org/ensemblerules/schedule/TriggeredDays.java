@@ -54,7 +54,7 @@ final class TriggeredDays {
             + ", and no "
             + task.doneBy().text()
             + " is recorded after it"
-            + facts.evidence().howToOrder(occurrence.when(), task.doneBy()::asksFor)
+            + facts.evidence().order().howToTell(occurrence.when(), task.doneBy()::asksFor)
             + facts.notCounting(task.doneBy(), Optional.of(occurrence.when())));
   }
 

@@ -19,10 +19,10 @@ final class AwayQuestion {
   private AwayQuestion() {}
 
   static void ask(CaseFile file, Consumer<Reason> reasons) {
-    for (UseEvent.Moved gone : file.evidence().away()) {
+    for (UseEvent.Moved gone : file.evidence().whereabouts().away()) {
       gone.transfer().endedBy().ifPresent(back -> away(file, gone, back, reasons));
     }
-    for (UnseenReturn unseen : file.evidence().unseenReturns()) {
+    for (UnseenReturn unseen : file.evidence().whereabouts().unseenReturns()) {
       reasons.accept(unseen(file, unseen.back(), unseen.row()));
     }
   }
@@ -34,8 +34,8 @@ final class AwayQuestion {
             + "; not certainly "
             + back
             + " since"
-            + file.evidence().howToOrder(gone.when(), event -> is(event, back));
-    for (Optional<ReturnRow> row : file.evidence().asked(back)) {
+            + file.evidence().order().howToTell(gone.when(), event -> is(event, back));
+    for (Optional<ReturnRow> row : file.evidence().whereabouts().asked(back)) {
       reasons.accept(reason(ReasonKind.AWAY, row, seen));
     }
   }
@@ -60,7 +60,7 @@ final class AwayQuestion {
             + asks.least().check()
             + " that counts is recorded after it; one on the same day counts if its occasion is"
             + " AFTER_RETURN"
-            + file.evidence().howToOrder(back.when(), asks::asksFor));
+            + file.evidence().order().howToTell(back.when(), asks::asksFor));
   }
 
   private static String said(UseEvent.Moved moved) {
@@ -82,7 +82,7 @@ final class AwayQuestion {
   /** What must be on record before anybody can look at it; empty if it is in hand. */
   static Optional<String> first(CaseFile file) {
     List<String> back =
-        file.evidence().away().stream()
+        file.evidence().whereabouts().away().stream()
             .flatMap(gone -> gone.transfer().endedBy().stream())
             .distinct()
             .map(Transfer::name)

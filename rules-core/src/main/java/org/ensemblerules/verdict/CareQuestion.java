@@ -57,7 +57,7 @@ final class CareQuestion {
     CareRoute route = file.careRoute(met.to());
     if (route instanceof CareRoute.Steps steps) {
       steps.steps().forEach(step -> ask(met, step));
-    } else if (!file.evidence().passedAfter(Check.EXPERT_EVALUATION, met.when())) {
+    } else if (!file.evidence().done().passedAfter(Check.EXPERT_EVALUATION, met.when())) {
       Effect effect = new Effect.Evaluate(Check.EXPERT_EVALUATION, Scope.ELEMENT);
       reasons.accept(
           reason(
@@ -80,7 +80,7 @@ final class CareQuestion {
 
   private boolean seen(ExposureEvent.Exposed met, CareStep step) {
     return !(effect(step.action()).orElse(null) instanceof Effect.Clean clean)
-        || file.evidence().cleanedAndSeenAfter(clean.kind(), step.layers(), met.when());
+        || file.evidence().done().cleanedAndSeenAfter(clean.kind(), step.layers(), met.when());
   }
 
   private static Reason unseen(
@@ -146,7 +146,8 @@ final class CareQuestion {
                                         + "; not shown to be done since: "
                                         + step.text()
                                         + file.evidence()
-                                            .howToOrder(met.when(), event -> asks(effect, event))
+                                            .order()
+                                            .howToTell(met.when(), event -> asks(effect, event))
                                         + notCounting(met, effect),
                                     effect))));
   }
@@ -205,10 +206,10 @@ final class CareQuestion {
 
   private boolean done(ExposureEvent.Exposed met, CareStep step, Effect effect) {
     if (effect instanceof Effect.Clean clean) {
-      return file.evidence().cleanedAfter(clean.kind(), step.layers(), met.when());
+      return file.evidence().done().cleanedAfter(clean.kind(), step.layers(), met.when());
     }
     return effect instanceof Effect.Evaluate evaluate
-        && file.evidence().passedAfter(evaluate.check(), met.when());
+        && file.evidence().done().passedAfter(evaluate.check(), met.when());
   }
 
   private static String text(ExposureEvent.Exposed met) {

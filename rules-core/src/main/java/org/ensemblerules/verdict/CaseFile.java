@@ -58,7 +58,7 @@ final class CaseFile {
     all.addAll(assessment.findings());
     all.addAll(labeled.findings());
     all.addAll(notFitted.get());
-    all.addAll(evidence.shown());
+    all.addAll(evidence.shown().all());
     return ImmutableList.sortedCopyOf(
         Comparator.comparing(Finding::id).thenComparing(Finding::toString), all.build());
   }

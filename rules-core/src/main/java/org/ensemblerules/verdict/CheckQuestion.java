@@ -45,7 +45,7 @@ final class CheckQuestion {
             .ifPresent(why -> reasons.accept(voided(done, why.text())));
       }
     }
-    List<LookEvent.Checked> standing = file.evidence().standingFailures();
+    List<LookEvent.Checked> standing = file.evidence().findings().standingFailures();
     if (standing.isEmpty()) {
       return;
     }

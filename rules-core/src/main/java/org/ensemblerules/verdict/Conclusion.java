@@ -52,7 +52,7 @@ final class Conclusion {
         .openFindings(openFindings(file))
         .wayBack(ReturnPath.of(file, order, actions, reasons))
         .ages(ages)
-        .inspections(file.evidence().inspections())
+        .inspections(file.evidence().inspections().onRecord())
         .authority(DecisionQuestion.ofAuthority(file))
         .due(due(file))
         .cautions(cautions(file, actions, reasons, ages))

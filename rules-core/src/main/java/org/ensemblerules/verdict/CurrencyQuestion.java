@@ -82,7 +82,8 @@ final class CurrencyQuestion {
   /** The day of the last inspection that counts; an imprecise one discharges at its earliest. */
   private static Optional<LocalDate> last(CaseFile file, InspectionKind kind) {
     return file.evidence()
-        .lastInspected(inspection -> inspection.kind() == kind)
+        .inspections()
+        .last(inspection -> inspection.kind() == kind)
         .flatMap(when -> when.date().earliest());
   }
 
@@ -120,12 +121,14 @@ final class CurrencyQuestion {
     if (events.isEmpty()) {
       return;
     }
-    Optional<Moment> last = file.evidence().lastInspected(inspection -> true);
+    Optional<Moment> last = file.evidence().inspections().last(inspection -> true);
     Optional<Moment> lastAfterUse =
-        file.evidence().lastInspected(inspection -> inspection.occasion() == Occasion.AFTER_USE);
+        file.evidence()
+            .inspections()
+            .last(inspection -> inspection.occasion() == Occasion.AFTER_USE);
     for (Event event : events) {
       if (!follows(last, event, false)
-          && !(file.evidence().namesOne(Occasion.AFTER_USE, event.when())
+          && !(file.evidence().order().namesOne(Occasion.AFTER_USE, event.when())
               && follows(lastAfterUse, event, true))) {
         unseen.add(event);
       }
@@ -146,7 +149,7 @@ final class CurrencyQuestion {
             + " "
             + event.when()
             + ", and no inspection that counts is recorded after it"
-            + file.evidence().howToOrder(event.when(), LookEvent.Inspected.class::isInstance)
+            + file.evidence().order().howToTell(event.when(), LookEvent.Inspected.class::isInstance)
             + notCounting(event, newest),
         new Effect.Evaluate(Check.ROUTINE_INSPECTION, Scope.ELEMENT));
   }

@@ -13,7 +13,7 @@ final class DecisionQuestion {
   private DecisionQuestion() {}
 
   static void ask(CaseFile file, Consumer<Reason> reasons) {
-    for (OpenDecision open : file.evidence().decisions()) {
+    for (OpenDecision open : file.evidence().findings().decisions()) {
       DecisionEvent.InspectorDecided decided = open.decided();
       reasons.accept(
           new Reason(

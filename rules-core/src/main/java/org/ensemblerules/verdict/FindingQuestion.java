@@ -29,7 +29,7 @@ final class FindingQuestion {
 
   static void ask(CaseFile file, Consumer<Reason> reasons) {
     for (Finding found : file.findings()) {
-      Finding finding = file.evidence().asTried(found);
+      Finding finding = file.evidence().findings().asTried(found);
       for (Demand demand :
           Demand.of(finding, file.element(), file.tables().anatomy(), file.tables().defects())) {
         if (!demand.effect().keepsOut()) {
@@ -69,7 +69,7 @@ final class FindingQuestion {
     Optional<DefectRow> kept =
         open.demand().row().filter(row -> row.handling().contains(HandlingDuty.PRESERVE_AS_FOUND));
     return kept.flatMap(row -> open.done())
-        .filter(done -> file.evidence().firstCleanedAfter(done).isEmpty())
+        .filter(done -> file.evidence().done().firstCleanedAfter(done).isEmpty())
         .filter(done -> RouteOrder.of(file).hasWash())
         .map(
             done ->
@@ -82,7 +82,7 @@ final class FindingQuestion {
                         + done
                         + " and not certainly cleaned since: "
                         + open.finding().text()
-                        + file.evidence().howToOrder(done, FindingQuestion::isWash),
+                        + file.evidence().order().howToTell(done, FindingQuestion::isWash),
                     new Effect.Clean(CleaningKind.ADVANCED, Scope.ELEMENT),
                     Set.of(),
                     Set.of(),
@@ -98,7 +98,7 @@ final class FindingQuestion {
   }
 
   static List<OpenFinding> open(CaseFile file, Finding finding) {
-    return file.evidence().open(finding);
+    return file.evidence().findings().of(finding);
   }
 
   private static Reason reason(

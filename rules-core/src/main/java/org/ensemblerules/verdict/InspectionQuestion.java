@@ -45,7 +45,7 @@ final class InspectionQuestion {
   private InspectionQuestion() {}
 
   static void ask(CaseFile file, Consumer<Reason> reasons) {
-    if (file.evidence().lastInspected(InspectionQuestion::looksAtTheWhole).isEmpty()) {
+    if (file.evidence().inspections().last(InspectionQuestion::looksAtTheWhole).isEmpty()) {
       reasons.accept(
           reason(
               ReasonKind.NOT_INSPECTED,
@@ -54,7 +54,7 @@ final class InspectionQuestion {
               "no inspection that counts is on record",
               new Effect.Evaluate(Check.ADVANCED_INSPECTION, Scope.ELEMENT)));
     }
-    List<Judgment> begun = file.evidence().notMadeGood();
+    List<Judgment> begun = file.evidence().inspections().notMadeGood();
     for (Judgment each : begun) {
       notMadeGood(file, each, reason -> reasons.accept(reason.saying(order(file, each))));
     }
@@ -77,7 +77,7 @@ final class InspectionQuestion {
   }
 
   private static String order(CaseFile file, Judgment judged) {
-    return file.evidence().howToOrder((LookEvent.Inspected) judged.event());
+    return file.evidence().inspections().howToMakeGood((LookEvent.Inspected) judged.event());
   }
 
   private static void notMadeGood(CaseFile file, Judgment judged, Consumer<Reason> reasons) {
@@ -93,7 +93,7 @@ final class InspectionQuestion {
               WHOLE,
               which + ": no criteria for such an element",
               new Effect.Evaluate(
-                  file.evidence().hasCriteria(InspectionKind.ADVANCED)
+                  file.evidence().inspections().hasCriteria(InspectionKind.ADVANCED)
                       ? Check.ADVANCED_INSPECTION
                       : Check.EXPERT_EVALUATION,
                   Scope.ELEMENT)));
@@ -171,7 +171,7 @@ final class InspectionQuestion {
   private static Told told(CaseFile file) {
     List<Finding> now = new ArrayList<>(file.assessment().findings());
     now.addAll(file.labeled().findings());
-    Set<Finding> ofWashes = Set.copyOf(file.evidence().shownByWashes());
+    Set<Finding> ofWashes = Set.copyOf(file.evidence().shown().byWashes());
     return Told.of(now, file.findings().stream().filter(each -> !ofWashes.contains(each)).toList());
   }
 

@@ -198,7 +198,7 @@ final class RecordQuestion {
   }
 
   private static void outOfService(CaseFile file, Consumer<Reason> reasons) {
-    for (UseEvent.TakenOut taken : file.evidence().outOfService()) {
+    for (UseEvent.TakenOut taken : file.evidence().whereabouts().outOfService()) {
       reasons.accept(
           reason(
               ReasonKind.OUT_OF_SERVICE,
@@ -208,7 +208,8 @@ final class RecordQuestion {
                   + taken.why()
                   + "; not certainly back since"
                   + file.evidence()
-                      .howToOrder(taken.when(), UseEvent.BackInService.class::isInstance),
+                      .order()
+                      .howToTell(taken.when(), UseEvent.BackInService.class::isInstance),
               new Effect.Evaluate(Check.RETURN_TO_SERVICE, Scope.ELEMENT)));
     }
   }
@@ -217,7 +218,7 @@ final class RecordQuestion {
   private static void alterations(CaseFile file, Consumer<Reason> reasons) {
     for (WorkEvent.Modified altered : file.history().events(WorkEvent.Modified.class)) {
       if (altered.approved() != YesNoUnknown.YES
-          && !file.evidence().passedAfter(Check.EXPERT_EVALUATION, altered.when())) {
+          && !file.evidence().done().passedAfter(Check.EXPERT_EVALUATION, altered.when())) {
         reasons.accept(
             reason(
                 ReasonKind.ALTERED,
@@ -228,7 +229,8 @@ final class RecordQuestion {
                     + "; approved by the manufacturer: "
                     + altered.approved()
                     + file.evidence()
-                        .howToOrder(
+                        .order()
+                        .howToTell(
                             altered.when(),
                             event ->
                                 event instanceof LookEvent.Checked done

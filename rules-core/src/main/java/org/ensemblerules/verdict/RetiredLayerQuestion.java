@@ -134,7 +134,7 @@ final class RetiredLayerQuestion {
                 + Site.of(Part.LABEL, place)
                 + ":RETIRED:"
                 + ElementLabels.token(text(gone) + "; " + ElementLabels.says(inItsPlace)));
-    if (!file.evidence().passedAfter(Check.IDENTIFICATION, id, gone.when())) {
+    if (!file.evidence().done().passedAfter(Check.IDENTIFICATION, id, gone.when())) {
       reasons.accept(
           reason(
               ReasonKind.LABEL_UNKNOWN,

@@ -197,7 +197,7 @@ public final class StillMatters {
   }
 
   private boolean showsNothing(Event event) {
-    return evidence.shownBy(event).isEmpty();
+    return evidence.shown().by(event).isEmpty();
   }
 
   /** A word that was not given yet contradicts the record until its day. */

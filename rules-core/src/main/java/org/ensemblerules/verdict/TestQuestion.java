@@ -57,7 +57,7 @@ final class TestQuestion {
     StrengthResult result =
         Judge.judge(
             file.tables().strength(), tested.product(), tested.report(), purpose, tested.rule());
-    boolean evaluated = file.evidence().evaluatedSince(tested);
+    boolean evaluated = file.evidence().done().evaluatedSince(tested);
     if (result instanceof StrengthResult.Judged judged) {
       boolean met = judged.outcome() == TestOutcome.PASS;
       if (met || !evaluated) {

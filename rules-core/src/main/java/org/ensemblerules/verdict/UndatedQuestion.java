@@ -34,14 +34,15 @@ final class UndatedQuestion {
         reasons.accept(reason(Optional.empty(), "history " + event.name()));
       }
     }
-    for (Judgment begun : file.evidence().notMadeGood()) {
+    for (Judgment begun : file.evidence().inspections().notMadeGood()) {
       if (isUnknown(begun.event().when().date())) {
         reasons.accept(reason(Optional.empty(), "history " + begun.event().name()));
       }
     }
     for (Finding finding : file.findings()) {
       if (isUnknown(finding.seen())
-          && file.evidence().open(finding).stream().anyMatch(open -> !open.effect().isFinal())) {
+          && file.evidence().findings().of(finding).stream()
+              .anyMatch(open -> !open.effect().isFinal())) {
         reasons.accept(reason(Optional.of(finding), finding.text()));
       }
     }

@@ -22,7 +22,7 @@ final class WashQuestion {
   private WashQuestion() {}
 
   static void ask(CaseFile file, Consumer<Reason> reasons) {
-    for (LoosenedWash wash : file.evidence().loosened()) {
+    for (LoosenedWash wash : file.evidence().shown().loosened()) {
       reasons.accept(reason(ReasonKind.LIMIT_LOOSENED, wash.limit().by(), wash.text()));
     }
     for (WorkEvent.Cleaned done : file.history().events(WorkEvent.Cleaned.class)) {

@@ -31,11 +31,12 @@ final class WorkQuestion {
 
   static void ask(CaseFile file, Consumer<Reason> reasons) {
     for (Finding found : file.findings()) {
-      Finding finding = file.evidence().asTried(found);
+      Finding finding = file.evidence().findings().asTried(found);
       if (Demand.of(finding, file.element(), file.tables().anatomy(), file.tables().defects())
           .stream()
           .anyMatch(WorkQuestion::isWork)) {
         file.evidence()
+            .findings()
             .settledUnseen(finding)
             .forEach(done -> reasons.accept(reason(finding, done)));
       }

@@ -119,6 +119,7 @@ final class OpenFindingsFixture {
   List<LookEvent.Checked> standingFailures() {
     return FrozenRules.rules()
         .evidence(element, History.of(events), FitGear.AS_OF)
+        .findings()
         .standingFailures();
   }
 

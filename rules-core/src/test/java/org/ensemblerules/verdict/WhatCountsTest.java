@@ -269,7 +269,7 @@ class WhatCountsTest {
     assertThat(codes(evidence, repaired))
         .containsExactly(Objection.Code.NOT_BY_THEN, Objection.Code.NOT_PERMITTED);
     assertThat(evidence.judgment(new UseEvent.Returned(on("2024-01-04")))).isEmpty();
-    assertThat(evidence.workedOn(TEAR)).isEqualTo(Optional.empty());
+    assertThat(evidence.done().workedOn(TEAR)).isEqualTo(Optional.empty());
     assertThat(evidence.judgment(failed).orElseThrow().objection(EnumSet.of(Objection.Code.FAILED)))
         .isPresent();
   }
