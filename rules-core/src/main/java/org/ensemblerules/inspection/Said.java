@@ -1,6 +1,5 @@
 package org.ensemblerules.inspection;
 
-import com.google.common.collect.Sets;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -68,27 +67,24 @@ final class Said {
       return notFitted(said, signed);
     }
     if (said.isEmpty()) {
-      return new Of(
-          signed.<Set<Outcome>>map(Sets::immutableEnumSet).orElse(said), signed.isPresent(), false);
+      return signed.isPresent()
+          ? new Of(signed.get().after(said), true, false)
+          : new Of(said, false, false);
     }
     boolean contradicted =
         signed.isPresent()
             && (said.contains(Outcome.NOT_DONE)
                 || (signed.get() == Outcome.FOUND) != said.contains(Outcome.FOUND));
     boolean found = contradicted && signed.get() == Outcome.FOUND;
-    return new Of(found ? with(said, Outcome.FOUND) : said, false, contradicted);
+    return new Of(found ? Outcome.FOUND.after(said) : said, false, contradicted);
   }
 
   /** Of a part that the element is said not to have; a sign-off need not speak of it. */
   private static Of notFitted(Set<Outcome> said, Optional<Outcome> signed) {
-    Set<Outcome> all = signed.equals(Optional.of(Outcome.FOUND)) ? with(said, Outcome.FOUND) : said;
+    Set<Outcome> all = signed.equals(Optional.of(Outcome.FOUND)) ? Outcome.FOUND.after(said) : said;
     return all.isEmpty()
-        ? new Of(Sets.immutableEnumSet(Outcome.NOT_FITTED), false, false)
+        ? new Of(Outcome.NOT_FITTED.after(all), false, false)
         : new Of(all, false, all.contains(Outcome.CLEAR) || all.contains(Outcome.FOUND));
-  }
-
-  private static Set<Outcome> with(Set<Outcome> said, Outcome one) {
-    return one.after(said);
   }
 
   /** What is found is found, whatever edition was signed for. */
