@@ -2,12 +2,10 @@ package org.ensemblerules.history;
 
 import com.google.common.collect.ImmutableListMultimap;
 import com.google.common.collect.Lists;
-import com.google.common.collect.Sets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import org.ensemblerules.care.WashAnswer;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
@@ -19,7 +17,6 @@ import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.YesNoUnknown;
-import org.ensemblerules.inspection.Coverage;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.EvidenceGrade;
 import org.ensemblerules.inspection.InspectionStanding;
@@ -27,14 +24,6 @@ import org.ensemblerules.inspection.SignOffReading;
 
 /** Judges each event by itself: was it done by the day, by somebody who may, as it must be done? */
 final class EventJudge implements Judging {
-  private static final Set<Objection.Code> OF_COVERAGE =
-      Sets.immutableEnumSet(
-          Objection.Code.NOT_ALL_LOOKED_AT,
-          Objection.Code.WITHOUT_EQUIPMENT,
-          Objection.Code.CONTRADICTORY,
-          Objection.Code.UNKNOWN_CRITERION,
-          Objection.Code.UNKNOWN_FINDING);
-
   private final EvidenceTables tables;
   private final Element element;
   private final LocalDate asOf;
@@ -207,7 +196,7 @@ final class EventJudge implements Judging {
     InspectionStanding standing = standing(done);
     Judgment alone = inspection(done, standing);
     Optional<LookEvent.Inspected> begun = completions.begun(done);
-    if (begun.isPresent() && !alone.counts() && hasOnlyToGoOn(alone)) {
+    if (begun.isPresent() && !alone.counts() && CoverageObjections.hasOnlyToGoOn(alone)) {
       List<Objection> objections = objections(done);
       objections.add(
           new Objection(
@@ -220,18 +209,11 @@ final class EventJudge implements Judging {
     for (LookEvent.Inspected part : completions.of(done)) {
       if (part.when().date().certainlyBy(asOf)) {
         InspectionStanding also = standing(part);
-        together = together.with(also, hasOnlyToGoOn(inspection(part, also)));
+        together = together.with(also, CoverageObjections.hasOnlyToGoOn(inspection(part, also)));
         goneOn = true;
       }
     }
     return goneOn ? inspection(done, together) : alone;
-  }
-
-  /** Whether nothing speaks against it but that it did not look at all. */
-  private static boolean hasOnlyToGoOn(Judgment judged) {
-    return judged.objections().stream()
-        .map(Objection::code)
-        .allMatch(code -> OF_COVERAGE.contains(code) || code == Objection.Code.NOT_BY_THEN);
   }
 
   private InspectionStanding standing(LookEvent.Inspected done) {
@@ -255,7 +237,7 @@ final class EventJudge implements Judging {
     }
     done.inspection().by().ifPresent(by -> permitted(by, standing.permission(), objections));
     if (done.inspection().hasResult() || standing.coverage().required() == 0) {
-      covered(standing.coverage(), objections);
+      CoverageObjections.add(standing.coverage(), objections);
     }
     if (standing.clean() == YesNoUnknown.NO) {
       objections.add(new Objection(Objection.Code.NOT_CLEAN, "the element was not clean"));
@@ -266,51 +248,6 @@ final class EventJudge implements Judging {
               Objection.Code.CLEANLINESS_UNKNOWN, "it is not known that the element was clean"));
     }
     return new Judgment(done, objections, Optional.of(standing), Optional.empty());
-  }
-
-  private static void covered(Coverage coverage, List<Objection> objections) {
-    int required = coverage.required();
-    if (required == 0) {
-      objections.add(
-          new Objection(Objection.Code.NO_RULE, "there are no criteria for such an element"));
-    }
-    criteria(
-        Objection.Code.NOT_ALL_LOOKED_AT,
-        coverage.notDone(),
-        required,
-        "not looked at",
-        objections);
-    criteria(
-        Objection.Code.WITHOUT_EQUIPMENT,
-        coverage.withoutEquipment(),
-        required,
-        "said to be clear without what they need",
-        objections);
-    criteria(
-        Objection.Code.CONTRADICTORY,
-        coverage.contradictory(),
-        required,
-        "with outcomes that cannot be",
-        objections);
-    if (!coverage.unknownFindings().isEmpty()) {
-      objections.add(
-          new Objection(
-              Objection.Code.UNKNOWN_FINDING,
-              "signed off but for " + coverage.unknownFindings() + ", which no event found"));
-    }
-    if (!coverage.unknown().isEmpty()) {
-      objections.add(
-          new Objection(
-              Objection.Code.UNKNOWN_CRITERION,
-              coverage.unknown().size() + " outcomes of criteria that it does not have"));
-    }
-  }
-
-  private static void criteria(
-      Objection.Code code, List<?> rows, int required, String what, List<Objection> objections) {
-    if (!rows.isEmpty()) {
-      objections.add(new Objection(code, rows.size() + " of " + required + " criteria " + what));
-    }
   }
 
   private Judgment cleaning(WorkEvent.Cleaned done) {

@@ -8,33 +8,24 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 import org.ensemblerules.defect.DefectRow;
-import org.ensemblerules.defect.DefectTable;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CheckRow;
 import org.ensemblerules.effect.CheckTable;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.Effect;
-import org.ensemblerules.effect.RepairClass;
-import org.ensemblerules.effect.Scope;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.Element;
-import org.ensemblerules.gear.Part;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.InspectionKind;
 
 /** Holds what was done for findings against what they call for. */
 final class Held {
-  private static final Set<Check> JUDGES =
-      EnumSet.of(Check.INSPECTOR_EVALUATION, Check.EXPERT_EVALUATION);
-
   private final CheckTable checks;
   private final CriteriaTable criteria;
-  private final DefectTable defects;
-  private final BiPredicate<WorkEvent.Repaired, Task> mayDo;
   private final Asked asked;
   private final Evidence evidence;
+  private final Fitting fitting;
 
   Held(
       EvidenceTables tables,
@@ -43,10 +34,9 @@ final class Held {
       BiPredicate<WorkEvent.Repaired, Task> mayDo) {
     this.checks = tables.checks();
     this.criteria = tables.criteria();
-    this.defects = tables.defects();
-    this.mayDo = mayDo;
     this.asked = asked;
     this.evidence = evidence;
+    this.fitting = new Fitting(tables, evidence.element(), asked, mayDo);
   }
 
   Optional<Attempt> attempt(Event event) {
@@ -71,15 +61,15 @@ final class Held {
         asked.effect() instanceof Effect.Evaluate evaluate && evaluate.check() == done.check();
     if (!very
         && (asked.afterward().contains(done.check())
-            || followsOn(done.check())
-            || tries(done.check()))) {
+            || fitting.followsOn(done.check())
+            || fitting.tries(done.check()))) {
       return Optional.empty();
     }
     String what = what("passed " + done.check(), done, done.by());
     return Optional.of(
         very && !row.passCloses()
             ? handedOn(done, what, row.lastWord())
-            : attempt(done, what, settles(row, asked.effect())));
+            : attempt(done, what, fitting.settles(row, asked.effect())));
   }
 
   private static String what(String what, Event event, Doer by) {
@@ -88,23 +78,6 @@ final class Held {
 
   private static Attempt never(Event event, String what, String why) {
     return new Attempt(event.when(), what, Optional.of(why), Optional.empty(), false, List.of());
-  }
-
-  /** Whether a check has the last word on what is asked for, and is none of its own. */
-  private boolean followsOn(Check check) {
-    return check != Check.EXPERT_EVALUATION
-        && asked.effect() instanceof Effect.Evaluate evaluate
-        && checks.row(evaluate.check()).lastWord() == check;
-  }
-
-  /** Whether a check only tells how the place is graded that was found. */
-  private boolean tries(Check check) {
-    return bands().stream()
-        .anyMatch(
-            row ->
-                row.isOfUntried()
-                    && row.effect() instanceof Effect.Evaluate evaluate
-                    && evaluate.check() == check);
   }
 
   /** A check whose pass leaves the last word to an evaluation. */
@@ -262,100 +235,23 @@ final class Held {
 
   private Attempt repaired(WorkEvent.Repaired done, String what) {
     if (!(asked.effect() instanceof Effect.Evaluate evaluate)) {
-      return attempt(done, what, repairs(done, asked.effect()));
+      return attempt(done, what, fitting.repairs(done, asked.effect()));
     }
-    boolean gone = asked.ruled() && takesAway(done, evaluate);
+    boolean gone = asked.ruled() && fitting.takesAway(done, evaluate);
     if (evaluate.check() != Check.MEASURE_EXTENT) {
       // Nobody judged it, so that an inspector looks at what it lay on.
       Set<Check> after = EnumSet.of(Check.ADVANCED_INSPECTION);
       after.addAll(asked.afterward());
       return attempt(done, what, gone, after);
     }
-    List<DefectRow> bands = bands();
+    List<DefectRow> bands = fitting.bands();
     boolean whateverItWas =
         !bands.isEmpty()
             && bands.stream()
-                .allMatch(row -> takesAway(done, row.effect()) || repairs(done, row.effect()));
-    return attempt(done, what, gone && whateverItWas, afterward(bands));
-  }
-
-  /**
-   * What is gone need not be judged, measured, cleaned or mended. Where more than the part is to be
-   * judged, whoever replaced it has judged it, if that is his to do.
-   */
-  private boolean takesAway(WorkEvent.Repaired done, Effect effect) {
-    return done.replaced()
-        && done.repairClass() == RepairClass.ADVANCED
-        && asked.site().part() != Part.WHOLE_ELEMENT
-        && (effect.scope() == Scope.PART || mayJudge(done, effect));
-  }
-
-  private boolean mayJudge(WorkEvent.Repaired done, Effect effect) {
-    return effect instanceof Effect.Evaluate evaluate
-        && JUDGES.contains(evaluate.check())
-        && mayDo.test(done, checks.row(evaluate.check()).task());
-  }
-
-  /** Whatever the extent may be of what nobody measured. */
-  private List<DefectRow> bands() {
-    Element element = evidence.element();
-    return Stream.concat(
-            defects.bands(element.kind(), element.use(), asked.site(), asked.defect()).stream(),
-            defects.beside(element.kind(), element.use(), asked.site(), asked.defect()).stream())
-        .toList();
-  }
-
-  private static Set<Check> afterward(List<DefectRow> bands) {
-    Set<Check> all = EnumSet.noneOf(Check.class);
-    bands.forEach(row -> all.addAll(row.afterward()));
-    return all;
-  }
-
-  private boolean repairs(WorkEvent.Repaired done, Effect effect) {
-    boolean advanced = done.repairClass() == RepairClass.ADVANCED;
-    if (takesAway(done, effect) && effect instanceof Effect.Clean) {
-      return true;
-    }
-    if (effect instanceof Effect.Repair repair) {
-      return advanced || repair.repairClass() == RepairClass.BASIC;
-    }
-    if (effect instanceof Effect.ReplacePart replace) {
-      return done.replaced() && (advanced || replace.repairClass() == RepairClass.BASIC);
-    }
-    return effect instanceof Effect.Retire && !effect.isFinal() && done.replaced() && advanced;
-  }
-
-  /** Nobody may have tried a place that nobody graded. */
-  private static boolean isUntried(DefectRow row, CheckRow passed) {
-    return row.isOfUntried()
-        && row.effect() instanceof Effect.Evaluate evaluate
-        && evaluate.check() != passed.check();
-  }
-
-  private boolean settles(CheckRow passed, Effect effect) {
-    if (!(effect instanceof Effect.Evaluate evaluate) || !passed.passCloses()) {
-      return false;
-    }
-    if (evaluate.check() == passed.check()) {
-      return true;
-    }
-    if (evaluate.check() == Check.MEASURE_EXTENT) {
-      // Nobody told the extent, so that what settles it settles whatever it may have been.
-      List<DefectRow> bands = bands();
-      return !bands.isEmpty()
-          && bands.stream()
-              .allMatch(
-                  row ->
-                      !row.effect().keepsOut()
-                          || (!isUntried(row, passed) && settles(passed, row.effect())));
-    }
-    // What an inspector's own check was asked for, an expert's evaluation settles as well; what
-    // nobody has tried is tried first.
-    Task task = checks.row(evaluate.check()).task();
-    return passed.check() == Check.EXPERT_EVALUATION
-        && !asked.untried()
-        && (task == Task.ADVANCED_INSPECTION
-            || task == Task.LINER_INSPECTION
-            || task == Task.INSPECTOR_EVALUATION);
+                .allMatch(
+                    row ->
+                        fitting.takesAway(done, row.effect())
+                            || fitting.repairs(done, row.effect()));
+    return attempt(done, what, gone && whateverItWas, Fitting.afterward(bands));
   }
 }
