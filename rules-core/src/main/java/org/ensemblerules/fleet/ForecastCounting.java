@@ -27,9 +27,9 @@ final class ForecastCounting {
     Leaving.of(judged).forEach(leaving -> of(leaving.when()).merge(leaving.group(), 1L, Long::sum));
   }
 
-  private Map<LeavingGroup, Long> of(Leaving.Moment when) {
-    if (!(when instanceof Leaving.Moment.On on)) {
-      return when instanceof Leaving.Moment.Never ? never : unknown;
+  private Map<LeavingGroup, Long> of(Leaving.DayOut when) {
+    if (!(when instanceof Leaving.DayOut.On on)) {
+      return when instanceof Leaving.DayOut.Never ? never : unknown;
     }
     if (!on.firstDayOut().isAfter(asOf)) {
       return now;

@@ -28,7 +28,7 @@ import org.ensemblerules.verdict.Verdict;
  * @param whereabouts who is left without it; not null
  * @param when when; not null
  */
-public record Leaving(ElementId element, LeavingGroup group, Whereabouts whereabouts, Moment when)
+public record Leaving(ElementId element, LeavingGroup group, Whereabouts whereabouts, DayOut when)
     implements Comparable<Leaving> {
   private static final Comparator<Leaving> ORDER =
       Comparator.<Leaving, LocalDate>comparing(leaving -> leaving.when.firstDayOut())
@@ -37,13 +37,13 @@ public record Leaving(ElementId element, LeavingGroup group, Whereabouts whereab
           .thenComparing(Leaving::toString);
 
   /** When something leaves service. */
-  public sealed interface Moment {
+  public sealed interface DayOut {
     /**
      * On a day.
      *
      * @param firstDayOut the first day on which it may not be in service; not null
      */
-    record On(LocalDate firstDayOut) implements Moment {
+    record On(LocalDate firstDayOut) implements DayOut {
       /** Checks for null. */
       public On {
         Objects.requireNonNull(firstDayOut, "firstDayOut");
@@ -51,7 +51,7 @@ public record Leaving(ElementId element, LeavingGroup group, Whereabouts whereab
     }
 
     /** It cannot be told: the date of manufacture or the limit is not known. */
-    record Unknown() implements Moment {
+    record Unknown() implements DayOut {
       @Override
       public LocalDate firstDayOut() {
         return LocalDate.MIN;
@@ -59,7 +59,7 @@ public record Leaving(ElementId element, LeavingGroup group, Whereabouts whereab
     }
 
     /** Never, for age alone. */
-    record Never() implements Moment {
+    record Never() implements DayOut {
       @Override
       public LocalDate firstDayOut() {
         return LocalDate.MAX;
@@ -95,7 +95,7 @@ public record Leaving(ElementId element, LeavingGroup group, Whereabouts whereab
       return List.of();
     }
     Verdict verdict = judged.verdict();
-    Map<Optional<LayerKind>, Moment> layers = new LinkedHashMap<>();
+    Map<Optional<LayerKind>, DayOut> layers = new LinkedHashMap<>();
     for (LayerAge age : verdict.ages()) {
       layers.merge(age.layer(), when(age.answer()), Leaving::sooner);
     }
@@ -121,22 +121,22 @@ public record Leaving(ElementId element, LeavingGroup group, Whereabouts whereab
         .flatMap(label -> label.size());
   }
 
-  private static Moment when(AgeAnswer answer) {
+  private static DayOut when(AgeAnswer answer) {
     if (answer instanceof AgeAnswer.LeavesOn leaves) {
-      return new Moment.On(leaves.firstDayOut());
+      return new DayOut.On(leaves.firstDayOut());
     }
-    return answer instanceof AgeAnswer.NoLimitSet ? new Moment.Never() : new Moment.Unknown();
+    return answer instanceof AgeAnswer.NoLimitSet ? new DayOut.Never() : new DayOut.Unknown();
   }
 
   /** Of several limits one that cannot be told leaves the day open. */
-  private static Moment sooner(Moment one, Moment other) {
+  private static DayOut sooner(DayOut one, DayOut other) {
     return one.firstDayOut().isAfter(other.firstDayOut()) ? other : one;
   }
 
-  private static Moment atOnce(Moment when, LocalDate asOf) {
-    return when instanceof Moment.On on && on.firstDayOut().isBefore(asOf)
+  private static DayOut atOnce(DayOut when, LocalDate asOf) {
+    return when instanceof DayOut.On on && on.firstDayOut().isBefore(asOf)
         ? on
-        : new Moment.On(asOf);
+        : new DayOut.On(asOf);
   }
 
   private static boolean retires(Verdict verdict, Optional<LayerKind> layer) {

@@ -66,7 +66,7 @@ public record Need(
     }
     Leaving first =
         leaving.stream()
-            .filter(each -> each.when() instanceof Leaving.Moment.On)
+            .filter(each -> each.when() instanceof Leaving.DayOut.On)
             .findFirst()
             .orElse(leaving.get(0));
     LeavingGroup whole =
@@ -88,7 +88,7 @@ public record Need(
         leaving.element(),
         bought,
         leaving.whereabouts(),
-        leaving.when() instanceof Leaving.Moment.On on
+        leaving.when() instanceof Leaving.DayOut.On on
             ? Optional.of(on.firstDayOut())
             : Optional.empty(),
         price);

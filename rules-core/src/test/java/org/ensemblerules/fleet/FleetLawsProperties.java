@@ -309,7 +309,7 @@ class FleetLawsProperties {
     for (JudgedElement each : judged) {
       Optional<LocalDate> first =
           Leaving.of(each).stream()
-              .filter(leaving -> leaving.when() instanceof Leaving.Moment.On)
+              .filter(leaving -> leaving.when() instanceof Leaving.DayOut.On)
               .map(leaving -> leaving.when().firstDayOut())
               .filter(day -> !day.isAfter(through))
               .sorted()

@@ -131,7 +131,7 @@ class TotalsAgainstSqlTest {
           leaving.group().kind().name(),
           leaving.group().layer().map(Enum::name).orElse(null),
           leaving.when().getClass().getSimpleName(),
-          leaving.when() instanceof Leaving.Moment.On on ? on.firstDayOut() : null);
+          leaving.when() instanceof Leaving.DayOut.On on ? on.firstDayOut() : null);
     }
   }
 
