@@ -70,18 +70,19 @@ final class Overlaying {
     }
     return faults.isEmpty()
         ? Optional.of(
-            base.toBuilder()
-                .with(TableKinds.DEFECTS, defects.orElseThrow())
-                .with(TableKinds.PERMISSIONS, permissions.orElseThrow())
-                .with(TableKinds.TASKS, tasks.orElseThrow())
-                .with(TableKinds.CARE_LIMITS, careLimits.orElseThrow())
-                .with(TableKinds.INTERVALS, base.intervals().with(rows(OverlayRows::intervals)))
-                .with(TableKinds.RETURNS, base.returns().with(rows(OverlayRows::returns)))
-                .with(TableKinds.AGE_LIMITS, base.ageLimits().with(rows(OverlayRows::ageLimits)))
-                .with(TableKinds.USED_GEAR, rows(OverlayRows::usedGear))
-                .with(TableKinds.RETENTION, rows(OverlayRows::retention))
-                .with(TableKinds.GRADES, rows(OverlayRows::grades))
-                .build())
+            Tables.of(
+                base.map()
+                    .with(TableKinds.DEFECTS, defects.orElseThrow())
+                    .with(TableKinds.PERMISSIONS, permissions.orElseThrow())
+                    .with(TableKinds.TASKS, tasks.orElseThrow())
+                    .with(TableKinds.CARE_LIMITS, careLimits.orElseThrow())
+                    .with(TableKinds.INTERVALS, base.intervals().with(rows(OverlayRows::intervals)))
+                    .with(TableKinds.RETURNS, base.returns().with(rows(OverlayRows::returns)))
+                    .with(
+                        TableKinds.AGE_LIMITS, base.ageLimits().with(rows(OverlayRows::ageLimits)))
+                    .with(TableKinds.USED_GEAR, rows(OverlayRows::usedGear))
+                    .with(TableKinds.RETENTION, rows(OverlayRows::retention))
+                    .with(TableKinds.GRADES, rows(OverlayRows::grades))))
         : Optional.empty();
   }
 

@@ -2,10 +2,12 @@ package org.ensemblerules.ruleset;
 
 import com.google.common.collect.ImmutableMap;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.InvalidValueException;
 
 /** Compiled tables by their kinds. Immutable. */
@@ -75,5 +77,20 @@ public final class TableMap {
    */
   public Set<TableKind<?, ?>> kinds() {
     return tables.keySet();
+  }
+
+  /** These, and an empty table of each kind that is not among them. */
+  TableMap completed() {
+    TableMap all = this;
+    for (TableKind<?, ?> kind : TableKinds.all()) {
+      all = all.find(kind).isPresent() ? all : withEmpty(all, kind);
+    }
+    // Conditions are compiled by the checks that outrank others, which are theirs.
+    return all.with(TableKinds.STRONGER_CHECKS, all.of(TableKinds.CONDITIONS).stronger());
+  }
+
+  private static <R extends ComparableRow<R>, T> TableMap withEmpty(
+      TableMap tables, TableKind<R, T> kind) {
+    return tables.with(kind, kind.compile(List.of(), tables).orElseThrow());
   }
 }

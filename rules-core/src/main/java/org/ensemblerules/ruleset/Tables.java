@@ -61,37 +61,25 @@ public final class Tables {
   }
 
   /**
-   * Starts a set with all tables empty but two.
+   * Makes a set of some tables; every other is empty.
    *
-   * @param anatomy which parts exist; not null
-   * @param checks what checks show and settle; not null
-   * @return the builder; never null
-   */
-  public static Builder builder(AnatomyTable anatomy, CheckTable checks) {
-    return builder(
-        TableMap.none().with(TableKinds.ANATOMY, anatomy).with(TableKinds.CHECKS, checks));
-  }
-
-  /**
-   * Starts a set with some tables; every other is empty.
-   *
-   * @param tables the tables, among them those of anatomy and checks; not null
-   * @return the builder; never null
+   * @param some the tables, among them those of anatomy and checks; not null
+   * @return the set; never null
    * @throws InvalidValueException if there is no table of anatomy or checks
    */
-  public static Builder builder(TableMap tables) {
-    tables.of(TableKinds.ANATOMY);
-    tables.of(TableKinds.CHECKS);
-    return new Builder(tables);
+  public static Tables of(TableMap some) {
+    some.of(TableKinds.ANATOMY);
+    some.of(TableKinds.CHECKS);
+    return new Tables(some.completed());
   }
 
   /**
-   * Starts a set with these tables, to replace some of them.
+   * Returns these tables by their kinds, to make a set with others in place of some.
    *
-   * @return the builder; never null
+   * @return a table of every kind; never null
    */
-  public Builder toBuilder() {
-    return new Builder(tables);
+  public TableMap map() {
+    return tables;
   }
 
   /**
@@ -314,47 +302,5 @@ public final class Tables {
    */
   public List<Row> rows() {
     return rows;
-  }
-
-  /** Collects tables. */
-  public static final class Builder {
-    private TableMap tables;
-
-    private Builder(TableMap tables) {
-      this.tables = tables;
-    }
-
-    /**
-     * Sets the table of a kind.
-     *
-     * @param kind the kind; not null
-     * @param table the table; not null
-     * @param <T> its type
-     * @return this builder
-     */
-    public <T> Builder with(TableKind<?, T> kind, T table) {
-      tables = tables.with(kind, table);
-      return this;
-    }
-
-    /**
-     * Makes the set.
-     *
-     * @return the tables; never null
-     */
-    public Tables build() {
-      TableMap all = tables;
-      for (TableKind<?, ?> kind : TableKinds.all()) {
-        all = all.find(kind).isPresent() ? all : withEmpty(all, kind);
-      }
-      // Conditions are compiled by the checks that outrank others, which are theirs.
-      return new Tables(
-          all.with(TableKinds.STRONGER_CHECKS, all.of(TableKinds.CONDITIONS).stronger()));
-    }
-
-    private static <R extends ComparableRow<R>, T> TableMap withEmpty(
-        TableMap tables, TableKind<R, T> kind) {
-      return tables.with(kind, kind.compile(List.of(), tables).orElseThrow());
-    }
   }
 }

@@ -20,6 +20,7 @@ import org.ensemblerules.ruleset.CautionTable;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.ruleset.TableKinds;
+import org.ensemblerules.ruleset.TableMap;
 import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.OriginId;
@@ -73,29 +74,35 @@ public final class FrozenRules {
   private static Tables compiled() {
     AnatomyTable anatomy = AnatomyTable.of(FrozenAnatomy.rows()).orElseThrow();
     StrengthTables strength = FrozenMeasures.strength();
-    return Tables.builder(anatomy, CheckTable.of(FrozenDuties.checks()).orElseThrow())
-        .with(TableKinds.PERMISSIONS, PermissionTable.of(FrozenDuties.permissions()).orElseThrow())
-        .with(TableKinds.DEFECTS, DefectTable.of(FrozenDefects.rows(), anatomy).orElseThrow())
-        .with(
-            TableKinds.CRITERIA,
-            CriteriaTable.of(FrozenSchedules.criteria(), anatomy).orElseThrow())
-        .with(TableKinds.INTERVALS, IntervalTable.of(FrozenSchedules.intervals()).orElseThrow())
-        .with(TableKinds.AGE_LIMITS, AgeLimitTable.of(FrozenSchedules.ageLimits()).orElseThrow())
-        .with(TableKinds.CAUTIONS, CautionTable.of(FrozenSchedules.cautions()).orElseThrow())
-        .with(TableKinds.CONDITIONS, FrozenMeasures.conditions())
-        .with(TableKinds.CHECK_LIMITS, FrozenMeasures.checkLimits())
-        .with(TableKinds.CARE_LIMITS, FrozenMeasures.careLimits())
-        .with(TableKinds.CARE_ROUTES, FrozenCare.routes())
-        .with(
-            TableKinds.DESTINATIONS, DestinationTable.of(FrozenDuties.destinations()).orElseThrow())
-        .with(TableKinds.RETURNS, ReturnTable.of(FrozenDuties.returns()).orElseThrow())
-        .with(TableKinds.WASH_BOUNDS, FrozenMeasures.washBounds())
-        .with(TableKinds.TASKS, FrozenCare.tasks())
-        .with(TableKinds.REQUIREMENTS, strength.requirements())
-        .with(TableKinds.METHODS, strength.methods())
-        .with(TableKinds.SMALL_SAMPLES, strength.smallSamples())
-        .with(TableKinds.HYDROSTATIC, strength.hydrostatic())
-        .build();
+    return Tables.of(
+        TableMap.none()
+            .with(TableKinds.ANATOMY, anatomy)
+            .with(TableKinds.CHECKS, CheckTable.of(FrozenDuties.checks()).orElseThrow())
+            .with(
+                TableKinds.PERMISSIONS,
+                PermissionTable.of(FrozenDuties.permissions()).orElseThrow())
+            .with(TableKinds.DEFECTS, DefectTable.of(FrozenDefects.rows(), anatomy).orElseThrow())
+            .with(
+                TableKinds.CRITERIA,
+                CriteriaTable.of(FrozenSchedules.criteria(), anatomy).orElseThrow())
+            .with(TableKinds.INTERVALS, IntervalTable.of(FrozenSchedules.intervals()).orElseThrow())
+            .with(
+                TableKinds.AGE_LIMITS, AgeLimitTable.of(FrozenSchedules.ageLimits()).orElseThrow())
+            .with(TableKinds.CAUTIONS, CautionTable.of(FrozenSchedules.cautions()).orElseThrow())
+            .with(TableKinds.CONDITIONS, FrozenMeasures.conditions())
+            .with(TableKinds.CHECK_LIMITS, FrozenMeasures.checkLimits())
+            .with(TableKinds.CARE_LIMITS, FrozenMeasures.careLimits())
+            .with(TableKinds.CARE_ROUTES, FrozenCare.routes())
+            .with(
+                TableKinds.DESTINATIONS,
+                DestinationTable.of(FrozenDuties.destinations()).orElseThrow())
+            .with(TableKinds.RETURNS, ReturnTable.of(FrozenDuties.returns()).orElseThrow())
+            .with(TableKinds.WASH_BOUNDS, FrozenMeasures.washBounds())
+            .with(TableKinds.TASKS, FrozenCare.tasks())
+            .with(TableKinds.REQUIREMENTS, strength.requirements())
+            .with(TableKinds.METHODS, strength.methods())
+            .with(TableKinds.SMALL_SAMPLES, strength.smallSamples())
+            .with(TableKinds.HYDROSTATIC, strength.hydrostatic()));
   }
 
   /**

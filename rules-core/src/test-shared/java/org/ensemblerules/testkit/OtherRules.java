@@ -33,22 +33,24 @@ public final class OtherRules {
     List<CautionRow> cautions = new ArrayList<>(frozen.cautions().rows());
     cautions.removeIf(row -> random.nextInt(4) == 0);
     return FrozenRules.of(
-        frozen.toBuilder()
-            .with(
-                TableKinds.INTERVALS,
-                IntervalTable.of(
-                        changed(frozen.intervals().rows(), row -> any(row, random), random))
-                    .orElseThrow())
-            .with(
-                TableKinds.AGE_LIMITS,
-                AgeLimitTable.of(
-                        changed(frozen.ageLimits().rows(), row -> any(row, random), random))
-                    .orElseThrow())
-            .with(TableKinds.DEFECTS, defects(row -> any(row, random)))
-            .with(
-                TableKinds.CAUTIONS,
-                CautionTable.of(changed(cautions, row -> any(row, random), random)).orElseThrow())
-            .build());
+        Tables.of(
+            frozen
+                .map()
+                .with(
+                    TableKinds.INTERVALS,
+                    IntervalTable.of(
+                            changed(frozen.intervals().rows(), row -> any(row, random), random))
+                        .orElseThrow())
+                .with(
+                    TableKinds.AGE_LIMITS,
+                    AgeLimitTable.of(
+                            changed(frozen.ageLimits().rows(), row -> any(row, random), random))
+                        .orElseThrow())
+                .with(TableKinds.DEFECTS, defects(row -> any(row, random)))
+                .with(
+                    TableKinds.CAUTIONS,
+                    CautionTable.of(changed(cautions, row -> any(row, random), random))
+                        .orElseThrow())));
   }
 
   private static <R> List<R> changed(List<R> rows, Function<R, R> change, Random random) {
@@ -93,38 +95,41 @@ public final class OtherRules {
   public static RuleSet intervals(Function<IntervalRow, IntervalRow> change) {
     Tables frozen = FrozenRules.tables();
     return FrozenRules.of(
-        frozen.toBuilder()
-            .with(
-                TableKinds.INTERVALS,
-                IntervalTable.of(frozen.intervals().rows().stream().map(change).toList())
-                    .orElseThrow())
-            .build());
+        Tables.of(
+            frozen
+                .map()
+                .with(
+                    TableKinds.INTERVALS,
+                    IntervalTable.of(frozen.intervals().rows().stream().map(change).toList())
+                        .orElseThrow())));
   }
 
   /** The frozen rules with age limits changed. */
   public static RuleSet ages(Function<AgeLimitRow, AgeLimitRow> change) {
     Tables frozen = FrozenRules.tables();
     return FrozenRules.of(
-        frozen.toBuilder()
-            .with(
-                TableKinds.AGE_LIMITS,
-                AgeLimitTable.of(frozen.ageLimits().rows().stream().map(change).toList())
-                    .orElseThrow())
-            .build());
+        Tables.of(
+            frozen
+                .map()
+                .with(
+                    TableKinds.AGE_LIMITS,
+                    AgeLimitTable.of(frozen.ageLimits().rows().stream().map(change).toList())
+                        .orElseThrow())));
   }
 
   /** The frozen rules with other permissions. */
   public static RuleSet permissions(List<PermissionRow> rows) {
     return FrozenRules.of(
-        FrozenRules.tables().toBuilder()
-            .with(TableKinds.PERMISSIONS, PermissionTable.of(rows).orElseThrow())
-            .build());
+        Tables.of(
+            FrozenRules.tables()
+                .map()
+                .with(TableKinds.PERMISSIONS, PermissionTable.of(rows).orElseThrow())));
   }
 
   /** The frozen rules with defect rows changed. */
   public static RuleSet withDefects(Function<DefectRow, DefectRow> change) {
     return FrozenRules.of(
-        FrozenRules.tables().toBuilder().with(TableKinds.DEFECTS, defects(change)).build());
+        Tables.of(FrozenRules.tables().map().with(TableKinds.DEFECTS, defects(change))));
   }
 
   private static DefectTable defects(Function<DefectRow, DefectRow> change) {

@@ -11,6 +11,7 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.TableKinds;
+import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.TableFault;
@@ -63,9 +64,10 @@ class ReturnTableTest {
   void whatNoRowCoversIsOutAndNoInspectionBringsItBack() {
     RuleSet none =
         FrozenRules.of(
-            FrozenRules.tables().toBuilder()
-                .with(TableKinds.RETURNS, ReturnTable.of(List.of()).orElseThrow())
-                .build());
+            Tables.of(
+                FrozenRules.tables()
+                    .map()
+                    .with(TableKinds.RETURNS, ReturnTable.of(List.of()).orElseThrow())));
     GearCase back =
         FitGear.fit(ElementKind.COAT)
             .with(

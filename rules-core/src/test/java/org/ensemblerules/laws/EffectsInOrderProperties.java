@@ -68,20 +68,21 @@ class EffectsInOrderProperties {
   private static RuleSet rules(Effect effect) {
     Tables tables = FrozenRules.tables();
     return FrozenRules.of(
-        tables.toBuilder()
-            .with(
-                TableKinds.DEFECTS,
-                DefectTable.of(
-                        List.of(
-                            Layering.of("ONLY")
-                                .defect(
-                                    FOUND.site().toString(),
-                                    FOUND.defect(),
-                                    new Band.Presence(),
-                                    effect)),
-                        tables.anatomy())
-                    .orElseThrow())
-            .build());
+        Tables.of(
+            tables
+                .map()
+                .with(
+                    TableKinds.DEFECTS,
+                    DefectTable.of(
+                            List.of(
+                                Layering.of("ONLY")
+                                    .defect(
+                                        FOUND.site().toString(),
+                                        FOUND.defect(),
+                                        new Band.Presence(),
+                                        effect)),
+                            tables.anatomy())
+                        .orElseThrow())));
   }
 
   private static RuleSet by(Effect effect) {

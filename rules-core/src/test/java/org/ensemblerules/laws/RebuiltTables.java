@@ -63,7 +63,7 @@ final class RebuiltTables {
     for (TableKind<?, ?> kind : TableKinds.all()) {
       rest = anew.contains(kind.home()) ? compiled(rest, kind, all, change) : kept(rest, kind, all);
     }
-    return Tables.builder(rest).build();
+    return Tables.of(rest);
   }
 
   private static <T> TableMap kept(TableMap rest, TableKind<?, T> kind, Tables all) {

@@ -357,9 +357,10 @@ class ManufacturersInstructionsTest {
   @Test
   void whereTheEditionSaysNothingNothingCountsByInstructionsAlone() {
     Tables without =
-        FrozenRules.tables().toBuilder()
-            .with(TableKinds.CARE_LIMITS, CareLimitTable.of(List.of()).orElseThrow())
-            .build();
+        Tables.of(
+            FrozenRules.tables()
+                .map()
+                .with(TableKinds.CARE_LIMITS, CareLimitTable.of(List.of()).orElseThrow()));
     RuleSet rules =
         FrozenRules.of(without)
             .with(

@@ -38,9 +38,7 @@ class RuleSetTest {
   private static String fingerprint(List<CautionRow> cautions) {
     Tables frozen = FrozenRules.tables();
     Tables tables =
-        frozen.toBuilder()
-            .with(TableKinds.CAUTIONS, CautionTable.of(cautions).orElseThrow())
-            .build();
+        Tables.of(frozen.map().with(TableKinds.CAUTIONS, CautionTable.of(cautions).orElseThrow()));
     return FrozenRules.of(tables).identity().fingerprint();
   }
 

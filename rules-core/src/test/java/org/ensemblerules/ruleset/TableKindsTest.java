@@ -87,13 +87,16 @@ class TableKindsTest {
   @Test
   void emptyTablesAnswerForWhatIsNotGiven() {
     Tables tables =
-        Tables.builder(FrozenRules.tables().anatomy(), FrozenRules.tables().checks()).build();
+        Tables.of(
+            TableMap.none()
+                .with(TableKinds.ANATOMY, FrozenRules.tables().anatomy())
+                .with(TableKinds.CHECKS, FrozenRules.tables().checks()));
     for (TableKind<?, ?> kind : TableKinds.all()) {
       if (kind != TableKinds.ANATOMY && kind != TableKinds.CHECKS) {
         assertThat(tables.rows(kind)).as("%s", kind).isEmpty();
       }
     }
-    assertThatThrownBy(() -> Tables.builder(TableMap.none()))
+    assertThatThrownBy(() -> Tables.of(TableMap.none()))
         .isInstanceOf(InvalidValueException.class)
         .hasMessageContaining("anatomy");
   }

@@ -100,9 +100,10 @@ class AgeVerdictsTest {
   @Test
   void whereNoRowSetsALimitAnExpertIsAsked() {
     Tables without =
-        FrozenRules.tables().toBuilder()
-            .with(TableKinds.AGE_LIMITS, AgeLimitTable.of(List.of()).orElseThrow())
-            .build();
+        Tables.of(
+            FrozenRules.tables()
+                .map()
+                .with(TableKinds.AGE_LIMITS, AgeLimitTable.of(List.of()).orElseThrow()));
     GearCase given = FitGear.fit(ElementKind.HELMET);
     Verdict verdict = Assess.assess(FrozenRules.of(without), given.assessment(), given.asOf());
     assertThat(verdict.reasons())

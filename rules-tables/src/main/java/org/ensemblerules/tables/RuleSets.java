@@ -121,8 +121,7 @@ public final class RuleSets {
       }
       composed = with;
     }
-    return Optional.of(
-        Tables.builder(composed).with(TableKinds.TASKS, tasks(tables, editions)).build());
+    return Optional.of(Tables.of(composed.with(TableKinds.TASKS, tasks(tables, editions))));
   }
 
   private static <T> TableMap with(

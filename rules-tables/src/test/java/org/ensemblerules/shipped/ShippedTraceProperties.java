@@ -72,10 +72,7 @@ class ShippedTraceProperties {
       some = with(some, kind, rules.tables(), row -> WHOLE.contains(kind) || trace.contains(row));
     }
     return RuleSet.of(
-        rules.editions(),
-        rules.evidenceTables().editions(),
-        Tables.builder(some).build(),
-        Map.of());
+        rules.editions(), rules.evidenceTables().editions(), Tables.of(some), Map.of());
   }
 
   private static <R extends ComparableRow<R>, T> TableMap with(

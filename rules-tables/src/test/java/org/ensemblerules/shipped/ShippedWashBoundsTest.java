@@ -31,6 +31,7 @@ import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.TableKinds;
+import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Comparison;
@@ -84,9 +85,11 @@ class ShippedWashBoundsTest {
   private static RuleSet reaching(RuleSet rules, List<WashBoundRow> bounds) {
     return RuleSet.of(
         rules.editions(),
-        rules.tables().toBuilder()
-            .with(TableKinds.WASH_BOUNDS, WashBoundTable.of(bounds).orElseThrow())
-            .build(),
+        Tables.of(
+            rules
+                .tables()
+                .map()
+                .with(TableKinds.WASH_BOUNDS, WashBoundTable.of(bounds).orElseThrow())),
         Map.of());
   }
 

@@ -49,6 +49,7 @@ import org.ensemblerules.ruleset.CautionTable;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.ruleset.TableKinds;
+import org.ensemblerules.ruleset.TableMap;
 import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Confidence;
@@ -138,14 +139,16 @@ public final class InventedRules {
       }
     }
     AnatomyTable anatomy = AnatomyTable.of(parts).orElseThrow();
-    return Tables.builder(anatomy, CheckTable.of(checks()).orElseThrow())
-        .with(TableKinds.PERMISSIONS, PermissionTable.of(permissions()).orElseThrow())
-        .with(TableKinds.DEFECTS, DefectTable.of(defects, anatomy).orElseThrow())
-        .with(TableKinds.CRITERIA, CriteriaTable.of(criteria, anatomy).orElseThrow())
-        .with(TableKinds.INTERVALS, IntervalTable.of(intervals).orElseThrow())
-        .with(TableKinds.AGE_LIMITS, AgeLimitTable.of(ages).orElseThrow())
-        .with(TableKinds.CAUTIONS, CautionTable.of(cautions()).orElseThrow())
-        .build();
+    return Tables.of(
+        TableMap.none()
+            .with(TableKinds.ANATOMY, anatomy)
+            .with(TableKinds.CHECKS, CheckTable.of(checks()).orElseThrow())
+            .with(TableKinds.PERMISSIONS, PermissionTable.of(permissions()).orElseThrow())
+            .with(TableKinds.DEFECTS, DefectTable.of(defects, anatomy).orElseThrow())
+            .with(TableKinds.CRITERIA, CriteriaTable.of(criteria, anatomy).orElseThrow())
+            .with(TableKinds.INTERVALS, IntervalTable.of(intervals).orElseThrow())
+            .with(TableKinds.AGE_LIMITS, AgeLimitTable.of(ages).orElseThrow())
+            .with(TableKinds.CAUTIONS, CautionTable.of(cautions()).orElseThrow()));
   }
 
   private void defects(List<DefectRow> rows, ElementKind element, Use use) {
