@@ -193,14 +193,31 @@ public sealed interface MarkedDate {
   static MarkedDate parse(String text) {
     try {
       return switch (text.length()) {
-        case 10 -> new Day(LocalDate.parse(text));
-        case 7 -> text.equals("UNKNOWN") ? new Unknown() : new Month(YearMonth.parse(text));
-        case 4 -> new OfYear(Year.parse(text).getValue());
+        case 10 ->
+            new Day(LocalDate.of(number(text, 0, 4), number(text, 5, 7), number(text, 8, 10)));
+        case 7 ->
+            text.equals("UNKNOWN")
+                ? new Unknown()
+                : new Month(YearMonth.of(number(text, 0, 4), number(text, 5, 7)));
+        case 4 -> new OfYear(number(text, 0, 4));
         default -> throw new InvalidValueException("MarkedDate", text, FORMS);
       };
     } catch (DateTimeException e) {
       throw new InvalidValueException("MarkedDate", text, FORMS);
     }
+  }
+
+  /** Reads the digits of a part that stands at the beginning or after a hyphen. */
+  private static int number(String text, int from, int to) {
+    boolean apart = from == 0 || text.charAt(from - 1) == '-';
+    int number = 0;
+    for (int i = from; i < to; i++) {
+      char digit = text.charAt(i);
+      apart &= digit >= '0' && digit <= '9';
+      number = 10 * number + digit - '0';
+    }
+    InvalidValueException.require(apart, "MarkedDate", text, FORMS);
+    return number;
   }
 
   /**

@@ -52,6 +52,13 @@ class MarkedDateTest {
         "unknown",
         "2019-5-1",
         "20190501",
+        "2019/05/01",
+        "2019-05_01",
+        "2019_05",
+        "201:",
+        "20 9",
+        "-201",
+        "\u0662\u0660\u0661\u0669",
         "2019-05-01T00:00"
       })
   void otherFormsAreRefused(String text) {

@@ -9,7 +9,6 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.regex.Pattern;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
@@ -25,8 +24,6 @@ import org.ensemblerules.source.SourceId;
 public final class ValueReaders {
   private static final String DAY_FORM =
       "a day as YYYY-MM-DD, years " + MarkedDate.FIRST_YEAR + " to " + MarkedDate.LAST_YEAR;
-  private static final Pattern MARKED_DATE =
-      Pattern.compile("[0-9]{4}(-[0-9]{2}(-[0-9]{2})?)?|UNKNOWN");
   private static final Map<String, Unit> UNITS = units(unit -> true);
 
   private ValueReaders() {}
@@ -75,16 +72,7 @@ public final class ValueReaders {
 
   /** Reads a date as labels give it: to the day, the month or the year, or UNKNOWN. */
   public static Optional<MarkedDate> markedDate(JsonCursor at) {
-    return at.parsed(
-        "a text: " + MarkedDate.FORMS,
-        text -> {
-          InvalidValueException.require(
-              isDay(text) || MARKED_DATE.matcher(text).matches(),
-              "MarkedDate",
-              text,
-              MarkedDate.FORMS);
-          return MarkedDate.parse(text);
-        });
+    return at.parsed("a text: " + MarkedDate.FORMS, MarkedDate::parse);
   }
 
   /** Reads a unit by its symbol. */
