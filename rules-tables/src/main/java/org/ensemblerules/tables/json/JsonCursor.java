@@ -1,6 +1,5 @@
 package org.ensemblerules.tables.json;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -13,7 +12,6 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 import org.ensemblerules.measure.NumberSize;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.InvalidValueException;
@@ -33,19 +31,19 @@ public final class JsonCursor {
   // Longer ones are refused by their size anyway; to work them out takes time.
   private static final int LONGEST_DECIMAL = 100;
 
-  private final JsonNode node;
+  private final JsonValue here;
   private final @Nullable JsonCursor within;
   private final @Nullable String name;
   private final int index;
   private final Reading reading;
 
   private JsonCursor(
-      JsonNode node,
+      JsonValue here,
       @Nullable JsonCursor within,
       @Nullable String name,
       int index,
       Reading reading) {
-    this.node = node;
+    this.here = here;
     this.within = within;
     this.name = name;
     this.index = index;
@@ -53,12 +51,12 @@ public final class JsonCursor {
   }
 
   /** The place of a whole text. */
-  static JsonCursor whole(JsonNode node, Reading reading) {
-    return new JsonCursor(node, null, null, 0, reading);
+  static JsonCursor whole(JsonValue here, Reading reading) {
+    return new JsonCursor(here, null, null, 0, reading);
   }
 
   /** The place of a field of the object that stands here. */
-  JsonCursor field(String name, JsonNode value) {
+  JsonCursor field(String name, JsonValue value) {
     return new JsonCursor(value, this, name, 0, reading);
   }
 
@@ -82,9 +80,13 @@ public final class JsonCursor {
 
   /** Returns what the text is read beside, or what is in a list of such, if it is of a type. */
   public <T> Optional<T> beside(Class<T> type) {
-    Stream<?> all =
-        reading.beside() instanceof List<?> list ? list.stream() : Stream.of(reading.beside());
-    return all.filter(type::isInstance).<T>map(type::cast).findFirst();
+    List<?> all = reading.beside() instanceof List<?> list ? list : List.of(reading.beside());
+    for (Object each : all) {
+      if (type.isInstance(each)) {
+        return Optional.of(type.cast(each));
+      }
+    }
+    return Optional.empty();
   }
 
   /** Returns where faults are added. */
@@ -124,13 +126,13 @@ public final class JsonCursor {
   public <T> Optional<T> mismatch(FaultCode code, String allowed) {
     return fault(
         code,
-        Shown.node(node),
-        node.isNull() ? allowed + "; what is not known is left out" : allowed);
+        Shown.value(here),
+        here instanceof JsonValue.Nothing ? allowed + "; what is not known is left out" : allowed);
   }
 
   /** Reads a text. */
   public Optional<String> text() {
-    return node.isTextual() ? Optional.of(node.textValue()) : mismatch("a text");
+    return here instanceof JsonValue.Text text ? Optional.of(text.value()) : mismatch("a text");
   }
 
   /**
@@ -149,12 +151,16 @@ public final class JsonCursor {
    * @param parser makes the value; an {@link InvalidValueException} becomes a fault here
    */
   public <T> Optional<T> parsed(String allowed, Function<String, T> parser) {
-    return node.isTextual() ? make(() -> parser.apply(node.textValue())) : mismatch(allowed);
+    return here instanceof JsonValue.Text text
+        ? make(() -> parser.apply(text.value()))
+        : mismatch(allowed);
   }
 
   /** Reads true or false. */
   public Optional<Boolean> bool() {
-    return node.isBoolean() ? Optional.of(node.booleanValue()) : mismatch("true or false");
+    return here instanceof JsonValue.Truth truth
+        ? Optional.of(truth.value())
+        : mismatch("true or false");
   }
 
   /** Reads a whole number from {@code least} to {@code most}. */
@@ -175,8 +181,8 @@ public final class JsonCursor {
   }
 
   private Optional<Long> whole(long least, long most) {
-    if (node.isNumber()) {
-      BigDecimal value = node.decimalValue();
+    if (here instanceof JsonValue.Number number) {
+      BigDecimal value = number.value();
       // Range first: a large exponent must not be written out.
       if (value.compareTo(BigDecimal.valueOf(least)) >= 0
           && value.compareTo(BigDecimal.valueOf(most)) <= 0
@@ -189,13 +195,13 @@ public final class JsonCursor {
 
   /** Reads a number given as such or as text, with the digits it was given in. */
   public Optional<BigDecimal> decimalOrText() {
-    if (node.isTextual()
-        && node.textValue().length() <= LONGEST_DECIMAL
-        && DECIMAL.matcher(node.textValue()).matches()) {
-      return sized(new BigDecimal(node.textValue()));
+    if (here instanceof JsonValue.Text text
+        && text.value().length() <= LONGEST_DECIMAL
+        && DECIMAL.matcher(text.value()).matches()) {
+      return sized(new BigDecimal(text.value()));
     }
-    return node.isNumber()
-        ? sized(node.decimalValue())
+    return here instanceof JsonValue.Number number
+        ? sized(number.value())
         : mismatch("a number, or a text that is one");
   }
 
@@ -215,10 +221,10 @@ public final class JsonCursor {
    * @param allowed what each name means; listed in the fault in its order
    */
   public <T> Optional<T> named(Map<String, T> allowed) {
-    if (!node.isTextual()) {
+    if (!(here instanceof JsonValue.Text text)) {
       return mismatch("a text, one of " + String.join(", ", allowed.keySet()));
     }
-    String name = node.textValue();
+    String name = text.value();
     T value = allowed.get(name);
     return value == null
         ? fault(Shown.text(name), NearestName.allowed(name, allowed.keySet()))
@@ -255,7 +261,7 @@ public final class JsonCursor {
           .ifPresent(
               again ->
                   entry.fault(
-                      FaultCode.DUPLICATE, Shown.node(entry.node) + " again", "each entry once"));
+                      FaultCode.DUPLICATE, Shown.value(entry.here) + " again", "each entry once"));
     }
     return faults().since(before) ? Optional.empty() : Optional.of(List.copyOf(seen.keySet()));
   }
@@ -274,13 +280,13 @@ public final class JsonCursor {
    * @return the places; none if this is no list, with a fault added
    */
   public List<JsonCursor> entries() {
-    if (!node.isArray()) {
+    if (!(here instanceof JsonValue.Items items)) {
       mismatch("a list");
       return List.of();
     }
-    List<JsonCursor> entries = new ArrayList<>(node.size());
-    for (int i = 0; i < node.size(); i++) {
-      entries.add(new JsonCursor(node.get(i), this, null, i, reading));
+    List<JsonCursor> entries = new ArrayList<>(items.values().size());
+    for (JsonValue each : items.values()) {
+      entries.add(new JsonCursor(each, this, null, entries.size(), reading));
     }
     return entries;
   }
@@ -292,7 +298,7 @@ public final class JsonCursor {
    * @param type of the value, which must not change
    */
   public <T> Optional<T> shared(Class<T> type, JsonDecoder<T> decoder) {
-    Reading.Alike alike = new Reading.Alike(type, node);
+    Reading.Alike alike = new Reading.Alike(type, here);
     Object known = reading.shared().get(alike);
     if (known != null) {
       return Optional.of(type.cast(known));
@@ -307,22 +313,22 @@ public final class JsonCursor {
 
   /** Tells whether a text stands here, where something else could. */
   public boolean isText() {
-    return node.isTextual();
+    return here instanceof JsonValue.Text;
   }
 
   /** Tells whether a list stands here. */
   public boolean isList() {
-    return node.isArray();
+    return here instanceof JsonValue.Items;
   }
 
   /** Tells whether an object with such a field stands here. */
   public boolean has(String field) {
-    return node.has(field);
+    return here instanceof JsonFields fields && fields.number(field) >= 0;
   }
 
   /** Opens an object; if this is none, adds a fault and opens one that yields nothing. */
   public ObjectCursor object() {
-    return new ObjectCursor(this, node, reading);
+    return new ObjectCursor(this, here, reading);
   }
 
   /**
@@ -334,9 +340,9 @@ public final class JsonCursor {
     try {
       return Optional.of(maker.get());
     } catch (InvalidValueException e) {
-      return node.isObject()
+      return here instanceof JsonFields
           ? fault(e.field() + " " + Shown.given(null, e.given()), e.allowed())
-          : fault(Shown.node(node), e.allowed());
+          : fault(Shown.value(here), e.allowed());
     }
   }
 }

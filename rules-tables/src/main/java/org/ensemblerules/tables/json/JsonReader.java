@@ -7,7 +7,6 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
-import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
@@ -127,21 +126,22 @@ public final class JsonReader {
     String bare = text.startsWith("\uFEFF") ? text.substring(1) : text;
     try (JsonParser parser = factory.createParser(bare)) {
       return tree(source, parser, faults)
-          .map(node -> JsonCursor.whole(node, new Reading(source, faults, unknownFields, beside)));
+          .map(
+              value -> JsonCursor.whole(value, new Reading(source, faults, unknownFields, beside)));
     } catch (IOException e) {
       throw new UncheckedIOException("reading from memory does not fail", e);
     }
   }
 
-  private Optional<JsonNode> tree(String source, JsonParser parser, Faults faults)
+  private Optional<JsonValue> tree(String source, JsonParser parser, Faults faults)
       throws IOException {
-    JsonNode node;
+    JsonValue value;
     try {
       JsonToken first = parser.nextToken();
       if (first == null) {
         return refuse(source, "", "nothing", ONE_VALUE, faults);
       }
-      node = new TreeReader(parser, source, limits.depth(), faults).value(first);
+      value = new TreeReader(parser, source, limits.depth(), faults).value(first);
     } catch (TooDeepException e) {
       return refuse(
           source, e.pointer(), "a deeper level", atMost(limits.depth(), "levels"), faults);
@@ -154,7 +154,7 @@ public final class JsonReader {
       String found = "no JSON" + where(e.getLocation()) + ": " + message;
       return refuse(source, place(parser), Shown.line(found), "JSON (RFC 8259)", faults);
     }
-    return nothingFollows(source, parser, faults) ? Optional.of(node) : Optional.empty();
+    return nothingFollows(source, parser, faults) ? Optional.of(value) : Optional.empty();
   }
 
   private static boolean nothingFollows(String source, JsonParser parser, Faults faults)

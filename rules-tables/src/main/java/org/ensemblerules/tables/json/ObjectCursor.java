@@ -1,10 +1,6 @@
 package org.ensemblerules.tables.json;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
-import java.util.Collection;
-import java.util.HashSet;
-import java.util.Iterator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -18,21 +14,25 @@ import org.ensemblerules.source.InvalidValueException;
  * if no fault was found in the meantime. Fields are thereby declared by asking for them.
  */
 public final class ObjectCursor {
-  private static final int MANY = 32;
+  private static final JsonFields NO_FIELDS = new JsonFields();
 
   private final JsonCursor at;
-  private final JsonNode node;
+  private final boolean isObject;
+  private final JsonFields fields;
+  private final boolean[] known;
   private final Reading reading;
   private final int faultsBefore;
   private final List<String> asked = new ArrayList<>();
   private boolean closed;
 
-  ObjectCursor(JsonCursor at, JsonNode node, Reading reading) {
+  ObjectCursor(JsonCursor at, JsonValue value, Reading reading) {
     this.at = at;
-    this.node = node;
+    this.isObject = value instanceof JsonFields;
+    this.fields = value instanceof JsonFields given ? given : NO_FIELDS;
+    this.known = new boolean[fields.size()];
     this.reading = reading;
     this.faultsBefore = at.faults().count();
-    if (!node.isObject()) {
+    if (!isObject) {
       at.mismatch("an object");
     }
   }
@@ -44,16 +44,14 @@ public final class ObjectCursor {
 
   /** Tells whether a field is given. */
   public boolean has(String name) {
-    return node.has(name);
+    return fields.number(name) >= 0;
   }
 
   /**
    * Returns the names of the fields given, where any name may stand; empty if this is no object.
    */
   public List<String> names() {
-    List<String> names = new ArrayList<>();
-    node.fieldNames().forEachRemaining(names::add);
-    return names;
+    return fields.names();
   }
 
   /** Adds a fault at a field if it is given, else at the object. */
@@ -87,7 +85,7 @@ public final class ObjectCursor {
    * @return its value; empty if it is missing or faulty, with a fault added
    */
   public <T> Optional<T> required(FaultCode code, String name, JsonDecoder<T> decoder) {
-    if (node.isObject() && !has(name)) {
+    if (isObject && !has(name)) {
       asked.add(name);
       return at.fault(
           code, "no field " + Shown.text(name), "a field of this name, which must be given");
@@ -102,8 +100,12 @@ public final class ObjectCursor {
    */
   public <T> Optional<T> optional(String name, JsonDecoder<T> decoder) {
     asked.add(name);
-    JsonNode value = node.get(name);
-    return value == null ? Optional.empty() : decoder.read(at.field(name, value));
+    int number = fields.number(name);
+    if (number < 0) {
+      return Optional.empty();
+    }
+    known[number] = true;
+    return decoder.read(at.field(name, fields.value(number)));
   }
 
   /**
@@ -123,11 +125,12 @@ public final class ObjectCursor {
       return Optional.of(maker.get());
     } catch (InvalidValueException e) {
       String field = e.field().substring(e.field().lastIndexOf('.') + 1);
-      return asked.contains(field) && has(field)
+      int number = fields.number(field);
+      return number >= 0 && known[number]
           ? at.faultAt(
               FaultCode.NOT_ALLOWED,
               Pointer.field(at.pointer(), field),
-              Shown.given(node.get(field), e.given()),
+              Shown.given(fields.value(number), e.given()),
               e.allowed())
           : at.fault(e.field() + " " + Shown.given(null, e.given()), e.allowed());
     }
@@ -138,11 +141,9 @@ public final class ObjectCursor {
       return;
     }
     closed = true;
-    // Few objects have so many fields that a set of their names is worth its making.
-    Collection<String> known = node.size() > MANY ? new HashSet<>(asked) : asked;
-    for (Iterator<String> names = node.fieldNames(); names.hasNext(); ) {
-      String name = names.next();
-      if (!known.contains(name)) {
+    for (int i = 0; i < known.length; i++) {
+      if (!known[i]) {
+        String name = fields.name(i);
         at.faultAt(
             FaultCode.UNKNOWN_FIELD,
             Pointer.field(at.pointer(), name),

@@ -1,6 +1,5 @@
 package org.ensemblerules.tables.json;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.util.HashMap;
 import java.util.Map;
 
@@ -17,7 +16,7 @@ record Reading(
     Object beside,
     Map<Alike, Object> shared) {
   /** Places of one text in which the same stands. */
-  record Alike(Class<?> type, JsonNode node) {}
+  record Alike(Class<?> type, JsonValue value) {}
 
   Reading(String source, Faults faults, UnknownFields unknownFields, Object beside) {
     this(source, faults, unknownFields, beside, new HashMap<>());

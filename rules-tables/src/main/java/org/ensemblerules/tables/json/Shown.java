@@ -1,6 +1,5 @@
 package org.ensemblerules.tables.json;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import org.ensemblerules.source.Printable;
 import org.jspecify.annotations.Nullable;
 
@@ -26,8 +25,8 @@ final class Shown {
    * @param value the value it was given, if known
    * @param given the type's word for it, which may be no more than a description
    */
-  static String given(@Nullable JsonNode value, String given) {
-    boolean asIs = value != null && value.isTextual() && value.textValue().equals(given);
+  static String given(@Nullable JsonValue value, String given) {
+    boolean asIs = value instanceof JsonValue.Text text && text.value().equals(given);
     return asIs || given.isBlank() ? text(given) : line(given);
   }
 
@@ -38,16 +37,18 @@ final class Shown {
   }
 
   /** Shows a value of any kind. */
-  static String node(JsonNode node) {
-    return switch (node.getNodeType()) {
-      case STRING -> text(node.textValue());
+  static String value(JsonValue value) {
+    if (value instanceof JsonValue.Text text) {
+      return text(text.value());
+    } else if (value instanceof JsonValue.Number number) {
       // Not toPlainString: the exponent may be large.
-      case NUMBER -> shortened(node.decimalValue().toString());
-      case BOOLEAN -> Boolean.toString(node.booleanValue());
-      case OBJECT -> "an object";
-      case ARRAY -> "a list";
-      default -> "null";
-    };
+      return shortened(number.value().toString());
+    } else if (value instanceof JsonValue.Truth truth) {
+      return Boolean.toString(truth.value());
+    } else if (value instanceof JsonFields) {
+      return "an object";
+    }
+    return value instanceof JsonValue.Items ? "a list" : "null";
   }
 
   private static String shortened(String number) {
