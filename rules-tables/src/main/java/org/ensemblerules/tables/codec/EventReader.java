@@ -12,20 +12,14 @@ import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Doer;
-import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.fieldcheck.Condition;
 import org.ensemblerules.fieldcheck.ConditionValue;
-import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.NamedElement;
-import org.ensemblerules.gear.Part;
-import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.CheckResult;
-import org.ensemblerules.history.DecisionEvent;
-import org.ensemblerules.history.EndEvent;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.ExposureEvent;
 import org.ensemblerules.history.LookEvent;
@@ -45,8 +39,6 @@ import org.ensemblerules.tables.json.ValueReaders;
 
 /** Reads events. */
 final class EventReader {
-  private static final Moment ANY_TIME = Moment.on(MarkedDate.unknown());
-
   private EventReader() {}
 
   /** Reads an event of an element, which may be known by then. */
@@ -91,26 +83,23 @@ final class EventReader {
       case EXPOSURE_IDENTIFIED -> identified(event);
       case MOVED -> moved(event);
       case MODIFIED -> modified(event);
-      case TAKEN_OUT -> takenOut(event);
+      case TAKEN_OUT -> LeavingReader.takenOut(event);
       case BACK_IN_SERVICE -> {
         Optional<Moment> when = WhenJson.read(event);
         yield event.make(() -> new UseEvent.BackInService(when.orElseThrow()));
       }
-      case INSPECTOR_DECIDED -> inspectorDecided(event);
-      case DECISION_WITHDRAWN -> decisionWithdrawn(event);
-      case AUTHORITY_DECIDED -> authorityDecided(event);
-      case RETIRED -> retired(event);
-      case LAYER_RETIRED -> layerRetired(event);
-      case DISPOSED -> disposed(event);
+      case INSPECTOR_DECIDED -> DecisionReader.inspectorDecided(event);
+      case DECISION_WITHDRAWN -> DecisionReader.decisionWithdrawn(event);
+      case AUTHORITY_DECIDED -> DecisionReader.authorityDecided(event);
+      case RETIRED -> LeavingReader.retired(event);
+      case LAYER_RETIRED -> LeavingReader.layerRetired(event);
+      case DISPOSED -> LeavingReader.disposed(event);
     };
   }
 
   private static Optional<Event> issued(ObjectCursor event) {
     Optional<Moment> when = WhenJson.read(event);
-    // Tried alone, so that a fault of the text is found beside one of the date; so below.
-    Optional<String> holder =
-        event.required(
-            "holder", at -> at.parsed(text -> new UseEvent.Issued(ANY_TIME, text).holder()));
+    Optional<String> holder = EventTexts.name(event, "holder");
     return event.make(() -> new UseEvent.Issued(when.orElseThrow(), holder.orElseThrow()));
   }
 
@@ -170,9 +159,7 @@ final class EventReader {
                     .flatMap(
                         to -> at.make(() -> ExposureEvent.ExposureIdentified.requireNamed(to))));
     Optional<Doer> by = event.required("by", DoerJson::read);
-    Optional<String> ground =
-        event.required(
-            "ground", at -> at.parsed(text -> new EndEvent.Retired(ANY_TIME, text).why()));
+    Optional<String> ground = EventTexts.words(event, "ground");
     return event.make(
         () ->
             new ExposureEvent.ExposureIdentified(
@@ -206,7 +193,7 @@ final class EventReader {
                 measured));
   }
 
-  /** Tried alone, as the texts above. */
+  /** Tried alone, as texts are. */
   private static Optional<Quantity> measured(JsonCursor at) {
     return ValueReaders.quantity(at)
         .flatMap(value -> at.make(() -> LookEvent.Checked.requireMeasured(value)));
@@ -249,122 +236,20 @@ final class EventReader {
   private static Optional<Event> moved(ObjectCursor event) {
     Optional<Moment> when = WhenJson.read(event);
     Optional<Transfer> transfer = event.required("transfer", at -> at.enumOf(Transfer.class));
-    Optional<String> to =
-        event.required(
-            "to", at -> at.parsed(text -> new UseEvent.Moved(ANY_TIME, Transfer.LENT, text).to()));
+    Optional<String> to = EventTexts.name(event, "to");
     return event.make(
         () -> new UseEvent.Moved(when.orElseThrow(), transfer.orElseThrow(), to.orElseThrow()));
   }
 
   private static Optional<Event> modified(ObjectCursor event) {
     Optional<Moment> when = WhenJson.read(event);
-    Optional<String> what =
-        event.required(
-            "what",
-            at ->
-                at.parsed(
-                    text -> new WorkEvent.Modified(ANY_TIME, text, YesNoUnknown.UNKNOWN).what()));
+    Optional<String> what = EventTexts.words(event, "what");
     Optional<YesNoUnknown> approved =
         event.optional("approved", at -> at.enumOf(YesNoUnknown.class));
     return event.make(
         () ->
             new WorkEvent.Modified(
                 when.orElseThrow(), what.orElseThrow(), approved.orElse(YesNoUnknown.UNKNOWN)));
-  }
-
-  private static Optional<Event> takenOut(ObjectCursor event) {
-    Optional<Moment> when = WhenJson.read(event);
-    Optional<String> why =
-        event.required("why", at -> at.parsed(text -> new UseEvent.TakenOut(ANY_TIME, text).why()));
-    return event.make(() -> new UseEvent.TakenOut(when.orElseThrow(), why.orElseThrow()));
-  }
-
-  private static Optional<Event> inspectorDecided(ObjectCursor event) {
-    Optional<Moment> when = WhenJson.read(event);
-    Optional<FindingId> id = event.required("id", FindingJson::ownersId);
-    Optional<Site> site = event.optional("site", ValueReaders::site);
-    Optional<Effect> effect =
-        event.required(
-            "effect",
-            at ->
-                EffectJson.read(at)
-                    .flatMap(
-                        read -> at.make(() -> DecisionEvent.InspectorDecided.requireStrict(read))));
-    Optional<Doer> by = event.required("by", DoerJson::read);
-    Optional<String> why =
-        event.required("why", at -> at.parsed(text -> new EndEvent.Retired(ANY_TIME, text).why()));
-    return event.make(
-        () ->
-            new DecisionEvent.InspectorDecided(
-                when.orElseThrow(),
-                id.orElseThrow(),
-                site.orElse(Site.of(Part.WHOLE_ELEMENT)),
-                effect.orElseThrow(),
-                by.orElseThrow(),
-                why.orElseThrow()));
-  }
-
-  private static Optional<Event> decisionWithdrawn(ObjectCursor event) {
-    Optional<Moment> when = WhenJson.read(event);
-    Optional<FindingId> decision = event.required("decision", FindingJson::ownersId);
-    Optional<Doer> by = event.required("by", DoerJson::read);
-    Optional<String> why =
-        event.required("why", at -> at.parsed(text -> new EndEvent.Retired(ANY_TIME, text).why()));
-    return event.make(
-        () ->
-            new DecisionEvent.DecisionWithdrawn(
-                when.orElseThrow(), decision.orElseThrow(), by.orElseThrow(), why.orElseThrow()));
-  }
-
-  private static Optional<Event> authorityDecided(ObjectCursor event) {
-    Optional<Moment> when = WhenJson.read(event);
-    Optional<String> authority =
-        event.required(
-            "authority", at -> at.parsed(text -> new UseEvent.Issued(ANY_TIME, text).holder()));
-    Optional<String> decision =
-        event.required(
-            "decision", at -> at.parsed(text -> new EndEvent.Retired(ANY_TIME, text).why()));
-    Optional<String> why =
-        event.required("why", at -> at.parsed(text -> new EndEvent.Retired(ANY_TIME, text).why()));
-    return event.make(
-        () ->
-            new DecisionEvent.AuthorityDecided(
-                when.orElseThrow(),
-                authority.orElseThrow(),
-                decision.orElseThrow(),
-                why.orElseThrow()));
-  }
-
-  private static Optional<Event> retired(ObjectCursor event) {
-    Optional<Moment> when = WhenJson.read(event);
-    Optional<String> why =
-        event.required("why", at -> at.parsed(text -> new EndEvent.Retired(ANY_TIME, text).why()));
-    return event.make(() -> new EndEvent.Retired(when.orElseThrow(), why.orElseThrow()));
-  }
-
-  private static Optional<Event> layerRetired(ObjectCursor event) {
-    Optional<Moment> when = WhenJson.read(event);
-    Optional<LayerKind> layer = event.required("layer", at -> at.enumOf(LayerKind.class));
-    Optional<String> identification =
-        event
-            .optional(
-                "identification",
-                at -> at.parsed(text -> Label.builder().identification(text).build()))
-            .flatMap(Label::identification);
-    Optional<String> why =
-        event.required("why", at -> at.parsed(text -> new EndEvent.Retired(ANY_TIME, text).why()));
-    return event.make(
-        () ->
-            new EndEvent.LayerRetired(
-                when.orElseThrow(), layer.orElseThrow(), identification, why.orElseThrow()));
-  }
-
-  private static Optional<Event> disposed(ObjectCursor event) {
-    Optional<Moment> when = WhenJson.read(event);
-    Optional<String> method =
-        event.required(
-            "method", at -> at.parsed(text -> new EndEvent.Disposed(ANY_TIME, text).method()));
-    return event.make(() -> new EndEvent.Disposed(when.orElseThrow(), method.orElseThrow()));
   }
 
   private static Optional<Set<FindingId>> answers(ObjectCursor event) {
