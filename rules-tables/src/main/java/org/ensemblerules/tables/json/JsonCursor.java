@@ -4,14 +4,12 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import java.util.regex.Pattern;
 import org.ensemblerules.measure.NumberSize;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.InvalidValueException;
@@ -24,13 +22,6 @@ import org.jspecify.annotations.Nullable;
  * everywhere: what is not known is left out.
  */
 public final class JsonCursor {
-  // As JSON writes numbers; BigDecimal itself would take digits of any script.
-  private static final Pattern DECIMAL =
-      Pattern.compile("-?(0|[1-9][0-9]*)(\\.[0-9]+)?([eE][+-]?[0-9]{1,9})?");
-
-  // Longer ones are refused by their size anyway; to work them out takes time.
-  private static final int LONGEST_DECIMAL = 100;
-
   private final JsonValue here;
   private final @Nullable JsonCursor within;
   private final @Nullable String name;
@@ -80,13 +71,7 @@ public final class JsonCursor {
 
   /** Returns what the text is read beside, or what is in a list of such, if it is of a type. */
   public <T> Optional<T> beside(Class<T> type) {
-    List<?> all = reading.beside() instanceof List<?> list ? list : List.of(reading.beside());
-    for (Object each : all) {
-      if (type.isInstance(each)) {
-        return Optional.of(type.cast(each));
-      }
-    }
-    return Optional.empty();
+    return reading.beside(type);
   }
 
   /** Returns where faults are added. */
@@ -115,6 +100,11 @@ public final class JsonCursor {
   <T> Optional<T> faultAt(FaultCode code, String place, String found, String allowed) {
     faults().add(new JsonFault(code, source(), place, found, allowed));
     return Optional.empty();
+  }
+
+  /** Adds the fault that an entry of a list stands there a second time. */
+  void again() {
+    fault(FaultCode.DUPLICATE, Shown.value(here) + " again", "each entry once");
   }
 
   /** Adds the fault that this value, shown as it stands, is not what is allowed. */
@@ -165,7 +155,7 @@ public final class JsonCursor {
 
   /** Reads a whole number from {@code least} to {@code most}. */
   public Optional<Integer> integer(int least, int most) {
-    return whole(least, most)
+    return JsonNumbers.whole(here, least, most)
         .map(Long::intValue)
         .or(
             () ->
@@ -177,37 +167,17 @@ public final class JsonCursor {
 
   /** Reads how many of something there are: a whole number from {@code least} on. */
   public Optional<Long> count(long least) {
-    return whole(least, Long.MAX_VALUE).or(() -> mismatch("a whole number from " + least + " on"));
-  }
-
-  private Optional<Long> whole(long least, long most) {
-    if (here instanceof JsonValue.Number number) {
-      BigDecimal value = number.value();
-      // Range first: a large exponent must not be written out.
-      if (value.compareTo(BigDecimal.valueOf(least)) >= 0
-          && value.compareTo(BigDecimal.valueOf(most)) <= 0
-          && value.stripTrailingZeros().scale() <= 0) {
-        return Optional.of(value.longValueExact());
-      }
-    }
-    return Optional.empty();
+    return JsonNumbers.whole(here, least, Long.MAX_VALUE)
+        .or(() -> mismatch("a whole number from " + least + " on"));
   }
 
   /** Reads a number given as such or as text, with the digits it was given in. */
   public Optional<BigDecimal> decimalOrText() {
-    if (here instanceof JsonValue.Text text
-        && text.value().length() <= LONGEST_DECIMAL
-        && DECIMAL.matcher(text.value()).matches()) {
-      return sized(new BigDecimal(text.value()));
-    }
-    return here instanceof JsonValue.Number number
-        ? sized(number.value())
+    Optional<BigDecimal> number = JsonNumbers.decimal(here);
+    // No reader sees a number that would be written out at any length.
+    return number.isPresent()
+        ? make(() -> NumberSize.require("number", number.get()))
         : mismatch("a number, or a text that is one");
-  }
-
-  /** No reader sees a number that would be written out at any length. */
-  private Optional<BigDecimal> sized(BigDecimal number) {
-    return make(() -> NumberSize.require("number", number));
   }
 
   /** Reads a name of an enumeration. */
@@ -249,29 +219,12 @@ public final class JsonCursor {
 
   /** Reads a list of values of any length, each once. */
   public <T> Optional<List<T>> distinctOrNone(JsonDecoder<T> decoder) {
-    int before = faults().count();
-    Map<T, Integer> seen = new LinkedHashMap<>();
-    List<JsonCursor> entries = entries();
-    for (int i = 0; i < entries.size(); i++) {
-      JsonCursor entry = entries.get(i);
-      int index = i;
-      decoder
-          .read(entry)
-          .filter(value -> seen.putIfAbsent(value, index) != null)
-          .ifPresent(
-              again ->
-                  entry.fault(
-                      FaultCode.DUPLICATE, Shown.value(entry.here) + " again", "each entry once"));
-    }
-    return faults().since(before) ? Optional.empty() : Optional.of(List.copyOf(seen.keySet()));
+    return new ListCursor(this).distinct(decoder);
   }
 
   /** Reads a list of any length; empty if any entry is faulty. */
   public <T> Optional<List<T>> list(JsonDecoder<T> decoder) {
-    int before = faults().count();
-    List<T> values = new ArrayList<>();
-    entries().forEach(entry -> decoder.read(entry).ifPresent(values::add));
-    return faults().since(before) ? Optional.empty() : Optional.of(List.copyOf(values));
+    return new ListCursor(this).all(decoder);
   }
 
   /**

@@ -1,7 +1,9 @@
 package org.ensemblerules.tables.json;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * What all cursors into one text share.
@@ -20,5 +22,16 @@ record Reading(
 
   Reading(String source, Faults faults, UnknownFields unknownFields, Object beside) {
     this(source, faults, unknownFields, beside, new HashMap<>());
+  }
+
+  /** Returns what the text is read beside, or what is in a list of such, if it is of a type. */
+  <T> Optional<T> beside(Class<T> type) {
+    List<?> all = beside instanceof List<?> list ? list : List.of(beside);
+    for (Object each : all) {
+      if (type.isInstance(each)) {
+        return Optional.of(type.cast(each));
+      }
+    }
+    return Optional.empty();
   }
 }
