@@ -1,12 +1,26 @@
 package org.ensemblerules.tables;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import java.math.BigDecimal;
+import java.util.Map;
 import java.util.Objects;
+import java.util.function.Function;
+import org.ensemblerules.effect.CleaningKind;
+import org.ensemblerules.effect.RepairClass;
+import org.ensemblerules.fleet.CareCosts;
 import org.ensemblerules.issue.Fitting;
 import org.ensemblerules.issue.Member;
 import org.ensemblerules.issue.SafetyNotice;
 import org.ensemblerules.source.Checked;
+import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.codec.AssessmentTree;
-import org.ensemblerules.tables.codec.ListsTree;
+import org.ensemblerules.tables.codec.CostTree;
+import org.ensemblerules.tables.codec.FittingTree;
+import org.ensemblerules.tables.codec.MemberTree;
+import org.ensemblerules.tables.codec.NoticeTree;
+import org.ensemblerules.tables.codec.OrderTree;
+import org.ensemblerules.tables.codec.SetEntryTree;
+import org.ensemblerules.tables.codec.WhereaboutsTree;
 import org.ensemblerules.tables.json.JsonDecoder;
 import org.ensemblerules.tables.json.JsonLine;
 import org.ensemblerules.tables.json.JsonReader;
@@ -22,166 +36,81 @@ import org.ensemblerules.tables.message.SetEntry;
  * notices and costs. Each entry has the form of the schema of its name in this package's {@code
  * schema} folder, as in {@code member.schema.json}. {@code null} is refused, and so are fields that
  * nobody knows and fields given twice. Safe for use by many threads.
- *
- * <p>Each text that is read has at most 1,048,576 characters and is nested at most 16 deep.
  */
 public final class ListsJson {
   private static final int LONGEST = 1024 * 1024;
   private static final JsonReader READER = AssessmentTree.reader(LONGEST);
 
+  /** Members, in the form of {@code member.schema.json}. */
+  public static final Form<Member> MEMBERS = new Form<>(MemberTree::read, MemberTree::write);
+
+  /** Where elements are, in the form of {@code whereabouts.schema.json}. */
+  public static final Form<KeptGear> WHEREABOUTS =
+      new Form<>(WhereaboutsTree::read, WhereaboutsTree::write);
+
+  /** Entries about sets, in the form of {@code set-entry.schema.json}. */
+  public static final Form<SetEntry> SETS = new Form<>(SetEntryTree::read, SetEntryTree::write);
+
+  /** How elements were seen to meet, in the form of {@code fitting.schema.json}. */
+  public static final Form<Fitting> FITTINGS = new Form<>(FittingTree::read, FittingTree::write);
+
+  /** Orders and what came for them, in the form of {@code order.schema.json}. */
+  public static final Form<DeliveredOrder> ORDERS = new Form<>(OrderTree::read, OrderTree::write);
+
+  /** Safety notices, in the form of {@code notice.schema.json}. */
+  public static final Form<SafetyNotice> NOTICES = new Form<>(NoticeTree::read, NoticeTree::write);
+
+  /** What things cost, in the form of {@code cost.schema.json}. */
+  public static final Form<CostEntry> COSTS = new Form<>(CostTree::read, CostTree::write);
+
   private ListsJson() {}
 
   /**
-   * Reads a member, in the form of {@code member.schema.json}.
+   * How the entries of a list are read and written.
    *
-   * @param sourceName the name of the text, for faults; not null
-   * @param json the text; not null
-   * @return what it says, or every fault with its place; never null
+   * @param <T> what an entry says
    */
-  public static Checked<Member, JsonFault> readMember(String sourceName, String json) {
-    return read(sourceName, json, ListsTree::readMember);
+  public static final class Form<T> implements JsonLines.Reading<T> {
+    private final JsonDecoder<T> decoder;
+    private final Function<T, JsonNode> writer;
+
+    private Form(JsonDecoder<T> decoder, Function<T, JsonNode> writer) {
+      this.decoder = decoder;
+      this.writer = writer;
+    }
+
+    /**
+     * Reads an entry.
+     *
+     * @param sourceName the name of the text, for faults; not null
+     * @param json the text, at most 1,048,576 characters, nested at most 16 deep; not null
+     * @return what it says, or every fault with its place; never null
+     */
+    @Override
+    public Checked<T, JsonFault> read(String sourceName, String json) {
+      Objects.requireNonNull(sourceName, "sourceName");
+      Objects.requireNonNull(json, "json");
+      return READER.read(sourceName, json, decoder);
+    }
+
+    /**
+     * Writes an entry.
+     *
+     * @param entry what it says; not null
+     * @return one line of JSON without a line end, its fields in a fixed order; reading it gives an
+     *     equal entry; never null
+     */
+    public String write(T entry) {
+      return JsonLine.of(writer.apply(Objects.requireNonNull(entry, "entry")));
+    }
   }
 
-  /**
-   * Writes a member, in the form of {@code member.schema.json}.
-   *
-   * @param entry what it says; not null
-   * @return one line of JSON without a line end, its fields in a fixed order; never null
-   */
-  public static String write(Member entry) {
-    return JsonLine.of(ListsTree.write(Objects.requireNonNull(entry, "entry")));
-  }
-
-  /**
-   * Reads where an element is, in the form of {@code whereabouts.schema.json}.
-   *
-   * @param sourceName the name of the text, for faults; not null
-   * @param json the text; not null
-   * @return what it says, or every fault with its place; never null
-   */
-  public static Checked<KeptGear, JsonFault> readWhereabouts(String sourceName, String json) {
-    return read(sourceName, json, ListsTree::readWhereabouts);
-  }
-
-  /**
-   * Writes where an element is, in the form of {@code whereabouts.schema.json}.
-   *
-   * @param entry what it says; not null
-   * @return one line of JSON without a line end, its fields in a fixed order; never null
-   */
-  public static String write(KeptGear entry) {
-    return JsonLine.of(ListsTree.write(Objects.requireNonNull(entry, "entry")));
-  }
-
-  /**
-   * Reads an entry about sets, in the form of {@code set-entry.schema.json}.
-   *
-   * @param sourceName the name of the text, for faults; not null
-   * @param json the text; not null
-   * @return what it says, or every fault with its place; never null
-   */
-  public static Checked<SetEntry, JsonFault> readSetEntry(String sourceName, String json) {
-    return read(sourceName, json, ListsTree::readSetEntry);
-  }
-
-  /**
-   * Writes an entry about sets, in the form of {@code set-entry.schema.json}.
-   *
-   * @param entry what it says; not null
-   * @return one line of JSON without a line end, its fields in a fixed order; never null
-   */
-  public static String write(SetEntry entry) {
-    return JsonLine.of(ListsTree.write(Objects.requireNonNull(entry, "entry")));
-  }
-
-  /**
-   * Reads how two elements were seen to meet, in the form of {@code fitting.schema.json}.
-   *
-   * @param sourceName the name of the text, for faults; not null
-   * @param json the text; not null
-   * @return what it says, or every fault with its place; never null
-   */
-  public static Checked<Fitting, JsonFault> readFitting(String sourceName, String json) {
-    return read(sourceName, json, ListsTree::readFitting);
-  }
-
-  /**
-   * Writes how two elements were seen to meet, in the form of {@code fitting.schema.json}.
-   *
-   * @param entry what it says; not null
-   * @return one line of JSON without a line end, its fields in a fixed order; never null
-   */
-  public static String write(Fitting entry) {
-    return JsonLine.of(ListsTree.write(Objects.requireNonNull(entry, "entry")));
-  }
-
-  /**
-   * Reads an order and what came for it, in the form of {@code order.schema.json}.
-   *
-   * @param sourceName the name of the text, for faults; not null
-   * @param json the text; not null
-   * @return what it says, or every fault with its place; never null
-   */
-  public static Checked<DeliveredOrder, JsonFault> readOrder(String sourceName, String json) {
-    return read(sourceName, json, ListsTree::readOrder);
-  }
-
-  /**
-   * Writes an order and what came for it, in the form of {@code order.schema.json}.
-   *
-   * @param entry what it says; not null
-   * @return one line of JSON without a line end, its fields in a fixed order; never null
-   */
-  public static String write(DeliveredOrder entry) {
-    return JsonLine.of(ListsTree.write(Objects.requireNonNull(entry, "entry")));
-  }
-
-  /**
-   * Reads a safety notice, in the form of {@code notice.schema.json}.
-   *
-   * @param sourceName the name of the text, for faults; not null
-   * @param json the text; not null
-   * @return what it says, or every fault with its place; never null
-   */
-  public static Checked<SafetyNotice, JsonFault> readNotice(String sourceName, String json) {
-    return read(sourceName, json, ListsTree::readNotice);
-  }
-
-  /**
-   * Writes a safety notice, in the form of {@code notice.schema.json}.
-   *
-   * @param entry what it says; not null
-   * @return one line of JSON without a line end, its fields in a fixed order; never null
-   */
-  public static String write(SafetyNotice entry) {
-    return JsonLine.of(ListsTree.write(Objects.requireNonNull(entry, "entry")));
-  }
-
-  /**
-   * Reads an entry of what things cost, in the form of {@code cost.schema.json}.
-   *
-   * @param sourceName the name of the text, for faults; not null
-   * @param json the text; not null
-   * @return what it says, or every fault with its place; never null
-   */
-  public static Checked<CostEntry, JsonFault> readCost(String sourceName, String json) {
-    return read(sourceName, json, ListsTree::readCost);
-  }
-
-  /**
-   * Writes an entry of what things cost, in the form of {@code cost.schema.json}.
-   *
-   * @param entry what it says; not null
-   * @return one line of JSON without a line end, its fields in a fixed order; never null
-   */
-  public static String write(CostEntry entry) {
-    return JsonLine.of(ListsTree.write(Objects.requireNonNull(entry, "entry")));
-  }
-
-  private static <T> Checked<T, JsonFault> read(
-      String sourceName, String json, JsonDecoder<T> decoder) {
-    Objects.requireNonNull(sourceName, "sourceName");
-    Objects.requireNonNull(json, "json");
-    return READER.read(sourceName, json, decoder);
+  private static void requireAmount(
+      Map<CleaningKind, BigDecimal> cleaning, Map<RepairClass, BigDecimal> repair) {
+    try {
+      new CareCosts(cleaning, repair);
+    } catch (InvalidValueException e) {
+      throw new InvalidValueException("CostEntry.amount", e.given(), e.allowed());
+    }
   }
 }

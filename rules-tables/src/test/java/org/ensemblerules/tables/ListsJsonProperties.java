@@ -48,9 +48,10 @@ import org.ensemblerules.tables.message.SetEntry;
 
 /** An entry of a list that is written is valid by its schema and read back as it was. */
 class ListsJsonProperties {
-  private static <T> void written(String schema, String json, T entry, Checked<T, JsonFault> read) {
+  private static <T> void written(String schema, ListsJson.Form<T> form, T entry) {
+    String json = form.write(entry);
     assertThat(TableSchemas.objections(schema, json)).as(json).isEmpty();
-    assertThat(read.orElseThrow()).isEqualTo(entry);
+    assertThat(form.read("list", json).orElseThrow()).isEqualTo(entry);
   }
 
   private static Arbitrary<String> names() {
@@ -98,8 +99,7 @@ class ListsJsonProperties {
 
   @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
   void members(@ForAll("members") Member entry) {
-    String json = ListsJson.write(entry);
-    written("member", json, entry, ListsJson.readMember("list", json));
+    written("member", ListsJson.MEMBERS, entry);
   }
 
   @Provide
@@ -117,8 +117,7 @@ class ListsJsonProperties {
 
   @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
   void whereabouts(@ForAll("kept") KeptGear entry) {
-    String json = ListsJson.write(entry);
-    written("whereabouts", json, entry, ListsJson.readWhereabouts("list", json));
+    written("whereabouts", ListsJson.WHEREABOUTS, entry);
   }
 
   @Provide
@@ -153,8 +152,7 @@ class ListsJsonProperties {
 
   @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
   void setEntries(@ForAll("setEntries") SetEntry entry) {
-    String json = ListsJson.write(entry);
-    written("set-entry", json, entry, ListsJson.readSetEntry("list", json));
+    written("set-entry", ListsJson.SETS, entry);
   }
 
   @Provide
@@ -172,8 +170,7 @@ class ListsJsonProperties {
 
   @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
   void fittings(@ForAll("fittings") Fitting entry) {
-    String json = ListsJson.write(entry);
-    written("fitting", json, entry, ListsJson.readFitting("list", json));
+    written("fitting", ListsJson.FITTINGS, entry);
   }
 
   @Provide
@@ -199,11 +196,11 @@ class ListsJsonProperties {
 
   @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
   void orders(@ForAll("orders") DeliveredOrder entry) {
-    String json = ListsJson.write(entry);
+    String json = ListsJson.ORDERS.write(entry);
     assertThat(TableSchemas.objections("order", json)).as(json).isEmpty();
-    DeliveredOrder read = ListsJson.readOrder("list", json).orElseThrow();
+    DeliveredOrder read = ListsJson.ORDERS.read("list", json).orElseThrow();
     assertThat(read.order()).isEqualTo(entry.order());
-    assertThat(ListsJson.write(read)).isEqualTo(json);
+    assertThat(ListsJson.ORDERS.write(read)).isEqualTo(json);
   }
 
   @Provide
@@ -222,8 +219,7 @@ class ListsJsonProperties {
 
   @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
   void notices(@ForAll("notices") SafetyNotice entry) {
-    String json = ListsJson.write(entry);
-    written("notice", json, entry, ListsJson.readNotice("list", json));
+    written("notice", ListsJson.NOTICES, entry);
   }
 
   @Provide
@@ -253,8 +249,7 @@ class ListsJsonProperties {
 
   @Property(tries = 300, edgeCases = EdgeCasesMode.NONE)
   void costs(@ForAll("costs") CostEntry entry) {
-    String json = ListsJson.write(entry);
-    written("cost", json, entry, ListsJson.readCost("list", json));
+    written("cost", ListsJson.COSTS, entry);
   }
 
   /** What a schema refuses of an entry, its reader refuses as well, in the same place. */
@@ -273,8 +268,8 @@ class ListsJsonProperties {
           .contains("'kind'");
       Checked<?, JsonFault> read =
           line.getKey().equals("cost")
-              ? ListsJson.readCost("list", line.getValue())
-              : ListsJson.readSetEntry("list", line.getValue());
+              ? ListsJson.COSTS.read("list", line.getValue())
+              : ListsJson.SETS.read("list", line.getValue());
       assertThat(((Checked.Refused<?, JsonFault>) read).faults())
           .singleElement()
           .matches(fault -> fault.pointer().equals("/kind"));

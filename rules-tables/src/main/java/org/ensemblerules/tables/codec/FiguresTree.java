@@ -63,7 +63,7 @@ public final class FiguresTree {
         .put("cleanings", care.cleanings())
         .put("repairs", care.repairs())
         .put("withoutPrice", care.withoutPrice())
-        .put("spent", ListsTree.amount(care.spent()))
+        .put("spent", CostTree.amount(care.spent()))
         .list("above", care.above(), FiguresTree::write)
         .node();
   }
@@ -73,7 +73,7 @@ public final class FiguresTree {
         .put("element", ElementJson.named(care.element()).node())
         .put("cleanings", care.cleanings())
         .put("repairs", care.repairs())
-        .put("spent", ListsTree.amount(care.spent()))
+        .put("spent", CostTree.amount(care.spent()))
         .node();
   }
 }

@@ -36,10 +36,10 @@ public final class IssueTree {
   public static JsonNode write(Delivery delivery, Words words) {
     Sentences sentences = new Sentences(words);
     return new Fields()
-        .put("order", ListsTree.write(delivery.order()))
+        .put("order", OrderTree.write(delivery.order()))
         .put("asOrdered", delivery.isAsOrdered())
         .list("elements", delivery.lines(), line -> write(line, sentences))
-        .put("missing", ListsTree.counts(delivery.missing()))
+        .put("missing", OrderTree.counts(delivery.missing()))
         .node();
   }
 
@@ -55,7 +55,7 @@ public final class IssueTree {
   public static JsonNode write(NoticeEffect effect, Words words) {
     Sentences sentences = new Sentences(words);
     return new Fields()
-        .list("notices", effect.notices(), ListsTree::write)
+        .list("notices", effect.notices(), NoticeTree::write)
         .list("touched", effect.touched(), each -> write(each, sentences))
         .put("before", write(effect.before()))
         .put("after", write(effect.after()))
@@ -64,7 +64,7 @@ public final class IssueTree {
 
   private static JsonNode write(NoticedElement noticed, Sentences sentences) {
     Fields fields = new Fields().put("element", ElementJson.named(noticed.element()).node());
-    return ListsTree.where(fields, noticed.whereabouts())
+    return WhereaboutsTree.where(fields, noticed.whereabouts())
         .put("without", noticed.without())
         .put("goesTo", EffectJson.write(noticed.goesTo()))
         .list("notices", noticed.notices(), each -> write(each, sentences))

@@ -43,7 +43,7 @@ public final class MorningTree {
 
   private static JsonNode write(TodayEntry entry, Sentences sentences) {
     Fields fields = new Fields().put("element", ElementJson.named(entry.element()).node());
-    return ListsTree.where(fields, entry.whereabouts())
+    return WhereaboutsTree.where(fields, entry.whereabouts())
         .list("sizes", entry.sizes())
         .put("headline", entry.headline())
         .known("since", entry.since())
@@ -65,7 +65,7 @@ public final class MorningTree {
 
   private static JsonNode write(AwayEntry away) {
     Fields fields = new Fields().put("element", ElementJson.named(away.element()).node());
-    ListsTree.where(fields, away.whereabouts())
+    WhereaboutsTree.where(fields, away.whereabouts())
         .put("transfer", away.gone().transfer())
         .put("on", away.gone().when().date())
         .put("to", away.gone().to());
@@ -115,7 +115,7 @@ public final class MorningTree {
 
   private static JsonNode write(ClearedElement cleared, Words words, Sentences sentences) {
     Fields fields = new Fields().put("element", ElementJson.named(cleared.element()).node());
-    ListsTree.where(fields, cleared.whereabouts());
+    WhereaboutsTree.where(fields, cleared.whereabouts());
     Clearing clearing = cleared.clearing();
     if (clearing instanceof Clearing.May may) {
       return fields

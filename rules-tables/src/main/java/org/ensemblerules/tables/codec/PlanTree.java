@@ -58,7 +58,7 @@ public final class PlanTree {
 
   private static JsonNode write(Budget budget) {
     return new Fields()
-        .put("perYear", ListsTree.amount(budget.perYear()))
+        .put("perYear", CostTree.amount(budget.perYear()))
         .put("firstYear", budget.firstYear())
         .put("years", budget.years())
         .node();
@@ -66,7 +66,7 @@ public final class PlanTree {
 
   private static JsonNode write(ReplacementPlan plan) {
     return new Fields()
-        .put("spent", ListsTree.amount(plan.spent()))
+        .put("spent", CostTree.amount(plan.spent()))
         .list("years", plan.years(), PlanTree::write)
         .list("undated", plan.undated(), need -> need(need).node())
         .list("unpriced", plan.unpriced(), need -> need(need).node())
@@ -76,20 +76,20 @@ public final class PlanTree {
   private static JsonNode write(PlanYear year) {
     return new Fields()
         .put("year", year.year())
-        .put("spent", ListsTree.amount(year.spent()))
+        .put("spent", CostTree.amount(year.spent()))
         .list("bought", year.bought(), PlanTree::write)
         .list("uncovered", year.uncovered(), need -> need(need).node())
         .node();
   }
 
   private static JsonNode write(PlanYear.Bought bought) {
-    return need(bought.need()).put("price", ListsTree.amount(bought.price())).node();
+    return need(bought.need()).put("price", CostTree.amount(bought.price())).node();
   }
 
   private static Fields need(Need need) {
     Fields fields = group(new Fields().put("element", need.element()), need.group());
-    return ListsTree.where(fields, need.whereabouts())
+    return WhereaboutsTree.where(fields, need.whereabouts())
         .known("by", need.by())
-        .known("today", need.today().map(ListsTree::amount));
+        .known("today", need.today().map(CostTree::amount));
   }
 }

@@ -70,7 +70,7 @@ public final class ReadyTree {
         new Fields()
             .put("element", ElementJson.named(piece.element()).node())
             .list("sizes", piece.sizes());
-    return ListsTree.where(fields, piece.whereabouts())
+    return WhereaboutsTree.where(fields, piece.whereabouts())
         .put("headline", piece.headline())
         .known("goesTo", piece.goesTo(), EffectJson::write)
         .node();

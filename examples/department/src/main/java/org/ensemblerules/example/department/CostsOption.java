@@ -40,7 +40,7 @@ final class CostsOption {
   Costs read(KeptLists lists, boolean demo, BigDecimal growthPercent) throws IOException {
     List<CostEntry> entries = demo ? DemoPolicies.costs() : List.of();
     if (file.isPresent()) {
-      entries = lists.whole(file.get(), ListsJson::readCost);
+      entries = lists.whole(file.get(), ListsJson.COSTS);
     }
     List<CostEntry> all = entries;
     return lists.made(() -> of(all, growthPercent));

@@ -81,7 +81,7 @@ final class DeliveryCommand implements Callable<Integer> {
     Answers answers = gear.answers(spec);
     Answers.Writing writing = text -> out.print(gear.isJson() ? text + "\n" : text);
     if (orders.isPresent()) {
-      answers.each(List.of(orders.get()), in, ListsJson::readOrder, answer, writing);
+      answers.each(List.of(orders.get()), in, ListsJson.ORDERS, answer, writing);
     } else if (gear.isDemo()) {
       Answers.Answer told = answer.apply(DemoPolicies.delivery());
       writing.write(answers.written(DemoDepartment.NAME, 1, told));

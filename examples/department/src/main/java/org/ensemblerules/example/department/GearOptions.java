@@ -146,7 +146,7 @@ final class GearOptions {
   private Map<ElementId, Whereabouts> kept(KeptLists lists) throws IOException {
     Map<ElementId, Whereabouts> kept = new HashMap<>();
     if (where.isPresent()) {
-      for (KeptGear entry : lists.good(where.get(), ListsJson::readWhereabouts)) {
+      for (KeptGear entry : lists.good(where.get(), ListsJson.WHEREABOUTS)) {
         kept.merge(
             entry.element(),
             entry.where(),

@@ -58,7 +58,7 @@ final class MembersOption {
   Wearers read(KeptLists lists, boolean demo) throws IOException {
     List<Member> who = demo ? DemoRoster.members() : List.of();
     if (members.isPresent()) {
-      who = lists.good(members.get(), ListsJson::readMember);
+      who = lists.good(members.get(), ListsJson.MEMBERS);
     }
     SetTable table = demo ? DemoPolicies.sets() : SetTable.of(List.of(), List.of());
     SizeTable sizes = demo ? DemoPolicies.sizes() : SizeTable.of(List.of());
@@ -66,7 +66,7 @@ final class MembersOption {
       List<SetRow> rows = new ArrayList<>();
       List<Join> joins = new ArrayList<>();
       List<SizeFit> fits = new ArrayList<>();
-      for (SetEntry entry : lists.whole(sets.get(), ListsJson::readSetEntry)) {
+      for (SetEntry entry : lists.whole(sets.get(), ListsJson.SETS)) {
         if (entry instanceof SetEntry.Needs needs) {
           rows.add(needs.row());
         } else if (entry instanceof SetEntry.Meets meets) {
@@ -80,7 +80,7 @@ final class MembersOption {
     }
     List<Fitting> looks = demo ? DemoRoster.fittings() : List.of();
     if (fittings.isPresent()) {
-      looks = lists.good(fittings.get(), ListsJson::readFitting);
+      looks = lists.good(fittings.get(), ListsJson.FITTINGS);
     }
     return new Wearers(who, table, sizes, looks);
   }

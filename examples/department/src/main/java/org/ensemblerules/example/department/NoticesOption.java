@@ -21,7 +21,7 @@ final class NoticesOption {
   /** Reads the notices. One that cannot be read may touch anything, so that nothing is answered. */
   List<SafetyNotice> read(KeptLists lists, boolean demo) throws IOException {
     if (file.isPresent()) {
-      return lists.whole(file.get(), ListsJson::readNotice);
+      return lists.whole(file.get(), ListsJson.NOTICES);
     }
     return demo ? List.of(DemoPolicies.notice()) : List.of();
   }

@@ -54,13 +54,13 @@ final class SampleCommand implements Callable<Integer> {
   private static final Map<String, Supplier<Stream<String>>> LISTS =
       new TreeMap<>(
           Map.of(
-              "costs", () -> DemoPolicies.costs().stream().map(ListsJson::write),
-              "fittings", () -> first(DemoRoster.fittings(), ListsJson::write),
-              "members", () -> first(DemoRoster.members(), ListsJson::write),
-              "notices", () -> Stream.of(ListsJson.write(DemoPolicies.notice())),
-              "orders", () -> Stream.of(ListsJson.write(DemoPolicies.delivery())),
-              "sets", () -> DemoPolicies.setEntries().stream().map(ListsJson::write),
-              "where", () -> first(DemoRoster.whereabouts(), ListsJson::write)));
+              "costs", () -> DemoPolicies.costs().stream().map(ListsJson.COSTS::write),
+              "fittings", () -> first(DemoRoster.fittings(), ListsJson.FITTINGS::write),
+              "members", () -> first(DemoRoster.members(), ListsJson.MEMBERS::write),
+              "notices", () -> Stream.of(ListsJson.NOTICES.write(DemoPolicies.notice())),
+              "orders", () -> Stream.of(ListsJson.ORDERS.write(DemoPolicies.delivery())),
+              "sets", () -> DemoPolicies.setEntries().stream().map(ListsJson.SETS::write),
+              "where", () -> first(DemoRoster.whereabouts(), ListsJson.WHEREABOUTS::write)));
 
   private static final Map<String, String> FILES =
       new TreeMap<>(
