@@ -1,101 +1,100 @@
 package org.ensemblerules.tables.json;
 
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.SerializableString;
+import com.fasterxml.jackson.core.io.CharacterEscapes;
+import com.fasterxml.jackson.core.io.SerializedString;
 import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.util.Map;
 import org.ensemblerules.source.Printable;
+import org.jspecify.annotations.Nullable;
 
 /** Writes a tree on one line, its fields in the order they stand in. */
 public final class JsonLine {
-  // About as long as a verdict, so that few have to grow.
-  private static final int USUAL_LENGTH = 8_192;
+  private static final JsonFactory FACTORY = new JsonFactory();
+  private static final CharacterEscapes UNPRINTABLE = new Unprintable();
 
-  private static final String HEXADECIMAL = "0123456789ABCDEF";
-
-  private final StringBuilder text = new StringBuilder(USUAL_LENGTH);
+  /** The first character above the printable ones of ASCII. */
+  private static final char DELETE = 0x7F;
 
   private JsonLine() {}
 
   /** Writes a tree; the same tree gives the same text. */
   public static String of(JsonNode tree) {
-    JsonLine line = new JsonLine();
-    line.write(tree);
-    return line.text.toString();
+    StringWriter text = new StringWriter();
+    try (JsonGenerator generator = FACTORY.createGenerator(text)) {
+      write(tree, generator);
+    } catch (IOException e) {
+      throw new UncheckedIOException("writing a tree to memory does not fail", e);
+    }
+    return text.toString();
   }
 
-  private void write(JsonNode node) {
+  // A mapper would do it as well; making one takes longer than a first answer may.
+  private static void write(JsonNode node, JsonGenerator generator) throws IOException {
     switch (node.getNodeType()) {
       case OBJECT -> {
-        char before = '{';
+        generator.writeStartObject();
         for (Map.Entry<String, JsonNode> field : node.properties()) {
-          text.append(before);
-          quote(field.getKey());
-          text.append(':');
-          write(field.getValue());
-          before = ',';
+          escape(field.getKey(), generator);
+          generator.writeFieldName(field.getKey());
+          write(field.getValue(), generator);
         }
-        text.append(before == '{' ? "{}" : "}");
+        generator.writeEndObject();
       }
       case ARRAY -> {
-        char before = '[';
+        generator.writeStartArray();
         for (JsonNode each : node) {
-          text.append(before);
-          write(each);
-          before = ',';
+          write(each, generator);
         }
-        text.append(before == '[' ? "[]" : "]");
+        generator.writeEndArray();
       }
-      case STRING -> quote(node.textValue());
-      case NUMBER, BOOLEAN -> text.append(node.asText());
-      default -> text.append("null");
+      case STRING -> {
+        escape(node.textValue(), generator);
+        generator.writeString(node.textValue());
+      }
+      case NUMBER -> generator.writeNumber(node.asText());
+      case BOOLEAN -> generator.writeBoolean(node.booleanValue());
+      default -> generator.writeNull();
     }
   }
 
-  private void quote(String value) {
-    text.append('"');
-    int plain = 0;
-    while (plain < value.length() && isPlain(value.charAt(plain))) {
-      plain++;
-    }
-    if (plain == value.length()) {
-      text.append(value);
-    } else {
-      text.append(value, 0, plain);
-      for (int i = plain; i < value.length(); i++) {
-        escape(value.charAt(i));
-      }
-    }
-    text.append('"');
+  // Escapes of our own make the generator slow, and hardly any text needs one.
+  private static void escape(String text, JsonGenerator generator) {
+    generator.setCharacterEscapes(isAscii(text) ? null : UNPRINTABLE);
   }
 
-  private static boolean isPlain(char each) {
-    return each >= ' ' && each < 0x80 && each != '"' && each != '\\';
+  private static boolean isAscii(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) >= DELETE) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /**
    * JSON lets line ends of Unicode and controls of direction stand as they are; some readers would
-   * end the line, and a person would see another text. Half of a pair is written as it is: the
-   * whole was well formed.
+   * end the line, and a person would see another text.
    */
-  private void escape(char each) {
-    switch (each) {
-      case '"' -> text.append("\\\"");
-      case '\\' -> text.append("\\\\");
-      case '\b' -> text.append("\\b");
-      case '\t' -> text.append("\\t");
-      case '\n' -> text.append("\\n");
-      case '\f' -> text.append("\\f");
-      case '\r' -> text.append("\\r");
-      default -> {
-        if (each < ' ') {
-          text.append("\\u00")
-              .append(each < 0x10 ? '0' : '1')
-              .append(HEXADECIMAL.charAt(each % 16));
-        } else if (each < 0x80 || Character.isSurrogate(each) || Printable.isPrintable(each)) {
-          text.append(each);
-        } else {
-          text.append(Printable.of(Character.toString(each)));
-        }
-      }
+  private static final class Unprintable extends CharacterEscapes {
+    private static final long serialVersionUID = 1L;
+
+    @Override
+    public int[] getEscapeCodesForAscii() {
+      return standardAsciiEscapesForJSON();
+    }
+
+    @Override
+    public @Nullable SerializableString getEscapeSequence(int character) {
+      // Half of a pair is written as it is: the whole was well formed.
+      return Character.getType(character) == Character.SURROGATE || Printable.isPrintable(character)
+          ? null
+          : new SerializedString(Printable.of(Character.toString(character)));
     }
   }
 }
