@@ -1,8 +1,6 @@
 package org.ensemblerules.effect;
 
 import com.google.common.collect.ImmutableList;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.List;
@@ -71,17 +69,17 @@ public final class DestinationTable {
    */
   public GoesTo nearest(Task task, List<PermittedDoer> by) {
     Map<EntityKind, Destination> named = cells.getOrDefault(task, Map.of());
-    List<GoesTo> places = new ArrayList<>();
+    GoesTo nearest = null;
     for (PermittedDoer who : by) {
-      Optional.ofNullable(named.get(who.entity()))
-          .map(
-              place ->
-                  new GoesTo(
-                      place,
-                      place == Destination.SERVICE_PROVIDER ? who.needs() : Optional.empty()))
-          .ifPresent(places::add);
+      Destination place = named.get(who.entity());
+      if (place != null) {
+        GoesTo there =
+            new GoesTo(
+                place, place == Destination.SERVICE_PROVIDER ? who.needs() : Optional.empty());
+        nearest = nearest == null || there.compareTo(nearest) < 0 ? there : nearest;
+      }
     }
-    return places.stream().min(Comparator.naturalOrder()).orElse(NOBODY_NAMED);
+    return nearest == null ? NOBODY_NAMED : nearest;
   }
 
   /**

@@ -17,23 +17,24 @@ import org.ensemblerules.source.Row;
  * by many threads.
  */
 public final class Assess {
-  // Reasons are put into an order of their own. What takes longest stands last, since whoever asks
-  // for no more than whether it is in service needs no more than one reason.
+  // Reasons are put into an order of their own. What keeps most elements out stands first and what
+  // takes longest last, since whoever asks for no more than whether it is in service needs no more
+  // than one reason.
   private static final List<Question> QUESTIONS =
       List.of(
+          AgeQuestion::ask,
+          FindingQuestion::ask,
+          CurrencyQuestion::ask,
           RecordQuestion::ask,
-          UndatedQuestion::ask,
-          RetiredLayerQuestion::ask,
           AwayQuestion::ask,
           LabelQuestion::ask,
+          RetiredLayerQuestion::ask,
           NotFitted::ask,
-          AgeQuestion::ask,
+          UndatedQuestion::ask,
           InspectionQuestion::ask,
-          CurrencyQuestion::ask,
           WorkQuestion::ask,
           CareQuestion::ask,
           WashQuestion::ask,
-          FindingQuestion::ask,
           DecisionQuestion::ask,
           CheckQuestion::ask,
           TestQuestion::ask,

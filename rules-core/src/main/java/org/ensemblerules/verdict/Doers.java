@@ -1,5 +1,6 @@
 package org.ensemblerules.verdict;
 
+import com.google.common.collect.Lists;
 import java.util.List;
 import java.util.Optional;
 import org.ensemblerules.effect.Effect;
@@ -12,9 +13,10 @@ final class Doers {
   private Doers() {}
 
   static List<PermittedDoer> of(CaseFile file, Effect effect) {
-    return task(file, effect).map(file.tables().permissions()::permitted).orElse(List.of()).stream()
-        .map(PermissionRow::doer)
-        .toList();
+    Optional<Task> task = task(file, effect);
+    return task.isEmpty()
+        ? List.of()
+        : Lists.transform(file.tables().permissions().permitted(task.get()), PermissionRow::doer);
   }
 
   static Optional<Task> task(CaseFile file, Effect effect) {

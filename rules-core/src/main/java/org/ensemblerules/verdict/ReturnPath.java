@@ -2,6 +2,7 @@ package org.ensemblerules.verdict;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -88,20 +89,19 @@ final class ReturnPath {
   }
 
   private static boolean everyLayerRetires(CaseFile file, List<Action> actions) {
-    Set<LayerKind> retired =
-        actions.stream()
-            .filter(
-                action ->
-                    action.effect() instanceof Effect.Retire retire
-                        && retire.scope() == Scope.LAYER)
-            .flatMap(action -> action.target().layer().stream())
-            .collect(Collectors.toSet());
+    EnumSet<LayerKind> left = EnumSet.noneOf(LayerKind.class);
+    left.addAll(file.element().layerLabels().keySet());
     // A coat is one without its winter liner as well.
-    Set<LayerKind> layers =
-        file.element().layerLabels().keySet().stream()
-            .filter(layer -> layer != LayerKind.WINTER_LINER)
-            .collect(Collectors.toSet());
-    return !layers.isEmpty() && retired.containsAll(layers);
+    left.remove(LayerKind.WINTER_LINER);
+    if (left.isEmpty()) {
+      return false;
+    }
+    for (Action action : actions) {
+      if (action.effect() instanceof Effect.Retire retire && retire.scope() == Scope.LAYER) {
+        action.target().layer().ifPresent(left::remove);
+      }
+    }
+    return left.isEmpty();
   }
 
   private static Step step(CaseFile file, RouteOrder order, Action action, Optional<String> told) {
