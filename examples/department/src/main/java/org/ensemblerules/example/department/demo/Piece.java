@@ -4,9 +4,7 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
@@ -24,7 +22,6 @@ import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
-import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
@@ -62,12 +59,11 @@ final class Piece {
   private final ElementKind kind;
   private final Member holder;
   private final InspectionForm form;
-  private final Map<Optional<LayerKind>, Label.Builder> labels = new LinkedHashMap<>();
+  private final Labels labels;
   private final List<Event> events = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
   private final Set<Equipment> missing = EnumSet.noneOf(Equipment.class);
   private final Set<Part> skipped = EnumSet.noneOf(Part.class);
-  private YearMonth made;
   private Optional<LocalDate> placedInService = Optional.empty();
   private Optional<LocalDate> lookedOver = Optional.empty();
   private YesNoUnknown clean = YesNoUnknown.YES;
@@ -82,40 +78,13 @@ final class Piece {
     this.holder = holder;
     this.inspector = holder.carer();
     this.form = new InspectionForm(criteria, kind, holder.use(), Stock.notFitted(kind), signedFor);
-    if (Stock.layered(kind)) {
-      labels.put(Optional.of(LayerKind.OUTER_SHELL), printedLabel());
-      labels.put(Optional.of(LayerKind.LINER_SYSTEM), printedLabel());
-    } else {
-      labels.put(Optional.empty(), printedLabel());
-    }
-    made(defaultMonth());
-  }
-
-  private Label.Builder printedLabel() {
-    return Label.builder()
-        .manufacturer(holder.number() % 4 == 0 ? "Maker Two" : "Maker One")
-        .model("Pattern " + kind.name().charAt(0) + holder.use().name().charAt(0))
-        .identification("LOT-" + holder.tag(kind.name()))
-        .size(holder.size())
-        .claimedEdition(holder.number() % 3 == 0 ? "NFPA 1971, 2013" : "NFPA 1971, 2018")
-        .certificationMark(YesNoUnknown.YES)
-        .legibility(Legibility.READABLE);
-  }
-
-  /** Spread over some years; proximity gear is younger, since its reflective shell ages faster. */
-  private YearMonth defaultMonth() {
-    int month = 1 + holder.number() * 5 % 12;
-    return switch (holder.use()) {
-      case STRUCTURAL -> YearMonth.of(2019 + holder.number() * 3 % 5, month);
-      case PROXIMITY -> YearMonth.of(2022 + holder.number() % 3, month);
-    };
+    this.labels = new Labels(kind, holder);
   }
 
   // What it is.
 
   void made(YearMonth month) {
-    made = month;
-    label(label -> label.manufactured(new MarkedDate.Month(month)));
+    labels.made(month);
   }
 
   void made(String month) {
@@ -132,11 +101,11 @@ final class Piece {
   }
 
   void label(UnaryOperator<Label.Builder> change) {
-    labels.replaceAll((layer, label) -> change.apply(label));
+    labels.change(change);
   }
 
   void label(LayerKind layer, UnaryOperator<Label.Builder> change) {
-    labels.computeIfPresent(Optional.of(layer), (key, label) -> change.apply(label));
+    labels.change(layer, change);
   }
 
   // What happened to it.
@@ -282,7 +251,7 @@ final class Piece {
   // All of it together.
 
   Assessment assessment() {
-    LocalDate since = placedInService.orElse(made.plusMonths(4).atDay(15));
+    LocalDate since = placedInService.orElse(labels.made().plusMonths(4).atDay(15));
     List<Event> history = new ArrayList<>(events);
     if (issued) {
       history.add(new UseEvent.Issued(Moment.on(MarkedDate.of(since)), holder.name()));
@@ -338,13 +307,7 @@ final class Piece {
         Element.builder(new ElementId(holder.tag(kind.name())), kind, holder.use())
             .inService(issued ? MarkedDate.of(since) : MarkedDate.unknown())
             .cbrnOption(YesNoUnknown.NO);
-    labels.forEach(
-        (layer, label) -> {
-          layer.ifPresent(own -> element.layer(own, label.build()));
-          if (layer.isEmpty()) {
-            element.label(label.build());
-          }
-        });
+    labels.putOn(element);
     return element.build();
   }
 }
