@@ -209,12 +209,7 @@ public final class JsonCursor {
 
   /** Reads a list of values, at least one, each once. */
   public <T> Optional<List<T>> distinct(JsonDecoder<T> decoder) {
-    return distinctOrNone(decoder)
-        .flatMap(
-            values ->
-                values.isEmpty()
-                    ? fault("an empty list", "at least one entry")
-                    : Optional.of(values));
+    return new ListCursor(this).someDistinct(decoder);
   }
 
   /** Reads a list of values of any length, each once. */

@@ -9,11 +9,13 @@ import java.util.Set;
 
 /** The place of a list. Every entry is read, past faulty ones, so that each fault is found. */
 final class ListCursor {
+  private final JsonCursor at;
   private final Faults faults;
   private final int faultsBefore;
   private final List<JsonCursor> entries;
 
   ListCursor(JsonCursor at) {
+    this.at = at;
     faults = at.faults();
     faultsBefore = faults.count();
     entries = at.entries();
@@ -33,6 +35,16 @@ final class ListCursor {
       decoder.read(entry).filter(value -> !values.add(value)).ifPresent(again -> entry.again());
     }
     return sound(values);
+  }
+
+  /** Reads all entries, each once and at least one; empty if any is faulty or there is none. */
+  <T> Optional<List<T>> someDistinct(JsonDecoder<T> decoder) {
+    return distinct(decoder)
+        .flatMap(
+            values ->
+                values.isEmpty()
+                    ? at.fault("an empty list", "at least one entry")
+                    : Optional.of(values));
   }
 
   private <T> Optional<List<T>> sound(Collection<T> values) {
