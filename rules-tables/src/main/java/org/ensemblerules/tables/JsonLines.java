@@ -59,7 +59,7 @@ public final class JsonLines<T> implements Iterator<JsonLines.Entry<T>>, AutoClo
   public static final int USUAL_LONGEST = 1024 * 1024;
 
   /** The largest length that can be chosen: 16,777,216 bytes or characters. */
-  public static final int LARGEST_LONGEST = 16 * 1024 * 1024;
+  public static final int LARGEST_LONGEST = LineSource.LARGEST_LONGEST;
 
   private final String sourceName;
   private final LineSource lines;
@@ -167,7 +167,7 @@ public final class JsonLines<T> implements Iterator<JsonLines.Entry<T>>, AutoClo
    */
   public static <T> JsonLines<T> of(
       String sourceName, InputStream stream, Reading<T> reading, int longest) {
-    return new JsonLines<>(sourceName, new ByteLines(stream, requireLongest(longest)), reading);
+    return new JsonLines<>(sourceName, new ByteLines(stream, longest), reading);
   }
 
   /**
@@ -196,17 +196,7 @@ public final class JsonLines<T> implements Iterator<JsonLines.Entry<T>>, AutoClo
    */
   public static <T> JsonLines<T> of(
       String sourceName, Reader characters, Reading<T> reading, int longest) {
-    return new JsonLines<>(
-        sourceName, new CharacterLines(characters, requireLongest(longest)), reading);
-  }
-
-  private static int requireLongest(int longest) {
-    InvalidValueException.require(
-        longest >= 1 && longest <= LARGEST_LONGEST,
-        "JsonLines.longest",
-        longest,
-        "1 to " + LARGEST_LONGEST);
-    return longest;
+    return new JsonLines<>(sourceName, new CharacterLines(characters, longest), reading);
   }
 
   /**
@@ -225,9 +215,9 @@ public final class JsonLines<T> implements Iterator<JsonLines.Entry<T>>, AutoClo
         lines,
         (source, json) -> {
           Checked<T, JsonFault> loaded = reading.read(source, json);
-          return loaded instanceof Checked.Sound<T, JsonFault> ok
-              ? new Checked.Sound<>(answer.apply(ok.value()))
-              : new Checked.Refused<>(((Checked.Refused<T, JsonFault>) loaded).faults());
+          return loaded instanceof Checked.Refused<T, JsonFault> bad
+              ? new Checked.Refused<>(bad.faults())
+              : new Checked.Sound<>(answer.apply(loaded.orElseThrow()));
         });
   }
 
@@ -240,16 +230,10 @@ public final class JsonLines<T> implements Iterator<JsonLines.Entry<T>>, AutoClo
   @Override
   public boolean hasNext() {
     try {
-      while (ahead == null) {
-        RawLine line = lines.next();
-        if (line == null) {
-          return false;
-        }
-        if (!line.isBlank()) {
-          ahead = line;
-        }
+      if (ahead == null) {
+        ahead = lines.nextWritten();
       }
-      return true;
+      return ahead != null;
     } catch (IOException e) {
       throw new UncheckedIOException(sourceName, e);
     }
@@ -269,23 +253,21 @@ public final class JsonLines<T> implements Iterator<JsonLines.Entry<T>>, AutoClo
     }
     RawLine line = Objects.requireNonNull(ahead, "ahead");
     ahead = null;
-    String source = sourceName + ":" + line.number();
-    if (line.problem().isPresent()) {
-      RawLine.Problem problem = line.problem().get();
-      JsonFault fault =
-          new JsonFault(FaultCode.UNREADABLE, source, "", problem.found(), problem.allowed());
-      return new BadLine<>(line.number(), List.of(fault), line.text(), line.whole());
-    }
-    Checked<T, JsonFault> loaded = read(source, line.text());
-    return loaded instanceof Checked.Sound<T, JsonFault> ok
-        ? new Line<>(line.number(), ok.value())
-        : new BadLine<>(
-            line.number(), ((Checked.Refused<T, JsonFault>) loaded).faults(), line.text(), true);
+    Checked<T, JsonFault> loaded = read(sourceName + ":" + line.number(), line);
+    return loaded instanceof Checked.Refused<T, JsonFault> bad
+        ? new BadLine<>(line.number(), bad.faults(), line.text(), line.whole())
+        : new Line<>(line.number(), loaded.orElseThrow());
   }
 
-  private Checked<T, JsonFault> read(String source, String json) {
+  private Checked<T, JsonFault> read(String source, RawLine line) {
+    if (line.problem().isPresent()) {
+      RawLine.Problem problem = line.problem().get();
+      return new Checked.Refused<>(
+          List.of(
+              new JsonFault(FaultCode.UNREADABLE, source, "", problem.found(), problem.allowed())));
+    }
     try {
-      return reading.read(source, json);
+      return reading.read(source, line.text());
     } catch (RuntimeException e) {
       return new Checked.Refused<>(List.of(JsonFault.defect(source, e)));
     }

@@ -24,7 +24,7 @@ public final class ByteLines implements LineSource {
   /** Splits a stream into lines of at most a number of bytes. */
   public ByteLines(InputStream stream, int longest) {
     this.stream = Objects.requireNonNull(stream, "stream");
-    this.longest = longest;
+    this.longest = LineSource.requireLongest(longest);
   }
 
   @Override

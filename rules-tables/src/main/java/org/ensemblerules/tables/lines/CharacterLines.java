@@ -17,7 +17,7 @@ public final class CharacterLines implements LineSource {
   /** Splits what a reader gives into lines of at most a number of characters. */
   public CharacterLines(Reader reader, int longest) {
     this.reader = Objects.requireNonNull(reader, "reader");
-    this.longest = longest;
+    this.longest = LineSource.requireLongest(longest);
   }
 
   @Override
