@@ -1,18 +1,12 @@
 package org.ensemblerules.tables;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import java.math.BigDecimal;
-import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
-import org.ensemblerules.effect.CleaningKind;
-import org.ensemblerules.effect.RepairClass;
-import org.ensemblerules.fleet.CareCosts;
 import org.ensemblerules.issue.Fitting;
 import org.ensemblerules.issue.Member;
 import org.ensemblerules.issue.SafetyNotice;
 import org.ensemblerules.source.Checked;
-import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.codec.AssessmentTree;
 import org.ensemblerules.tables.codec.CostTree;
 import org.ensemblerules.tables.codec.FittingTree;
@@ -102,15 +96,6 @@ public final class ListsJson {
      */
     public String write(T entry) {
       return JsonLine.of(writer.apply(Objects.requireNonNull(entry, "entry")));
-    }
-  }
-
-  private static void requireAmount(
-      Map<CleaningKind, BigDecimal> cleaning, Map<RepairClass, BigDecimal> repair) {
-    try {
-      new CareCosts(cleaning, repair);
-    } catch (InvalidValueException e) {
-      throw new InvalidValueException("CostEntry.amount", e.given(), e.allowed());
     }
   }
 }

@@ -18,7 +18,7 @@ final class JsonNumbers {
   /** Returns the whole number that a value is; empty if it is none of that range. */
   static Optional<Long> whole(JsonValue value, long least, long most) {
     // Range first: a large exponent must not be written out.
-    return value instanceof JsonValue.Number number
+    return value instanceof JsonValue.Decimal number
             && number.value().compareTo(BigDecimal.valueOf(least)) >= 0
             && number.value().compareTo(BigDecimal.valueOf(most)) <= 0
             && number.value().stripTrailingZeros().scale() <= 0
@@ -33,7 +33,7 @@ final class JsonNumbers {
         && DECIMAL.matcher(text.value()).matches()) {
       return Optional.of(new BigDecimal(text.value()));
     }
-    return value instanceof JsonValue.Number number
+    return value instanceof JsonValue.Decimal number
         ? Optional.of(number.value())
         : Optional.empty();
   }

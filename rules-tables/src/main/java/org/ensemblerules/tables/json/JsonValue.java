@@ -8,7 +8,7 @@ sealed interface JsonValue
     permits JsonFields,
         JsonValue.Items,
         JsonValue.Text,
-        JsonValue.Number,
+        JsonValue.Decimal,
         JsonValue.Truth,
         JsonValue.Nothing {
   /** A list. */
@@ -18,7 +18,7 @@ sealed interface JsonValue
   record Text(String value) implements JsonValue {}
 
   /** A number with the digits it was given in. */
-  record Number(BigDecimal value) implements JsonValue {}
+  record Decimal(BigDecimal value) implements JsonValue {}
 
   /** True or false. */
   record Truth(boolean value) implements JsonValue {

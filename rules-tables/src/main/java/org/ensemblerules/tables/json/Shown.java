@@ -40,7 +40,7 @@ final class Shown {
   static String value(JsonValue value) {
     if (value instanceof JsonValue.Text text) {
       return text(text.value());
-    } else if (value instanceof JsonValue.Number number) {
+    } else if (value instanceof JsonValue.Decimal number) {
       // Not toPlainString: the exponent may be large.
       return shortened(number.value().toString());
     } else if (value instanceof JsonValue.Truth truth) {

@@ -41,7 +41,7 @@ final class TreeReader {
       case START_OBJECT -> object();
       case START_ARRAY -> array();
       case VALUE_STRING -> new JsonValue.Text(wellFormed(parser.getText()));
-      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> new JsonValue.Number(number());
+      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> new JsonValue.Decimal(number());
       case VALUE_TRUE -> JsonValue.Truth.TRUE;
       case VALUE_FALSE -> JsonValue.Truth.FALSE;
       default -> JsonValue.Nothing.NOTHING;
@@ -108,20 +108,19 @@ final class TreeReader {
 
   /** An escaped half of a surrogate pair is JSON, but no text that can be written again. */
   private String wellFormed(String text) {
-    for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      if (!Character.isSurrogate(c)) {
-        continue;
+    int at = 0;
+    while (at < text.length()) {
+      char each = text.charAt(at++);
+      if (Character.isSurrogate(each)) {
+        boolean whole =
+            Character.isHighSurrogate(each)
+                && at < text.length()
+                && Character.isLowSurrogate(text.charAt(at++));
+        if (!whole) {
+          fault("half a surrogate pair in a text", "whole characters");
+          break;
+        }
       }
-      boolean whole =
-          Character.isHighSurrogate(c)
-              && i + 1 < text.length()
-              && Character.isLowSurrogate(text.charAt(i + 1));
-      if (!whole) {
-        fault("half a surrogate pair in a text", "whole characters");
-        break;
-      }
-      i++;
     }
     return text;
   }
