@@ -1,7 +1,6 @@
 package org.ensemblerules.readme;
 
 import java.time.LocalDate;
-import java.util.List;
 import org.ensemblerules.GearRules;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementId;
@@ -11,7 +10,6 @@ import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.gear.YesNoUnknown;
-import org.ensemblerules.history.History;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.verdict.Assessment;
@@ -37,9 +35,10 @@ final class Building {
             .inService(MarkedDate.parse("2023-09-01"))
             .label(label)
             .build();
-    History history =
-        History.of(List.of(new UseEvent.Used(Moment.on(MarkedDate.parse("2026-11-23")))));
-    Assessment record = Assessment.builder(helmet).history(history).build();
+    Assessment record =
+        Assessment.builder(helmet)
+            .event(new UseEvent.Used(Moment.on(MarkedDate.parse("2026-11-23"))))
+            .build();
     Verdict verdict = rules.assess(record, LocalDate.of(2026, 11, 25));
     // README ends
     return verdict;
