@@ -56,7 +56,7 @@ public record AwayEntry(
     LocalDate asOf = judged.verdict().asOf();
     return rules
         .evidence(judged.element(), judged.kept().assessment().history(), asOf)
-        .whereabouts()
+        .absence()
         .away()
         .stream()
         .map(gone -> new AwayEntry(judged.element().named(), judged.whereabouts(), gone, asOf))

@@ -46,7 +46,7 @@ final class OutSince {
         rules.evidence(
             judged.element(), judged.kept().assessment().history(), judged.verdict().asOf());
     return Stream.<Event>concat(
-            evidence.whereabouts().away().stream(), evidence.whereabouts().outOfService().stream())
+            evidence.absence().away().stream(), evidence.absence().outOfService().stream())
         .flatMap(event -> event.when().date().earliest().stream());
   }
 }

@@ -32,7 +32,7 @@ public final class Evidence {
   private final InspectionsMade inspections;
   private final Shown shown;
   private final Done done;
-  private final Whereabouts whereabouts;
+  private final Absence absence;
   private final Supplier<DayOrder> order = Suppliers.memoize(() -> new DayOrder(this));
   private final Supplier<OpenFindings> findings;
   private final Supplier<ImmutableList<ExposureEvent.Exposed>> exposures =
@@ -50,7 +50,7 @@ public final class Evidence {
     this.inspections = new InspectionsMade(this, tables.criteria());
     this.shown = new Shown(this, tables.validity());
     this.done = new Done(this, latest);
-    this.whereabouts = new Whereabouts(this, tables.returns());
+    this.absence = new Absence(this, tables.returns());
     this.findings = Suppliers.memoize(() -> new OpenFindings(tables, this, judging));
   }
 
@@ -269,8 +269,8 @@ public final class Evidence {
    *
    * @return the answers; never null
    */
-  public Whereabouts whereabouts() {
-    return whereabouts;
+  public Absence absence() {
+    return absence;
   }
 
   /**

@@ -85,7 +85,7 @@ public final class NextDue {
   }
 
   private List<Due> sayingWhen(List<Due> due) {
-    if (!facts.evidence().whereabouts().outOfService().isEmpty()) {
+    if (!facts.evidence().absence().outOfService().isEmpty()) {
       due.replaceAll(NextDue::beforeItGoesBack);
     }
     return due;

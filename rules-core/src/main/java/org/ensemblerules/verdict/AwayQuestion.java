@@ -19,10 +19,10 @@ final class AwayQuestion {
   private AwayQuestion() {}
 
   static void ask(CaseFile file, Consumer<Reason> reasons) {
-    for (UseEvent.Moved gone : file.evidence().whereabouts().away()) {
+    for (UseEvent.Moved gone : file.evidence().absence().away()) {
       gone.transfer().endedBy().ifPresent(back -> away(file, gone, back, reasons));
     }
-    for (UnseenReturn unseen : file.evidence().whereabouts().unseenReturns()) {
+    for (UnseenReturn unseen : file.evidence().absence().unseenReturns()) {
       reasons.accept(unseen(file, unseen.back(), unseen.row()));
     }
   }
@@ -35,7 +35,7 @@ final class AwayQuestion {
             + back
             + " since"
             + file.evidence().order().howToTell(gone.when(), event -> is(event, back));
-    for (Optional<ReturnRow> row : file.evidence().whereabouts().asked(back)) {
+    for (Optional<ReturnRow> row : file.evidence().absence().asked(back)) {
       reasons.accept(reason(ReasonKind.AWAY, row, seen));
     }
   }
@@ -82,7 +82,7 @@ final class AwayQuestion {
   /** What must be on record before anybody can look at it; empty if it is in hand. */
   static Optional<String> first(CaseFile file) {
     List<String> back =
-        file.evidence().whereabouts().away().stream()
+        file.evidence().absence().away().stream()
             .flatMap(gone -> gone.transfer().endedBy().stream())
             .distinct()
             .map(Transfer::name)

@@ -198,7 +198,7 @@ final class RecordQuestion {
   }
 
   private static void outOfService(CaseFile file, Consumer<Reason> reasons) {
-    for (UseEvent.TakenOut taken : file.evidence().whereabouts().outOfService()) {
+    for (UseEvent.TakenOut taken : file.evidence().absence().outOfService()) {
       reasons.accept(
           reason(
               ReasonKind.OUT_OF_SERVICE,

@@ -208,6 +208,6 @@ class ContradictionsTest {
 
   private static List<UseEvent.TakenOut> outOfService(History history, LocalDate asOf) {
     Element coat = FitGear.element(ElementKind.COAT).build();
-    return FrozenRules.rules().evidence(coat, history, asOf).whereabouts().outOfService();
+    return FrozenRules.rules().evidence(coat, history, asOf).absence().outOfService();
   }
 }

@@ -146,7 +146,7 @@ public final class MorningList {
     page.line("TAKEN OUT OF SERVICE, AND NOT CERTAINLY BACK");
     for (ServiceRecord record : records) {
       for (UseEvent.TakenOut taken :
-          rules.evidence(record.element(), record.history(), asOf).whereabouts().outOfService()) {
+          rules.evidence(record.element(), record.history(), asOf).absence().outOfService()) {
         page.cut(
             columns(record.element().id().value(), taken.when().toString(), "", taken.why(), "", "")
                 .stripTrailing());

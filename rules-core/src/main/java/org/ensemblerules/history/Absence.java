@@ -10,11 +10,11 @@ import org.ensemblerules.inspection.Occasion;
  * Where the element is by its record: taken out of service, out of the department's hands, or back
  * and not looked at since.
  */
-public final class Whereabouts {
+public final class Absence {
   private final Evidence evidence;
   private final ReturnTable returns;
 
-  Whereabouts(Evidence evidence, ReturnTable returns) {
+  Absence(Evidence evidence, ReturnTable returns) {
     this.evidence = evidence;
     this.returns = returns;
   }
