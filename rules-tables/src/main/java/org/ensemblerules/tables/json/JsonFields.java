@@ -36,8 +36,7 @@ final class JsonFields implements JsonValue {
       values = Arrays.copyOf(values, 2 * size);
     }
     if (size == MANY) {
-      numbers = new HashMap<>();
-      names().forEach(each -> numbers.put(each, numbers.size()));
+      numbers = numbered();
     }
     if (numbers != null) {
       numbers.put(name, size);
@@ -45,6 +44,14 @@ final class JsonFields implements JsonValue {
     names[size] = name;
     values[size++] = value;
     return true;
+  }
+
+  private Map<String, Integer> numbered() {
+    Map<String, Integer> all = new HashMap<>();
+    for (int i = 0; i < size; i++) {
+      all.put(names[i], i);
+    }
+    return all;
   }
 
   /** Returns the number of a field, from 0; -1 if there is none of this name. */
