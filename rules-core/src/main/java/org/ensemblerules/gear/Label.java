@@ -258,6 +258,15 @@ public final class Label {
     }
 
     /**
+     * Says that all of it can be read and that it has a certification mark, as of most gear.
+     *
+     * @return this builder
+     */
+    public Builder readableAndCertified() {
+      return legibility(Legibility.READABLE).certificationMark(YesNoUnknown.YES);
+    }
+
+    /**
      * Makes the label.
      *
      * @return the label; never null

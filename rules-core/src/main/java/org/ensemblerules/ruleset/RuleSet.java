@@ -59,12 +59,9 @@ public final class RuleSet {
     this.base = Objects.requireNonNull(base, "base");
     this.layers = Objects.requireNonNull(layers, "layers");
     this.tables = Objects.requireNonNull(tables, "tables");
-    Map<Subject, OriginId> ids =
-        editions.entrySet().stream()
-            .collect(Collectors.toMap(Map.Entry::getKey, entry -> entry.getValue().id()));
     this.identity =
         new Identity(
-            ids,
+            Maps.transformValues(this.editions, Edition::id),
             layers.all().stream().map(Overlay::id).toList(),
             revisions,
             CanonicalRules.FORM,

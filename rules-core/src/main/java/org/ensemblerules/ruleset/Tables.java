@@ -98,13 +98,10 @@ public final class Tables {
    *
    * @param kind the kind; not null
    * @param <R> its rows
+   * @param <T> its type
    * @return the rows in table order; never null
    */
-  public <R extends ComparableRow<R>> List<R> rows(TableKind<R, ?> kind) {
-    return rowsOf(kind);
-  }
-
-  private <R extends ComparableRow<R>, T> List<R> rowsOf(TableKind<R, T> kind) {
+  public <R extends ComparableRow<R>, T> List<R> rows(TableKind<R, T> kind) {
     return kind.rows(of(kind));
   }
 

@@ -6,10 +6,8 @@ import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Label;
-import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
-import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.verdict.Assessment;
@@ -27,8 +25,7 @@ final class Building {
             .model("Pattern H")
             .size("One size")
             .manufactured(MarkedDate.parse("2023-05"))
-            .certificationMark(YesNoUnknown.YES)
-            .legibility(Legibility.READABLE)
+            .readableAndCertified()
             .build();
     Element helmet =
         Element.builder(new ElementId("H-17"), ElementKind.HELMET, Use.STRUCTURAL)
