@@ -22,7 +22,7 @@ public final class Element {
   private final YesNoUnknown cbrnOption;
   private final Set<Site> notFitted;
 
-  private Element(Builder builder) {
+  Element(ElementBuilder builder) {
     this.id = builder.id;
     this.kind = builder.kind;
     this.use = builder.use;
@@ -41,8 +41,8 @@ public final class Element {
    * @param use what it is built for; not null
    * @return the builder; never null
    */
-  public static Builder builder(ElementId id, ElementKind kind, Use use) {
-    return new Builder(id, kind, use);
+  public static ElementBuilder builder(ElementId id, ElementKind kind, Use use) {
+    return new ElementBuilder(id, kind, use);
   }
 
   /**
@@ -210,88 +210,5 @@ public final class Element {
       text.append(", not fitted ").append(notFitted);
     }
     return text.append(']').toString();
-  }
-
-  /** Collects what is known of an element. */
-  public static final class Builder {
-    private final ElementId id;
-    private final ElementKind kind;
-    private final Use use;
-    private Optional<Label> label = Optional.empty();
-    private final EnumMap<LayerKind, Label> layerLabels = new EnumMap<>(LayerKind.class);
-    private MarkedDate inService = MarkedDate.unknown();
-    private YesNoUnknown cbrnOption = YesNoUnknown.UNKNOWN;
-    private final Set<Site> notFitted = new TreeSet<>();
-
-    private Builder(ElementId id, ElementKind kind, Use use) {
-      this.id = Objects.requireNonNull(id, "id");
-      this.kind = Objects.requireNonNull(kind, "kind");
-      this.use = Objects.requireNonNull(use, "use");
-    }
-
-    /**
-     * Sets the element's own label.
-     *
-     * @param ownLabel the label; not null
-     * @return this builder
-     */
-    public Builder label(Label ownLabel) {
-      label = Optional.of(ownLabel);
-      return this;
-    }
-
-    /**
-     * Sets the label of a layer, replacing one set before.
-     *
-     * @param layer the layer; not null
-     * @param layerLabel its label; not null
-     * @return this builder
-     */
-    public Builder layer(LayerKind layer, Label layerLabel) {
-      layerLabels.put(Objects.requireNonNull(layer, "layer"), Objects.requireNonNull(layerLabel));
-      return this;
-    }
-
-    /**
-     * Sets when it was first placed in service.
-     *
-     * @param date the date; not null
-     * @return this builder
-     */
-    public Builder inService(MarkedDate date) {
-      inService = Objects.requireNonNull(date, "inService");
-      return this;
-    }
-
-    /**
-     * Sets whether it belongs to an ensemble with the CBRN option.
-     *
-     * @param known yes, no or unknown; not null
-     * @return this builder
-     */
-    public Builder cbrnOption(YesNoUnknown known) {
-      cbrnOption = Objects.requireNonNull(known, "cbrnOption");
-      return this;
-    }
-
-    /**
-     * States that it has no such part.
-     *
-     * @param site the part; WHOLE_ELEMENT of a layer for all of that layer; not null
-     * @return this builder
-     */
-    public Builder notFitted(Site site) {
-      notFitted.add(Objects.requireNonNull(site, "notFitted"));
-      return this;
-    }
-
-    /**
-     * Makes the element.
-     *
-     * @return the element; never null
-     */
-    public Element build() {
-      return new Element(this);
-    }
   }
 }

@@ -2,7 +2,6 @@ package org.ensemblerules.gear;
 
 import java.util.Objects;
 import java.util.Optional;
-import org.ensemblerules.source.InvalidValueException;
 
 /**
  * What the label of an element or of one of its layers says. What it does not say, or what cannot
@@ -18,7 +17,7 @@ public final class Label {
   private final YesNoUnknown certificationMark;
   private final Legibility legibility;
 
-  private Label(Builder builder) {
+  Label(LabelBuilder builder) {
     this.manufacturer = builder.manufacturer;
     this.model = builder.model;
     this.identification = builder.identification;
@@ -34,8 +33,8 @@ public final class Label {
    *
    * @return the builder; never null
    */
-  public static Builder builder() {
-    return new Builder();
+  public static LabelBuilder builder() {
+    return new LabelBuilder();
   }
 
   /**
@@ -146,133 +145,5 @@ public final class Label {
             : ", certification mark " + certificationMark)
         + (legibility == Legibility.UNKNOWN ? "" : ", " + legibility)
         + "]";
-  }
-
-  /** Collects what a label says. */
-  public static final class Builder {
-    private Optional<String> manufacturer = Optional.empty();
-    private Optional<String> model = Optional.empty();
-    private Optional<String> identification = Optional.empty();
-    private Optional<String> size = Optional.empty();
-    private MarkedDate manufactured = MarkedDate.unknown();
-    private Optional<String> claimedEdition = Optional.empty();
-    private YesNoUnknown certificationMark = YesNoUnknown.UNKNOWN;
-    private Legibility legibility = Legibility.UNKNOWN;
-
-    private Builder() {}
-
-    /**
-     * Sets who made it.
-     *
-     * @param text 1 to 200 characters; not null
-     * @return this builder
-     * @throws InvalidValueException if the text is blank or too long
-     */
-    public Builder manufacturer(String text) {
-      manufacturer =
-          Optional.of(InvalidValueException.requireText("Label.manufacturer", text, 200));
-      return this;
-    }
-
-    /**
-     * Sets the model name or design.
-     *
-     * @param text 1 to 200 characters; not null
-     * @return this builder
-     * @throws InvalidValueException if the text is blank or too long
-     */
-    public Builder model(String text) {
-      model = Optional.of(InvalidValueException.requireText("Label.model", text, 200));
-      return this;
-    }
-
-    /**
-     * Sets the identification, lot or serial number.
-     *
-     * @param text 1 to 200 characters; not null
-     * @return this builder
-     * @throws InvalidValueException if the text is blank or too long
-     */
-    public Builder identification(String text) {
-      identification =
-          Optional.of(InvalidValueException.requireText("Label.identification", text, 200));
-      return this;
-    }
-
-    /**
-     * Sets the size as printed.
-     *
-     * @param text 1 to 60 characters; not null
-     * @return this builder
-     * @throws InvalidValueException if the text is blank or too long
-     */
-    public Builder size(String text) {
-      size = Optional.of(InvalidValueException.requireText("Label.size", text, 60));
-      return this;
-    }
-
-    /**
-     * Sets when it was made, as printed.
-     *
-     * @param date the date; not null
-     * @return this builder
-     */
-    public Builder manufactured(MarkedDate date) {
-      manufactured = Objects.requireNonNull(date, "manufactured");
-      return this;
-    }
-
-    /**
-     * Sets the product standard edition claimed, as printed.
-     *
-     * @param text 1 to 100 characters; not null
-     * @return this builder
-     * @throws InvalidValueException if the text is blank or too long
-     */
-    public Builder claimedEdition(String text) {
-      claimedEdition =
-          Optional.of(InvalidValueException.requireText("Label.claimedEdition", text, 100));
-      return this;
-    }
-
-    /**
-     * Sets whether there is a certification mark.
-     *
-     * @param known yes, no or unknown; not null
-     * @return this builder
-     */
-    public Builder certificationMark(YesNoUnknown known) {
-      certificationMark = Objects.requireNonNull(known, "certificationMark");
-      return this;
-    }
-
-    /**
-     * Sets how much can be read.
-     *
-     * @param howMuch the legibility; not null
-     * @return this builder
-     */
-    public Builder legibility(Legibility howMuch) {
-      legibility = Objects.requireNonNull(howMuch, "legibility");
-      return this;
-    }
-
-    /**
-     * Says that all of it can be read and that it has a certification mark, as of most gear.
-     *
-     * @return this builder
-     */
-    public Builder readableAndCertified() {
-      return legibility(Legibility.READABLE).certificationMark(YesNoUnknown.YES);
-    }
-
-    /**
-     * Makes the label.
-     *
-     * @return the label; never null
-     */
-    public Label build() {
-      return new Label(this);
-    }
   }
 }

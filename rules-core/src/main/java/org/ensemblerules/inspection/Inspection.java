@@ -15,7 +15,6 @@ import java.util.Set;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.YesNoUnknown;
-import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.RowKey;
 import org.jspecify.annotations.Nullable;
 
@@ -40,7 +39,7 @@ public final class Inspection {
   // Sorted when first asked for; whoever sorts them meanwhile comes to the same.
   private @Nullable Map<RowKey, Set<Outcome>> byCriterion;
 
-  private Inspection(Builder builder) {
+  Inspection(InspectionBuilder builder) {
     this.kind = builder.kind;
     this.occasion = builder.occasion;
     this.on = builder.on;
@@ -65,7 +64,8 @@ public final class Inspection {
    * @param by who made it; not null
    * @return the builder; never null
    */
-  public static Builder builder(InspectionKind kind, Occasion occasion, MarkedDate on, Doer by) {
+  public static InspectionBuilder builder(
+      InspectionKind kind, Occasion occasion, MarkedDate on, Doer by) {
     return builder(kind, occasion, on, Optional.of(by));
   }
 
@@ -79,9 +79,9 @@ public final class Inspection {
    * @param by who made it; empty if nobody is named; not null
    * @return the builder; never null
    */
-  public static Builder builder(
+  public static InspectionBuilder builder(
       InspectionKind kind, Occasion occasion, MarkedDate on, Optional<Doer> by) {
-    return new Builder(kind, occasion, on, by);
+    return new InspectionBuilder(kind, occasion, on, by);
   }
 
   /**
@@ -89,8 +89,9 @@ public final class Inspection {
    *
    * @return the builder; never null
    */
-  public Builder toBuilder() {
-    Builder builder = new Builder(kind, occasion, on, by).gearClean(gearClean).atHand(atHand);
+  public InspectionBuilder toBuilder() {
+    InspectionBuilder builder =
+        new InspectionBuilder(kind, occasion, on, by).gearClean(gearClean).atHand(atHand);
     builder.outcomes.addAll(outcomes);
     builder.signOff = signOff;
     return builder;
@@ -286,100 +287,5 @@ public final class Inspection {
         + outcomes
         + signOff.map(signed -> ", " + signed).orElse("")
         + "]";
-  }
-
-  /** Collects what is known of an inspection. */
-  public static final class Builder {
-    private final InspectionKind kind;
-    private final Occasion occasion;
-    private final MarkedDate on;
-    private final Optional<Doer> by;
-    private YesNoUnknown gearClean = YesNoUnknown.UNKNOWN;
-    private final EnumSet<Equipment> atHand = EnumSet.noneOf(Equipment.class);
-    private final List<CriterionOutcome> outcomes = new ArrayList<>();
-    private Optional<SignOff> signOff = Optional.empty();
-
-    private Builder(InspectionKind kind, Occasion occasion, MarkedDate on, Optional<Doer> by) {
-      this.kind = Objects.requireNonNull(kind, "kind");
-      this.occasion = Objects.requireNonNull(occasion, "occasion");
-      this.on = Objects.requireNonNull(on, "on");
-      this.by = Objects.requireNonNull(by, "by");
-    }
-
-    /**
-     * Sets whether the element was clean.
-     *
-     * @param known yes, no or unknown; not null
-     * @return this builder
-     */
-    public Builder gearClean(YesNoUnknown known) {
-      gearClean = Objects.requireNonNull(known, "gearClean");
-      return this;
-    }
-
-    /**
-     * Adds what was at hand.
-     *
-     * @param equipment what; not null
-     * @return this builder
-     */
-    public Builder atHand(Set<Equipment> equipment) {
-      atHand.addAll(equipment);
-      return this;
-    }
-
-    /**
-     * States that all that its criteria ask for was at hand.
-     *
-     * @return this builder
-     */
-    public Builder allAtHand() {
-      atHand.addAll(EnumSet.allOf(Equipment.class));
-      return this;
-    }
-
-    /**
-     * States that every criterion was looked at and was clear but for what is named, in place of
-     * any such statement before.
-     *
-     * @param statement the statement; not null
-     * @return this builder
-     */
-    public Builder signOff(SignOff statement) {
-      signOff = Optional.of(statement);
-      return this;
-    }
-
-    /**
-     * States that every criterion of an edition was looked at and was clear, in place of any such
-     * statement before.
-     *
-     * @param edition the edition whose criteria were looked at; not null
-     * @return this builder
-     */
-    public Builder allClear(OriginId edition) {
-      return signOff(new SignOff(edition, Set.of()));
-    }
-
-    /**
-     * Adds what came of a criterion.
-     *
-     * @param criterion its key; not null
-     * @param outcome what came of it; not null
-     * @return this builder
-     */
-    public Builder outcome(RowKey criterion, Outcome outcome) {
-      outcomes.add(new CriterionOutcome(criterion, outcome));
-      return this;
-    }
-
-    /**
-     * Makes the inspection.
-     *
-     * @return the inspection; never null
-     */
-    public Inspection build() {
-      return new Inspection(this);
-    }
   }
 }

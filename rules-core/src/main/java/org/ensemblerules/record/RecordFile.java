@@ -3,8 +3,6 @@ package org.ensemblerules.record;
 import com.google.common.collect.ImmutableSet;
 import com.google.common.collect.Maps;
 import java.util.Comparator;
-import java.util.EnumMap;
-import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -40,7 +38,7 @@ public final class RecordFile {
   private final Optional<DisposalNote> disposal;
   private final Set<PfasNotice> pfasNotices;
 
-  private RecordFile(Builder builder) {
+  RecordFile(RecordFileBuilder builder) {
     this.element = builder.element;
     this.history = builder.history;
     this.label = builder.label;
@@ -58,8 +56,8 @@ public final class RecordFile {
    * @param history what happened to it; not null
    * @return the builder; never null
    */
-  public static Builder builder(Element element, History history) {
-    return new Builder(element, history);
+  public static RecordFileBuilder builder(Element element, History history) {
+    return new RecordFileBuilder(element, history);
   }
 
   /**
@@ -156,99 +154,5 @@ public final class RecordFile {
   @Override
   public String toString() {
     return "RecordFile[" + element.id() + ", " + history.events().size() + " events]";
-  }
-
-  /** Collects what a file says. */
-  public static final class Builder {
-    private final Element element;
-    private final History history;
-    private Optional<Label> label = Optional.empty();
-    private final EnumMap<LayerKind, Label> layerLabels = new EnumMap<>(LayerKind.class);
-    private YesNoUnknown inStock = YesNoUnknown.UNKNOWN;
-    private final Set<RecordNote> notes = new LinkedHashSet<>();
-    private Optional<DisposalNote> disposal = Optional.empty();
-    private final Set<PfasNotice> pfasNotices = new LinkedHashSet<>();
-
-    private Builder(Element element, History history) {
-      this.element = Objects.requireNonNull(element, "element");
-      this.history = Objects.requireNonNull(history, "history");
-    }
-
-    /**
-     * Sets what the file says of the element's own label.
-     *
-     * @param asFiled what it says; not null
-     * @return this builder
-     */
-    public Builder label(Label asFiled) {
-      label = Optional.of(asFiled);
-      return this;
-    }
-
-    /**
-     * Sets what the file says of the label of a layer, replacing what was set before.
-     *
-     * @param layer the layer; not null
-     * @param asFiled what it says; not null
-     * @return this builder
-     */
-    public Builder layer(LayerKind layer, Label asFiled) {
-      layerLabels.put(
-          Objects.requireNonNull(layer, "layer"), Objects.requireNonNull(asFiled, "asFiled"));
-      return this;
-    }
-
-    /**
-     * Sets whether the file says that it was never issued.
-     *
-     * @param known yes, no or unknown; not null
-     * @return this builder
-     */
-    public Builder inStock(YesNoUnknown known) {
-      inStock = Objects.requireNonNull(known, "inStock");
-      return this;
-    }
-
-    /**
-     * Adds what the file says of an event.
-     *
-     * @param note what it says; not null
-     * @return this builder
-     */
-    public Builder note(RecordNote note) {
-      notes.add(Objects.requireNonNull(note, "note"));
-      return this;
-    }
-
-    /**
-     * Sets by which route the file says that it went.
-     *
-     * @param note the route; not null
-     * @return this builder
-     */
-    public Builder disposal(DisposalNote note) {
-      disposal = Optional.of(note);
-      return this;
-    }
-
-    /**
-     * Adds a notice about added PFAS.
-     *
-     * @param notice the notice; not null
-     * @return this builder
-     */
-    public Builder pfasNotice(PfasNotice notice) {
-      pfasNotices.add(Objects.requireNonNull(notice, "notice"));
-      return this;
-    }
-
-    /**
-     * Makes the file.
-     *
-     * @return the file; never null
-     */
-    public RecordFile build() {
-      return new RecordFile(this);
-    }
   }
 }

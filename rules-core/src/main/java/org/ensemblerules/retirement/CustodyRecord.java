@@ -1,7 +1,6 @@
 package org.ensemblerules.retirement;
 
 import com.google.common.collect.ImmutableList;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -41,7 +40,7 @@ public final class CustodyRecord {
   private final List<Deed> examined;
   private final Optional<Deed> released;
 
-  private CustodyRecord(Builder builder) {
+  CustodyRecord(CustodyRecordBuilder builder) {
     this.taken = builder.taken;
     this.leftAsFound = builder.leftAsFound;
     this.leftUncleaned = builder.leftUncleaned;
@@ -60,8 +59,8 @@ public final class CustodyRecord {
    * @param taken when it was taken out of service; an unknown date if nobody recorded it; not null
    * @return the builder; never null
    */
-  public static Builder builder(Moment taken) {
-    return new Builder(taken);
+  public static CustodyRecordBuilder builder(Moment taken) {
+    return new CustodyRecordBuilder(taken);
   }
 
   /**
@@ -152,133 +151,5 @@ public final class CustodyRecord {
    */
   public Optional<Deed> released() {
     return released;
-  }
-
-  /** Collects what was recorded. */
-  public static final class Builder {
-    private final Moment taken;
-    private YesNoUnknown leftAsFound = YesNoUnknown.UNKNOWN;
-    private YesNoUnknown leftUncleaned = YesNoUnknown.UNKNOWN;
-    private YesNoUnknown storedProtected = YesNoUnknown.UNKNOWN;
-    private YesNoUnknown accessLimited = YesNoUnknown.UNKNOWN;
-    private Optional<String> custodian = Optional.empty();
-    private final List<Handover> handovers = new ArrayList<>();
-    private final List<Deed> photographed = new ArrayList<>();
-    private final List<Deed> examined = new ArrayList<>();
-    private Optional<Deed> released = Optional.empty();
-
-    private Builder(Moment taken) {
-      this.taken = Objects.requireNonNull(taken, "taken");
-    }
-
-    /**
-     * Sets whether it was left as it was found.
-     *
-     * @param known yes, no or unknown; not null
-     * @return this builder
-     */
-    public Builder leftAsFound(YesNoUnknown known) {
-      leftAsFound = Objects.requireNonNull(known, "leftAsFound");
-      return this;
-    }
-
-    /**
-     * Sets whether it was left uncleaned.
-     *
-     * @param known yes, no or unknown; not null
-     * @return this builder
-     */
-    public Builder leftUncleaned(YesNoUnknown known) {
-      leftUncleaned = Objects.requireNonNull(known, "leftUncleaned");
-      return this;
-    }
-
-    /**
-     * Sets whether it is stored where nothing harms it.
-     *
-     * @param known yes, no or unknown; not null
-     * @return this builder
-     */
-    public Builder storedProtected(YesNoUnknown known) {
-      storedProtected = Objects.requireNonNull(known, "storedProtected");
-      return this;
-    }
-
-    /**
-     * Sets whether only few may get at it.
-     *
-     * @param known yes, no or unknown; not null
-     * @return this builder
-     */
-    public Builder accessLimited(YesNoUnknown known) {
-      accessLimited = Objects.requireNonNull(known, "accessLimited");
-      return this;
-    }
-
-    /**
-     * Sets the first custodian.
-     *
-     * @param name 1 to 200 characters; not null
-     * @return this builder
-     * @throws InvalidValueException if the name is blank or too long
-     */
-    public Builder custodian(String name) {
-      custodian =
-          Optional.of(InvalidValueException.requireText("CustodyRecord.custodian", name, 200));
-      return this;
-    }
-
-    /**
-     * Adds that it went from one to another.
-     *
-     * @param handover from whom to whom, and when; not null
-     * @return this builder
-     */
-    public Builder handover(Handover handover) {
-      handovers.add(Objects.requireNonNull(handover, "handover"));
-      return this;
-    }
-
-    /**
-     * Adds that photographs were taken.
-     *
-     * @param deed when, and by whom; not null
-     * @return this builder
-     */
-    public Builder photographed(Deed deed) {
-      photographed.add(Objects.requireNonNull(deed, "photographed"));
-      return this;
-    }
-
-    /**
-     * Adds that an expert looked at it.
-     *
-     * @param deed when, and who; not null
-     * @return this builder
-     */
-    public Builder examined(Deed deed) {
-      examined.add(Objects.requireNonNull(deed, "examined"));
-      return this;
-    }
-
-    /**
-     * Sets that it was released.
-     *
-     * @param deed when, and who decided so; not null
-     * @return this builder
-     */
-    public Builder released(Deed deed) {
-      released = Optional.of(deed);
-      return this;
-    }
-
-    /**
-     * Makes the record.
-     *
-     * @return the record; never null
-     */
-    public CustodyRecord build() {
-      return new CustodyRecord(this);
-    }
   }
 }

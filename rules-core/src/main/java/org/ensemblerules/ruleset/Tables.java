@@ -32,7 +32,6 @@ public final class Tables {
   private final StrengthTables strength;
   private final CareTables care;
   private final RecordTables records;
-  private final ImmutableList<Row> rows;
 
   private Tables(TableMap tables) {
     this.tables = tables;
@@ -54,10 +53,6 @@ public final class Tables {
             of(TableKinds.DISPOSAL_ROUTES),
             of(TableKinds.CUSTODY_STEPS),
             of(TableKinds.PFAS_LAWS));
-    this.rows =
-        TableKinds.all().stream()
-            .flatMap(kind -> rows(kind).stream())
-            .collect(ImmutableList.toImmutableList());
   }
 
   /**
@@ -298,6 +293,8 @@ public final class Tables {
    * @return the rows, table by table; never null
    */
   public List<Row> rows() {
-    return rows;
+    return TableKinds.all().stream()
+        .flatMap(kind -> rows(kind).stream())
+        .collect(ImmutableList.toImmutableList());
   }
 }

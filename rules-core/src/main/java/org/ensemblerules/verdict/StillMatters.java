@@ -89,7 +89,7 @@ public final class StillMatters {
    *     null
    */
   public static Assessment of(RuleSet rules, Assessment assessment, LocalDate day) {
-    Assessment.Builder part =
+    AssessmentBuilder part =
         Assessment.builder(assessment.element())
             .history(new StillMatters(rules, assessment, day).part());
     assessment.findings().forEach(part::finding);

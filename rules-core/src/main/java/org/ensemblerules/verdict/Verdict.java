@@ -1,13 +1,11 @@
 package org.ensemblerules.verdict;
 
-import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSortedSet;
 import com.google.common.collect.Sets;
 import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.effect.EffectKind;
@@ -16,7 +14,6 @@ import org.ensemblerules.effect.HandlingDuty;
 import org.ensemblerules.gear.NamedElement;
 import org.ensemblerules.history.InspectionOnRecord;
 import org.ensemblerules.ruleset.Identity;
-import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.RowKey;
 
 /**
@@ -42,7 +39,7 @@ public final class Verdict {
   private final List<Caution> cautions;
   private final Identity identity;
 
-  private Verdict(Builder builder) {
+  Verdict(VerdictBuilder builder) {
     this.element = builder.element;
     this.asOf = builder.asOf;
     this.identity = builder.identity;
@@ -71,8 +68,8 @@ public final class Verdict {
    * @param identity the rules it was computed with; not null
    * @return the builder; never null
    */
-  public static Builder builder(NamedElement element, LocalDate asOf, Identity identity) {
-    return new Builder(element, asOf, identity);
+  public static VerdictBuilder builder(NamedElement element, LocalDate asOf, Identity identity) {
+    return new VerdictBuilder(element, asOf, identity);
   }
 
   /**
@@ -266,24 +263,17 @@ public final class Verdict {
 
   @Override
   public boolean equals(Object object) {
-    return object instanceof Verdict other
-        && element.equals(other.element)
-        && asOf.equals(other.asOf)
-        && reasons.equals(other.reasons)
-        && actions.equals(other.actions)
-        && openFindings.equals(other.openFindings)
-        && ages.equals(other.ages)
-        && wayBack.equals(other.wayBack)
-        && inspections.equals(other.inspections)
-        && due.equals(other.due)
-        && authority.equals(other.authority)
-        && cautions.equals(other.cautions)
-        && identity.equals(other.identity);
+    return object instanceof Verdict other && said().equals(other.said());
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(
+    return said().hashCode();
+  }
+
+  /** All that it says; what else it tells is worked out from that. */
+  private List<Object> said() {
+    return List.of(
         element,
         asOf,
         reasons,
@@ -336,140 +326,5 @@ public final class Verdict {
         + ", rules="
         + identity
         + "]";
-  }
-
-  /** Collects what a verdict says. What is not given is empty. */
-  public static final class Builder {
-    private final NamedElement element;
-    private final LocalDate asOf;
-    private final Identity identity;
-    private List<Reason> reasons = List.of();
-    private List<Action> actions = List.of();
-    private List<StillOpen> openFindings = List.of();
-    private List<LayerAge> ages = List.of();
-    private WayBack wayBack = new WayBack.NotNeeded();
-    private List<InspectionOnRecord> inspections = List.of();
-    private List<TaskDue> due = List.of();
-    private List<AuthorityDecision> authority = List.of();
-    private List<Caution> cautions = List.of();
-
-    private Builder(NamedElement element, LocalDate asOf, Identity identity) {
-      this.element = Objects.requireNonNull(element, "element");
-      this.asOf = Objects.requireNonNull(asOf, "asOf");
-      this.identity = Objects.requireNonNull(identity, "identity");
-    }
-
-    /**
-     * Sets why.
-     *
-     * @param all the reasons, in order; not null
-     * @return this builder
-     */
-    public Builder reasons(List<Reason> all) {
-      reasons = ImmutableList.copyOf(all);
-      return this;
-    }
-
-    /**
-     * Sets what must be done.
-     *
-     * @param all the actions, the gravest first; not null
-     * @return this builder
-     */
-    public Builder actions(List<Action> all) {
-      actions = ImmutableList.copyOf(all);
-      return this;
-    }
-
-    /**
-     * Sets what nothing has settled.
-     *
-     * @param all the findings still open, in order; not null
-     * @return this builder
-     */
-    public Builder openFindings(List<StillOpen> all) {
-      openFindings = ImmutableList.copyOf(all);
-      return this;
-    }
-
-    /**
-     * Sets by when age takes what out of service.
-     *
-     * @param all one for each label, and for each limit set beside; not null
-     * @return this builder
-     */
-    public Builder ages(List<LayerAge> all) {
-      ages = ImmutableList.copyOf(all);
-      return this;
-    }
-
-    /**
-     * Sets what brings it back.
-     *
-     * @param way the way; not null
-     * @return this builder
-     */
-    public Builder wayBack(WayBack way) {
-      wayBack = Objects.requireNonNull(way, "wayBack");
-      return this;
-    }
-
-    /**
-     * Sets the inspections that it rests on, and newer ones that do not count.
-     *
-     * @param all the inspections by kind; not null
-     * @return this builder
-     */
-    public Builder inspections(List<InspectionOnRecord> all) {
-      inspections = ImmutableList.copyOf(all);
-      return this;
-    }
-
-    /**
-     * Sets what falls due next.
-     *
-     * @param all what is due, the earliest first; not null
-     * @return this builder
-     */
-    public Builder due(List<TaskDue> all) {
-      due = ImmutableList.copyOf(all);
-      return this;
-    }
-
-    /**
-     * Sets what the authority decided beside it.
-     *
-     * @param all the decisions; not null
-     * @return this builder
-     */
-    public Builder authority(List<AuthorityDecision> all) {
-      authority = ImmutableList.copyOf(all);
-      return this;
-    }
-
-    /**
-     * Sets what whoever reads the verdict must know.
-     *
-     * @param all the cautions; not null
-     * @return this builder
-     */
-    public Builder cautions(List<Caution> all) {
-      cautions = ImmutableList.copyOf(all);
-      return this;
-    }
-
-    /**
-     * Makes the verdict.
-     *
-     * @return the verdict; never null
-     * @throws InvalidValueException if its parts contradict each other: an effect of a reason that
-     *     keeps it out without an action, or one of an action without a reason; a check that must
-     *     follow named by only one of the two; a way back that leaves an action out, is needed by
-     *     nothing, or is missing though nothing retires
-     */
-    public Verdict build() {
-      Agreement.require(reasons, actions, wayBack);
-      return new Verdict(this);
-    }
   }
 }

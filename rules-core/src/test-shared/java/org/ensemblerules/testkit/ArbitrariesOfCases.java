@@ -15,6 +15,7 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 
 /** Cases to judge: a fit one with up to four changes, some harmless and some not. */
 public final class ArbitrariesOfCases {
@@ -77,11 +78,11 @@ public final class ArbitrariesOfCases {
                   made.on() instanceof MarkedDate.Day day
                       ? MarkedDate.of(day.earliest().orElseThrow().plusDays(days))
                       : made.on();
-              Inspection.Builder first =
+              InspectionBuilder first =
                   Inspection.builder(made.kind(), made.occasion(), made.on(), made.by())
                       .gearClean(made.gearClean())
                       .atHand(made.atHand());
-              Inspection.Builder second =
+              InspectionBuilder second =
                   Inspection.builder(made.kind(), made.occasion(), later, made.by())
                       .gearClean(made.gearClean())
                       .atHand(made.atHand());

@@ -6,8 +6,10 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
 import net.jqwik.api.Tuple;
 import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementBuilder;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LabelBuilder;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
@@ -35,7 +37,7 @@ public final class ArbitrariesOfElements {
    * @return the labels
    */
   public static Arbitrary<Label> labels() {
-    Arbitrary<UnaryOperator<Label.Builder>> changes =
+    Arbitrary<UnaryOperator<LabelBuilder>> changes =
         Arbitraries.oneOf(
             Arbitraries.of("Model A", "Model B").map(text -> label -> label.model(text)),
             Arbitraries.of("M", "L").map(text -> label -> label.size(text)),
@@ -64,7 +66,7 @@ public final class ArbitrariesOfElements {
    * @return the elements
    */
   public static Arbitrary<Element> changed(ElementKind kind) {
-    Arbitrary<UnaryOperator<Element.Builder>> changes =
+    Arbitrary<UnaryOperator<ElementBuilder>> changes =
         Arbitraries.frequencyOf(
             Tuple.of(
                 6,

@@ -18,6 +18,7 @@ import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.inspection.SignOff;
 import org.ensemblerules.source.OriginId;
@@ -151,7 +152,7 @@ public final class ArbitrariesOfInspections {
   public static Inspection without(Inspection inspection, RowKey key) {
     List<CriterionOutcome> kept = new ArrayList<>(inspection.outcomes());
     kept.removeIf(outcome -> outcome.criterion().equals(key));
-    Inspection.Builder made =
+    InspectionBuilder made =
         Inspection.builder(
                 inspection.kind(), inspection.occasion(), inspection.on(), inspection.by())
             .gearClean(inspection.gearClean())
@@ -168,7 +169,7 @@ public final class ArbitrariesOfInspections {
    * @return the changed inspection
    */
   public static Inspection by(Inspection inspection, Doer by) {
-    Inspection.Builder made =
+    InspectionBuilder made =
         Inspection.builder(inspection.kind(), inspection.occasion(), inspection.on(), by)
             .gearClean(inspection.gearClean())
             .atHand(inspection.atHand());
@@ -191,9 +192,9 @@ public final class ArbitrariesOfInspections {
     return copy(inspection, left, inspection.outcomes()).build();
   }
 
-  private static Inspection.Builder copy(
+  private static InspectionBuilder copy(
       Inspection inspection, Set<Equipment> atHand, List<CriterionOutcome> outcomes) {
-    Inspection.Builder builder =
+    InspectionBuilder builder =
         Inspection.builder(
                 inspection.kind(), inspection.occasion(), inspection.on(), inspection.by())
             .gearClean(inspection.gearClean())

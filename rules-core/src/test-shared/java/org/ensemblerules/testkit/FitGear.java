@@ -10,9 +10,11 @@ import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementBuilder;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LabelBuilder;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
@@ -26,6 +28,7 @@ import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
@@ -58,7 +61,7 @@ public final class FitGear {
    *
    * @return a builder, for tests to change
    */
-  public static Label.Builder label() {
+  public static LabelBuilder label() {
     return Label.builder()
         .manufacturer(MAKER_NAME)
         .model("Model A")
@@ -76,8 +79,8 @@ public final class FitGear {
    * @param kind a kind that the frozen rules know
    * @return a builder, for tests to change
    */
-  public static Element.Builder element(ElementKind kind) {
-    Element.Builder element =
+  public static ElementBuilder element(ElementKind kind) {
+    ElementBuilder element =
         Element.builder(new ElementId(kind + " 1"), kind, Use.STRUCTURAL)
             .inService(MarkedDate.of(IN_SERVICE))
             .cbrnOption(YesNoUnknown.NO);
@@ -96,7 +99,7 @@ public final class FitGear {
    * @param on the day
    * @return a builder, for tests to change
    */
-  public static Inspection.Builder inspection(
+  public static InspectionBuilder inspection(
       InspectionKind inspection, ElementKind element, LocalDate on) {
     return inspection(inspection, element, MarkedDate.of(on), People.permitted(inspection.task()));
   }
@@ -112,7 +115,7 @@ public final class FitGear {
    */
   public static Inspection inspection(InspectionKind inspection, Element element, LocalDate on) {
     Inspection fit = inspection(inspection, element.kind(), on).build();
-    Inspection.Builder made =
+    InspectionBuilder made =
         Inspection.builder(fit.kind(), fit.occasion(), fit.on(), fit.by())
             .gearClean(fit.gearClean())
             .atHand(fit.atHand());
@@ -135,9 +138,9 @@ public final class FitGear {
    * @param by who made it
    * @return a builder, for tests to change
    */
-  public static Inspection.Builder inspection(
+  public static InspectionBuilder inspection(
       InspectionKind inspection, ElementKind element, MarkedDate on, Doer by) {
-    Inspection.Builder builder =
+    InspectionBuilder builder =
         Inspection.builder(inspection, Occasion.PERIODIC, on, by)
             .gearClean(YesNoUnknown.YES)
             .atHand(EnumSet.allOf(Equipment.class));

@@ -16,6 +16,7 @@ import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
+import org.ensemblerules.verdict.AssessmentBuilder;
 import org.ensemblerules.verdict.Verdict;
 
 /**
@@ -46,7 +47,7 @@ public record GearCase(
    * @return the assessment
    */
   public Assessment assessment() {
-    Assessment.Builder builder = Assessment.builder(element).history(History.of(happened()));
+    AssessmentBuilder builder = Assessment.builder(element).history(History.of(happened()));
     findings.forEach(builder::finding);
     return builder.build();
   }

@@ -36,11 +36,11 @@ class CareLimitTableTest {
           Optional.of(Limit.atMost("140", Unit.DEGREE_FAHRENHEIT)));
   private static final Site WHOLE = Site.of(Part.WHOLE_ELEMENT);
 
-  private static WashAnswer judge(WashRecord.Builder wash) {
+  private static WashAnswer judge(WashRecordBuilder wash) {
     return TABLE.judge(wash.build(), Washes.coat(Use.STRUCTURAL), Set.of());
   }
 
-  private static WashAnswer.OutsideLimits outside(WashRecord.Builder wash) {
+  private static WashAnswer.OutsideLimits outside(WashRecordBuilder wash) {
     return (WashAnswer.OutsideLimits) judge(wash);
   }
 
@@ -59,7 +59,7 @@ class CareLimitTableTest {
   })
   void temperaturesAreComparedExactlyAcrossUnits(String value, String unit, boolean kept) {
     Quantity temperature = Quantity.of(value, Unit.ofSymbol(unit).orElseThrow());
-    for (WashRecord.Builder wash :
+    for (WashRecordBuilder wash :
         List.of(
             Washes.sound().waterTemperature(temperature),
             Washes.sound().dryingTemperature(temperature))) {
@@ -223,7 +223,7 @@ class CareLimitTableTest {
 
   @Test
   void impossibleRecordsCannotBeBuilt() {
-    WashRecord.Builder wash = WashRecord.builder();
+    WashRecordBuilder wash = WashRecord.builder();
     Quantity meter = Quantity.of("1", Unit.METER);
     Quantity belowZero = Quantity.of("-274", Unit.DEGREE_CELSIUS);
     Quantity minus = Quantity.of("-1", Unit.STANDARD_GRAVITY);

@@ -170,9 +170,9 @@ class CareProperties {
     return records;
   }
 
-  private static WashRecord.Builder copy(
+  private static WashRecordBuilder copy(
       WashRecord wash, Optional<WashPractice> without, boolean measures) {
-    WashRecord.Builder copy = WashRecord.builder().machine(wash.machine());
+    WashRecordBuilder copy = WashRecord.builder().machine(wash.machine());
     for (WashPractice practice : WashPractice.values()) {
       if (practice != WashPractice.TOP_LOADER
           && practice != WashPractice.MACHINE_WASHING

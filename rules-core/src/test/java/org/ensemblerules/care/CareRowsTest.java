@@ -112,7 +112,7 @@ class CareRowsTest {
   void recordsAreEqualByWhatTheySay() {
     WashRecord wash = Washes.sound().build();
     assertThat(wash).isEqualTo(Washes.sound().build()).hasSameHashCodeAs(Washes.sound().build());
-    for (WashRecord.Builder other :
+    for (WashRecordBuilder other :
         List.of(
             Washes.sound().detergentPh(BigDecimal.ONE),
             Washes.sound().extraction(new Extraction.NotSpun()),
@@ -125,7 +125,7 @@ class CareRowsTest {
 
   @Test
   void edgesOfWhatCanBeBuilt() {
-    WashRecord.Builder wash = Washes.sound().detergentPh(new BigDecimal("14"));
+    WashRecordBuilder wash = Washes.sound().detergentPh(new BigDecimal("14"));
     assertThat(wash.waterTemperature(Quantity.of("0", Unit.KELVIN)).detergentPh(BigDecimal.ZERO))
         .isNotNull();
     assertThatThrownBy(() -> new CleaningDemand.WholeLogs(0))

@@ -89,7 +89,7 @@ final class Washes {
     return CareLimitTable.of(rows()).orElseThrow();
   }
 
-  static WashRecord.Builder sound() {
+  static WashRecordBuilder sound() {
     return WashRecord.builder()
         .waterTemperature(Quantity.of("105", Unit.DEGREE_FAHRENHEIT))
         .dryingTemperature(Quantity.of("35", Unit.DEGREE_CELSIUS))

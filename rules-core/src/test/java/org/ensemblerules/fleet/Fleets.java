@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementBuilder;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.issue.JudgedElement;
 import org.ensemblerules.issue.KeptElement;
@@ -26,7 +27,7 @@ final class Fleets {
 
   /** The same case under another id. */
   static GearCase named(String id, GearCase given) {
-    Element.Builder named =
+    ElementBuilder named =
         Element.builder(new ElementId(id), given.element().kind(), given.element().use())
             .inService(given.element().inService())
             .cbrnOption(given.element().cbrnOption());

@@ -12,7 +12,7 @@ class ElementTest {
   private static final Label LINER = FitGear.label().identification("liner").build();
   private static final Label BARRIER = FitGear.label().identification("barrier").build();
 
-  private static Element.Builder coat() {
+  private static ElementBuilder coat() {
     return Element.builder(new ElementId("C1"), ElementKind.COAT, Use.STRUCTURAL);
   }
 

@@ -18,7 +18,7 @@ class GearModelTest {
   private static final GearModel MODEL = new GearModel("Invented Looms", "Coat 7");
   private static final AnatomyTable ANATOMY = FrozenRules.rules().tables().anatomy();
 
-  private static Label.Builder label(String manufacturer, String model) {
+  private static LabelBuilder label(String manufacturer, String model) {
     return Label.builder().manufacturer(manufacturer).model(model).legibility(Legibility.READABLE);
   }
 
@@ -26,11 +26,11 @@ class GearModelTest {
     return label("Invented Looms", "Coat 7").build();
   }
 
-  private static Element.Builder coat() {
+  private static ElementBuilder coat() {
     return Element.builder(new ElementId("c"), ElementKind.COAT, Use.STRUCTURAL);
   }
 
-  private static YesNoUnknown is(Element.Builder element, LayerKind... layers) {
+  private static YesNoUnknown is(ElementBuilder element, LayerKind... layers) {
     Set<LayerKind> named = EnumSet.noneOf(LayerKind.class);
     named.addAll(Arrays.asList(layers));
     return MODEL.isOf(element.build(), named, ANATOMY);
@@ -62,7 +62,7 @@ class GearModelTest {
 
   @Test
   void whatALabelDoesNotSayIsUnknown() {
-    Label.Builder blank = Label.builder().legibility(Legibility.READABLE);
+    LabelBuilder blank = Label.builder().legibility(Legibility.READABLE);
     assertThat(MODEL.isOn(blank.build())).isEqualTo(YesNoUnknown.UNKNOWN);
     assertThat(MODEL.isOn(blank.manufacturer("Invented Looms").build()))
         .isEqualTo(YesNoUnknown.UNKNOWN);
@@ -74,7 +74,7 @@ class GearModelTest {
     Label other = label("Invented Looms", "Coat 8").build();
     assertThat(is(coat())).isEqualTo(YesNoUnknown.UNKNOWN);
     assertThat(is(coat().layer(LayerKind.OUTER_SHELL, label()))).isEqualTo(YesNoUnknown.UNKNOWN);
-    Element.Builder both =
+    ElementBuilder both =
         coat().layer(LayerKind.OUTER_SHELL, label()).layer(LayerKind.LINER_SYSTEM, label());
     assertThat(is(both)).isEqualTo(YesNoUnknown.YES);
     assertThat(is(both.layer(LayerKind.LINER_SYSTEM, other))).isEqualTo(YesNoUnknown.UNKNOWN);
@@ -88,7 +88,7 @@ class GearModelTest {
 
   @Test
   void linersLabeledApartSpeakForTheirSystemTogether() {
-    Element.Builder apart =
+    ElementBuilder apart =
         coat()
             .label(label())
             .layer(LayerKind.OUTER_SHELL, label())
@@ -102,12 +102,11 @@ class GearModelTest {
 
   @Test
   void anElementWithOneLabelGoesByThat() {
-    Element.Builder helmet =
-        Element.builder(new ElementId("h"), ElementKind.HELMET, Use.STRUCTURAL);
+    ElementBuilder helmet = Element.builder(new ElementId("h"), ElementKind.HELMET, Use.STRUCTURAL);
     assertThat(is(helmet)).isEqualTo(YesNoUnknown.UNKNOWN);
     assertThat(is(helmet.label(label()))).isEqualTo(YesNoUnknown.YES);
     // Of a kind that nothing is known of, only the labels it has can speak.
-    Element.Builder hood = Element.builder(new ElementId("o"), ElementKind.HOOD, Use.PROXIMITY);
+    ElementBuilder hood = Element.builder(new ElementId("o"), ElementKind.HOOD, Use.PROXIMITY);
     assertThat(is(hood)).isEqualTo(YesNoUnknown.UNKNOWN);
     assertThat(is(hood.label(FitGear.label().build()))).isEqualTo(YesNoUnknown.NO);
   }

@@ -63,7 +63,7 @@ class CoverageTest {
   void whatIsLeftStandsInOrderWithWhatMustBeAtHand() {
     assertThat(of(WHOLE).left()).isEmpty();
     assertThat(of(WHOLE).toBring()).isEmpty();
-    Inspection.Builder begun =
+    InspectionBuilder begun =
         Inspection.builder(WHOLE.kind(), WHOLE.occasion(), WHOLE.on(), WHOLE.by());
     Coverage nothing = of(begun.build());
     assertThat(nothing.left()).isEqualTo(nothing.notDone()).hasSize(nothing.required());
@@ -169,7 +169,7 @@ class CoverageTest {
 
   @Test
   void inspectionsAreEqualOnlyInAllTheirParts() {
-    Inspection.Builder plain = builder(InspectionKind.ADVANCED, Occasion.PERIODIC, "2024");
+    InspectionBuilder plain = builder(InspectionKind.ADVANCED, Occasion.PERIODIC, "2024");
     assertThat(plain.build()).isEqualTo(builder(WHOLE.kind(), Occasion.PERIODIC, "2024").build());
     assertThat(plain.build())
         .hasSameHashCodeAs(builder(WHOLE.kind(), Occasion.PERIODIC, "2024").build())
@@ -190,7 +190,7 @@ class CoverageTest {
     assertThat(plain.build().atHand()).isEqualTo(Set.of());
   }
 
-  private static Inspection.Builder builder(InspectionKind kind, Occasion occasion, String on) {
+  private static InspectionBuilder builder(InspectionKind kind, Occasion occasion, String on) {
     return Inspection.builder(kind, occasion, MarkedDate.parse(on), People.PROVIDER);
   }
 }

@@ -47,7 +47,7 @@ class SignOffTest {
   private static final Finding AT_THE_TRIM =
       finding("F1", Site.of(Part.TRIM, LayerKind.OUTER_SHELL), DefectKind.TEAR);
 
-  private static Inspection.Builder signed(OriginId edition, String... clearBut) {
+  private static InspectionBuilder signed(OriginId edition, String... clearBut) {
     Set<FindingId> ids = new HashSet<>();
     for (String id : clearBut) {
       ids.add(new FindingId(id));
@@ -62,7 +62,7 @@ class SignOffTest {
         .signOff(new SignOff(edition, ids));
   }
 
-  private static Coverage of(Inspection.Builder made, Finding... findings) {
+  private static Coverage of(InspectionBuilder made, Finding... findings) {
     return Coverage.of(made.build(), COAT, CRITERIA, FrozenRules.signOffs(findings));
   }
 

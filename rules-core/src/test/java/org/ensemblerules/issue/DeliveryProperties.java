@@ -24,6 +24,7 @@ import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.GearModel;
 import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LabelBuilder;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
@@ -70,7 +71,7 @@ class DeliveryProperties {
       YesNoUnknown mark,
       Legibility legibility,
       Optional<String> lot) {
-    Label.Builder label =
+    LabelBuilder label =
         Label.builder()
             .manufacturer(FitGear.MAKER_NAME)
             .claimedEdition("Invented edition")

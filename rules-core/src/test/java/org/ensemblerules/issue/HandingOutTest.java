@@ -13,6 +13,7 @@ import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.GearModel;
 import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LabelBuilder;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
@@ -79,7 +80,7 @@ class HandingOutTest {
         .containsExactly("nobody measured Member 9");
   }
 
-  private static Element helmet(String id, UnaryOperator<Label.Builder> label) {
+  private static Element helmet(String id, UnaryOperator<LabelBuilder> label) {
     return Element.builder(new ElementId(id), ElementKind.HELMET, Use.STRUCTURAL)
         .label(label.apply(FitGear.label()).build())
         .build();

@@ -17,6 +17,7 @@ import net.jqwik.api.domains.DomainContext;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LabelBuilder;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.YesNoUnknown;
@@ -79,7 +80,7 @@ class SafetyNoticeProperties {
       @ForAll boolean lot,
       @ForAll boolean date,
       @ForAll boolean legible) {
-    Label.Builder blurred =
+    LabelBuilder blurred =
         Label.builder()
             .manufacturer(FitGear.MAKER_NAME)
             .legibility(legible ? Legibility.READABLE : Legibility.PARTLY_READABLE);

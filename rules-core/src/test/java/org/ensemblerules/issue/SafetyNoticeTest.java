@@ -11,6 +11,7 @@ import org.ensemblerules.effect.GoesTo;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LabelBuilder;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
@@ -39,7 +40,7 @@ class SafetyNoticeTest {
         MarkedDate.parse(through));
   }
 
-  private static YesNoUnknown touches(SafetyNotice notice, UnaryOperator<Label.Builder> change) {
+  private static YesNoUnknown touches(SafetyNotice notice, UnaryOperator<LabelBuilder> change) {
     Element helmet =
         FitGear.element(ElementKind.HELMET).label(change.apply(FitGear.label()).build()).build();
     return notice.touches(helmet, FrozenRules.tables().anatomy().labels(helmet));
@@ -63,7 +64,7 @@ class SafetyNoticeTest {
 
   @Test
   void whatALabelDoesNotTellLeavesItPossible() {
-    Label.Builder bare = Label.builder().legibility(Legibility.READABLE);
+    LabelBuilder bare = Label.builder().legibility(Legibility.READABLE);
     assertThat(touches(WITHOUT_DATES, label -> bare)).isEqualTo(YesNoUnknown.UNKNOWN);
     assertThat(touches(WITHOUT_DATES, label -> label.model("MODEL-A")))
         .isEqualTo(YesNoUnknown.UNKNOWN);

@@ -30,6 +30,7 @@ import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
@@ -94,9 +95,9 @@ class InspectedInPartsProperties {
     Doer second = DOERS.get(random.nextInt(DOERS.size()));
     Set<Equipment> firstHad = atHand(random);
     Set<Equipment> secondHad = atHand(random);
-    Inspection.Builder begun = made(day, first, firstHad);
-    Inspection.Builder wentOn = made(day.plusDays(daysBetween), second, secondHad);
-    Inspection.Builder whole =
+    InspectionBuilder begun = made(day, first, firstHad);
+    InspectionBuilder wentOn = made(day.plusDays(daysBetween), second, secondHad);
+    InspectionBuilder whole =
         made(day, first.equals(People.UNTRAINED) ? first : second, EnumSet.allOf(Equipment.class));
     for (Said each : said) {
       each.begun().ifPresent(outcome -> begun.outcome(each.criterion(), outcome));
@@ -120,7 +121,7 @@ class InspectedInPartsProperties {
     return all;
   }
 
-  private static Inspection.Builder made(LocalDate day, Doer by, Set<Equipment> atHand) {
+  private static InspectionBuilder made(LocalDate day, Doer by, Set<Equipment> atHand) {
     return Inspection.builder(
             InspectionKind.ADVANCED, Occasion.PERIODIC, MarkedDate.of(day), Optional.of(by))
         .gearClean(YesNoUnknown.YES)

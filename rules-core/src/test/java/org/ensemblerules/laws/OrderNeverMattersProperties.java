@@ -17,6 +17,7 @@ import org.ensemblerules.history.ExposureEvent;
 import org.ensemblerules.history.History;
 import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.testkit.Cases;
 import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
@@ -92,7 +93,7 @@ class OrderNeverMattersProperties {
   }
 
   private static Inspection stirred(Inspection made, Random random) {
-    Inspection.Builder builder =
+    InspectionBuilder builder =
         Inspection.builder(made.kind(), made.occasion(), made.on(), made.by())
             .gearClean(made.gearClean())
             .atHand(made.atHand());

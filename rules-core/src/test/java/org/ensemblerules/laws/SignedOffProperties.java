@@ -20,6 +20,7 @@ import org.ensemblerules.history.Event;
 import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.inspection.SignOff;
 import org.ensemblerules.source.OriginId;
@@ -51,7 +52,7 @@ class SignedOffProperties {
     return new GearCase(given.element(), all, List.of(), given.findings(), given.asOf());
   }
 
-  private static Inspection.Builder without(Inspection made) {
+  private static InspectionBuilder without(Inspection made) {
     return Inspection.builder(made.kind(), made.occasion(), made.on(), made.by())
         .gearClean(made.gearClean())
         .atHand(made.atHand());
@@ -64,7 +65,7 @@ class SignedOffProperties {
     if (!signed) {
       return made;
     }
-    Inspection.Builder builder = without(made);
+    InspectionBuilder builder = without(made);
     made.outcomes().forEach(each -> builder.outcome(each.criterion(), each.outcome()));
     List<CriterionOutcome> all = FitGear.inspection(made.kind(), element, FitGear.AS_OF).outcomes();
     for (CriterionOutcome clear : all) {
@@ -99,7 +100,7 @@ class SignedOffProperties {
     if (!made.hasResult() || made.signOff().isPresent()) {
       return made;
     }
-    Inspection.Builder builder =
+    InspectionBuilder builder =
         without(made).signOff(new SignOff(FrozenProvenance.EDITION, Set.of()));
     for (CriterionOutcome each : made.outcomes()) {
       if (each.outcome() != Outcome.CLEAR
@@ -141,7 +142,7 @@ class SignedOffProperties {
         each(
             given,
             made -> {
-              Inspection.Builder builder = without(made);
+              InspectionBuilder builder = without(made);
               made.outcomes().forEach(each -> builder.outcome(each.criterion(), each.outcome()));
               return builder.build();
             });
@@ -155,7 +156,7 @@ class SignedOffProperties {
         each(
             given,
             made -> {
-              Inspection.Builder builder =
+              InspectionBuilder builder =
                   Inspection.builder(made.kind(), made.occasion(), made.on(), Optional.empty())
                       .gearClean(made.gearClean())
                       .atHand(made.atHand());

@@ -43,6 +43,7 @@ import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.GearModel;
 import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LabelBuilder;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
@@ -61,6 +62,7 @@ import org.ensemblerules.record.FileReport;
 import org.ensemblerules.record.RecordCheck;
 import org.ensemblerules.record.RecordDetail;
 import org.ensemblerules.record.RecordFile;
+import org.ensemblerules.record.RecordFileBuilder;
 import org.ensemblerules.record.RecordItem;
 import org.ensemblerules.record.RecordItemRow;
 import org.ensemblerules.record.RecordItemTable;
@@ -233,7 +235,7 @@ class StricterCareProperties {
 
   private static boolean counts(
       ModelCareLimitRow row, String celsius, Optional<String> model, MarkedDate washed) {
-    Label.Builder label =
+    LabelBuilder label =
         Label.builder().manufacturer(FitGear.MAKER_NAME).legibility(Legibility.READABLE);
     model.ifPresent(label::model);
     Element coat =
@@ -352,7 +354,7 @@ class StricterCareProperties {
             Arbitraries.of("Model A", "").optional(0.7))
         .as(
             (issued, repaired, condition, description, model) -> {
-              Label.Builder label = Label.builder();
+              LabelBuilder label = Label.builder();
               model.ifPresent(
                   name -> {
                     label.manufacturer(FitGear.MAKER_NAME);
@@ -363,7 +365,7 @@ class StricterCareProperties {
               events.add(
                   new WorkEvent.Repaired(
                       repaired, RepairClass.BASIC, true, People.DEPARTMENT, Set.of()));
-              RecordFile.Builder file =
+              RecordFileBuilder file =
                   RecordFile.builder(
                       Element.builder(new ElementId("HELMET 1"), ElementKind.HELMET, USE)
                           .label(label.build())

@@ -32,6 +32,7 @@ import org.ensemblerules.care.WashAnswer;
 import org.ensemblerules.care.WashMeasure;
 import org.ensemblerules.care.WashPractice;
 import org.ensemblerules.care.WashRecord;
+import org.ensemblerules.care.WashRecordBuilder;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CredentialScope;
@@ -63,6 +64,7 @@ import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.EvidenceGrade;
 import org.ensemblerules.inspection.GradeRow;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.InspectionStanding;
 import org.ensemblerules.inspection.Occasion;
@@ -191,7 +193,7 @@ class StricterRowsProperties {
             Arbitraries.of(YesNoUnknown.class))
         .as(
             (water, drying, bleach, machine) -> {
-              WashRecord.Builder wash =
+              WashRecordBuilder wash =
                   WashRecord.builder()
                       .practice(WashPractice.CHLORINE_BLEACH, bleach)
                       .practice(WashPractice.MACHINE_DRYING, machine);
@@ -219,7 +221,7 @@ class StricterRowsProperties {
   }
 
   private static WashRecord shaded(WashRecord wash) {
-    WashRecord.Builder shaded =
+    WashRecordBuilder shaded =
         WashRecord.builder().practice(WashPractice.DRYING_IN_SUNLIGHT, YesNoUnknown.NO);
     for (WashPractice practice :
         List.of(WashPractice.CHLORINE_BLEACH, WashPractice.MACHINE_DRYING)) {
@@ -686,7 +688,7 @@ class StricterRowsProperties {
             Set.of());
     CriteriaTable table =
         CriteriaTable.of(List.of(met, row), FrozenRules.tables().anatomy()).orElseThrow();
-    Inspection.Builder made =
+    InspectionBuilder made =
         Inspection.builder(kind, Occasion.PERIODIC, MarkedDate.of(DAY), People.DEPARTMENT)
             .atHand(atHand)
             .outcome(met.key(), Outcome.CLEAR);

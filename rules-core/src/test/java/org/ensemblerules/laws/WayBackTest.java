@@ -16,6 +16,7 @@ import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementBuilder;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.CheckResult;
@@ -174,7 +175,7 @@ class WayBackTest {
   }
 
   private static Element relabeled(Element element, Step step, LocalDate made) {
-    Element.Builder builder = FitGear.element(element.kind());
+    ElementBuilder builder = FitGear.element(element.kind());
     step.target()
         .layer()
         .ifPresent(

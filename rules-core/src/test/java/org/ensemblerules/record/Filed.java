@@ -11,6 +11,7 @@ import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementBuilder;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Label;
@@ -58,7 +59,7 @@ final class Filed {
         FrozenProvenance.of(item), ElementKind.HELMET, Use.STRUCTURAL, item, details);
   }
 
-  static Element helmet(UnaryOperator<Element.Builder> known) {
+  static Element helmet(UnaryOperator<ElementBuilder> known) {
     return known
         .apply(Element.builder(new ElementId("HELMET 1"), ElementKind.HELMET, Use.STRUCTURAL))
         .build();
@@ -103,11 +104,11 @@ final class Filed {
         new EndEvent.Disposed(on("2024-01-12"), "cut up"));
   }
 
-  static RecordFile.Builder file(List<? extends Event> events) {
+  static RecordFileBuilder file(List<? extends Event> events) {
     return RecordFile.builder(helmet(known -> known.label(LABEL)), History.of(events));
   }
 
-  static FileReport check(RecordFile.Builder file) {
+  static FileReport check(RecordFileBuilder file) {
     return RecordCheck.check(
         file.build(), everything(), FrozenRules.rules().evidenceTables(), AS_OF);
   }

@@ -74,7 +74,7 @@ class HoldersTest {
   @Test
   void aFileIsKeptByTheOwnersPolicyFromTheLatestPossibleDay() {
     RetentionPolicy policy = new RetentionPolicy(5, RetentionStart.RETIREMENT);
-    RecordFile.Builder file = Filed.file(List.of());
+    RecordFileBuilder file = Filed.file(List.of());
     assertThat(policy.keepThrough(file.build())).isEmpty();
     assertThat(policy.keepThrough(retired("2024-01"))).contains(LocalDate.of(2029, 1, 31));
     assertThat(policy.keepThrough(retired("UNKNOWN"))).isEmpty();

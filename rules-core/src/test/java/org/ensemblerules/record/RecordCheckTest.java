@@ -29,15 +29,15 @@ import org.junit.jupiter.api.Test;
 
 /** What a file holds of each item, on a frozen table. */
 class RecordCheckTest {
-  private static FileAnswer answer(RecordItem item, RecordFile.Builder file) {
+  private static FileAnswer answer(RecordItem item, RecordFileBuilder file) {
     return Filed.check(file).answers().get(item);
   }
 
-  private static List<String> missing(RecordItem item, RecordFile.Builder file) {
+  private static List<String> missing(RecordItem item, RecordFileBuilder file) {
     return ((FileAnswer.Missing) answer(item, file)).what();
   }
 
-  private static List<String> contradictions(RecordItem item, RecordFile.Builder file) {
+  private static List<String> contradictions(RecordItem item, RecordFileBuilder file) {
     return ((FileAnswer.Inconsistent) answer(item, file)).contradictions();
   }
 
@@ -71,7 +71,7 @@ class RecordCheckTest {
 
   @Test
   void anEmptyFileLacksWhatWasThereFromTheFirstDay() {
-    RecordFile.Builder file = RecordFile.builder(Filed.helmet(known -> known), History.empty());
+    RecordFileBuilder file = RecordFile.builder(Filed.helmet(known -> known), History.empty());
     assertThat(missing(RecordItem.ISSUED_TO, file)).containsExactly("the person issued to");
     assertThat(missing(RecordItem.MAKER_AND_MODEL, file))
         .containsExactly(
@@ -95,27 +95,27 @@ class RecordCheckTest {
 
   @Test
   void onlyStockNeedsNoHolder() {
-    RecordFile.Builder stock = Filed.file(List.of()).inStock(YesNoUnknown.YES);
+    RecordFileBuilder stock = Filed.file(List.of()).inStock(YesNoUnknown.YES);
     assertThat(answer(RecordItem.ISSUED_TO, stock)).isInstanceOf(FileAnswer.NotYet.class);
-    RecordFile.Builder unknown = Filed.file(List.of());
+    RecordFileBuilder unknown = Filed.file(List.of());
     assertThat(answer(RecordItem.ISSUED_TO, unknown)).isInstanceOf(FileAnswer.Missing.class);
-    RecordFile.Builder used =
+    RecordFileBuilder used =
         Filed.file(List.of(new UseEvent.Used(Filed.on("2021-01-01")))).inStock(YesNoUnknown.YES);
     assertThat(contradictions(RecordItem.ISSUED_TO, used))
         .containsExactly("the file says that it was never issued; it was in use");
-    RecordFile.Builder issued = Filed.file(Filed.wholeLife()).inStock(YesNoUnknown.YES);
+    RecordFileBuilder issued = Filed.file(Filed.wholeLife()).inStock(YesNoUnknown.YES);
     assertThat(contradictions(RecordItem.ISSUED_TO, issued))
         .containsExactly("the file says that it was never issued; it was, 2020-06-01");
   }
 
   @Test
   void aDateCountsToTheDayAndOfManufactureToTheMonth() {
-    RecordFile.Builder month =
+    RecordFileBuilder month =
         Filed.file(List.of(new EndEvent.Retired(Filed.on("2024-01"), "worn")));
     assertThat(missing(RecordItem.RETIREMENT_DATE, month))
         .containsExactly("the day when retired on 2024-01");
     Label year = Label.builder().manufactured(MarkedDate.parse("2020")).build();
-    RecordFile.Builder toTheYear =
+    RecordFileBuilder toTheYear =
         RecordFile.builder(Filed.helmet(known -> known.label(year)), History.empty());
     assertThat(missing(RecordItem.MANUFACTURE_DATE, toTheYear))
         .containsExactly("month and year of manufacture of its own label");
@@ -124,7 +124,7 @@ class RecordCheckTest {
   @Test
   void theFileMaySayWhatALabelDoesNot() {
     Label unreadable = Label.builder().build();
-    RecordFile.Builder file =
+    RecordFileBuilder file =
         RecordFile.builder(Filed.helmet(known -> known.label(unreadable)), History.empty())
             .label(Filed.LABEL);
     assertThat(answer(RecordItem.MAKER_AND_MODEL, file)).isInstanceOf(FileAnswer.Present.class);
@@ -133,7 +133,7 @@ class RecordCheckTest {
 
   @Test
   void eachLabeledLayerIsAskedFor() {
-    RecordFile.Builder file =
+    RecordFileBuilder file =
         RecordFile.builder(
             Filed.helmet(
                 known ->
@@ -154,7 +154,7 @@ class RecordCheckTest {
             .identification("Lot 2")
             .manufactured(MarkedDate.parse("2019-03-01"))
             .build();
-    RecordFile.Builder file = Filed.file(Filed.wholeLife()).label(filed);
+    RecordFileBuilder file = Filed.file(Filed.wholeLife()).label(filed);
     assertThat(contradictions(RecordItem.MANUFACTURE_DATE, file))
         .containsExactly("manufacture of its own label: label 2020-03, file 2019-03-01");
     assertThat(contradictions(RecordItem.MAKER_AND_MODEL, file))
@@ -184,7 +184,7 @@ class RecordCheckTest {
     assertThat(missing(RecordItem.CLEANING_REASON_AND_DOER, Filed.file(bare)))
         .containsExactly("the reason when cleaned on 2021-05-21");
     assertThat(missing(RecordItem.REPAIRS, Filed.file(bare))).hasSize(1);
-    RecordFile.Builder noted =
+    RecordFileBuilder noted =
         Filed.file(bare)
             .note(note(RecordItem.ISSUE_DATE_AND_CONDITION, "2020-06-01", RecordDetail.CONDITION))
             .note(note(RecordItem.ADVANCED_INSPECTIONS, "2021-05-20", RecordDetail.FINDINGS))
@@ -201,7 +201,7 @@ class RecordCheckTest {
   @Test
   void aNoteTellsOfItsOwnEventOnly() {
     List<Event> twice = List.of(Filed.cleaned("2021-05-21"), Filed.cleaned("2022-05-21"));
-    RecordFile.Builder file =
+    RecordFileBuilder file =
         Filed.file(twice)
             .note(note(RecordItem.ADVANCED_CLEANINGS, "2021-05-21", RecordDetail.FINDINGS));
     assertThat(missing(RecordItem.ADVANCED_CLEANINGS, file))
@@ -211,7 +211,7 @@ class RecordCheckTest {
 
   @Test
   void aNoteOfWhatNeverHappenedContradicts() {
-    RecordFile.Builder file =
+    RecordFileBuilder file =
         Filed.file(Filed.wholeLife())
             .note(note(RecordItem.REPAIRS, "2022-01-01", RecordDetail.DESCRIPTION));
     assertThat(contradictions(RecordItem.REPAIRS, file))
@@ -251,7 +251,7 @@ class RecordCheckTest {
 
   @Test
   void retirementBeforeManufactureContradicts() {
-    RecordFile.Builder file =
+    RecordFileBuilder file =
         Filed.file(List.of(new EndEvent.Retired(Filed.on("2019-05-01"), "worn out")));
     assertThat(contradictions(RecordItem.RETIREMENT_DATE, file))
         .containsExactly(
@@ -270,7 +270,7 @@ class RecordCheckTest {
 
   @Test
   void disposalWithoutRetirementContradicts() {
-    RecordFile.Builder file =
+    RecordFileBuilder file =
         Filed.file(List.of(new EndEvent.Disposed(Filed.on("2024-01-12"), "cut up")));
     assertThat(contradictions(RecordItem.RETIREMENT_DATE, file))
         .containsExactly("disposed of, and no retirement on record");
@@ -279,7 +279,7 @@ class RecordCheckTest {
 
   @Test
   void retirementAfterDisposalContradicts() {
-    RecordFile.Builder file =
+    RecordFileBuilder file =
         Filed.file(
             List.of(
                 new EndEvent.Disposed(Filed.on("2024-01-12"), "cut up"),
@@ -290,7 +290,7 @@ class RecordCheckTest {
 
   @Test
   void holdersThatOverlapContradict() {
-    RecordFile.Builder file =
+    RecordFileBuilder file =
         Filed.file(
             List.of(
                 new UseEvent.Issued(Filed.on("2020-06-01"), "Member 7"),
@@ -300,7 +300,7 @@ class RecordCheckTest {
 
   @Test
   void whatIsKeptForTrainingIsMarked() {
-    RecordFile.Builder file = Filed.file(Filed.wholeLife());
+    RecordFileBuilder file = Filed.file(Filed.wholeLife());
     DisposalRoute training = DisposalRoute.NON_LIVE_FIRE_TRAINING;
     file.disposal(new DisposalNote(training, YesNoUnknown.UNKNOWN));
     assertThat(missing(RecordItem.DISPOSAL, file))
@@ -314,7 +314,7 @@ class RecordCheckTest {
 
   @Test
   void aRouteAloneIsNoDisposalOnRecord() {
-    RecordFile.Builder file =
+    RecordFileBuilder file =
         Filed.file(List.of())
             .disposal(new DisposalNote(DisposalRoute.DESTROY, YesNoUnknown.UNKNOWN));
     assertThat(missing(RecordItem.DISPOSAL, file)).containsExactly("the day", "the method");

@@ -92,8 +92,8 @@ class RecordLawsProperties {
         .flatMap(life -> notes(life).list().ofMaxSize(4).map(notes -> Tuple.of(life, notes)));
   }
 
-  private static RecordFile.Builder file(List<Event> life, List<RecordNote> notes) {
-    RecordFile.Builder file = Filed.file(life);
+  private static RecordFileBuilder file(List<Event> life, List<RecordNote> notes) {
+    RecordFileBuilder file = Filed.file(life);
     notes.forEach(file::note);
     return file;
   }
@@ -148,7 +148,7 @@ class RecordLawsProperties {
   @Property(edgeCases = EdgeCasesMode.NONE)
   void aNoteOrWhatTheFileSaysOfTheLabelTurnsNothingToMissing(
       @ForAll("files") Tuple.Tuple2<List<Event>, List<RecordNote>> file) {
-    RecordFile.Builder growing = Filed.file(file.get1());
+    RecordFileBuilder growing = Filed.file(file.get1());
     FileReport before = Filed.check(growing);
     for (RecordNote note : file.get2()) {
       FileReport after = Filed.check(growing.note(note));

@@ -30,7 +30,7 @@ class CustodyTableTest {
     return new CustodyRecord.Deed(MarkedDate.parse(on), "Examiner");
   }
 
-  private static CustodyRecord.Builder whole() {
+  private static CustodyRecordBuilder whole() {
     return CustodyRecord.builder(on("2026-03-01"))
         .leftAsFound(YesNoUnknown.YES)
         .leftUncleaned(YesNoUnknown.YES)
@@ -44,7 +44,7 @@ class CustodyTableTest {
         .released(deed("2026-06-01"));
   }
 
-  private static List<String> missing(CustodyStep step, CustodyRecord.Builder custody) {
+  private static List<String> missing(CustodyStep step, CustodyRecordBuilder custody) {
     CustodyAnswer answer = TABLE.check(custody.build(), AS_OF).get(step);
     return answer instanceof CustodyAnswer.Missing missing ? missing.what() : List.of();
   }
@@ -108,7 +108,7 @@ class CustodyTableTest {
 
   @Test
   void theOrderInWhichHandoversAreGivenDoesNotMatter() {
-    CustodyRecord.Builder back =
+    CustodyRecordBuilder back =
         CustodyRecord.builder(on("2026-03-01"))
             .custodian("Officer 1")
             .handover(new Handover(on("2026-04-02"), "Evidence room", "Laboratory"))

@@ -23,6 +23,7 @@ import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
@@ -105,7 +106,7 @@ record Kept(Element element, List<Event> events, Set<LocalDate> dutyPeriods) {
 
   static Event inspection(
       ElementKind element, InspectionKind kind, Moment when, Occasion occasion, Outcome outcome) {
-    Inspection.Builder made =
+    InspectionBuilder made =
         Inspection.builder(kind, occasion, when.date(), People.permitted(kind.task()))
             .gearClean(YesNoUnknown.YES)
             .atHand(EnumSet.allOf(Equipment.class));

@@ -132,7 +132,7 @@ class DecisionRulesTest {
         .isEqualTo("one-sided normal tolerance bound, coverage 90 %, confidence 95 %");
   }
 
-  private static TestReport.Builder uncertain(String value, String expanded) {
+  private static TestReportBuilder uncertain(String value, String expanded) {
     return StrengthFixtures.breaking(Unit.NEWTON, value)
         .uncertainty(
             new ExpandedUncertainty(Quantity.of(expanded, Unit.NEWTON), new BigDecimal("2")));
@@ -206,7 +206,7 @@ class DecisionRulesTest {
   @ParameterizedTest
   @CsvSource({"-4, FAIL", "4, FAIL", "-3, PASS", "3, PASS"})
   void changesInEitherSense(String percent, TestOutcome outcome) {
-    TestReport.Builder report =
+    TestReportBuilder report =
         StrengthFixtures.report(Property.WASH_CHANGE, StrengthFixtures.SHELL, StrengthFixtures.TEAR)
             .specimens(StrengthFixtures.specimens(Direction.WARP, Unit.PERCENT, percent));
     assertThat(
@@ -238,7 +238,7 @@ class DecisionRulesTest {
   /** For a maximum the bound is the upper one. */
   @Test
   void boundsOfAMaximumLieAbove() {
-    TestReport.Builder report =
+    TestReportBuilder report =
         StrengthFixtures.report(
                 Property.HEAT_SHRINKAGE, StrengthFixtures.SHELL, StrengthFixtures.TEAR)
             .specimens(

@@ -28,7 +28,7 @@ class JudgeTest {
             Stream.of(peaks).map(peak -> Quantity.of(peak, Unit.POUND_FORCE)).toList()));
   }
 
-  private static TestReport.Builder tears(Specimen... specimens) {
+  private static TestReportBuilder tears(Specimen... specimens) {
     return StrengthFixtures.report(
             Property.TEAR_RESISTANCE, StrengthFixtures.SHELL, StrengthFixtures.TEAR)
         .specimens(List.of(specimens));
@@ -192,7 +192,7 @@ class JudgeTest {
     Specimen low =
         Specimen.of("low", Direction.WARP, Quantity.of("90", Unit.NEWTON))
             .withBreakFromJaw(Quantity.of("2", Unit.MILLIMETER));
-    TestReport.Builder report =
+    TestReportBuilder report =
         StrengthFixtures.report(
             Property.RESIDUAL_BREAKING_STRENGTH, StrengthFixtures.SHELL, StrengthFixtures.STRIP);
     List<Specimen> six =
@@ -207,7 +207,7 @@ class JudgeTest {
 
   @Test
   void aSeamIsExcusedWhereAFabricShownToBeWeakerBrokeFirst() {
-    TestReport.Builder report =
+    TestReportBuilder report =
         StrengthFixtures.report(
                 Property.SEAM_STRENGTH, StrengthFixtures.MAJOR_A, StrengthFixtures.SEAM)
             .specimens(

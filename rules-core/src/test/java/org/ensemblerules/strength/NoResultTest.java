@@ -111,7 +111,7 @@ class NoResultTest {
 
   @Test
   void peaks() {
-    TestReport.Builder report =
+    TestReportBuilder report =
         StrengthFixtures.report(
             Property.TEAR_RESISTANCE, StrengthFixtures.SHELL, StrengthFixtures.TEAR);
     expect(
@@ -192,7 +192,7 @@ class NoResultTest {
             SIMPLE),
         NoResultReason.ORIGIN_UNKNOWN,
         "came from");
-    TestReport.Builder used = breaking(Unit.NEWTON, "700").origin(SpecimenOrigin.THIS_ELEMENT);
+    TestReportBuilder used = breaking(Unit.NEWTON, "700").origin(SpecimenOrigin.THIS_ELEMENT);
     Purpose without =
         new Purpose.AtLeastShareOfNewValue(StrengthFixtures.POLICY, NINETY_FIVE, Map.of());
     expect(judge(used, without, SIMPLE), NoResultReason.VALUE_WHEN_NEW_MISSING, "WARP");
@@ -209,7 +209,7 @@ class NoResultTest {
 
   @Test
   void rules() {
-    TestReport.Builder residual =
+    TestReportBuilder residual =
         StrengthFixtures.report(
                 Property.RESIDUAL_BREAKING_STRENGTH, StrengthFixtures.SHELL, StrengthFixtures.STRIP)
             .specimens(StrengthFixtures.specimens(Direction.WARP, Unit.NEWTON, "700", "20", "700"));
@@ -267,7 +267,7 @@ class NoResultTest {
             () -> new ExpandedUncertainty(Quantity.of("1", Unit.NEWTON), BigDecimal.ZERO))
         .isInstanceOf(InvalidValueException.class);
     Specimen once = Specimen.of("s", Direction.WARP, Quantity.of("700", Unit.NEWTON));
-    TestReport.Builder twice = breaking(Unit.NEWTON).specimens(List.of(once, once));
+    TestReportBuilder twice = breaking(Unit.NEWTON).specimens(List.of(once, once));
     assertThatThrownBy(twice::build)
         .isInstanceOf(InvalidValueException.class)
         .hasMessageContaining("WARP s", "each name once");

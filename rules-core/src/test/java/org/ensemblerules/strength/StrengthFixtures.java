@@ -190,12 +190,12 @@ final class StrengthFixtures {
   }
 
   /** A report of single values in one direction, on new cloth. */
-  static TestReport.Builder breaking(Unit unit, String... values) {
+  static TestReportBuilder breaking(Unit unit, String... values) {
     return report(Property.BREAKING_STRENGTH, SHELL, GRAB)
         .specimens(specimens(Direction.WARP, unit, values));
   }
 
-  static TestReport.Builder report(Property property, Site site, TestMethod method) {
+  static TestReportBuilder report(Property property, Site site, TestMethod method) {
     return TestReport.builder(ElementKind.COAT, Use.STRUCTURAL, site, property, method)
         .origin(SpecimenOrigin.NEW_CLOTH);
   }
@@ -210,12 +210,12 @@ final class StrengthFixtures {
     return specimens;
   }
 
-  static StrengthResult judge(TestReport.Builder report, Purpose purpose, DecisionRule rule) {
+  static StrengthResult judge(TestReportBuilder report, Purpose purpose, DecisionRule rule) {
     return Judge.judge(tables(), PRODUCT, report.build(), purpose, rule);
   }
 
   static StrengthResult.Judged judged(
-      TestReport.Builder report, Purpose purpose, DecisionRule rule) {
+      TestReportBuilder report, Purpose purpose, DecisionRule rule) {
     StrengthResult result = judge(report, purpose, rule);
     if (result instanceof StrengthResult.Judged judged) {
       return judged;

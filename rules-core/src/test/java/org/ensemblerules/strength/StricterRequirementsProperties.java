@@ -67,7 +67,7 @@ class StricterRequirementsProperties {
   }
 
   @Provide
-  Arbitrary<TestReport.Builder> reports() {
+  Arbitrary<TestReportBuilder> reports() {
     Arbitrary<Specimen> specimens =
         Combinators.combine(
                 Arbitraries.of(
@@ -84,7 +84,7 @@ class StricterRequirementsProperties {
             Arbitraries.of("95", "110").optional())
         .as(
             (all, origin, fabric) -> {
-              TestReport.Builder report =
+              TestReportBuilder report =
                   StrengthFixtures.report(
                           org.ensemblerules.strength.Property.SEAM_STRENGTH,
                           StrengthFixtures.MAJOR_A,
@@ -118,7 +118,7 @@ class StricterRequirementsProperties {
   private static boolean passes(
       RequirementRow row,
       MethodRow method,
-      TestReport.Builder report,
+      TestReportBuilder report,
       Purpose purpose,
       DecisionRule rule) {
     StrengthTables tables =
@@ -140,7 +140,7 @@ class StricterRequirementsProperties {
   void requirements(
       @ForAll("requirements") RequirementRow one,
       @ForAll("requirements") RequirementRow other,
-      @ForAll("reports") TestReport.Builder report,
+      @ForAll("reports") TestReportBuilder report,
       @ForAll("rules") DecisionRule rule) {
     for (Purpose purpose : List.of(StrengthFixtures.CERTIFICATION, StrengthFixtures.USED)) {
       StrictnessLaw.holds(
@@ -183,7 +183,7 @@ class StricterRequirementsProperties {
   void methods(
       @ForAll("methods") MethodRow one,
       @ForAll("methods") MethodRow other,
-      @ForAll("reports") TestReport.Builder report) {
+      @ForAll("reports") TestReportBuilder report) {
     RequirementRow row = row("95", BOTH, Statistic.MEAN_OF_SPECIMENS, 1, false);
     StrictnessLaw.holds(
         one,
@@ -207,7 +207,7 @@ class StricterRequirementsProperties {
             StrengthFixtures.POLICY,
             BigDecimal.ONE,
             Map.of(Direction.WARP, Quantity.of(whenNew, Unit.NEWTON)));
-    TestReport.Builder report =
+    TestReportBuilder report =
         StrengthFixtures.report(
                 org.ensemblerules.strength.Property.SEAM_STRENGTH,
                 StrengthFixtures.MAJOR_A,

@@ -14,6 +14,7 @@ import java.util.Set;
 import org.ensemblerules.care.Exposure;
 import org.ensemblerules.care.WashPractice;
 import org.ensemblerules.care.WashRecord;
+import org.ensemblerules.care.WashRecordBuilder;
 import org.ensemblerules.care.WashedLayers;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
@@ -39,6 +40,7 @@ import org.ensemblerules.history.Objection;
 import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
@@ -159,7 +161,7 @@ class CareVerdictsTest {
   }
 
   private static Event looked(String date, Occasion occasion, int orderInDay) {
-    Inspection.Builder looked =
+    InspectionBuilder looked =
         Inspection.builder(InspectionKind.ROUTINE, occasion, MarkedDate.parse(date), People.WEARER)
             .gearClean(YesNoUnknown.YES)
             .atHand(EnumSet.allOf(Equipment.class));
@@ -326,7 +328,7 @@ class CareVerdictsTest {
         .isSortedAccordingTo(Comparator.comparing((TaskDue due) -> due.by().orElseThrow()));
   }
 
-  private static Event washed(WashedLayers layers, boolean limitsKept, WashRecord.Builder wash) {
+  private static Event washed(WashedLayers layers, boolean limitsKept, WashRecordBuilder wash) {
     WashRecord record = wash.build();
     return new WorkEvent.Cleaned(
         on("2024-06-12"),
@@ -354,11 +356,11 @@ class CareVerdictsTest {
   @Test
   void aWashCountsByAStatementOrByAllItsParticulars() {
     WashedLayers whole = new WashedLayers.Whole();
-    WashRecord.Builder mild =
+    WashRecordBuilder mild =
         WashRecord.builder().waterTemperature(Quantity.of("38", Unit.DEGREE_CELSIUS));
-    WashRecord.Builder hot =
+    WashRecordBuilder hot =
         WashRecord.builder().waterTemperature(Quantity.of("75", Unit.DEGREE_CELSIUS));
-    WashRecord.Builder all =
+    WashRecordBuilder all =
         WashRecord.builder()
             .waterTemperature(Quantity.of("38", Unit.DEGREE_CELSIUS))
             .practice(WashPractice.CHLORINE_BLEACH, YesNoUnknown.NO);

@@ -21,6 +21,7 @@ import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
@@ -159,7 +160,7 @@ class CurrencyVerdictsTest {
 
   private static GearCase used(String on, int order, Occasion occasion, String inspectedOn) {
     MarkedDate day = MarkedDate.parse(inspectedOn);
-    Inspection.Builder look =
+    InspectionBuilder look =
         Inspection.builder(InspectionKind.ROUTINE, occasion, day, People.WEARER)
             .atHand(EnumSet.allOf(Equipment.class));
     for (CriterionRow row : FitGear.criteria(InspectionKind.ROUTINE, ElementKind.HELMET)) {

@@ -19,6 +19,7 @@ import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
@@ -39,8 +40,8 @@ class InspectedInPartsTest {
       new LookEvent.Inspected(part(BEGUN, People.DEPARTMENT, SHELL::equals).build(), 0);
 
   /** All that is asked of a coat, but for what somebody did not look at. */
-  private static Inspection.Builder part(LocalDate day, Doer by, Predicate<RowKey> looked) {
-    Inspection.Builder part =
+  private static InspectionBuilder part(LocalDate day, Doer by, Predicate<RowKey> looked) {
+    InspectionBuilder part =
         Inspection.builder(InspectionKind.ADVANCED, Occasion.PERIODIC, MarkedDate.of(day), by)
             .gearClean(YesNoUnknown.YES)
             .allAtHand();
@@ -50,11 +51,11 @@ class InspectedInPartsTest {
     return part;
   }
 
-  private static Inspection.Builder rest(LocalDate day, Doer by) {
+  private static InspectionBuilder rest(LocalDate day, Doer by) {
     return part(day, by, key -> !key.equals(SHELL));
   }
 
-  private static LookEvent.Inspected goesOn(Inspection.Builder with) {
+  private static LookEvent.Inspected goesOn(InspectionBuilder with) {
     return new LookEvent.Inspected(with.build(), 0, Optional.of(FIRST.when()));
   }
 
@@ -133,7 +134,7 @@ class InspectedInPartsTest {
     assertThat(service(FIRST, goesOn(rest(WENT_ON, People.PROVIDER).gearClean(YesNoUnknown.NO))))
         .isEqualTo(Service.OUT);
     Inspection dark = rest(WENT_ON, People.PROVIDER).build();
-    Inspection.Builder without =
+    InspectionBuilder without =
         Inspection.builder(dark.kind(), dark.occasion(), dark.on(), dark.by())
             .gearClean(dark.gearClean());
     dark.outcomes().forEach(each -> without.outcome(each.criterion(), each.outcome()));

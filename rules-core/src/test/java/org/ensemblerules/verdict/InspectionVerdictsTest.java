@@ -27,6 +27,7 @@ import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
@@ -46,7 +47,7 @@ class InspectionVerdictsTest {
   private static final Effect ADVANCED_AGAIN =
       new Effect.Evaluate(Check.ADVANCED_INSPECTION, Scope.ELEMENT);
 
-  private static Inspection.Builder advanced() {
+  private static InspectionBuilder advanced() {
     return FitGear.inspection(InspectionKind.ADVANCED, ElementKind.COAT, FitGear.AS_OF);
   }
 

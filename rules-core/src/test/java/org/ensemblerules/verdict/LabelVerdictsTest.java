@@ -16,8 +16,10 @@ import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementBuilder;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LabelBuilder;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
@@ -32,6 +34,7 @@ import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.source.InvalidValueException;
@@ -50,14 +53,14 @@ class LabelVerdictsTest {
         .with(FitGear.element(ElementKind.COAT).layer(layer, label).build());
   }
 
-  private static GearCase liner(Label.Builder label) {
+  private static GearCase liner(LabelBuilder label) {
     return coat(LayerKind.LINER_SYSTEM, label.build());
   }
 
   @Test
   void shellAndLinerThatDoNotBelongTogether() {
-    for (Label.Builder other :
-        new Label.Builder[] {
+    for (LabelBuilder other :
+        new LabelBuilder[] {
           FitGear.label().model("Model B"),
           FitGear.label().size("L"),
           FitGear.label().manufacturer("Another maker")
@@ -116,8 +119,8 @@ class LabelVerdictsTest {
     GearCase then = liner(FitGear.label().model("Model B"));
     Event evaluated = passed("2022-01-01", Check.EXPERT_EVALUATION, shown(then));
     assertThat(then.with(evaluated).verdict().service()).isEqualTo(Service.IN);
-    for (Label.Builder now :
-        new Label.Builder[] {
+    for (LabelBuilder now :
+        new LabelBuilder[] {
           FitGear.label().model("Model C"),
           FitGear.label().model("Model B").size("L"),
           FitGear.label().model("Model B").identification("Lot 2"),
@@ -211,7 +214,7 @@ class LabelVerdictsTest {
     Inspection clear =
         FitGear.inspection(InspectionKind.ADVANCED, ElementKind.COAT, LocalDate.of(2024, 2, 1))
             .build();
-    Inspection.Builder saw =
+    InspectionBuilder saw =
         Inspection.builder(clear.kind(), clear.occasion(), clear.on(), clear.by())
             .gearClean(clear.gearClean())
             .atHand(clear.atHand())
@@ -330,7 +333,7 @@ class LabelVerdictsTest {
   }
 
   private static Element linersApart(LayerKind... layers) {
-    Element.Builder coat =
+    ElementBuilder coat =
         Element.builder(
                 FitGear.element(ElementKind.COAT).build().id(), ElementKind.COAT, Use.STRUCTURAL)
             .inService(MarkedDate.of(FitGear.IN_SERVICE))

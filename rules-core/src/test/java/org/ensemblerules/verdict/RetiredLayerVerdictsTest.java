@@ -13,6 +13,7 @@ import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LabelBuilder;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
@@ -88,7 +89,7 @@ class RetiredLayerVerdictsTest {
   @ParameterizedTest
   @CsvSource({"Lot 1, ?", "?, Lot 1", ", Lot 1", "Lot 1, "})
   void anIdentificationThatIsLeftOutShowsNoOther(String one, String two) {
-    Label.Builder label =
+    LabelBuilder label =
         Label.builder()
             .manufacturer(FitGear.MAKER_NAME)
             .model("Model A")

@@ -128,7 +128,7 @@ class StillMattersProperties {
   private static Assessment with(Assessment given, List<Event> more) {
     List<Event> all = new ArrayList<>(given.history().events());
     all.addAll(more);
-    Assessment.Builder builder = Assessment.builder(given.element()).history(History.of(all));
+    AssessmentBuilder builder = Assessment.builder(given.element()).history(History.of(all));
     given.findings().forEach(builder::finding);
     return builder.build();
   }

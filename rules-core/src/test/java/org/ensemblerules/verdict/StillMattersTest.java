@@ -21,6 +21,7 @@ import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.SignOff;
@@ -92,7 +93,7 @@ class StillMattersTest {
     LocalDate day = DAY.minusDays(10);
     Event first = new UseEvent.Used(on(day.minusDays(5)));
     Event used = new UseEvent.Used(new Moment(MarkedDate.of(day), 3));
-    Inspection.Builder look =
+    InspectionBuilder look =
         Inspection.builder(
                 InspectionKind.ROUTINE,
                 Occasion.AFTER_USE,

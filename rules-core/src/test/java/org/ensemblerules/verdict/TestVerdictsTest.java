@@ -30,6 +30,7 @@ import org.ensemblerules.strength.Specimen;
 import org.ensemblerules.strength.SpecimenOrigin;
 import org.ensemblerules.strength.TestMethod;
 import org.ensemblerules.strength.TestReport;
+import org.ensemblerules.strength.TestReportBuilder;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenMeasures;
 import org.ensemblerules.testkit.FrozenRules;
@@ -47,7 +48,7 @@ class TestVerdictsTest {
     return Moment.on(MarkedDate.parse(date));
   }
 
-  private static TestReport.Builder report(
+  private static TestReportBuilder report(
       ElementKind element, TestMethod method, String... newtons) {
     return TestReport.builder(
             element, Use.STRUCTURAL, FrozenMeasures.SHELL, Property.BREAKING_STRENGTH, method)
@@ -58,7 +59,7 @@ class TestVerdictsTest {
                 .toList());
   }
 
-  private static TestReport.Builder report(String... newtons) {
+  private static TestReportBuilder report(String... newtons) {
     return report(ElementKind.COAT, FrozenMeasures.STRIP, newtons);
   }
 

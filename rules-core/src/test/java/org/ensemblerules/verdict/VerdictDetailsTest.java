@@ -148,7 +148,7 @@ class VerdictDetailsTest {
   @Test
   void eventsMayBeAddedOneByOne() {
     Assessment given = COAT.assessment();
-    Assessment.Builder builder = Assessment.builder(given.element());
+    AssessmentBuilder builder = Assessment.builder(given.element());
     given.history().events().forEach(builder::event);
     assertThat(builder.build()).isEqualTo(given);
     assertThat(builder.history(History.empty()).build().history().events()).isEmpty();

@@ -31,7 +31,7 @@ class VerdictValueTest {
       FitGear.fit(ElementKind.COAT).with(Verdicts.finding("TRIM@OUTER_SHELL", DefectKind.ASBESTOS));
   private static final Verdict SAID = CASE.verdict();
 
-  private static Verdict.Builder said(NamedElement element, Identity identity) {
+  private static VerdictBuilder said(NamedElement element, Identity identity) {
     return Verdict.builder(element, SAID.asOf(), identity)
         .reasons(SAID.reasons())
         .actions(SAID.actions())
@@ -43,7 +43,7 @@ class VerdictValueTest {
         .cautions(SAID.cautions());
   }
 
-  private static Verdict but(UnaryOperator<Verdict.Builder> change) {
+  private static Verdict but(UnaryOperator<VerdictBuilder> change) {
     return change.apply(said(SAID.element(), SAID.identity())).build();
   }
 
@@ -143,7 +143,7 @@ class VerdictValueTest {
     assertThat(SAID).isNotEqualTo(SAID.toString());
   }
 
-  private static void refused(String field, UnaryOperator<Verdict.Builder> change) {
+  private static void refused(String field, UnaryOperator<VerdictBuilder> change) {
     assertThatThrownBy(() -> but(change))
         .isInstanceOfSatisfying(
             InvalidValueException.class, e -> assertThat(e.field()).isEqualTo(field));

@@ -15,6 +15,7 @@ import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import org.ensemblerules.care.Exposure;
 import org.ensemblerules.care.WashRecord;
+import org.ensemblerules.care.WashRecordBuilder;
 import org.ensemblerules.care.WashedLayers;
 import org.ensemblerules.defect.Band;
 import org.ensemblerules.defect.DefectRow;
@@ -33,8 +34,10 @@ import org.ensemblerules.effect.Task;
 import org.ensemblerules.fieldcheck.Applicability;
 import org.ensemblerules.gear.AnatomyRow;
 import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementBuilder;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LabelBuilder;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
@@ -55,6 +58,7 @@ import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
@@ -65,6 +69,7 @@ import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.verdict.Assessment;
+import org.ensemblerules.verdict.AssessmentBuilder;
 
 /**
  * Records of single elements as records systems hold them: an element cared for as the rules ask,
@@ -142,7 +147,7 @@ public final class ArbitrariesOfRecords {
     if (!leftOut()) {
       looked(element, AS_OF);
     }
-    Assessment.Builder record = Assessment.builder(element).history(History.of(events));
+    AssessmentBuilder record = Assessment.builder(element).history(History.of(events));
     findings.forEach(record::finding);
     return record.build();
   }
@@ -186,7 +191,7 @@ public final class ArbitrariesOfRecords {
   // What it is.
 
   private Element element() {
-    Element.Builder element =
+    ElementBuilder element =
         Element.builder(new ElementId("1"), kind.element(), kind.use())
             .cbrnOption(leftOut() ? YesNoUnknown.UNKNOWN : one(YesNoUnknown.values()));
     if (!leftOut()) {
@@ -226,7 +231,7 @@ public final class ArbitrariesOfRecords {
   }
 
   private Label label() {
-    Label.Builder label =
+    LabelBuilder label =
         Label.builder()
             .manufactured(
                 leftOut()
@@ -300,7 +305,7 @@ public final class ArbitrariesOfRecords {
 
   /** Every other outcome of one, as if somebody had made it as the other was made. */
   private Inspection part(Inspection of, Inspection made, boolean first) {
-    Inspection.Builder part =
+    InspectionBuilder part =
         Inspection.builder(of.kind(), made.occasion(), made.on(), made.by())
             .gearClean(made.gearClean())
             .atHand(made.atHand());
@@ -311,7 +316,7 @@ public final class ArbitrariesOfRecords {
   }
 
   private void cleaned(LocalDate day, CleaningKind how, Set<FindingId> answers) {
-    WashRecord.Builder wash = WashRecord.builder();
+    WashRecordBuilder wash = WashRecord.builder();
     if (seldom()) {
       wash.waterTemperature(Quantity.of(one(List.of("38", "40", "60", "75")), Unit.DEGREE_CELSIUS));
     }
@@ -340,7 +345,7 @@ public final class ArbitrariesOfRecords {
 
   private Inspection inspection(Element element, InspectionKind inspection, MarkedDate on) {
     Inspection fit = ShippedGear.inspection(rules, inspection, kind, on).build();
-    Inspection.Builder made =
+    InspectionBuilder made =
         Inspection.builder(
                 inspection,
                 seldom() ? one(Occasion.values()) : fit.occasion(),
@@ -378,7 +383,7 @@ public final class ArbitrariesOfRecords {
   }
 
   /** Signs some inspections off; how much of them is itemized all the same, from 0 to 1. */
-  private double signOff(Inspection.Builder made) {
+  private double signOff(InspectionBuilder made) {
     if (random.nextInt(3) != 0) {
       return 1;
     }
@@ -469,7 +474,7 @@ public final class ArbitrariesOfRecords {
   }
 
   private static Inspection on(Occasion occasion, Inspection made) {
-    Inspection.Builder other =
+    InspectionBuilder other =
         Inspection.builder(made.kind(), occasion, made.on(), made.by())
             .gearClean(made.gearClean())
             .atHand(made.atHand());

@@ -14,9 +14,11 @@ import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.AnatomyRow;
 import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementBuilder;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LabelBuilder;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
@@ -32,11 +34,13 @@ import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.verdict.Assessment;
+import org.ensemblerules.verdict.AssessmentBuilder;
 
 /** Elements that nothing speaks against under given rules, and inspections that count. */
 public final class ShippedGear {
@@ -83,7 +87,7 @@ public final class ShippedGear {
    *
    * @return a builder, for tests to change
    */
-  public static Label.Builder label() {
+  public static LabelBuilder label() {
     return Label.builder()
         .manufacturer(MAKER)
         .model("Model A")
@@ -101,8 +105,8 @@ public final class ShippedGear {
    * @param kind the kind of element
    * @return a builder, for tests to change
    */
-  public static Element.Builder element(RuleSet rules, Kind kind) {
-    Element.Builder element =
+  public static ElementBuilder element(RuleSet rules, Kind kind) {
+    ElementBuilder element =
         Element.builder(new ElementId(kind.element() + " 1"), kind.element(), kind.use())
             .inService(MarkedDate.of(IN_SERVICE))
             .cbrnOption(YesNoUnknown.NO);
@@ -146,9 +150,9 @@ public final class ShippedGear {
    * @param on when
    * @return the inspection
    */
-  public static Inspection.Builder inspection(
+  public static InspectionBuilder inspection(
       RuleSet rules, InspectionKind inspection, Kind kind, MarkedDate on) {
-    Inspection.Builder builder =
+    InspectionBuilder builder =
         Inspection.builder(inspection, Occasion.PERIODIC, on, permitted(rules, inspection.task()))
             .gearClean(YesNoUnknown.YES)
             .atHand(EnumSet.allOf(Equipment.class));
@@ -232,7 +236,7 @@ public final class ShippedGear {
    * @param kind the kind of element
    * @return a builder, for tests to add to
    */
-  public static Assessment.Builder fit(RuleSet rules, Kind kind) {
+  public static AssessmentBuilder fit(RuleSet rules, Kind kind) {
     List<Event> events = new ArrayList<>(events(rules, kind));
     events.add(
         new LookEvent.Inspected(

@@ -22,6 +22,7 @@ import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
@@ -142,7 +143,7 @@ class LeftOutExceptionsTest {
     Inspection clear =
         ShippedGear.inspection(RULES, InspectionKind.ROUTINE, COAT, MarkedDate.parse("2024-06-10"))
             .build();
-    Inspection.Builder afterUse =
+    InspectionBuilder afterUse =
         Inspection.builder(clear.kind(), Occasion.AFTER_USE, clear.on(), clear.by())
             .gearClean(clear.gearClean())
             .atHand(clear.atHand());
@@ -166,7 +167,7 @@ class LeftOutExceptionsTest {
     Inspection clear =
         ShippedGear.inspection(RULES, InspectionKind.ADVANCED, COAT, MarkedDate.parse("2024-06-10"))
             .build();
-    Inspection.Builder saw =
+    InspectionBuilder saw =
         Inspection.builder(clear.kind(), clear.occasion(), clear.on(), clear.by())
             .gearClean(clear.gearClean())
             .atHand(clear.atHand());

@@ -7,9 +7,11 @@ import org.ensemblerules.GearRules;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.DoerRegister;
 import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementBuilder;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LabelBuilder;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
@@ -18,9 +20,11 @@ import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.history.WorkEvent.Cleaned;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.verdict.Assessment;
+import org.ensemblerules.verdict.AssessmentBuilder;
 import org.ensemblerules.verdict.Verdict;
 
 /** From a row to a verdict: the lines that the page shows, compiled. */
@@ -33,17 +37,17 @@ final class RowToVerdict {
   }
 
   static Assessment assessment(DoerRegister people, CoatRow row) {
-    Label.Builder label = Label.builder().manufactured(MarkedDate.parse(row.made()));
+    LabelBuilder label = Label.builder().manufactured(MarkedDate.parse(row.made()));
     row.maker().ifPresent(label::manufacturer);
     row.model().ifPresent(label::model);
     row.size().ifPresent(label::size);
     label.certificationMark(row.mark()).legibility(row.legibility());
-    Element.Builder coat =
+    ElementBuilder coat =
         Element.builder(new ElementId(row.id()), ElementKind.COAT, Use.STRUCTURAL)
             .inService(MarkedDate.parse(row.issued()))
             .layer(LayerKind.OUTER_SHELL, label.build())
             .layer(LayerKind.LINER_SYSTEM, label.build());
-    Assessment.Builder record = Assessment.builder(coat.build());
+    AssessmentBuilder record = Assessment.builder(coat.build());
     record.event(new UseEvent.Issued(Moment.on(row.issued()), "its wearer"));
     Doer washer = people.doer(row.washedBy());
     for (String day : row.washes()) {
@@ -51,7 +55,7 @@ final class RowToVerdict {
     }
     MarkedDate on = MarkedDate.parse(row.inspected());
     Doer inspector = people.doer(row.inspectedBy());
-    Inspection.Builder made =
+    InspectionBuilder made =
         Inspection.builder(InspectionKind.ADVANCED, Occasion.PERIODIC, on, inspector);
     made.gearClean(row.cleanWhenInspected()).atHand(row.atHand());
     row.signedOffFor().ifPresent(made::allClear);

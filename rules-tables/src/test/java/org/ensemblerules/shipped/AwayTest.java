@@ -13,6 +13,7 @@ import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Transfer;
 import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.ruleset.RuleSet;
@@ -174,7 +175,7 @@ class AwayTest {
                             + " as well, and in order once both have their orderInDay"));
     Inspection clear =
         ShippedGear.inspection(RULES, InspectionKind.ADVANCED, GLOVES, MarkedDate.of(BACK)).build();
-    Inspection.Builder onReturn =
+    InspectionBuilder onReturn =
         Inspection.builder(clear.kind(), Occasion.AFTER_RETURN, clear.on(), clear.by())
             .gearClean(clear.gearClean())
             .atHand(clear.atHand());

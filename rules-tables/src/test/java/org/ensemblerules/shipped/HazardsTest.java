@@ -23,6 +23,7 @@ import org.ensemblerules.effect.HandlingDuty;
 import org.ensemblerules.effect.Scope;
 import org.ensemblerules.fieldcheck.Applicability;
 import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementBuilder;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.LayerKind;
@@ -37,6 +38,7 @@ import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.ruleset.RuleSet;
@@ -91,7 +93,7 @@ class HazardsTest {
   // Drag rescue devices: in coats since NFPA 1971 of 2007, restated.
 
   private static ShippedCase withoutDragRescueDevice(Optional<String> claimed) {
-    Element.Builder coat =
+    ElementBuilder coat =
         Element.builder(new ElementId("C-1"), ElementKind.COAT, Use.STRUCTURAL)
             .inService(MarkedDate.of(ShippedGear.IN_SERVICE));
     for (LayerKind layer : List.of(LayerKind.OUTER_SHELL, LayerKind.LINER_SYSTEM)) {
@@ -108,7 +110,7 @@ class HazardsTest {
 
   private static Inspection inspection(InspectionKind kind, MarkedDate on, Outcome ofTheDevice) {
     Inspection clear = ShippedGear.inspection(RULES, kind, COAT, on).build();
-    Inspection.Builder builder =
+    InspectionBuilder builder =
         Inspection.builder(kind, clear.occasion(), clear.on(), clear.by())
             .gearClean(clear.gearClean())
             .atHand(clear.atHand());
@@ -382,7 +384,7 @@ class HazardsTest {
 
   private static Inspection contaminated(InspectionKind kind, MarkedDate on) {
     Inspection clear = ShippedGear.inspection(RULES, kind, COAT, on).build();
-    Inspection.Builder builder =
+    InspectionBuilder builder =
         Inspection.builder(kind, clear.occasion(), clear.on(), clear.by())
             .gearClean(clear.gearClean())
             .atHand(clear.atHand());

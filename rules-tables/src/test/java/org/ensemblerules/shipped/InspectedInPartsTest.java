@@ -17,6 +17,7 @@ import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.ruleset.RuleSet;
@@ -43,7 +44,7 @@ class InspectedInPartsTest {
   private static Inspection part(LocalDate day, EntityKind by, int from, int to) {
     Inspection whole =
         ShippedGear.inspection(RULES, InspectionKind.ADVANCED, COAT, MarkedDate.of(day)).build();
-    Inspection.Builder part =
+    InspectionBuilder part =
         Inspection.builder(whole.kind(), Occasion.PERIODIC, whole.on(), ShippedGear.trained(by))
             .gearClean(whole.gearClean())
             .atHand(whole.atHand());

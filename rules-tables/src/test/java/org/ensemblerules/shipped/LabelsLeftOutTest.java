@@ -17,6 +17,7 @@ import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LabelBuilder;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
@@ -32,6 +33,7 @@ import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.ruleset.RuleSet;
@@ -64,7 +66,7 @@ class LabelsLeftOutTest {
   }
 
   /** The label of a liner that fits its shell, but for who made it and which one it is. */
-  private static Label.Builder liner() {
+  private static LabelBuilder liner() {
     return Label.builder()
         .model("Model A")
         .size("M")
@@ -74,7 +76,7 @@ class LabelsLeftOutTest {
   }
 
   private static ShippedCase madeBy(Optional<String> maker) {
-    Label.Builder label = liner().identification("Lot 1");
+    LabelBuilder label = liner().identification("Lot 1");
     maker.ifPresent(label::manufacturer);
     return coat(LayerKind.LINER_SYSTEM, label.build());
   }
@@ -129,7 +131,7 @@ class LabelsLeftOutTest {
   }
 
   private static ShippedCase inPlaceOfARetired(String gone, String inItsPlace) {
-    Label.Builder label =
+    LabelBuilder label =
         liner().manufacturer(ShippedGear.MAKER).manufactured(MarkedDate.parse("2024-04-01"));
     Optional.ofNullable(inItsPlace).ifPresent(label::identification);
     return coat(LayerKind.LINER_SYSTEM, label.build())
@@ -178,7 +180,7 @@ class LabelsLeftOutTest {
   private static ShippedCase seenIn(ShippedCase given, LayerKind layer) {
     return given.inspections(
         made -> {
-          Inspection.Builder saw =
+          InspectionBuilder saw =
               Inspection.builder(made.kind(), made.occasion(), made.on(), made.by())
                   .gearClean(made.gearClean())
                   .atHand(made.atHand());

@@ -9,6 +9,7 @@ import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LabelBuilder;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
@@ -33,7 +34,7 @@ class LabelsReadTest {
   private static final String READ = "EVALUATE by READ_LABEL on LAYER";
 
   /** A coat whose liner's label the database tells otherwise. */
-  private static ShippedCase liner(UnaryOperator<Label.Builder> change) {
+  private static ShippedCase liner(UnaryOperator<LabelBuilder> change) {
     Element coat =
         ShippedGear.element(RULES, COAT)
             .layer(LayerKind.LINER_SYSTEM, change.apply(ShippedGear.label()).build())
@@ -41,7 +42,7 @@ class LabelsReadTest {
     return ShippedCase.fit(RULES, COAT).with(coat);
   }
 
-  private static Label.Builder bare() {
+  private static LabelBuilder bare() {
     return Label.builder()
         .manufacturer(ShippedGear.MAKER)
         .manufactured(MarkedDate.of(ShippedGear.MADE));

@@ -33,6 +33,7 @@ import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.measure.Quantity;
@@ -121,7 +122,7 @@ class LeftOutTest {
     Inspection looked =
         ShippedGear.inspection(RULES, InspectionKind.ROUTINE, HELMET, MarkedDate.parse(date))
             .build();
-    Inspection.Builder found =
+    InspectionBuilder found =
         Inspection.builder(looked.kind(), looked.occasion(), looked.on(), looked.by())
             .gearClean(looked.gearClean())
             .atHand(looked.atHand());

@@ -14,6 +14,7 @@ import org.ensemblerules.care.Extraction;
 import org.ensemblerules.care.MachineType;
 import org.ensemblerules.care.WashPractice;
 import org.ensemblerules.care.WashRecord;
+import org.ensemblerules.care.WashRecordBuilder;
 import org.ensemblerules.care.WashedLayers;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.Extent;
@@ -228,8 +229,8 @@ class MeasuredVerdictsTest {
     assertThat(verdict.service()).isEqualTo(Service.OUT);
   }
 
-  private static WashRecord.Builder kept() {
-    WashRecord.Builder wash =
+  private static WashRecordBuilder kept() {
+    WashRecordBuilder wash =
         WashRecord.builder()
             .waterTemperature(Quantity.of("40", Unit.DEGREE_CELSIUS))
             .dryingTemperature(Quantity.of("38", Unit.DEGREE_CELSIUS))
@@ -244,7 +245,7 @@ class MeasuredVerdictsTest {
     return wash;
   }
 
-  private static WorkEvent.Cleaned washed(WashRecord.Builder wash) {
+  private static WorkEvent.Cleaned washed(WashRecordBuilder wash) {
     return new WorkEvent.Cleaned(
         on(5),
         CleaningKind.ADVANCED,

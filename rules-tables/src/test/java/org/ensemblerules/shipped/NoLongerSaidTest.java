@@ -31,6 +31,7 @@ import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.measure.ComparisonMethod;
@@ -47,6 +48,7 @@ import org.ensemblerules.strength.Specimen;
 import org.ensemblerules.strength.SpecimenOrigin;
 import org.ensemblerules.strength.TestMethod;
 import org.ensemblerules.strength.TestReport;
+import org.ensemblerules.strength.TestReportBuilder;
 import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.testkit.ShippedCase;
 import org.ensemblerules.testkit.ShippedGear;
@@ -175,7 +177,7 @@ class NoLongerSaidTest {
                 new Reading.MeanOfHighestPeaks(5, Quantity.of("30", Unit.POUND_FORCE))));
       }
     }
-    TestReport.Builder report =
+    TestReportBuilder report =
         TestReport.builder(
                 COAT.element(),
                 COAT.use(),
@@ -239,7 +241,7 @@ class NoLongerSaidTest {
     MarkedDate today = MarkedDate.of(ShippedGear.AS_OF);
     Inspection clear =
         ShippedGear.inspection(RULES, InspectionKind.ADVANCED, HELMET, today).build();
-    Inspection.Builder found =
+    InspectionBuilder found =
         Inspection.builder(clear.kind(), clear.occasion(), today, clear.by())
             .gearClean(clear.gearClean())
             .atHand(clear.atHand());

@@ -13,6 +13,7 @@ import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.issue.JudgedElement;
@@ -65,7 +66,7 @@ class NoticesTest {
         ShippedGear.inspection(
                 RULES, InspectionKind.ADVANCED, COAT, MarkedDate.of(ShippedGear.AS_OF.minusDays(5)))
             .build();
-    Inspection.Builder saw =
+    InspectionBuilder saw =
         Inspection.builder(clear.kind(), clear.occasion(), clear.on(), clear.by())
             .gearClean(clear.gearClean())
             .atHand(clear.atHand());

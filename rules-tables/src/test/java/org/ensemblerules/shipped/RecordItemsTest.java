@@ -36,6 +36,7 @@ import org.ensemblerules.record.FileReport;
 import org.ensemblerules.record.RecordCheck;
 import org.ensemblerules.record.RecordDetail;
 import org.ensemblerules.record.RecordFile;
+import org.ensemblerules.record.RecordFileBuilder;
 import org.ensemblerules.record.RecordItem;
 import org.ensemblerules.record.RecordNote;
 import org.ensemblerules.tables.AssessmentJson;
@@ -146,7 +147,7 @@ class RecordItemsTest {
 
   private static FileReport report(List<RecordNote> notes) {
     Assessment recorded = recorded();
-    RecordFile.Builder file = RecordFile.builder(recorded.element(), recorded.history());
+    RecordFileBuilder file = RecordFile.builder(recorded.element(), recorded.history());
     notes.forEach(file::note);
     return RecordCheck.check(
         file.build(),

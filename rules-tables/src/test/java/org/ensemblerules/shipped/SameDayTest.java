@@ -38,6 +38,7 @@ import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
@@ -114,7 +115,7 @@ class SameDayTest {
 
   private static LookEvent.Inspected looked(MarkedDate on, Occasion occasion, int orderInDay) {
     Inspection clear = ShippedGear.inspection(RULES, InspectionKind.ROUTINE, COAT, on).build();
-    Inspection.Builder made =
+    InspectionBuilder made =
         Inspection.builder(clear.kind(), occasion, on, clear.by())
             .gearClean(clear.gearClean())
             .atHand(clear.atHand());
@@ -233,7 +234,7 @@ class SameDayTest {
 
   private static LookEvent.Inspected inspected(InspectionKind kind, Optional<RowKey> found) {
     Inspection clear = ShippedGear.inspection(RULES, kind, COAT, before(20)).build();
-    Inspection.Builder made =
+    InspectionBuilder made =
         Inspection.builder(kind, Occasion.PERIODIC, clear.on(), clear.by())
             .gearClean(clear.gearClean())
             .atHand(clear.atHand());
@@ -366,7 +367,7 @@ class SameDayTest {
   private static LookEvent.Inspected inFull(Occasion occasion) {
     Inspection clear =
         ShippedGear.inspection(RULES, InspectionKind.ADVANCED, COAT, before(20)).build();
-    Inspection.Builder made =
+    InspectionBuilder made =
         Inspection.builder(clear.kind(), occasion, clear.on(), clear.by())
             .gearClean(clear.gearClean())
             .atHand(clear.atHand());
@@ -448,7 +449,7 @@ class SameDayTest {
   private static LookEvent.Inspected unfinished(int orderInDay) {
     Inspection clear =
         ShippedGear.inspection(RULES, InspectionKind.ADVANCED, COAT, before(20)).build();
-    Inspection.Builder made =
+    InspectionBuilder made =
         Inspection.builder(clear.kind(), Occasion.PERIODIC, clear.on(), clear.by())
             .gearClean(clear.gearClean())
             .atHand(clear.atHand());

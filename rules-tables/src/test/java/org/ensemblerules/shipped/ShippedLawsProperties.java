@@ -19,6 +19,7 @@ import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.testkit.ShippedArbitraries;
 import org.ensemblerules.testkit.ShippedCase;
 import org.ensemblerules.verdict.Assess;
@@ -50,7 +51,7 @@ class ShippedLawsProperties {
   void orderAndRepetitionNeverMatter(@ForAll("cases") ShippedCase given, @ForAll Random random) {
     List<Inspection> inspections = new ArrayList<>();
     for (Inspection made : stirred(given.inspections(), random)) {
-      Inspection.Builder builder =
+      InspectionBuilder builder =
           Inspection.builder(made.kind(), made.occasion(), made.on(), made.by())
               .gearClean(made.gearClean())
               .atHand(made.atHand());

@@ -37,6 +37,7 @@ import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.measure.Bound;
@@ -152,7 +153,7 @@ class ShippedOverlaysTest {
           ShippedGear.inspection(
                   rules, InspectionKind.ROUTINE, COAT, MarkedDate.of(last.plusMonths(months)))
               .build();
-      Inspection.Builder theirs =
+      InspectionBuilder theirs =
           Inspection.builder(full.kind(), full.occasion(), full.on(), qualified)
               .gearClean(full.gearClean())
               .atHand(full.atHand());
@@ -361,7 +362,7 @@ class ShippedOverlaysTest {
     RowKey event = new RowKey("garment-routine-event/COAT/STRUCTURAL");
     Inspection clear =
         ShippedGear.inspection(rules, InspectionKind.ROUTINE, COAT, MarkedDate.of(day)).build();
-    Inspection.Builder found =
+    InspectionBuilder found =
         Inspection.builder(clear.kind(), clear.occasion(), clear.on(), clear.by())
             .gearClean(clear.gearClean())
             .atHand(clear.atHand());

@@ -31,6 +31,7 @@ import org.ensemblerules.testkit.ArbitrariesOfRecords;
 import org.ensemblerules.testkit.ShippedGear;
 import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
+import org.ensemblerules.verdict.AssessmentBuilder;
 import org.ensemblerules.verdict.StillMatters;
 import org.ensemblerules.verdict.Verdict;
 
@@ -94,7 +95,7 @@ class ShippedStillMattersProperties {
   private static Assessment with(Assessment given, List<Event> more) {
     List<Event> all = new ArrayList<>(given.history().events());
     all.addAll(more);
-    Assessment.Builder builder = Assessment.builder(given.element()).history(History.of(all));
+    AssessmentBuilder builder = Assessment.builder(given.element()).history(History.of(all));
     given.findings().forEach(builder::finding);
     return builder.build();
   }

@@ -22,7 +22,9 @@ import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementBuilder;
 import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LabelBuilder;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
@@ -34,6 +36,7 @@ import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.source.RowKey;
@@ -63,7 +66,7 @@ class ShippedUnknownProperties {
   void whatCameOfOneCriterion(@ForAll("cases") ShippedCase given, @ForAll Random random) {
     Inspection made = given.inspections().get(0);
     int left = random.nextInt(made.outcomes().size());
-    Inspection.Builder builder =
+    InspectionBuilder builder =
         Inspection.builder(made.kind(), made.occasion(), made.on(), made.by())
             .gearClean(made.gearClean())
             .atHand(made.atHand());
@@ -134,7 +137,7 @@ class ShippedUnknownProperties {
 
   private static Event curling(ShippedCase given, Inspection made) {
     Set<RowKey> labels = labels(given).stream().map(CriterionRow::key).collect(Collectors.toSet());
-    Inspection.Builder builder =
+    InspectionBuilder builder =
         Inspection.builder(made.kind(), made.occasion(), made.on(), made.by())
             .gearClean(made.gearClean())
             .atHand(made.atHand());
@@ -218,9 +221,9 @@ class ShippedUnknownProperties {
   }
 
   /** The element with every label changed. */
-  private static Element.Builder changed(ShippedCase given, UnaryOperator<Label.Builder> change) {
+  private static ElementBuilder changed(ShippedCase given, UnaryOperator<LabelBuilder> change) {
     Element element = given.element();
-    Element.Builder builder =
+    ElementBuilder builder =
         Element.builder(element.id(), element.kind(), element.use())
             .inService(element.inService())
             .cbrnOption(element.cbrnOption());

@@ -17,6 +17,7 @@ import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementBuilder;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
@@ -30,6 +31,7 @@ import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.EvidenceGrade;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
@@ -80,7 +82,7 @@ class SignedOffTest {
     return ShippedCase.fit(RULES, COAT).inspections(made -> Optional.of(inspected.apply(made)));
   }
 
-  private static Inspection.Builder bare(Inspection made) {
+  private static InspectionBuilder bare(Inspection made) {
     return Inspection.builder(made.kind(), made.occasion(), made.on(), made.by())
         .gearClean(made.gearClean())
         .atHand(made.atHand());
@@ -172,7 +174,7 @@ class SignedOffTest {
   void halfItemizedAndTheRestSignedOffIsIn() {
     Verdict verdict =
         coat(made -> {
-              Inspection.Builder half = bare(made).signOff(new SignOff(IN_FORCE, Set.of()));
+              InspectionBuilder half = bare(made).signOff(new SignOff(IN_FORCE, Set.of()));
               made.outcomes().stream()
                   .limit(made.outcomes().size() / 2)
                   .forEach(each -> half.outcome(each.criterion(), each.outcome()));
@@ -329,7 +331,7 @@ class SignedOffTest {
   // What the element is said not to have.
 
   private static ShippedCase without(Site... sites) {
-    Element.Builder lacking = ShippedGear.element(RULES, COAT);
+    ElementBuilder lacking = ShippedGear.element(RULES, COAT);
     for (Site site : sites) {
       lacking.notFitted(site);
     }
@@ -339,7 +341,7 @@ class SignedOffTest {
             .map(CriterionRow::key)
             .collect(Collectors.toSet());
     return coat(made -> {
-          Inspection.Builder shorter = bare(made);
+          InspectionBuilder shorter = bare(made);
           made.outcomes().stream()
               .filter(each -> !ofAnother.contains(each.criterion()))
               .forEach(each -> shorter.outcome(each.criterion(), each.outcome()));
@@ -386,7 +388,7 @@ class SignedOffTest {
     RowKey hooks = new RowKey("garment-advanced-hooks-and-d-rings/COAT/STRUCTURAL");
     Verdict verdict =
         coat(made -> {
-              Inspection.Builder looked = bare(made);
+              InspectionBuilder looked = bare(made);
               for (CriterionOutcome each : made.outcomes()) {
                 looked.outcome(
                     each.criterion(),

@@ -31,6 +31,7 @@ import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
@@ -68,7 +69,7 @@ class SmallestStepTest {
   private static LookEvent.Inspected inspected(
       InspectionKind kind, Occasion occasion, int daysBefore, String... found) {
     Inspection clear = ShippedGear.inspection(RULES, kind, COAT, before(daysBefore)).build();
-    Inspection.Builder made =
+    InspectionBuilder made =
         Inspection.builder(kind, occasion, clear.on(), clear.by())
             .gearClean(clear.gearClean())
             .atHand(clear.atHand());

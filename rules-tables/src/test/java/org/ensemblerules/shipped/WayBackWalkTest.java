@@ -20,6 +20,7 @@ import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementBuilder;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
@@ -30,6 +31,7 @@ import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.ruleset.RuleSet;
@@ -138,7 +140,7 @@ class WayBackWalkTest {
     if (layer.isEmpty()) {
       return given;
     }
-    Element.Builder element = ShippedGear.element(given.rules(), given.kind());
+    ElementBuilder element = ShippedGear.element(given.rules(), given.kind());
     element.layer(layer.orElseThrow(), ShippedGear.label().build());
     return given
         .with(element.build())
@@ -146,7 +148,7 @@ class WayBackWalkTest {
   }
 
   private static Inspection seen(ShippedCase given, LayerKind layer, Inspection made) {
-    Inspection.Builder seen =
+    InspectionBuilder seen =
         Inspection.builder(made.kind(), made.occasion(), made.on(), made.by())
             .gearClean(made.gearClean())
             .atHand(made.atHand());
@@ -299,7 +301,7 @@ class WayBackWalkTest {
   }
 
   private static Element relabeled(ShippedCase given, Step step, LocalDate made) {
-    Element.Builder builder = ShippedGear.element(given.rules(), given.kind());
+    ElementBuilder builder = ShippedGear.element(given.rules(), given.kind());
     step.target()
         .layer()
         .ifPresent(

@@ -20,6 +20,7 @@ import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.strength.Construction;
@@ -89,10 +90,15 @@ class SoundMeasuresTest {
   @Test
   void strongerChecksAndConditionsAreCarriedOver() {
     EditionTables second = set.tables(SECOND);
-    assertThat(second.strongerChecks().orElseThrow().next(Check.LINER_LEAKAGE).orElseThrow())
+    assertThat(
+            second
+                .find(TableKinds.STRONGER_CHECKS)
+                .orElseThrow()
+                .next(Check.LINER_LEAKAGE)
+                .orElseThrow())
         .returns(Check.EXPERT_EVALUATION, row -> row.stronger())
         .returns(SECOND, row -> row.provenance().origin());
-    assertThat(second.strongerChecks().orElseThrow().rows()).hasSize(2);
+    assertThat(second.find(TableKinds.STRONGER_CHECKS).orElseThrow().rows()).hasSize(2);
     assertThat(second.conditions().orElseThrow().rows())
         .extracting(row -> row.key() + " " + row.expected())
         .containsExactly(
@@ -197,7 +203,7 @@ class SoundMeasuresTest {
 
   @Test
   void cleaningsMustRemoveAShareOrWholePowersOfTen() {
-    assertThat(set.tables(FIRST).cleaningResults().orElseThrow().rows())
+    assertThat(set.tables(FIRST).find(TableKinds.CLEANING_RESULTS).orElseThrow().rows())
         .extracting(CleaningResultRow::demand)
         .containsExactly(
             new CleaningDemand.Removal(Limit.atLeast("50", Unit.PERCENT)),

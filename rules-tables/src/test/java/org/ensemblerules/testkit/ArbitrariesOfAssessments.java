@@ -33,6 +33,7 @@ import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.verdict.Assessment;
+import org.ensemblerules.verdict.AssessmentBuilder;
 
 /** Histories and assessments that hold anything that can be handed over, likely or not. */
 public final class ArbitrariesOfAssessments {
@@ -200,7 +201,7 @@ public final class ArbitrariesOfAssessments {
             (element, events, inspections, findings) -> {
               List<Event> happened = new ArrayList<>(events);
               inspections.forEach(made -> happened.add(new LookEvent.Inspected(made, 0)));
-              Assessment.Builder assessment =
+              AssessmentBuilder assessment =
                   Assessment.builder(element).history(History.of(happened));
               findings.forEach(assessment::finding);
               return assessment.build();

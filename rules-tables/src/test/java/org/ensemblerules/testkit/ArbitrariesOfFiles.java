@@ -15,6 +15,7 @@ import org.ensemblerules.record.PfasNotice;
 import org.ensemblerules.record.PlaceCode;
 import org.ensemblerules.record.RecordDetail;
 import org.ensemblerules.record.RecordFile;
+import org.ensemblerules.record.RecordFileBuilder;
 import org.ensemblerules.record.RecordItem;
 import org.ensemblerules.record.RecordNote;
 import org.ensemblerules.retirement.DisposalRoute;
@@ -82,7 +83,7 @@ public final class ArbitrariesOfFiles {
             notices().list().ofMaxSize(2))
         .as(
             (element, history, filed, inStock, notes, disposal, notices) -> {
-              RecordFile.Builder file = RecordFile.builder(element, history).inStock(inStock);
+              RecordFileBuilder file = RecordFile.builder(element, history).inStock(inStock);
               filed.label().ifPresent(file::label);
               for (LayerKind layer : filed.layerLabels().keySet()) {
                 file.layer(layer, filed.layerLabels().get(layer));

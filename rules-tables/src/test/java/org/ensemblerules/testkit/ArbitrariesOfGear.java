@@ -6,9 +6,11 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Builders;
 import net.jqwik.api.Combinators;
 import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementBuilder;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LabelBuilder;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.Part;
@@ -29,34 +31,34 @@ public final class ArbitrariesOfGear {
     return Builders.withBuilder(Label::builder)
         .use(ArbitrariesOfTexts.texts(200))
         .withProbability(0.6)
-        .in(said(Label.Builder::manufacturer))
+        .in(said(LabelBuilder::manufacturer))
         .use(ArbitrariesOfTexts.texts(200))
         .withProbability(0.6)
-        .in(said(Label.Builder::model))
+        .in(said(LabelBuilder::model))
         .use(ArbitrariesOfTexts.texts(200))
         .withProbability(0.5)
-        .in(said(Label.Builder::identification))
+        .in(said(LabelBuilder::identification))
         .use(ArbitrariesOfTexts.texts(60))
         .withProbability(0.6)
-        .in(said(Label.Builder::size))
+        .in(said(LabelBuilder::size))
         .use(ArbitrariesOfTexts.markedDates())
         .withProbability(0.8)
-        .in(said(Label.Builder::manufactured))
+        .in(said(LabelBuilder::manufactured))
         .use(ArbitrariesOfTexts.texts(100))
         .withProbability(0.4)
-        .in(said(Label.Builder::claimedEdition))
+        .in(said(LabelBuilder::claimedEdition))
         .use(Arbitraries.of(YesNoUnknown.class))
         .withProbability(0.7)
-        .in(said(Label.Builder::certificationMark))
+        .in(said(LabelBuilder::certificationMark))
         .use(Arbitraries.of(Legibility.class))
         .withProbability(0.7)
-        .in(said(Label.Builder::legibility))
-        .build(Label.Builder::build);
+        .in(said(LabelBuilder::legibility))
+        .build(LabelBuilder::build);
   }
 
   /** Only to spare the type arguments at each call. */
-  private static <T> BiFunction<Label.Builder, T, Label.Builder> said(
-      BiFunction<Label.Builder, T, Label.Builder> setter) {
+  private static <T> BiFunction<LabelBuilder, T, LabelBuilder> said(
+      BiFunction<LabelBuilder, T, LabelBuilder> setter) {
     return setter;
   }
 
@@ -67,7 +69,7 @@ public final class ArbitrariesOfGear {
    * @return the elements
    */
   public static Arbitrary<Element> elements() {
-    Arbitrary<Element.Builder> named =
+    Arbitrary<ElementBuilder> named =
         Combinators.combine(
                 ArbitrariesOfTexts.texts(100).map(ElementId::new),
                 Arbitraries.of(ElementKind.class),

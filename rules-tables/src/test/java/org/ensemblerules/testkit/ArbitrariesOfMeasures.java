@@ -13,6 +13,7 @@ import org.ensemblerules.care.ExtractorForce;
 import org.ensemblerules.care.MachineType;
 import org.ensemblerules.care.WashPractice;
 import org.ensemblerules.care.WashRecord;
+import org.ensemblerules.care.WashRecordBuilder;
 import org.ensemblerules.fieldcheck.Condition;
 import org.ensemblerules.fieldcheck.ConditionForm;
 import org.ensemblerules.fieldcheck.ConditionValue;
@@ -39,6 +40,7 @@ import org.ensemblerules.strength.SpecimenOrigin;
 import org.ensemblerules.strength.TestCase;
 import org.ensemblerules.strength.TestMethod;
 import org.ensemblerules.strength.TestReport;
+import org.ensemblerules.strength.TestReportBuilder;
 
 /** What was measured: conditions of checks, particulars of washes, test reports. */
 public final class ArbitrariesOfMeasures {
@@ -133,8 +135,7 @@ public final class ArbitrariesOfMeasures {
             Arbitraries.of(YesNoUnknown.class))
         .as(
             (water, drying, ph, extraction, machine, practices, known) -> {
-              WashRecord.Builder wash =
-                  WashRecord.builder().extraction(extraction).machine(machine);
+              WashRecordBuilder wash = WashRecord.builder().extraction(extraction).machine(machine);
               water.ifPresent(wash::waterTemperature);
               drying.ifPresent(wash::dryingTemperature);
               ph.ifPresent(wash::detergentPh);
@@ -203,7 +204,7 @@ public final class ArbitrariesOfMeasures {
             specimens())
         .as(
             (element, site, property, construction, origin, uncertainty, more, specimens) -> {
-              TestReport.Builder report =
+              TestReportBuilder report =
                   TestReport.builder(
                       element, Use.STRUCTURAL, site, property, new TestMethod("ASTM_D5034"));
               construction.ifPresent(report::construction);

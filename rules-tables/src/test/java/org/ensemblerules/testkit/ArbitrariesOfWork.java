@@ -19,6 +19,7 @@ import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
@@ -71,7 +72,7 @@ public final class ArbitrariesOfWork {
             .as(CriterionOutcome::new)
             .list()
             .ofMaxSize(6);
-    Arbitrary<Inspection.Builder> made =
+    Arbitrary<InspectionBuilder> made =
         Combinators.combine(
                 Arbitraries.of(InspectionKind.class),
                 Arbitraries.of(Occasion.class),

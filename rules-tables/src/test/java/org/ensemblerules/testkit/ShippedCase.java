@@ -17,6 +17,7 @@ import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
+import org.ensemblerules.verdict.AssessmentBuilder;
 import org.ensemblerules.verdict.Verdict;
 
 /**
@@ -70,7 +71,7 @@ public record ShippedCase(
    * @return the assessment
    */
   public Assessment assessment() {
-    Assessment.Builder builder = Assessment.builder(element).history(History.of(happened()));
+    AssessmentBuilder builder = Assessment.builder(element).history(History.of(happened()));
     findings.forEach(builder::finding);
     return builder.build();
   }

@@ -14,6 +14,7 @@ import org.ensemblerules.tables.json.JsonReader;
 import org.ensemblerules.tables.json.ObjectCursor;
 import org.ensemblerules.tables.json.UnknownFields;
 import org.ensemblerules.verdict.Assessment;
+import org.ensemblerules.verdict.AssessmentBuilder;
 
 /** The JSON form of an assessment. */
 public final class AssessmentTree {
@@ -56,7 +57,7 @@ public final class AssessmentTree {
         object.optional("findings", value -> value.list(FindingJson::read));
     return object.make(
         () -> {
-          Assessment.Builder assessment = Assessment.builder(element.orElseThrow());
+          AssessmentBuilder assessment = Assessment.builder(element.orElseThrow());
           history.ifPresent(events -> assessment.history(History.of(events)));
           findings.orElse(List.of()).forEach(assessment::finding);
           return assessment.build();

@@ -10,6 +10,7 @@ import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.retirement.CustodyAnswer;
 import org.ensemblerules.retirement.CustodyRecord;
+import org.ensemblerules.retirement.CustodyRecordBuilder;
 import org.ensemblerules.retirement.CustodyStep;
 import org.ensemblerules.retirement.Handover;
 import org.ensemblerules.tables.json.JsonCursor;
@@ -32,7 +33,7 @@ public final class CustodyTree {
   private static Optional<CustodyRecord> custody(JsonCursor at) {
     ObjectCursor object = at.object();
     Optional<Moment> taken = object.optional("taken", CustodyTree::taken);
-    CustodyRecord.Builder record =
+    CustodyRecordBuilder record =
         CustodyRecord.builder(taken.orElse(Moment.on(MarkedDate.unknown())));
     known(object, "leftAsFound").ifPresent(record::leftAsFound);
     known(object, "leftUncleaned").ifPresent(record::leftUncleaned);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementBuilder;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Label;
@@ -37,7 +38,7 @@ public final class ElementJson {
         object.optional("notFitted", value -> value.distinct(ValueReaders::site));
     return object.make(
         () -> {
-          Element.Builder element =
+          ElementBuilder element =
               Element.builder(id.orElseThrow(), kind.orElseThrow(), use.orElseThrow());
           label.ifPresent(element::label);
           layers.ifPresent(labels -> labels.forEach(element::layer));

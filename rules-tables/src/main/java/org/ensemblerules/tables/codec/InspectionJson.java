@@ -15,6 +15,7 @@ import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.inspection.CriterionOutcome;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
@@ -49,7 +50,7 @@ final class InspectionJson {
     Optional<SignOff> signedOff = object.optional("signedOff", InspectionJson::signOff);
     return object.make(
         () -> {
-          Inspection.Builder inspection =
+          InspectionBuilder inspection =
               Inspection.builder(kind.orElseThrow(), occasion.orElseThrow(), on.orElseThrow(), by);
           gearClean.ifPresent(inspection::gearClean);
           atHand.ifPresent(inspection::atHand);

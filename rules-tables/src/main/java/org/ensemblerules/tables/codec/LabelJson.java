@@ -3,6 +3,7 @@ package org.ensemblerules.tables.codec;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Optional;
 import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LabelBuilder;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.tables.json.JsonCursor;
@@ -14,7 +15,7 @@ final class LabelJson {
   private LabelJson() {}
 
   static Optional<Label> read(JsonCursor at) {
-    Label.Builder label = Label.builder();
+    LabelBuilder label = Label.builder();
     ObjectCursor object = at.object();
     // The builder checks each text where it stands, so that all faults are found at once.
     object.optional("manufacturer", value -> value.parsed(label::manufacturer));

@@ -15,6 +15,7 @@ import org.ensemblerules.history.History;
 import org.ensemblerules.record.DisposalNote;
 import org.ensemblerules.record.PfasNotice;
 import org.ensemblerules.record.RecordFile;
+import org.ensemblerules.record.RecordFileBuilder;
 import org.ensemblerules.record.RecordNote;
 import org.ensemblerules.retirement.DisposalRoute;
 import org.ensemblerules.tables.json.JsonCursor;
@@ -48,7 +49,7 @@ public final class RecordFileTree {
     }
     return object.make(
         () -> {
-          RecordFile.Builder file =
+          RecordFileBuilder file =
               RecordFile.builder(element.orElseThrow(), History.of(history.orElse(List.of())));
           filed.ifPresent(
               said -> {

@@ -18,6 +18,7 @@ import org.ensemblerules.strength.Specimen;
 import org.ensemblerules.strength.SpecimenOrigin;
 import org.ensemblerules.strength.TestMethod;
 import org.ensemblerules.strength.TestReport;
+import org.ensemblerules.strength.TestReportBuilder;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
 import org.ensemblerules.tables.json.ValueReaders;
@@ -49,7 +50,7 @@ final class TestReportJson {
         object.optional("specimens", value -> value.list(SpecimenJson::read));
     return object.make(
         () -> {
-          TestReport.Builder report =
+          TestReportBuilder report =
               TestReport.builder(
                   element.orElseThrow(),
                   use.orElseThrow(),
@@ -79,7 +80,7 @@ final class TestReportJson {
     return any().laboratory(name).build().laboratory().orElseThrow();
   }
 
-  private static TestReport.Builder any() {
+  private static TestReportBuilder any() {
     return TestReport.builder(
         ElementKind.COAT,
         Use.STRUCTURAL,

@@ -13,6 +13,7 @@ import org.ensemblerules.care.MachineType;
 import org.ensemblerules.care.WashMeasure;
 import org.ensemblerules.care.WashPractice;
 import org.ensemblerules.care.WashRecord;
+import org.ensemblerules.care.WashRecordBuilder;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.Quantity;
@@ -34,7 +35,7 @@ final class WashJson {
 
   static Optional<WashRecord> read(JsonCursor at) {
     ObjectCursor object = at.object();
-    WashRecord.Builder wash = WashRecord.builder();
+    WashRecordBuilder wash = WashRecord.builder();
     object.optional("waterTemperature", WashJson::water).ifPresent(wash::waterTemperature);
     object.optional("dryingTemperature", WashJson::drying).ifPresent(wash::dryingTemperature);
     object.optional("detergentPh", WashJson::ph).ifPresent(wash::detergentPh);
@@ -78,7 +79,7 @@ final class WashJson {
                     }));
   }
 
-  private static Optional<Boolean> practices(JsonCursor at, WashRecord.Builder wash) {
+  private static Optional<Boolean> practices(JsonCursor at, WashRecordBuilder wash) {
     ObjectCursor object = at.object();
     for (WashPractice practice : PRACTICES) {
       object

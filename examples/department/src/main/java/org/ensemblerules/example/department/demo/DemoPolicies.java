@@ -18,6 +18,7 @@ import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.GearModel;
 import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LabelBuilder;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
@@ -220,8 +221,8 @@ public final class DemoPolicies {
         gloves("1-03-GLOVES", "L", label -> {}));
   }
 
-  private static Element gloves(String id, String size, Consumer<Label.Builder> change) {
-    Label.Builder label =
+  private static Element gloves(String id, String size, Consumer<LabelBuilder> change) {
+    LabelBuilder label =
         Label.builder()
             .manufacturer("Maker One")
             .model("Pattern GS")

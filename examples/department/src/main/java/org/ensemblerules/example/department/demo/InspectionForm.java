@@ -15,6 +15,7 @@ import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.inspection.Outcome;
@@ -46,7 +47,7 @@ record InspectionForm(
   Inspection filled(Head head, List<Finding> found, Remarks remarks) {
     Set<Equipment> atHand = EnumSet.allOf(Equipment.class);
     atHand.removeAll(remarks.missing());
-    Inspection.Builder inspection =
+    InspectionBuilder inspection =
         Inspection.builder(head.kind(), head.occasion(), MarkedDate.of(head.on()), head.by())
             .gearClean(remarks.clean())
             .atHand(atHand);

@@ -5,9 +5,10 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
-import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementBuilder;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LabelBuilder;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
@@ -15,7 +16,7 @@ import org.ensemblerules.gear.YesNoUnknown;
 
 /** The labels of a piece of gear: one, or one on each of its layers. */
 final class Labels {
-  private final Map<Optional<LayerKind>, Label.Builder> labels = new LinkedHashMap<>();
+  private final Map<Optional<LayerKind>, LabelBuilder> labels = new LinkedHashMap<>();
   private YearMonth made;
 
   Labels(ElementKind kind, Member holder) {
@@ -28,7 +29,7 @@ final class Labels {
     made(usualMonth(holder));
   }
 
-  private static Label.Builder printed(ElementKind kind, Member holder) {
+  private static LabelBuilder printed(ElementKind kind, Member holder) {
     return Label.builder()
         .manufacturer(holder.number() % 4 == 0 ? "Maker Two" : "Maker One")
         .model("Pattern " + kind.name().charAt(0) + holder.use().name().charAt(0))
@@ -57,15 +58,15 @@ final class Labels {
     change(label -> label.manufactured(new MarkedDate.Month(month)));
   }
 
-  void change(UnaryOperator<Label.Builder> change) {
+  void change(UnaryOperator<LabelBuilder> change) {
     labels.replaceAll((layer, label) -> change.apply(label));
   }
 
-  void change(LayerKind layer, UnaryOperator<Label.Builder> change) {
+  void change(LayerKind layer, UnaryOperator<LabelBuilder> change) {
     labels.computeIfPresent(Optional.of(layer), (key, label) -> change.apply(label));
   }
 
-  void putOn(Element.Builder element) {
+  void putOn(ElementBuilder element) {
     labels.forEach(
         (layer, label) ->
             layer.ifPresentOrElse(

@@ -40,6 +40,7 @@ import org.ensemblerules.strength.Specimen;
 import org.ensemblerules.strength.SpecimenOrigin;
 import org.ensemblerules.strength.TestMethod;
 import org.ensemblerules.strength.TestReport;
+import org.ensemblerules.strength.TestReportBuilder;
 
 /** What was measured on the coats of the reserve rack: in newtons, in pounds, and by hand. */
 final class MeasuredStories {
@@ -149,7 +150,7 @@ final class MeasuredStories {
         on(), PRODUCT, report, new Purpose.AtLeastNewRequirement(POLICY), rule, Set.of());
   }
 
-  private static TestReport.Builder report(SpecimenOrigin origin, Unit unit, String... values) {
+  private static TestReportBuilder report(SpecimenOrigin origin, Unit unit, String... values) {
     return TestReport.builder(
             ElementKind.COAT,
             Use.STRUCTURAL,

@@ -18,9 +18,10 @@ import org.ensemblerules.defect.Grade;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementBuilder;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LabelBuilder;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Part;
@@ -45,6 +46,7 @@ import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.verdict.Assessment;
+import org.ensemblerules.verdict.AssessmentBuilder;
 
 /**
  * A piece of gear while its story is told: first what it is, then what happened to it, last what
@@ -100,11 +102,11 @@ final class Piece {
     placedInService = Optional.of(LocalDate.parse(day));
   }
 
-  void label(UnaryOperator<Label.Builder> change) {
+  void label(UnaryOperator<LabelBuilder> change) {
     labels.change(change);
   }
 
-  void label(LayerKind layer, UnaryOperator<Label.Builder> change) {
+  void label(LayerKind layer, UnaryOperator<LabelBuilder> change) {
     labels.change(layer, change);
   }
 
@@ -270,7 +272,7 @@ final class Piece {
           .forEach(done -> history.add(new LookEvent.Inspected(done, 0)));
     }
     lookedOver.ifPresent(day -> history.add(new LookEvent.Inspected(lookOver(day), LOOKED_OVER)));
-    Assessment.Builder assessment = Assessment.builder(element(since)).history(History.of(history));
+    AssessmentBuilder assessment = Assessment.builder(element(since)).history(History.of(history));
     findings.forEach(assessment::finding);
     return assessment.build();
   }
@@ -303,7 +305,7 @@ final class Piece {
   }
 
   private Element element(LocalDate since) {
-    Element.Builder element =
+    ElementBuilder element =
         Element.builder(new ElementId(holder.tag(kind.name())), kind, holder.use())
             .inService(issued ? MarkedDate.of(since) : MarkedDate.unknown())
             .cbrnOption(YesNoUnknown.NO);

@@ -7,6 +7,7 @@ import org.ensemblerules.defect.Grade;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.gear.Label;
+import org.ensemblerules.gear.LabelBuilder;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Legibility;
 import org.ensemblerules.gear.MarkedDate;
@@ -126,7 +127,7 @@ final class TrousersStories {
             trousers -> trousers.label(LayerKind.LINER_SYSTEM, TrousersStories::withoutSize)));
   }
 
-  private static Label.Builder withoutSize(Label.Builder printed) {
+  private static LabelBuilder withoutSize(LabelBuilder printed) {
     Label label = printed.build();
     return Label.builder()
         .manufacturer(label.manufacturer().orElseThrow())
