@@ -92,17 +92,17 @@ final class CsvFiles {
             edition.checks().map(CheckTable::rows),
             edition.cautions().map(table -> table.rows()),
             edition.conditions().map(table -> table.rows()),
-            edition.find(TableKinds.STRONGER_CHECKS).map(table -> table.rows()),
+            edition.strongerChecks().map(table -> table.rows()),
             edition.checkLimits().map(table -> table.rows()),
             edition.careLimits().map(table -> table.rows()),
             edition.find(TableKinds.DESTINATIONS).map(table -> table.rows()),
             edition.find(TableKinds.WASH_BOUNDS).map(table -> table.rows()),
-            edition.find(TableKinds.CLEANING_RESULTS).map(table -> table.rows()),
+            edition.cleaningResults().map(table -> table.rows()),
             edition.strengthRequirements().map(table -> table.rows()),
             edition.strengthMethods().map(table -> table.rows()),
             edition.strengthMethods().map(table -> table.discardRows()),
-            edition.find(TableKinds.HYDROSTATIC).map(table -> table.rows()),
-            edition.find(TableKinds.SMALL_SAMPLES).map(table -> table.rows()))
+            edition.hydrostatic().map(table -> table.rows()),
+            edition.smallSampleFactors().map(table -> table.rows()))
         .flatMap(Optional::stream)
         .<Row>flatMap(List::stream)
         .toList();

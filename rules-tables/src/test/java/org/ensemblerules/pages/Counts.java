@@ -73,17 +73,13 @@ final class Counts {
     Map<String, Function<EditionTables, Optional<List<? extends Row>>>> tables =
         new LinkedHashMap<>();
     tables.put("conditions of checks", each -> each.conditions().map(table -> table.rows()));
-    tables.put(
-        "stronger checks",
-        each -> each.find(TableKinds.STRONGER_CHECKS).map(table -> table.rows()));
+    tables.put("stronger checks", each -> each.strongerChecks().map(table -> table.rows()));
     tables.put("limits of checks", each -> each.checkLimits().map(table -> table.rows()));
     tables.put("care limits", each -> each.careLimits().map(table -> table.rows()));
     tables.put(
         "how far limits of washes can go",
         each -> each.find(TableKinds.WASH_BOUNDS).map(table -> table.rows()));
-    tables.put(
-        "cleaning results",
-        each -> each.find(TableKinds.CLEANING_RESULTS).map(table -> table.rows()));
+    tables.put("cleaning results", each -> each.cleaningResults().map(table -> table.rows()));
     tables.put("strength", each -> each.strengthRequirements().map(table -> table.rows()));
     tables.put("test methods", each -> each.strengthMethods().map(table -> table.rows()));
     return tables;

@@ -60,7 +60,9 @@ class LaboratoryRulesTest {
         .isEqualTo(RULES.tables().care().results().judge(results));
   }
 
-  /** Values of the guide JCGM 106:2012 on conformity and of the method of two readings. */
+  /**
+   * The formulas have checks against the outside of their own; these are shares of a normal law.
+   */
   @Test
   void theFormulasAreThoseOfTheirPackages() {
     Risk.Interval upTo = Risk.Interval.atMost(10);

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ensemblerules.ruleset.Subject;
-import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.strength.RequirementRow;
 import org.ensemblerules.strength.RequirementTable;
@@ -65,17 +64,14 @@ class ShippedMeasuresTest {
     for (OriginId edition : List.of(CARE_2008, CARE_2014, CARE_2020)) {
       EditionTables of = tables.tables(edition);
       assertThat(of.conditions().orElseThrow().rows()).as("%s", edition).hasSize(29);
-      assertThat(of.find(TableKinds.STRONGER_CHECKS).orElseThrow().rows())
-          .as("%s", edition)
-          .hasSize(12);
+      assertThat(of.strongerChecks().orElseThrow().rows()).as("%s", edition).hasSize(12);
       assertThat(of.checkLimits().orElseThrow().rows()).as("%s", edition).hasSize(1);
     }
     assertThat(tables.tables(CARE_2008).careLimits().orElseThrow().rows()).hasSize(192);
     assertThat(tables.tables(CARE_2014).careLimits().orElseThrow().rows()).hasSize(192);
     assertThat(tables.tables(CARE_2020).careLimits().orElseThrow().rows()).hasSize(228);
-    assertThat(tables.tables(CARE_2014).find(TableKinds.CLEANING_RESULTS)).isEmpty();
-    assertThat(tables.tables(CARE_2020).find(TableKinds.CLEANING_RESULTS).orElseThrow().rows())
-        .hasSize(3);
+    assertThat(tables.tables(CARE_2014).cleaningResults()).isEmpty();
+    assertThat(tables.tables(CARE_2020).cleaningResults().orElseThrow().rows()).hasSize(3);
   }
 
   @Test

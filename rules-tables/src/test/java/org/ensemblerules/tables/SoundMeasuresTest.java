@@ -20,7 +20,6 @@ import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.ruleset.Subject;
-import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.strength.Construction;
@@ -90,15 +89,10 @@ class SoundMeasuresTest {
   @Test
   void strongerChecksAndConditionsAreCarriedOver() {
     EditionTables second = set.tables(SECOND);
-    assertThat(
-            second
-                .find(TableKinds.STRONGER_CHECKS)
-                .orElseThrow()
-                .next(Check.LINER_LEAKAGE)
-                .orElseThrow())
+    assertThat(second.strongerChecks().orElseThrow().next(Check.LINER_LEAKAGE).orElseThrow())
         .returns(Check.EXPERT_EVALUATION, row -> row.stronger())
         .returns(SECOND, row -> row.provenance().origin());
-    assertThat(second.find(TableKinds.STRONGER_CHECKS).orElseThrow().rows()).hasSize(2);
+    assertThat(second.strongerChecks().orElseThrow().rows()).hasSize(2);
     assertThat(second.conditions().orElseThrow().rows())
         .extracting(row -> row.key() + " " + row.expected())
         .containsExactly(
@@ -203,7 +197,7 @@ class SoundMeasuresTest {
 
   @Test
   void cleaningsMustRemoveAShareOrWholePowersOfTen() {
-    assertThat(set.tables(FIRST).find(TableKinds.CLEANING_RESULTS).orElseThrow().rows())
+    assertThat(set.tables(FIRST).cleaningResults().orElseThrow().rows())
         .extracting(CleaningResultRow::demand)
         .containsExactly(
             new CleaningDemand.Removal(Limit.atLeast("50", Unit.PERCENT)),

@@ -13,7 +13,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param id the id of its element, or its own; empty if it has none; not null
  * @param cautions what holds for its element whatever is done to it; empty where the answer has its
  *     own; not null
- * @param answer the answer as JSON, an object, as this package's other classes write it; not null
+ * @param answer the answer as JSON, an object, as the class of its question writes it; not null
  */
 public record AnsweredLine(
     String source, long line, Optional<String> id, List<String> cautions, String answer)

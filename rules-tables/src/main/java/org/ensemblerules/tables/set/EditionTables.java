@@ -7,11 +7,13 @@ import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.care.CareLimitTable;
 import org.ensemblerules.care.CareRouteTable;
+import org.ensemblerules.care.CleaningResultTable;
 import org.ensemblerules.defect.DefectTable;
 import org.ensemblerules.effect.CheckTable;
 import org.ensemblerules.effect.PermissionTable;
 import org.ensemblerules.fieldcheck.CheckLimitTable;
 import org.ensemblerules.fieldcheck.ConditionTable;
+import org.ensemblerules.fieldcheck.StrongerTable;
 import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.IntervalTable;
@@ -29,8 +31,10 @@ import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.ruleset.TableMap;
 import org.ensemblerules.schedule.TaskTable;
 import org.ensemblerules.source.OriginId;
+import org.ensemblerules.strength.HydrostaticTable;
 import org.ensemblerules.strength.MethodTable;
 import org.ensemblerules.strength.RequirementTable;
+import org.ensemblerules.strength.SmallSampleTable;
 
 /**
  * The compiled tables of one edition. A table that the edition does not have is empty, which is not
@@ -117,12 +121,39 @@ public final class EditionTables {
   }
 
   /**
+   * Returns what moisture barriers must hold at fixed pressure.
+   *
+   * @return the table; empty if the edition has none
+   */
+  public Optional<HydrostaticTable> hydrostatic() {
+    return find(TableKinds.HYDROSTATIC);
+  }
+
+  /**
+   * Returns the ranks and exponents of the small-sample bound.
+   *
+   * @return the table; empty if the edition has none
+   */
+  public Optional<SmallSampleTable> smallSampleFactors() {
+    return find(TableKinds.SMALL_SAMPLES);
+  }
+
+  /**
    * Returns within what a wash must stay to count as a cleaning.
    *
    * @return the table; empty if the edition has none
    */
   public Optional<CareLimitTable> careLimits() {
     return find(TableKinds.CARE_LIMITS);
+  }
+
+  /**
+   * Returns what a cleaning must achieve.
+   *
+   * @return the table; empty if the edition has none
+   */
+  public Optional<CleaningResultTable> cleaningResults() {
+    return find(TableKinds.CLEANING_RESULTS);
   }
 
   /**
@@ -168,6 +199,15 @@ public final class EditionTables {
    */
   public Optional<ConditionTable> conditions() {
     return find(TableKinds.CONDITIONS);
+  }
+
+  /**
+   * Returns which check outranks which.
+   *
+   * @return the table; empty if the edition has none
+   */
+  public Optional<StrongerTable> strongerChecks() {
+    return find(TableKinds.STRONGER_CHECKS);
   }
 
   /**

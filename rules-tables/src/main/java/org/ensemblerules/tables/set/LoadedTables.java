@@ -184,7 +184,7 @@ public final class LoadedTables {
    * @return the hydrostatic table; empty if the set has none
    */
   public Optional<HydrostaticTable> hydrostatic() {
-    return tables(TRADE).find(TableKinds.HYDROSTATIC);
+    return tables(TRADE).hydrostatic();
   }
 
   /**
@@ -193,7 +193,7 @@ public final class LoadedTables {
    * @return the table of factors; empty if the set has none
    */
   public Optional<SmallSampleTable> smallSampleFactors() {
-    return tables(TRADE).find(TableKinds.SMALL_SAMPLES);
+    return tables(TRADE).smallSampleFactors();
   }
 
   /**
