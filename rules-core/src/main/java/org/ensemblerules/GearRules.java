@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import org.ensemblerules.assess.Assess;
+import org.ensemblerules.assess.JudgedAgain;
+import org.ensemblerules.assess.StillMatters;
 import org.ensemblerules.care.CareRoute;
 import org.ensemblerules.care.Exposure;
 import org.ensemblerules.catalog.Catalog;
@@ -46,11 +49,9 @@ import org.ensemblerules.strength.Judge;
 import org.ensemblerules.strength.Purpose;
 import org.ensemblerules.strength.StrengthResult;
 import org.ensemblerules.strength.TestReport;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Recompute;
 import org.ensemblerules.verdict.Service;
-import org.ensemblerules.verdict.StillMatters;
 import org.ensemblerules.verdict.Verdict;
 
 /**
@@ -182,7 +183,7 @@ public final class GearRules {
    * @throws InvalidValueException if the verdict is of another element
    */
   public Recompute recompute(Assessment assessment, Verdict then) {
-    return Recompute.recompute(rules, assessment, then);
+    return JudgedAgain.of(rules, assessment, then);
   }
 
   /**

@@ -1,8 +1,14 @@
 package org.ensemblerules.verdict;
 
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.Sets;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.ensemblerules.ruleset.Identity;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.OriginId;
@@ -135,5 +141,44 @@ public sealed interface Mismatch {
 
   private static String shown(Optional<?> value) {
     return value.map(Object::toString).orElse("none");
+  }
+
+  /**
+   * Lists in what two identities differ.
+   *
+   * @param then the earlier; not null
+   * @param now the later; not null
+   * @return the differences: editions by subject, then overlays, then revisions by table, then the
+   *     form of the fingerprint, or else the fingerprint; empty if they are equal; never null
+   */
+  static List<Mismatch> between(Identity then, Identity now) {
+    ImmutableList.Builder<Mismatch> all = ImmutableList.builder();
+    for (Subject subject : keys(then.editions(), now.editions())) {
+      Optional<OriginId> was = Optional.ofNullable(then.editions().get(subject));
+      Optional<OriginId> is = Optional.ofNullable(now.editions().get(subject));
+      if (!was.equals(is)) {
+        all.add(new OtherEdition(subject, was, is));
+      }
+    }
+    if (!then.overlays().equals(now.overlays())) {
+      all.add(new OtherOverlays(then.overlays(), now.overlays()));
+    }
+    for (String table : keys(then.revisions(), now.revisions())) {
+      Optional<Integer> was = Optional.ofNullable(then.revisions().get(table));
+      Optional<Integer> is = Optional.ofNullable(now.revisions().get(table));
+      if (!was.equals(is)) {
+        all.add(new OtherRevision(table, was, is));
+      }
+    }
+    if (then.form() != now.form()) {
+      all.add(new OtherForm(then.form(), now.form()));
+    } else if (!then.fingerprint().equals(now.fingerprint())) {
+      all.add(new OtherRows(then.fingerprint(), now.fingerprint()));
+    }
+    return all.build();
+  }
+
+  private static <K extends Comparable<K>> Set<K> keys(Map<K, ?> one, Map<K, ?> other) {
+    return new TreeSet<>(Sets.union(one.keySet(), other.keySet()));
   }
 }

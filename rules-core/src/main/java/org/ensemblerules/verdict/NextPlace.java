@@ -3,40 +3,13 @@ package org.ensemblerules.verdict;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Destination;
-import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.GoesTo;
 import org.ensemblerules.effect.HandlingDuty;
-import org.ensemblerules.effect.PermittedDoer;
-import org.ensemblerules.gear.Site;
 
-/** Where an element goes next: for each thing to be done, and by all of them together. */
+/** Where an element goes next by all that is to be done together. */
 final class NextPlace {
   private NextPlace() {}
-
-  static Action action(
-      CaseFile file,
-      RouteOrder order,
-      Effect effect,
-      Site target,
-      List<PermittedDoer> by,
-      Set<Check> afterward) {
-    return new Action(effect, target, by, goesTo(file, order, effect, by), afterward);
-  }
-
-  private static GoesTo goesTo(
-      CaseFile file, RouteOrder order, Effect effect, List<PermittedDoer> by) {
-    if (effect.isFinal()) {
-      return GoesTo.of(Destination.DISPOSAL);
-    }
-    if (order.findsOut(effect)) {
-      return GoesTo.of(Destination.ISOLATE);
-    }
-    return Doers.task(file, effect)
-        .map(task -> file.tables().destinations().nearest(task, by))
-        .orElseThrow();
-  }
 
   /**
    * One for all: held, away, sealed or on its way out as a whole, and else where the earliest step

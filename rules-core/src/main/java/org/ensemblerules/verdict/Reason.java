@@ -2,16 +2,12 @@ package org.ensemblerules.verdict;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.Sets;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.ensemblerules.care.CareAction;
-import org.ensemblerules.care.CareRouteRow;
-import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
@@ -20,7 +16,6 @@ import org.ensemblerules.gear.Site;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.CitedRow;
 import org.ensemblerules.source.HowSeen;
-import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.Source;
 import org.ensemblerules.source.SourceId;
@@ -63,59 +58,10 @@ public record Reason(
     attempts = ImmutableList.copyOf(attempts);
   }
 
-  /** A reason that rests on a row of the tables, and takes from it what it cites. */
-  Reason(
-      ReasonKind kind,
-      Optional<? extends Row> row,
-      Site site,
-      Optional<FindingId> finding,
-      String seen,
-      Effect effect,
-      List<String> attempts) {
-    this(
-        kind,
-        row.map(Row::cited),
-        site,
-        finding,
-        seen,
-        effect,
-        row.map(says -> handling(kind, says)).orElse(Set.of()),
-        row.flatMap(says -> covering(kind, says)).map(DefectRow::afterward).orElse(Set.of()),
-        attempts);
-  }
-
-  /** The reason with more said at its end of what was seen. */
-  Reason saying(String more) {
-    return more.isEmpty()
-        ? this
-        : new Reason(kind, row, site, finding, seen + more, effect, handling, afterward, attempts);
-  }
-
   /** By what tells reasons apart; whole rows take long to hash. */
   @Override
   public int hashCode() {
     return 31 * kind.hashCode() + seen.hashCode();
-  }
-
-  private static Set<HandlingDuty> handling(ReasonKind kind, Row row) {
-    if (row instanceof CareRouteRow care) {
-      Set<HandlingDuty> duties = EnumSet.noneOf(HandlingDuty.class);
-      duties.addAll(care.handling());
-      if (care.asks(CareAction.ISOLATE)) {
-        duties.add(HandlingDuty.ISOLATE);
-      }
-      return duties;
-    }
-    return covering(kind, row).map(DefectRow::handling).orElse(Set.of());
-  }
-
-  /** The row of a defect whose extent is known to lie in its band, and that is still to be done. */
-  private static Optional<DefectRow> covering(ReasonKind kind, Row row) {
-    return row instanceof DefectRow defect
-            && kind != ReasonKind.MUST_MEASURE
-            && kind != ReasonKind.FOLLOW_UP_MISSING
-        ? Optional.of(defect)
-        : Optional.empty();
   }
 
   /**

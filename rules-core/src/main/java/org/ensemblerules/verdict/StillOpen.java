@@ -6,7 +6,6 @@ import java.util.Objects;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.gear.Site;
-import org.ensemblerules.history.OpenFinding;
 
 /**
  * What nothing has settled: a finding and one thing that it calls for.
@@ -26,10 +25,5 @@ public record StillOpen(
     Objects.requireNonNull(effect, "effect");
     closedBy = ImmutableList.copyOf(closedBy);
     attempts = ImmutableList.copyOf(attempts);
-  }
-
-  static StillOpen of(OpenFinding open) {
-    return new StillOpen(
-        open.finding(), open.demand().site(), open.effect(), open.closedBy(), open.attempts());
   }
 }

@@ -5,10 +5,8 @@ import java.util.Objects;
 import java.util.Optional;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.inspection.EvidenceGrade;
-import org.ensemblerules.schedule.Due;
 import org.ensemblerules.schedule.TaskKey;
 import org.ensemblerules.source.CitedRow;
-import org.ensemblerules.source.Row;
 
 /**
  * What falls due next, or is overdue, as a verdict tells it.
@@ -40,16 +38,5 @@ public record TaskDue(
     Objects.requireNonNull(row, "row");
     Objects.requireNonNull(grade, "grade");
     Objects.requireNonNull(byDateOnly, "byDateOnly");
-  }
-
-  static TaskDue of(Due due) {
-    return new TaskDue(
-        due.task(),
-        due.layer(),
-        due.by(),
-        due.reason(),
-        due.row().map(Row::cited),
-        due.grade(),
-        due.byDateOnly());
   }
 }

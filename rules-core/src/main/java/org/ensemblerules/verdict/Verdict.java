@@ -8,7 +8,6 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.effect.GoesTo;
 import org.ensemblerules.effect.HandlingDuty;
 import org.ensemblerules.gear.NamedElement;
@@ -60,8 +59,8 @@ public final class Verdict {
   }
 
   /**
-   * Starts a verdict that says nothing yet. {@link Assess} computes verdicts; this puts one
-   * together again that was stored.
+   * Starts a verdict that says nothing yet. The rules compute verdicts; this puts one together
+   * again that was stored.
    *
    * @param element the element judged; not null
    * @param asOf the day it was judged for; not null
@@ -105,24 +104,7 @@ public final class Verdict {
    * @return the headline of the gravest action; never null
    */
   public Headline headline() {
-    if (handling.contains(HandlingDuty.PRESERVE_AS_FOUND)) {
-      return Headline.PRESERVE;
-    }
-    return actions.stream()
-        .map(action -> headline(action.effect().effectKind()))
-        .min(Comparator.naturalOrder())
-        .orElse(Headline.SERVICEABLE);
-  }
-
-  private static Headline headline(EffectKind kind) {
-    return switch (kind) {
-      case RETIRE -> Headline.RETIRE;
-      case EVALUATE -> Headline.EVALUATE;
-      case REPLACE_PART -> Headline.REPLACE_PART;
-      case REPAIR -> Headline.REPAIR;
-      case CLEAN -> Headline.CLEAN;
-      case NOTE -> Headline.SERVICEABLE;
-    };
+    return Headline.of(actions, handling);
   }
 
   /**
@@ -273,19 +255,7 @@ public final class Verdict {
 
   /** All that it says; what else it tells is worked out from that. */
   private List<Object> said() {
-    return List.of(
-        element,
-        asOf,
-        reasons,
-        actions,
-        openFindings,
-        ages,
-        wayBack,
-        inspections,
-        due,
-        authority,
-        cautions,
-        identity);
+    return List.of(element, asOf, identity, VerdictPart.all(this));
   }
 
   /** Says all of the verdict on one line, so that two that differ differ here as well. */
@@ -303,26 +273,8 @@ public final class Verdict {
         + goesTo().map(GoesTo::text).orElse("nowhere")
         + ", because "
         + outBecause()
-        + "; actions="
-        + actions
-        + ", handling="
-        + handling
-        + ", reasons="
-        + reasons
-        + ", openFindings="
-        + openFindings
-        + ", wayBack="
-        + wayBack
-        + ", ages="
-        + ages
-        + ", inspections="
-        + inspections
-        + ", due="
-        + due
-        + ", authority="
-        + authority
-        + ", cautions="
-        + cautions
+        + "; "
+        + VerdictPart.all(this)
         + ", rules="
         + identity
         + "]";

@@ -1,7 +1,9 @@
 package org.ensemblerules.verdict;
 
+import com.google.common.collect.Maps;
 import com.google.common.collect.Sets;
 import java.util.Arrays;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 
@@ -34,8 +36,19 @@ public enum VerdictPart {
     this.part = part;
   }
 
-  /** Finds the parts that two verdicts do not have alike. */
-  static Set<VerdictPart> differing(Verdict one, Verdict other) {
+  /** All parts of a verdict, each with what it says. */
+  static Map<VerdictPart, Object> all(Verdict verdict) {
+    return Maps.toMap(Arrays.asList(values()), each -> each.part.apply(verdict));
+  }
+
+  /**
+   * Finds the parts that two verdicts do not have alike.
+   *
+   * @param one a verdict; not null
+   * @param other another; not null
+   * @return the parts; empty if the verdicts say the same; never null
+   */
+  public static Set<VerdictPart> differing(Verdict one, Verdict other) {
     return Arrays.stream(values())
         .filter(each -> !each.part.apply(one).equals(each.part.apply(other)))
         .collect(Sets.toImmutableEnumSet());

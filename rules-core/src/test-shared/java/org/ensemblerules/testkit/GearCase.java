@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.history.Event;
@@ -14,7 +15,6 @@ import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.source.Row;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.AssessmentBuilder;
 import org.ensemblerules.verdict.Verdict;
@@ -69,7 +69,7 @@ public record GearCase(
    * @return the verdict
    */
   public Verdict verdict() {
-    return Assess.assess(FrozenRules.rules(), assessment(), asOf);
+    return GearRules.of(FrozenRules.rules()).assess(assessment(), asOf);
   }
 
   /**
@@ -78,7 +78,7 @@ public record GearCase(
    * @return the rows
    */
   public List<Row> trace() {
-    return Assess.trace(FrozenRules.rules(), assessment(), asOf);
+    return GearRules.of(FrozenRules.rules()).trace(assessment(), asOf);
   }
 
   /**

@@ -29,6 +29,7 @@ class ArchitectureTest {
               "record",
               "ruleset",
               "verdict",
+              "assess",
               "issue",
               "fleet",
               "catalog",
@@ -47,7 +48,8 @@ class ArchitectureTest {
   void onlyTheCombiningPackagesReadARuleSet() {
     ORDER
         .onlyTheseRead(
-            "ruleset", Set.of("ruleset", "verdict", "issue", "fleet", "catalog", "words", ""))
+            "ruleset",
+            Set.of("ruleset", "verdict", "assess", "issue", "fleet", "catalog", "words", ""))
         .check(CLASSES);
   }
 

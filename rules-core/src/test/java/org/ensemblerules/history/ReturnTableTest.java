@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.inspection.InspectionKind;
@@ -19,7 +20,6 @@ import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenProvenance;
 import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Reason;
 import org.ensemblerules.verdict.ReasonKind;
 import org.ensemblerules.verdict.Service;
@@ -76,7 +76,7 @@ class ReturnTableTest {
                     Transfer.BACK_FROM_PROVIDER,
                     "The shop"));
     assertThat(back.verdict().service()).isEqualTo(Service.IN);
-    Verdict verdict = Assess.assess(none, back.assessment(), back.asOf());
+    Verdict verdict = GearRules.of(none).assess(back.assessment(), back.asOf());
     assertThat(verdict.service()).isEqualTo(Service.OUT);
     assertThat(verdict.reasons())
         .filteredOn(reason -> reason.effect().keepsOut())

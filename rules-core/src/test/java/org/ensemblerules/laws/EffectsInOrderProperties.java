@@ -15,6 +15,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.GenerationMode;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.defect.Band;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.DefectTable;
@@ -38,7 +39,6 @@ import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
 import org.ensemblerules.testkit.Layering;
 import org.ensemblerules.testkit.Settling;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Service;
 import org.ensemblerules.verdict.Verdict;
 
@@ -91,7 +91,7 @@ class EffectsInOrderProperties {
 
   private static Verdict judged(Effect effect) {
     GearCase given = FitGear.fit(ElementKind.COAT).with(FOUND);
-    return Assess.assess(by(effect), given.assessment(), given.asOf());
+    return GearRules.of(by(effect)).assess(given.assessment(), given.asOf());
   }
 
   @Property(tries = 2_000, generation = GenerationMode.EXHAUSTIVE)

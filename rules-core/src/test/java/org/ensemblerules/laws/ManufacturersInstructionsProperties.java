@@ -20,6 +20,7 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.Tag;
 import net.jqwik.api.Tuple;
 import net.jqwik.api.statistics.Statistics;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.care.WashPractice;
 import org.ensemblerules.care.WashRecord;
 import org.ensemblerules.effect.CleaningKind;
@@ -56,7 +57,6 @@ import org.ensemblerules.testkit.Layering;
 import org.ensemblerules.testkit.People;
 import org.ensemblerules.testkit.VerdictContent;
 import org.ensemblerules.testkit.Washed;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Reason;
 import org.ensemblerules.verdict.ReasonKind;
 import org.ensemblerules.verdict.Service;
@@ -137,7 +137,7 @@ class ManufacturersInstructionsProperties {
   }
 
   private static Verdict judged(GearCase given, Overlay... overlays) {
-    return Assess.assess(over(given, overlays), given.assessment(), given.asOf());
+    return GearRules.of(over(given, overlays)).assess(given.assessment(), given.asOf());
   }
 
   private static boolean noMilder(Verdict after, Verdict before) {

@@ -12,6 +12,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.PropertyDefaults;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.ExposureEvent;
 import org.ensemblerules.history.History;
@@ -22,7 +23,6 @@ import org.ensemblerules.testkit.Cases;
 import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
 import org.ensemblerules.testkit.VerdictContent;
-import org.ensemblerules.verdict.Assess;
 
 /** Findings, events and inspections are sets: neither order nor repetition changes a verdict. */
 @Domain(Cases.class)
@@ -74,8 +74,8 @@ class OrderNeverMattersProperties {
   void rulesCompiledAnewGiveTheSameVerdict(@ForAll GearCase given) {
     assertThat(
             VerdictContent.of(
-                Assess.assess(
-                    FrozenRules.of(FrozenRules.tables()), given.assessment(), given.asOf())))
+                GearRules.of(FrozenRules.of(FrozenRules.tables()))
+                    .assess(given.assessment(), given.asOf())))
         .isEqualTo(VerdictContent.of(given.verdict()));
   }
 

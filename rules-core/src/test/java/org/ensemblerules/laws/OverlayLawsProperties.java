@@ -19,6 +19,7 @@ import net.jqwik.api.PropertyDefaults;
 import net.jqwik.api.Provide;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.gates.FewestTries;
 import org.ensemblerules.ruleset.Overlay;
 import org.ensemblerules.ruleset.OverlayFault;
@@ -29,7 +30,6 @@ import org.ensemblerules.testkit.Cases;
 import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
 import org.ensemblerules.testkit.VerdictContent;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.ReasonKind;
 import org.ensemblerules.verdict.Service;
 import org.ensemblerules.verdict.Verdict;
@@ -67,7 +67,7 @@ class OverlayLawsProperties {
     Assume.that(!sound.isEmpty() && result instanceof Checked.Sound<RuleSet, OverlayFault>);
     RuleSet rules = result.orElseThrow();
     Verdict before = given.verdict();
-    Verdict after = Assess.assess(rules, given.assessment(), given.asOf());
+    Verdict after = GearRules.of(rules).assess(given.assessment(), given.asOf());
     assertThat(VerdictContent.demanded(after)).containsAll(VerdictContent.demanded(before));
     assertThat(after.handling()).containsAll(before.handling());
     if (before.service() == Service.OUT) {
@@ -115,8 +115,8 @@ class OverlayLawsProperties {
 
   private static void same(GearCase given, RuleSet one, RuleSet other) {
     assertThat(other.identity()).isEqualTo(one.identity());
-    assertThat(VerdictContent.of(Assess.assess(other, given.assessment(), given.asOf())))
-        .isEqualTo(VerdictContent.of(Assess.assess(one, given.assessment(), given.asOf())));
+    assertThat(VerdictContent.of(GearRules.of(other).assess(given.assessment(), given.asOf())))
+        .isEqualTo(VerdictContent.of(GearRules.of(one).assess(given.assessment(), given.asOf())));
   }
 
   @FewestTries(100)
@@ -124,7 +124,7 @@ class OverlayLawsProperties {
   void whatIsAddedNamesItsLayer(@ForAll GearCase given, @ForAll("first") Overlay one) {
     Checked<RuleSet, OverlayFault> result = FrozenRules.rules().with(List.of(one), given.asOf());
     Assume.that(result instanceof Checked.Sound && one.rows().forbidden().isEmpty());
-    Verdict after = Assess.assess(result.orElseThrow(), given.assessment(), given.asOf());
+    Verdict after = GearRules.of(result.orElseThrow()).assess(given.assessment(), given.asOf());
     Set<Object> before = new HashSet<>(given.verdict().reasons());
     // What follows from a wash or an inspection that does not count is told by the edition's rows;
     // why it does not is told beside them.

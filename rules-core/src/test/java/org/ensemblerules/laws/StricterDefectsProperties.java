@@ -23,6 +23,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.PropertyDefaults;
 import net.jqwik.api.Provide;
 import net.jqwik.api.statistics.Statistics;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.defect.Extent;
@@ -87,7 +88,6 @@ import org.ensemblerules.testkit.Settling;
 import org.ensemblerules.testkit.StrictnessLaw;
 import org.ensemblerules.testkit.VerdictContent;
 import org.ensemblerules.verdict.Action;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Service;
 import org.ensemblerules.verdict.Verdict;
 
@@ -242,12 +242,12 @@ class StricterDefectsProperties {
   }
 
   private static Verdict judged(DefectRow row) {
-    return Assess.assess(
-        with(row),
-        FitGear.fit(row.element())
-            .with(ArbitrariesOfFindings.covered(row, "F1", MarkedDate.of(FitGear.AS_OF)))
-            .assessment(),
-        FitGear.AS_OF);
+    return GearRules.of(with(row))
+        .assess(
+            FitGear.fit(row.element())
+                .with(ArbitrariesOfFindings.covered(row, "F1", MarkedDate.of(FitGear.AS_OF)))
+                .assessment(),
+            FitGear.AS_OF);
   }
 
   private static boolean asksForNoLess(DefectRow row, Verdict strict, Verdict mild) {

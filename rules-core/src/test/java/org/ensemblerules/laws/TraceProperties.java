@@ -18,6 +18,7 @@ import net.jqwik.api.PropertyDefaults;
 import net.jqwik.api.Tag;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.effect.PermissionRow;
 import org.ensemblerules.effect.PermittedDoer;
 import org.ensemblerules.gear.ElementKind;
@@ -30,7 +31,6 @@ import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
 import org.ensemblerules.testkit.VerdictContent;
 import org.ensemblerules.verdict.Action;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Caution;
 import org.ensemblerules.verdict.LayerAge;
 import org.ensemblerules.verdict.Reason;
@@ -128,7 +128,7 @@ class TraceProperties {
   }
 
   private static List<Object> content(RuleSet rules, GearCase given) {
-    return content(Assess.assess(rules, given.assessment(), given.asOf()));
+    return content(GearRules.of(rules).assess(given.assessment(), given.asOf()));
   }
 
   /** All but the identity, which every row belongs to. */

@@ -11,6 +11,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.PropertyDefaults;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.effect.Destination;
 import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.effect.HandlingDuty;
@@ -21,7 +22,6 @@ import org.ensemblerules.testkit.Cases;
 import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
 import org.ensemblerules.verdict.Action;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Headline;
 import org.ensemblerules.verdict.Reason;
 import org.ensemblerules.verdict.ReasonKind;
@@ -36,7 +36,7 @@ import org.ensemblerules.verdict.WayBack;
 class VerdictShapeProperties {
   @Property
   void serviceAloneEqualsThatOfTheWholeVerdict(@ForAll GearCase given) {
-    assertThat(Assess.service(FrozenRules.rules(), given.assessment(), given.asOf()))
+    assertThat(GearRules.of(FrozenRules.rules()).service(given.assessment(), given.asOf()))
         .isEqualTo(given.verdict().service());
   }
 

@@ -8,6 +8,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.care.CareDemand;
 import org.ensemblerules.care.CareLimitRow;
 import org.ensemblerules.care.CareLimitTable;
@@ -50,7 +51,6 @@ import org.ensemblerules.testkit.GearCase;
 import org.ensemblerules.testkit.Layering;
 import org.ensemblerules.testkit.People;
 import org.ensemblerules.testkit.Washed;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Reason;
 import org.ensemblerules.verdict.ReasonKind;
 import org.ensemblerules.verdict.Service;
@@ -104,7 +104,7 @@ class ManufacturersInstructionsTest {
   }
 
   private static Verdict judged(GearCase given, Overlay... overlays) {
-    return Assess.assess(over(overlays), given.assessment(), given.asOf());
+    return GearRules.of(over(overlays)).assess(given.assessment(), given.asOf());
   }
 
   private static List<String> refused(Overlay... overlays) {
@@ -145,7 +145,7 @@ class ManufacturersInstructionsTest {
             "cleaned ADVANCED on 2024-06-11, WATER_TEMPERATURE: found 45 degC, allowed: at most 40"
                 + " degC (")
         .endsWith("; " + LOOSENED);
-    assertThat(Assess.trace(over(fifty), warm.assessment(), warm.asOf()))
+    assertThat(GearRules.of(over(fifty)).trace(warm.assessment(), warm.asOf()))
         .filteredOn(ModelCareLimitRow.class::isInstance)
         .extracting(Row::cited)
         .containsExactly(reason.row().orElseThrow());

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.defect.Band;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.Extent;
@@ -45,7 +46,6 @@ import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
 import org.ensemblerules.testkit.Layering;
 import org.ensemblerules.testkit.People;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Reason;
 import org.ensemblerules.verdict.ReasonKind;
 import org.ensemblerules.verdict.Service;
@@ -62,7 +62,7 @@ class OverlaysTest {
   }
 
   private static Verdict judged(GearCase given, Overlay... overlays) {
-    return Assess.assess(over(overlays), given.assessment(), given.asOf());
+    return GearRules.of(over(overlays)).assess(given.assessment(), given.asOf());
   }
 
   private static List<String> refused(Overlay... overlays) {

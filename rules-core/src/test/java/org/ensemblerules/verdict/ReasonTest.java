@@ -41,11 +41,13 @@ class ReasonTest {
         kind,
         Optional.of(row)
             .filter(key -> !key.isEmpty())
-            .map(key -> row(key, new Basis.CommonPractice())),
+            .map(key -> row(key, new Basis.CommonPractice()).cited()),
         Site.of(part),
         Optional.of(finding).filter(id -> !id.isEmpty()).map(FindingId::new),
         seen,
         new Effect.Retire(scope),
+        Set.of(),
+        Set.of(),
         List.of(did));
   }
 
@@ -84,11 +86,13 @@ class ReasonTest {
   private static Reason on(Basis basis) {
     return new Reason(
         ReasonKind.RULE,
-        Optional.of(row("a", basis)),
+        Optional.of(row("a", basis).cited()),
         Site.of(Part.TRIM),
         Optional.empty(),
         "s",
         new Effect.Note(),
+        Set.of(),
+        Set.of(),
         List.of());
   }
 

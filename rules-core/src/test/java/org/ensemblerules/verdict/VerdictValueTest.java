@@ -10,6 +10,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.ensemblerules.defect.DefectKind;
+import org.ensemblerules.defect.Extent;
+import org.ensemblerules.defect.Finding;
+import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Destination;
 import org.ensemblerules.effect.Effect;
@@ -18,6 +21,7 @@ import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.NamedElement;
+import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.ruleset.Identity;
 import org.ensemblerules.source.InvalidValueException;
@@ -28,7 +32,15 @@ import org.junit.jupiter.api.Test;
 /** Verdicts differ in each of their parts, and the parts of one agree with each other. */
 class VerdictValueTest {
   private static final GearCase CASE =
-      FitGear.fit(ElementKind.COAT).with(Verdicts.finding("TRIM@OUTER_SHELL", DefectKind.ASBESTOS));
+      FitGear.fit(ElementKind.COAT)
+          .with(
+              new Finding(
+                  new FindingId("F1"),
+                  Site.parse("TRIM@OUTER_SHELL"),
+                  "",
+                  DefectKind.ASBESTOS,
+                  new Extent.NotMeasured(),
+                  MarkedDate.parse("2024-06-15")));
   private static final Verdict SAID = CASE.verdict();
 
   private static VerdictBuilder said(NamedElement element, Identity identity) {
@@ -139,7 +151,7 @@ class VerdictValueTest {
                 + coat
                 + " as of "
                 + SAID.asOf()
-                + ": OUT, EVALUATE, goes to SERVICE_PROVIDER, because [CONDITION]; actions=[");
+                + ": OUT, EVALUATE, goes to SERVICE_PROVIDER, because [CONDITION]; {REASONS=[");
     assertThat(SAID).isNotEqualTo(SAID.toString());
   }
 

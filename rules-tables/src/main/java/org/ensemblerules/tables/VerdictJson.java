@@ -71,7 +71,7 @@ public final class VerdictJson {
    * The rows are many more than those that the reasons rest on, and so the text is much longer.
    *
    * @param verdict the verdict; not null
-   * @param trace the rows, as {@link org.ensemblerules.verdict.Assess#trace} lists them; not null
+   * @param trace the rows, as {@link org.ensemblerules.GearRules#trace} lists them; not null
    * @return one line of JSON without a line end, its fields in a fixed order; the same verdict
    *     always gives the same text; never null
    */

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.care.WashAnswer;
 import org.ensemblerules.care.WashDeviation;
 import org.ensemblerules.history.Event;
@@ -17,7 +18,6 @@ import org.ensemblerules.history.Objection;
 import org.ensemblerules.history.Validity;
 import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.ReasonKind;
 
@@ -97,7 +97,7 @@ final class Grounds {
 
   /** Whether a part is said not to be there that must be, or that something else says is there. */
   private static boolean lacksWhatItMustHave(RuleSet rules, LocalDate asOf, Assessment from) {
-    return Assess.assess(rules, from, asOf).reasons().stream()
+    return GearRules.of(rules).assess(from, asOf).reasons().stream()
         .anyMatch(
             reason ->
                 reason.kind() == ReasonKind.CONTRADICTION

@@ -10,13 +10,13 @@ import java.util.Random;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.verdict.Action;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Reason;
 import org.ensemblerules.verdict.ReasonKind;
@@ -95,7 +95,7 @@ final class LeftOutLaw {
   }
 
   Verdict verdict(Assessment given) {
-    return Assess.assess(rules, given, asOf);
+    return GearRules.of(rules).assess(given, asOf);
   }
 
   /** What became milder by leaving something out; empty if nothing did, or nothing was left out. */

@@ -19,6 +19,7 @@ import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.strength.Judge;
@@ -37,7 +38,6 @@ import org.ensemblerules.tables.VerdictJson;
 import org.ensemblerules.tables.message.JsonFault;
 import org.ensemblerules.tables.set.OverlayFile;
 import org.ensemblerules.tables.set.TableFiles;
-import org.ensemblerules.verdict.Assess;
 
 /**
  * Every reader, given whatever bytes: each line is answered or refused with its faults on one line
@@ -55,7 +55,7 @@ class ReadersFuzzTest {
         data,
         AssessmentJson::read,
         AssessmentJson::write,
-        given -> VerdictJson.write(Assess.assess(RULES, given, DAY)));
+        given -> VerdictJson.write(GearRules.of(RULES).assess(given, DAY)));
   }
 
   @FuzzTest

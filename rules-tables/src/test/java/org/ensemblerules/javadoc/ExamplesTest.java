@@ -9,9 +9,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.Stream;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Finding;
@@ -35,22 +37,24 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Each package that is exported shows an example, which compiles and runs. */
 class ExamplesTest {
-  private static final Path SOURCES = Path.of("src", "main", "java", "org", "ensemblerules");
+  private static final Path SOURCES = Path.of("src", "main", "java");
   private static final Path EXAMPLES =
       Path.of("src", "test", "java", "org", "ensemblerules", "javadoc", "Examples.java");
 
-  /** Packages that are not exported. */
-  private static final Set<String> WITHIN = Set.of("numeric", "codec", "json", "lines", "load");
+  private static final Pattern EXPORTED = Pattern.compile("exports ([\\w.]+);");
 
-  /** The descriptions of exported packages of both artifacts. */
+  /** The descriptions of what both artifacts export to everyone. */
   static List<Path> descriptions() throws IOException {
-    try (Stream<Path> core = Files.walk(Path.of("..", "rules-core").resolve(SOURCES));
-        Stream<Path> tables = Files.walk(SOURCES.resolve("tables"))) {
-      return Stream.concat(core, tables)
-          .filter(path -> path.endsWith("package-info.java"))
-          .filter(path -> !WITHIN.contains(path.getParent().getFileName().toString()))
-          .toList();
+    List<Path> all = new ArrayList<>();
+    for (Path artifact : List.of(Path.of("..", "rules-core"), Path.of(""))) {
+      Path sources = artifact.resolve(SOURCES);
+      Matcher exported = EXPORTED.matcher(Files.readString(sources.resolve("module-info.java")));
+      while (exported.find()) {
+        all.add(sources.resolve(exported.group(1).replace('.', '/')).resolve("package-info.java"));
+      }
     }
+    assertThat(all).hasSizeGreaterThan(20);
+    return all;
   }
 
   @ParameterizedTest

@@ -52,13 +52,13 @@ final class MappingPage {
         .paragraph("```java\n" + lines("RowToVerdict") + "\n```")
         .heading("What need not be handed over")
         .paragraph(
-            "`StillMatters.of(rules, assessment, day)` returns the part of a history that can still"
-                + " change an answer on that day or later. It leaves out what was done again since:"
-                + " an inspection that found nothing, a wash, a passed check that answers no"
-                + " finding, as often as any rule counts together, and a use that was looked after."
-                + " Service, actions, handling and due days are the same by the part as by the"
-                + " whole, on that day and on each later one, whatever happens after it and is"
-                + " added to both; the build tries this by the thousand.")
+            "`GearRules.of(rules).stillMatters(assessment, day)` returns the part of a history that"
+                + " can still change an answer on that day or later. It leaves out what was done"
+                + " again since: an inspection that found nothing, a wash, a passed check that"
+                + " answers no finding, as often as any rule counts together, and a use that was"
+                + " looked after. Service, actions, handling and due days are the same by the part"
+                + " as by the whole, on that day and on each later one, whatever happens after it"
+                + " and is added to both; the build tries this by the thousand.")
         .points(
             List.of(
                 "What speaks against the element stays: findings and what was done for them, failed"

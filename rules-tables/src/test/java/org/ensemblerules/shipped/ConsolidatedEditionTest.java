@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.care.WashAnswer;
 import org.ensemblerules.care.WashDeviation;
 import org.ensemblerules.care.WashRecord;
@@ -20,7 +21,6 @@ import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.SourceId;
 import org.ensemblerules.testkit.ShippedGear;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Caution;
 import org.ensemblerules.verdict.Reason;
 import org.ensemblerules.verdict.ReasonKind;
@@ -133,7 +133,7 @@ class ConsolidatedEditionTest {
   }
 
   private static Verdict verdict(RuleSet rules, LocalDate asOf) {
-    return Assess.assess(
-        rules, ShippedGear.fit(rules, ShippedGear.kinds(rules).get(0)).build(), asOf);
+    return GearRules.of(rules)
+        .assess(ShippedGear.fit(rules, ShippedGear.kinds(rules).get(0)).build(), asOf);
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
@@ -27,7 +28,6 @@ import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.testkit.ShippedCase;
 import org.ensemblerules.testkit.ShippedGear;
 import org.ensemblerules.testkit.ShippedGear.Kind;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Service;
 import org.ensemblerules.verdict.Verdict;
 import org.junit.jupiter.api.Test;
@@ -133,8 +133,8 @@ class InspectedInPartsTest {
     String json = AssessmentJson.write(completed.assessment());
     assertThat(json).contains("\"completes\":\"" + BEGUN + "\"");
     Verdict again =
-        Assess.assess(
-            RULES, AssessmentJson.read("record.json", json).orElseThrow(), ShippedGear.AS_OF);
+        GearRules.of(RULES)
+            .assess(AssessmentJson.read("record.json", json).orElseThrow(), ShippedGear.AS_OF);
     assertThat(again).isEqualTo(completed.verdict());
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.history.Event;
@@ -21,7 +22,6 @@ import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.testkit.ShippedGear;
 import org.ensemblerules.testkit.ShippedGear.Kind;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Reason;
 import org.ensemblerules.verdict.ReasonKind;
@@ -73,7 +73,8 @@ class RegulationsTest {
             ShippedGear.LAST_IN_FULL.plusMonths(PublicRegulations.WASHINGTON.months().getAsInt()));
     for (Kind kind : ShippedGear.kinds(rules)) {
       if (kind.use() == Use.STRUCTURAL) {
-        assertThat(Assess.service(rules, lookedOver(rules, kind, sevenMonthsOn), sevenMonthsOn))
+        assertThat(
+                GearRules.of(rules).service(lookedOver(rules, kind, sevenMonthsOn), sevenMonthsOn))
             .as("%s", kind)
             .isEqualTo(Service.IN);
       }
@@ -87,11 +88,11 @@ class RegulationsTest {
     RuleSet rules = ShippedEditions.rules(edition);
     LocalDate aYearOn = ShippedGear.LAST_IN_FULL.plusYears(1);
     for (Kind kind : ShippedGear.kinds(rules)) {
-      assertThat(Assess.service(rules, lookedOver(rules, kind, aYearOn), aYearOn))
+      assertThat(GearRules.of(rules).service(lookedOver(rules, kind, aYearOn), aYearOn))
           .as("%s", kind)
           .isEqualTo(Service.IN);
       LocalDate nextDay = aYearOn.plusDays(1);
-      assertThat(Assess.service(rules, lookedOver(rules, kind, nextDay), nextDay))
+      assertThat(GearRules.of(rules).service(lookedOver(rules, kind, nextDay), nextDay))
           .as("%s", kind)
           .isEqualTo(Service.OUT);
     }
@@ -115,7 +116,7 @@ class RegulationsTest {
     RuleSet rules = ShippedEditions.rules(edition);
     for (Kind kind : ShippedGear.kinds(rules)) {
       Assessment worn = worn(rules, kind, ShippedGear.AS_OF);
-      assertThat(Assess.assess(rules, worn, ShippedGear.AS_OF).reasons())
+      assertThat(GearRules.of(rules).assess(worn, ShippedGear.AS_OF).reasons())
           .as("%s", kind)
           .extracting(Reason::kind)
           .containsExactly(ReasonKind.USED_SINCE_INSPECTION, ReasonKind.TASK_DUE);
@@ -130,7 +131,7 @@ class RegulationsTest {
     RuleSet rules = ShippedEditions.rules(edition);
     for (Kind kind : ShippedGear.kinds(rules)) {
       Assessment worn = worn(rules, kind, ShippedGear.AS_OF.minusDays(1));
-      assertThat(Assess.service(rules, worn, ShippedGear.AS_OF))
+      assertThat(GearRules.of(rules).service(worn, ShippedGear.AS_OF))
           .as("%s", kind)
           .isEqualTo(Service.IN);
     }

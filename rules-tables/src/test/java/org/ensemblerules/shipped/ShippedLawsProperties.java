@@ -15,6 +15,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.PropertyDefaults;
 import net.jqwik.api.Provide;
 import net.jqwik.api.statistics.Statistics;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.gear.Site;
@@ -22,7 +23,6 @@ import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionBuilder;
 import org.ensemblerules.testkit.ShippedArbitraries;
 import org.ensemblerules.testkit.ShippedCase;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Service;
 import org.ensemblerules.verdict.Verdict;
 
@@ -112,7 +112,7 @@ class ShippedLawsProperties {
 
   @Property
   void theServiceAloneIsThatOfTheVerdict(@ForAll("cases") ShippedCase given) {
-    assertThat(Assess.service(given.rules(), given.assessment(), given.asOf()))
+    assertThat(GearRules.of(given.rules()).service(given.assessment(), given.asOf()))
         .isEqualTo(given.verdict().service());
   }
 

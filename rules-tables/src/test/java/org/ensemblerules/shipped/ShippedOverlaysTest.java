@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.care.WashBoundRow;
 import org.ensemblerules.care.WashMeasure;
 import org.ensemblerules.care.WashRecord;
@@ -57,7 +58,6 @@ import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.tables.set.OverlayFile;
 import org.ensemblerules.testkit.ShippedGear;
 import org.ensemblerules.testkit.ShippedGear.Kind;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Reason;
 import org.ensemblerules.verdict.ReasonKind;
@@ -115,8 +115,9 @@ class ShippedOverlaysTest {
     LocalDate last = ShippedGear.LAST_IN_FULL;
     LocalDate day = last.plusMonths(7);
     // The look of the wearer on the day itself is none by a person whom the employer qualified.
-    assertThat(Assess.service(base, lookedOver(base, List.of(), day), day)).isEqualTo(Service.IN);
-    Verdict verdict = Assess.assess(rules, lookedOver(rules, List.of(), day), day);
+    assertThat(GearRules.of(base).service(lookedOver(base, List.of(), day), day))
+        .isEqualTo(Service.IN);
+    Verdict verdict = GearRules.of(rules).assess(lookedOver(rules, List.of(), day), day);
     assertThat(verdict.service()).isEqualTo(Service.OUT);
     Reason reason = verdict.reasons().get(0);
     assertThat(verdict.reasons()).hasSize(1);
@@ -131,11 +132,11 @@ class ShippedOverlaysTest {
               assertThat(due.by()).contains(last.plusMonths(6));
             });
     LocalDate lastDay = last.plusMonths(6);
-    assertThat(Assess.service(rules, lookedOver(rules, List.of(), lastDay), lastDay))
+    assertThat(GearRules.of(rules).service(lookedOver(rules, List.of(), lastDay), lastDay))
         .isEqualTo(Service.IN);
     assertThat(
-            Assess.service(
-                rules, lookedOver(rules, List.of(), lastDay.plusDays(1)), lastDay.plusDays(1)))
+            GearRules.of(rules)
+                .service(lookedOver(rules, List.of(), lastDay.plusDays(1)), lastDay.plusDays(1)))
         .isEqualTo(Service.OUT);
   }
 
@@ -161,10 +162,10 @@ class ShippedOverlaysTest {
       looked.add(new LookEvent.Inspected(theirs.build(), 0));
     }
     LocalDate inTime = last.plusMonths(11);
-    assertThat(Assess.service(rules, lookedOver(rules, looked, inTime), inTime))
+    assertThat(GearRules.of(rules).service(lookedOver(rules, looked, inTime), inTime))
         .isEqualTo(Service.IN);
     LocalDate late = last.plusMonths(12).plusDays(1);
-    assertThat(Assess.assess(rules, lookedOver(rules, looked, late), late).reasons())
+    assertThat(GearRules.of(rules).assess(lookedOver(rules, looked, late), late).reasons())
         .anyMatch(reason -> reason.kind() == ReasonKind.INSPECTION_NOT_CURRENT)
         .noneMatch(
             reason ->
@@ -180,8 +181,8 @@ class ShippedOverlaysTest {
     LocalDate day = ShippedGear.AS_OF;
     Moment worn = Moment.on(MarkedDate.of(day.minusDays(2)));
     List<Event> used = List.of(new UseEvent.Used(worn));
-    assertThat(Assess.service(base, lookedOver(base, used, day), day)).isEqualTo(Service.IN);
-    Verdict verdict = Assess.assess(rules, lookedOver(rules, used, day), day);
+    assertThat(GearRules.of(base).service(lookedOver(base, used, day), day)).isEqualTo(Service.IN);
+    Verdict verdict = GearRules.of(rules).assess(lookedOver(rules, used, day), day);
     assertThat(verdict.service()).isEqualTo(Service.OUT);
     assertThat(
             verdict.reasons().stream().flatMap(reason -> reason.row().stream()).map(CitedRow::key))
@@ -194,7 +195,7 @@ class ShippedOverlaysTest {
                 CleaningKind.ADVANCED,
                 ShippedGear.permitted(rules, Task.ADVANCED_CLEANING),
                 Set.of()));
-    assertThat(Assess.assess(rules, lookedOver(rules, cleaned, day), day).actions())
+    assertThat(GearRules.of(rules).assess(lookedOver(rules, cleaned, day), day).actions())
         .noneMatch(action -> action.effect().text().startsWith("CLEAN"));
   }
 
@@ -206,10 +207,10 @@ class ShippedOverlaysTest {
     for (String place : List.of("NEW_JERSEY", "NEW_MEXICO")) {
       RuleSet rules = with(edition, place);
       LocalDate aYearOn = ShippedGear.LAST_IN_FULL.plusYears(1);
-      assertThat(Assess.service(rules, lookedOver(rules, List.of(), aYearOn), aYearOn))
+      assertThat(GearRules.of(rules).service(lookedOver(rules, List.of(), aYearOn), aYearOn))
           .isEqualTo(Service.IN);
       LocalDate next = aYearOn.plusDays(1);
-      assertThat(Assess.assess(rules, lookedOver(rules, List.of(), next), next).reasons())
+      assertThat(GearRules.of(rules).assess(lookedOver(rules, List.of(), next), next).reasons())
           .anySatisfy(
               reason ->
                   assertThat(reason.row().orElseThrow().provenance().origin().value())
@@ -388,12 +389,12 @@ class ShippedOverlaysTest {
                     .build())));
     events.add(new LookEvent.Inspected(found.build(), 0));
     Verdict verdict =
-        Assess.assess(
-            rules,
-            Assessment.builder(ShippedGear.element(rules, COAT).build())
-                .history(History.of(events))
-                .build(),
-            day);
+        GearRules.of(rules)
+            .assess(
+                Assessment.builder(ShippedGear.element(rules, COAT).build())
+                    .history(History.of(events))
+                    .build(),
+                day);
     assertThat(verdict.openFindings())
         .anyMatch(open -> open.finding().defect() == DefectKind.OVERHEATED_IN_WASHING);
     assertThat(verdict.reasons())

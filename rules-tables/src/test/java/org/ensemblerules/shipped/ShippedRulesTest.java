@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TimeZone;
 import java.util.stream.Collectors;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.retirement.AgeAnswer;
@@ -30,7 +31,6 @@ import org.ensemblerules.tables.message.JsonFault;
 import org.ensemblerules.tables.set.LoadedTables;
 import org.ensemblerules.testkit.ShippedGear;
 import org.ensemblerules.testkit.ShippedGear.Kind;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Caution;
 import org.ensemblerules.verdict.LayerAge;
@@ -165,7 +165,7 @@ class ShippedRulesTest {
     LocalDate fiftyYearsOn = ShippedGear.MADE.plusYears(50);
     for (Kind kind : ShippedGear.kinds(rules)) {
       Verdict verdict =
-          Assess.assess(rules, ShippedGear.fit(rules, kind).build(), ShippedGear.AS_OF);
+          GearRules.of(rules).assess(ShippedGear.fit(rules, kind).build(), ShippedGear.AS_OF);
       boolean told = kind.use() == Use.STRUCTURAL && !kind.element().name().startsWith("DRAG");
       for (LayerAge age : verdict.ages()) {
         assertThat(age.answer())
@@ -191,7 +191,7 @@ class ShippedRulesTest {
                   ShippedGear.element(rules, kind).cbrnOption(YesNoUnknown.UNKNOWN).build())
               .build();
       for (Assessment each : List.of(fit, bare)) {
-        assertThat(Assess.assess(rules, each, ShippedGear.AS_OF).cautions())
+        assertThat(GearRules.of(rules).assess(each, ShippedGear.AS_OF).cautions())
             .extracting(Caution::text)
             .anyMatch(text -> text.contains("NFPA 1850 (2026)") && text.contains("not confirmed"));
       }
@@ -200,7 +200,8 @@ class ShippedRulesTest {
       RuleSet older = ShippedEditions.rules(edition);
       Kind kind = ShippedGear.kinds(older).get(0);
       assertThat(
-              Assess.assess(older, ShippedGear.fit(older, kind).build(), ShippedGear.AS_OF)
+              GearRules.of(older)
+                  .assess(ShippedGear.fit(older, kind).build(), ShippedGear.AS_OF)
                   .cautions())
           .extracting(Caution::text)
           .anyMatch(text -> text.contains("superseded"));
@@ -228,7 +229,7 @@ class ShippedRulesTest {
                             assertThat(carried.into()).isEqualTo(ShippedEditions.EDITION_2026)));
     Kind kind = ShippedGear.kinds(rules).get(0);
     Assessment bare = Assessment.builder(ShippedGear.element(rules, kind).build()).build();
-    Verdict verdict = Assess.assess(rules, bare, ShippedGear.AS_OF);
+    Verdict verdict = GearRules.of(rules).assess(bare, ShippedGear.AS_OF);
     assertThat(verdict.cautions())
         .extracting(Caution::text)
         .anyMatch(text -> text.startsWith("The text of NFPA 1850 (2026) was not seen."));
@@ -278,7 +279,7 @@ class ShippedRulesTest {
       }
       LocalDate before = named.effective().orElseThrow().minusDays(1);
       Kind kind = ShippedGear.kinds(rules).get(0);
-      assertThat(Assess.service(rules, ShippedGear.fit(rules, kind).build(), before))
+      assertThat(GearRules.of(rules).service(ShippedGear.fit(rules, kind).build(), before))
           .isEqualTo(Service.OUT);
     }
   }

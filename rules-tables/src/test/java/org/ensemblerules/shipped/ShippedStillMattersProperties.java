@@ -14,6 +14,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.ShrinkingMode;
 import net.jqwik.api.statistics.Statistics;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.gates.FewestTries;
@@ -29,10 +30,8 @@ import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.testkit.ArbitrariesOfRecords;
 import org.ensemblerules.testkit.ShippedGear;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.AssessmentBuilder;
-import org.ensemblerules.verdict.StillMatters;
 import org.ensemblerules.verdict.Verdict;
 
 /** Under the shipped rules too, the part of a history that still matters answers as the whole. */
@@ -49,7 +48,7 @@ class ShippedStillMattersProperties {
   @Property(tries = 400, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.OFF)
   void thePartAnswersAsTheWhole(@ForAll("records") Assessment given, @ForAll Random random) {
     Assessment whole = with(given, years(given, ShippedGear.IN_SERVICE, AS_OF, random));
-    Assessment part = StillMatters.of(RULES, whole, AS_OF);
+    Assessment part = GearRules.of(RULES).stillMatters(whole, AS_OF);
     Statistics.label("left out")
         .collect(part.history().events().size() < whole.history().events().size());
     Statistics.label("left out")
@@ -107,7 +106,7 @@ class ShippedStillMattersProperties {
   }
 
   private static List<Object> answer(Assessment given, LocalDate day) {
-    Verdict verdict = Assess.assess(RULES, given, day);
+    Verdict verdict = GearRules.of(RULES).assess(given, day);
     return List.of(
         verdict.service(),
         verdict.actions(),

@@ -14,6 +14,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.PropertyDefaults;
 import net.jqwik.api.Provide;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.TableKind;
 import org.ensemblerules.ruleset.TableKinds;
@@ -24,7 +25,6 @@ import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.testkit.ShippedArbitraries;
 import org.ensemblerules.testkit.ShippedCase;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Reason;
 import org.ensemblerules.verdict.Verdict;
 
@@ -39,8 +39,10 @@ class ShippedTraceProperties {
   @Property
   void theRowsOfTheTraceAreEnough(@ForAll("cases") ShippedCase given) {
     Verdict verdict = given.verdict();
-    Set<Row> trace = new HashSet<>(Assess.trace(given.rules(), given.assessment(), given.asOf()));
-    Verdict again = Assess.assess(only(given.rules(), trace), given.assessment(), given.asOf());
+    Set<Row> trace =
+        new HashSet<>(GearRules.of(given.rules()).trace(given.assessment(), given.asOf()));
+    Verdict again =
+        GearRules.of(only(given.rules(), trace)).assess(given.assessment(), given.asOf());
     assertThat(again.reasons()).isEqualTo(verdict.reasons());
     assertThat(again.actions()).isEqualTo(verdict.actions());
     assertThat(again.openFindings()).isEqualTo(verdict.openFindings());

@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.defect.Demand;
@@ -24,7 +25,6 @@ import org.ensemblerules.source.OriginId;
 import org.ensemblerules.testkit.ShippedExtents;
 import org.ensemblerules.testkit.ShippedGear;
 import org.ensemblerules.testkit.ShippedGear.Kind;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.ReasonKind;
 import org.ensemblerules.verdict.Service;
@@ -59,7 +59,7 @@ class VerdictWalkTest {
     RuleSet rules = ShippedEditions.rules(edition);
     for (Kind kind : ShippedGear.kinds(rules)) {
       Verdict verdict =
-          Assess.assess(rules, ShippedGear.fit(rules, kind).build(), ShippedGear.AS_OF);
+          GearRules.of(rules).assess(ShippedGear.fit(rules, kind).build(), ShippedGear.AS_OF);
       assertThat(verdict.reasons()).as("%s", kind).isEmpty();
       assertThat(verdict.service()).isEqualTo(Service.IN);
     }
@@ -134,7 +134,7 @@ class VerdictWalkTest {
     List<Demand> demands =
         Demand.of(
             finding, assessment.element(), rules.tables().anatomy(), rules.tables().defects());
-    Verdict verdict = Assess.assess(rules, assessment, ShippedGear.AS_OF);
+    Verdict verdict = GearRules.of(rules).assess(assessment, ShippedGear.AS_OF);
     boolean onlyNoted =
         demands.stream().allMatch(demand -> demand.effect().effectKind() == EffectKind.NOTE);
     List<String> wrong = new ArrayList<>();

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Finding;
@@ -42,7 +43,6 @@ import org.ensemblerules.testkit.ShippedGear;
 import org.ensemblerules.testkit.ShippedGear.Kind;
 import org.ensemblerules.testkit.ShippedWork;
 import org.ensemblerules.verdict.Action;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Reason;
 import org.ensemblerules.verdict.Service;
 import org.ensemblerules.verdict.Step;
@@ -190,7 +190,7 @@ class WayBackWalkTest {
   }
 
   private static Service service(ShippedCase given) {
-    return Assess.service(given.rules(), given.assessment(), given.asOf());
+    return GearRules.of(given.rules()).service(given.assessment(), given.asOf());
   }
 
   private static ShippedCase after(ShippedCase given, Way way, List<Act> acts) {

@@ -20,11 +20,11 @@ import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.tables.message.JsonFault;
 import org.ensemblerules.testkit.ArbitrariesOfAssessments;
 import org.ensemblerules.testkit.InventedRules;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Verdict;
 
@@ -150,7 +150,7 @@ class AssessmentJsonProperties {
   }
 
   static Verdict verdict(Assessment assessment, LocalDate asOf) {
-    return Assess.assess(InventedRules.rules(), assessment, asOf);
+    return GearRules.of(InventedRules.rules()).assess(assessment, asOf);
   }
 
   static List<JsonFault> faults(Checked<Assessment, JsonFault> loaded) {

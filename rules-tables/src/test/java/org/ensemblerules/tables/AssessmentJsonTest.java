@@ -12,6 +12,7 @@ import java.time.YearMonth;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.care.Exposure;
 import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Finding;
@@ -40,7 +41,6 @@ import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.tables.message.JsonFault;
 import org.ensemblerules.testkit.EventKinds;
 import org.ensemblerules.testkit.InventedRules;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Service;
 import org.ensemblerules.verdict.Verdict;
@@ -206,7 +206,8 @@ class AssessmentJsonTest {
     Assessment assessment =
         AssessmentJson.read("assessment", "{\"element\":" + helmet + "}").orElseThrow();
 
-    Verdict verdict = Assess.assess(InventedRules.rules(), assessment, LocalDate.of(2025, 6, 1));
+    Verdict verdict =
+        GearRules.of(InventedRules.rules()).assess(assessment, LocalDate.of(2025, 6, 1));
 
     assertThat(verdict.service()).isEqualTo(Service.OUT);
     assertThat(verdict.ages())

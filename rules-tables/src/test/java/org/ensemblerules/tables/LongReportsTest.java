@@ -10,8 +10,8 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.IntFunction;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Reason;
 import org.ensemblerules.verdict.ReasonKind;
@@ -136,7 +136,8 @@ class LongReportsTest {
     JsonLines.Entry<Assessment> outcome = read(line, ROOM);
     assertThat(outcome).isInstanceOf(JsonLines.Line.class);
     List<Reason> told =
-        Assess.assess(RULES, ((JsonLines.Line<Assessment>) outcome).value(), AS_OF)
+        GearRules.of(RULES)
+            .assess(((JsonLines.Line<Assessment>) outcome).value(), AS_OF)
             .reasons()
             .stream()
             .filter(reason -> TOLD.contains(reason.kind()))

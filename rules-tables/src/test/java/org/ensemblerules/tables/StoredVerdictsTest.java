@@ -7,11 +7,11 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.ruleset.Identity;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.tables.message.JsonFault;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Mismatch;
 import org.ensemblerules.verdict.Recompute;
@@ -40,7 +40,7 @@ class StoredVerdictsTest {
   }
 
   private static Verdict judged() {
-    return Assess.assess(ShippedRules.standard(), assessment(), LocalDate.of(2026, 11, 25));
+    return GearRules.of(ShippedRules.standard()).assess(assessment(), LocalDate.of(2026, 11, 25));
   }
 
   @Test
@@ -58,7 +58,7 @@ class StoredVerdictsTest {
   void computedAgainTheFirstFormIsNamedWithTheReason() {
     RuleSet rules = ShippedRules.standard();
     Verdict old = VerdictJson.read("verdict", OLD).orElseThrow();
-    Recompute again = Recompute.recompute(rules, assessment(), old);
+    Recompute again = GearRules.of(rules).recompute(assessment(), old);
     assertThat(again).isInstanceOf(Recompute.RulesDiffer.class);
     assertThat(((Recompute.RulesDiffer) again).mismatches())
         .contains(new Mismatch.OtherForm(1, rules.identity().form()));
@@ -71,7 +71,7 @@ class StoredVerdictsTest {
     Verdict stored = VerdictJson.read("verdict", line).orElseThrow();
     assertThat(stored).isEqualTo(judged());
     assertThat(VerdictJson.write(stored)).isEqualTo(line);
-    assertThat(Recompute.recompute(ShippedRules.standard(), assessment(), stored))
+    assertThat(GearRules.of(ShippedRules.standard()).recompute(assessment(), stored))
         .isEqualTo(new Recompute.Same(judged()));
   }
 
@@ -82,7 +82,7 @@ class StoredVerdictsTest {
     String seen = judged().reasons().get(0).seen();
     Verdict changed =
         VerdictJson.read("verdict", line.replace(seen, "nothing to speak of")).orElseThrow();
-    assertThat(Recompute.recompute(ShippedRules.standard(), assessment(), changed))
+    assertThat(GearRules.of(ShippedRules.standard()).recompute(assessment(), changed))
         .isInstanceOf(Recompute.OtherVerdict.class);
   }
 

@@ -18,6 +18,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.PropertyDefaults;
 import net.jqwik.api.Provide;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.message.JsonFault;
@@ -25,7 +26,6 @@ import org.ensemblerules.testkit.ArbitrariesOfAssessments;
 import org.ensemblerules.testkit.InventedRules;
 import org.ensemblerules.testkit.ShippedArbitraries;
 import org.ensemblerules.testkit.ShippedCase;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Recompute;
 import org.ensemblerules.verdict.Verdict;
@@ -65,19 +65,19 @@ class VerdictJsonProperties {
     String json = readsTheSame(given.verdict());
     assertThat(TableSchemas.objections("verdict", json)).isEmpty();
     Verdict stored = VerdictJson.read("verdict", json).orElseThrow();
-    assertThat(Recompute.recompute(given.rules(), given.assessment(), stored))
+    assertThat(GearRules.of(given.rules()).recompute(given.assessment(), stored))
         .isEqualTo(new Recompute.Same(stored));
   }
 
   @Property
   void aVerdictOfInventedRulesReadsTheSame(
       @ForAll("assessments") Assessment assessment, @ForAll("days") LocalDate asOf) {
-    readsTheSame(Assess.assess(InventedRules.rules(), assessment, asOf));
+    readsTheSame(GearRules.of(InventedRules.rules()).assess(assessment, asOf));
   }
 
   @Property(tries = 30)
   void aTraceIsReadAndNotKept(@ForAll("cases") ShippedCase given) {
-    List<Row> trace = Assess.trace(given.rules(), given.assessment(), given.asOf());
+    List<Row> trace = GearRules.of(given.rules()).trace(given.assessment(), given.asOf());
     String json = VerdictJson.writeWithTrace(given.verdict(), trace);
     assertThat(VerdictJson.read("verdict", json)).isEqualTo(new Checked.Sound<>(given.verdict()));
   }

@@ -10,11 +10,11 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.testkit.InventedRules;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Verdict;
 import org.junit.jupiter.api.Test;
@@ -34,7 +34,7 @@ class VerdictJsonTest {
   }
 
   private static Verdict verdict(String name) throws IOException {
-    return Assess.assess(InventedRules.rules(), assessment(name), DAY);
+    return GearRules.of(InventedRules.rules()).assess(assessment(name), DAY);
   }
 
   /** Each kind of part once, byte by byte, worked out by hand from the invented rules. */
@@ -142,7 +142,8 @@ class VerdictJsonTest {
     assertThat(editions).isNotEmpty();
     for (Edition edition : editions) {
       Verdict verdict =
-          Assess.assess(ShippedRules.of(edition.id()).orElseThrow(), assessment("everything"), DAY);
+          GearRules.of(ShippedRules.of(edition.id()).orElseThrow())
+              .assess(assessment("everything"), DAY);
 
       assertThat(TableSchemas.objections("verdict", VerdictJson.write(verdict)))
           .as(edition.id().value())
@@ -154,8 +155,8 @@ class VerdictJsonTest {
   void theTraceIsWrittenWhereItIsAskedFor() throws IOException {
     for (Edition edition : ShippedRules.editions()) {
       RuleSet rules = ShippedRules.of(edition.id()).orElseThrow();
-      Verdict verdict = Assess.assess(rules, assessment("everything"), DAY);
-      List<Row> trace = Assess.trace(rules, assessment("everything"), DAY);
+      Verdict verdict = GearRules.of(rules).assess(assessment("everything"), DAY);
+      List<Row> trace = GearRules.of(rules).trace(assessment("everything"), DAY);
       String text = VerdictJson.writeWithTrace(verdict, trace);
 
       assertThat(TableSchemas.objections("verdict", text)).as(edition.id().value()).isEmpty();
@@ -165,7 +166,7 @@ class VerdictJsonTest {
     assertThat(
             VerdictJson.writeWithTrace(
                 verdict("everything"),
-                Assess.trace(InventedRules.rules(), assessment("everything"), DAY)))
+                GearRules.of(InventedRules.rules()).trace(assessment("everything"), DAY)))
         .contains(
             quoted(
                 "{'key':'invented/COAT/STRUCTURAL/FABRIC@OUTER_SHELL/TEAR/short',"

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.MarkedDate;
@@ -15,7 +16,6 @@ import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.AssessmentBuilder;
 import org.ensemblerules.verdict.Verdict;
@@ -93,7 +93,7 @@ public record ShippedCase(
    * @return the verdict
    */
   public Verdict verdict() {
-    return Assess.assess(rules, assessment(), asOf);
+    return GearRules.of(rules).assess(assessment(), asOf);
   }
 
   /**

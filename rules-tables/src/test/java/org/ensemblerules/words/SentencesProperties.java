@@ -9,12 +9,12 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.ShrinkingMode;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.tables.ShippedWords;
 import org.ensemblerules.testkit.ArbitrariesOfRecords;
 import org.ensemblerules.testkit.ShippedGear;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Verdict;
 import org.ensemblerules.verdict.WayBack;
@@ -31,7 +31,7 @@ class SentencesProperties {
 
   @Property(tries = 500, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.BOUNDED)
   void noSentenceBearsACode(@ForAll("records") Assessment given) {
-    Verdict verdict = Assess.assess(RULES, given, ShippedGear.AS_OF);
+    Verdict verdict = GearRules.of(RULES).assess(given, ShippedGear.AS_OF);
     Stream<String> steps =
         verdict.wayBack() instanceof WayBack.Steps way
             ? way.steps().stream().map(SENTENCES::of)

@@ -7,11 +7,11 @@ import java.io.InputStreamReader;
 import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.tables.VerdictJson;
-import org.ensemblerules.verdict.Assess;
 
 /**
  * A program that judges the one element on its standard input, or nothing if that is empty, and
@@ -43,10 +43,10 @@ public final class FirstVerdict {
     RuleSet rules = ShippedRules.standard();
     System.err.println(
         VerdictJson.write(
-                Assess.assess(
-                    rules,
-                    AssessmentJson.read("assessment", line).orElseThrow(),
-                    LocalDate.parse(day)))
+                GearRules.of(rules)
+                    .assess(
+                        AssessmentJson.read("assessment", line).orElseThrow(),
+                        LocalDate.parse(day)))
             .length());
   }
 }

@@ -4,13 +4,13 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.UseEvent;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Verdict;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -59,6 +59,6 @@ public class HistoryBenchmark {
    */
   @Benchmark
   public Verdict verdict() {
-    return Assess.assess(gear.rules, one, DemoDepartment.AS_OF);
+    return GearRules.of(gear.rules).assess(one, DemoDepartment.AS_OF);
   }
 }

@@ -6,10 +6,10 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.VerdictJson;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Verdict;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -40,7 +40,7 @@ public class JsonBenchmark {
   @Setup
   public void prepare(Gear gear) throws JsonProcessingException {
     for (Assessment one : gear.all) {
-      Verdict verdict = Assess.assess(gear.rules, one, DemoDepartment.AS_OF);
+      Verdict verdict = GearRules.of(gear.rules).assess(one, DemoDepartment.AS_OF);
       lines.add(AssessmentJson.write(one));
       verdicts.add(verdict);
       trees.add(mapper.readTree(VerdictJson.write(verdict)));
@@ -78,7 +78,7 @@ public class JsonBenchmark {
   @Benchmark
   public String lineInVerdictOut(Gear gear) {
     Assessment one = AssessmentJson.read("assessment", lines.get(gear.turn())).orElseThrow();
-    return VerdictJson.write(Assess.assess(gear.rules, one, DemoDepartment.AS_OF));
+    return VerdictJson.write(GearRules.of(gear.rules).assess(one, DemoDepartment.AS_OF));
   }
 
   /**

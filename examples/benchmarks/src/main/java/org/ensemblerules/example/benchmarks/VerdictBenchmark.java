@@ -2,9 +2,9 @@ package org.ensemblerules.example.benchmarks;
 
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.schedule.Due;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Service;
 import org.ensemblerules.verdict.Verdict;
@@ -25,7 +25,7 @@ public class VerdictBenchmark {
    */
   @Benchmark
   public Verdict verdict(Gear gear) {
-    return Assess.assess(gear.rules, gear.one(), DemoDepartment.AS_OF);
+    return GearRules.of(gear.rules).assess(gear.one(), DemoDepartment.AS_OF);
   }
 
   /**
@@ -36,7 +36,7 @@ public class VerdictBenchmark {
    */
   @Benchmark
   public Service service(Gear gear) {
-    return Assess.service(gear.rules, gear.one(), DemoDepartment.AS_OF);
+    return GearRules.of(gear.rules).service(gear.one(), DemoDepartment.AS_OF);
   }
 
   /**

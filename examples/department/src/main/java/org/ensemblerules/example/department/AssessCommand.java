@@ -9,11 +9,11 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.example.department.Answers.Answer;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.ShippedWords;
 import org.ensemblerules.tables.VerdictJson;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -101,7 +101,7 @@ final class AssessCommand implements Callable<Integer> {
   }
 
   private static String verdict(RuleSet rules, Assessment given, LocalDate day) {
-    return VerdictJson.write(Assess.assess(rules, given, day), ShippedWords.english());
+    return VerdictJson.write(GearRules.of(rules).assess(given, day), ShippedWords.english());
   }
 
   private void refuseToOverwriteInput() throws IOException {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.effect.DoerRegister;
 import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.example.department.demo.DemoElement;
@@ -18,7 +19,6 @@ import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.DoerRegisterJson;
 import org.ensemblerules.tables.ShippedWords;
 import org.ensemblerules.tables.VerdictJson;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -50,7 +50,7 @@ final class DemoCommand implements Callable<Integer> {
       judged.add(
           new Judged(
               Optional.of(element.story()),
-              Assess.assess(rules, element.assessment(), options.asOf())));
+              GearRules.of(rules).assess(element.assessment(), options.asOf())));
     }
     write(
         options.out(),

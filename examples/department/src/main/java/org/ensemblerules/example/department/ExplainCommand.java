@@ -7,6 +7,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.example.department.demo.DemoElement;
 import org.ensemblerules.example.department.report.DepartmentReport;
@@ -14,7 +15,6 @@ import org.ensemblerules.example.department.report.Judged;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.JsonLines;
 import org.ensemblerules.tables.ShippedRules;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Verdict;
 import picocli.CommandLine.Command;
@@ -82,7 +82,7 @@ final class ExplainCommand implements Callable<Integer> {
             .filter(one -> id.equals(id(one.assessment())))
             .findFirst()
             .orElseThrow(() -> unknown("the invented department, as in 1-03-COAT"));
-    Verdict verdict = Assess.assess(rules, element.assessment(), day);
+    Verdict verdict = GearRules.of(rules).assess(element.assessment(), day);
     Judged judged = new Judged(Optional.of(element.story()), verdict);
     spec.commandLine().getOut().print(told(rules, judged));
     return ExitCodes.ALL_READ;
@@ -108,7 +108,7 @@ final class ExplainCommand implements Callable<Integer> {
                 read ->
                     Optional.of(read)
                         .filter(one -> id.equals(id(one)))
-                        .map(one -> Assess.assess(rules, one, day)))) {
+                        .map(one -> GearRules.of(rules).assess(one, day)))) {
       while (lines.hasNext()) {
         JsonLines.Entry<Optional<Verdict>> outcome = lines.next();
         if (outcome instanceof JsonLines.Line<Optional<Verdict>> line) {

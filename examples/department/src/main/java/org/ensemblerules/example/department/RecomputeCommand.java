@@ -9,13 +9,13 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.example.department.report.RecomputeText;
 import org.ensemblerules.gear.NamedElement;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.JsonLines;
 import org.ensemblerules.tables.VerdictJson;
 import org.ensemblerules.verdict.Assessment;
-import org.ensemblerules.verdict.Recompute;
 import org.ensemblerules.verdict.Verdict;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -80,7 +80,7 @@ final class RecomputeCommand implements Callable<Integer> {
 
   private static String outcome(RuleSet rules, Optional<Assessment> judged, Verdict then) {
     return judged
-        .map(assessment -> Recompute.recompute(rules, assessment, then).text())
+        .map(assessment -> GearRules.of(rules).recompute(assessment, then).text())
         .orElse("not computed again, no assessment of it is at hand");
   }
 

@@ -12,6 +12,7 @@ import java.util.concurrent.Callable;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.example.department.demo.DemoPolicies;
 import org.ensemblerules.example.department.demo.DemoRoster;
@@ -20,7 +21,6 @@ import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.ListsJson;
 import org.ensemblerules.tables.ShippedWords;
 import org.ensemblerules.tables.VerdictJson;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -95,7 +95,7 @@ final class SampleCommand implements Callable<Integer> {
           rules,
           one ->
               VerdictJson.write(
-                  Assess.assess(rules, one, DemoDepartment.AS_OF), ShippedWords.english()));
+                  GearRules.of(rules).assess(one, DemoDepartment.AS_OF), ShippedWords.english()));
     } else if (LISTS.containsKey(command)) {
       PrintWriter out = spec.commandLine().getOut();
       LISTS.get(command).get().forEach(line -> out.print(line + "\n"));

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.effect.Destination;
 import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.effect.HandlingDuty;
@@ -21,7 +22,6 @@ import org.ensemblerules.gear.Use;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.tables.ShippedRules;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Headline;
 import org.ensemblerules.verdict.OutBecause;
@@ -38,7 +38,7 @@ class DemoDepartmentTest {
 
   private static List<Verdict> judged(RuleSet rules, LocalDate asOf) {
     return DemoDepartment.assessments(rules).stream()
-        .map(assessment -> Assess.assess(rules, assessment, asOf))
+        .map(assessment -> GearRules.of(rules).assess(assessment, asOf))
         .toList();
   }
 
@@ -155,7 +155,7 @@ class DemoDepartmentTest {
     List<DemoElement> fleet = DemoDepartment.fleet(RULES);
     List<Verdict> verdicts =
         fleet.stream()
-            .map(one -> Assess.assess(RULES, one.assessment(), DemoDepartment.AS_OF))
+            .map(one -> GearRules.of(RULES).assess(one.assessment(), DemoDepartment.AS_OF))
             .toList();
     long in = verdicts.stream().filter(one -> one.service() == Service.IN).count();
     assertThat(100.0 * in / fleet.size()).isBetween(80.0, 95.0);

@@ -5,15 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.function.Function;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.effect.DoerRegister;
 import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.tables.message.UnknownDoer;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
-import org.ensemblerules.verdict.StillMatters;
 import org.ensemblerules.verdict.Verdict;
 import org.junit.jupiter.api.Test;
 
@@ -33,7 +32,7 @@ class RecordSizeTest {
   }
 
   private static Assessment part(Assessment whole) {
-    return StillMatters.of(RULES, whole, DemoDepartment.AS_OF);
+    return GearRules.of(RULES).stillMatters(whole, DemoDepartment.AS_OF);
   }
 
   private static Assessment readBack(Assessment given) {
@@ -43,7 +42,7 @@ class RecordSizeTest {
   }
 
   private static Verdict verdict(Assessment given) {
-    return Assess.assess(RULES, given, DemoDepartment.AS_OF);
+    return GearRules.of(RULES).assess(given, DemoDepartment.AS_OF);
   }
 
   @Test

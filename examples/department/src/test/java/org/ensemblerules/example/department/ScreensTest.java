@@ -13,13 +13,13 @@ import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.example.department.demo.DemoElement;
 import org.ensemblerules.example.department.report.DepartmentReport;
 import org.ensemblerules.example.department.report.Judged;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.ShippedRules;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.words.GearCodeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -155,7 +155,7 @@ class ScreensTest {
       Judged judged =
           new Judged(
               Optional.of(one.story()),
-              Assess.assess(RULES, one.assessment(), DemoDepartment.AS_OF));
+              GearRules.of(RULES).assess(one.assessment(), DemoDepartment.AS_OF));
       String text = DepartmentReport.screen(judged, RULES.tables().cautions());
       String id = one.assessment().element().id().value();
       assertThat(text.lines()).as(id).hasSizeLessThanOrEqualTo(50).allMatch(ScreensTest::fits);

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.LayerKind;
@@ -18,7 +19,6 @@ import org.ensemblerules.retirement.AgeAnswer;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.schedule.TaskKey;
 import org.ensemblerules.verdict.Action;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.LayerAge;
 import org.ensemblerules.verdict.TaskDue;
@@ -56,7 +56,7 @@ public final class ElementDifference {
   public static ElementDifference of(
       RuleSet now, RuleSet then, Assessment assessment, LocalDate asOf) {
     return new ElementDifference(
-        Assess.assess(now, assessment, asOf), Assess.assess(then, assessment, asOf));
+        GearRules.of(now).assess(assessment, asOf), GearRules.of(then).assess(assessment, asOf));
   }
 
   /** The actions, told by effect and target; who may do them is no difference of the element. */

@@ -14,13 +14,13 @@ import net.jqwik.api.PropertyDefaults;
 import net.jqwik.api.constraints.Size;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.testkit.Cases;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
 import org.ensemblerules.testkit.OtherRules;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Service;
 
@@ -75,8 +75,8 @@ class FleetDifferenceProperties {
     long after = 0;
     long leaves = 0;
     for (Assessment each : fleet(cases)) {
-      boolean in = Assess.service(FrozenRules.rules(), each, DAY) == Service.IN;
-      boolean then = Assess.service(other, each, DAY) == Service.IN;
+      boolean in = GearRules.of(FrozenRules.rules()).service(each, DAY) == Service.IN;
+      boolean then = GearRules.of(other).service(each, DAY) == Service.IN;
       before += in ? 1 : 0;
       after += then ? 1 : 0;
       leaves += in && !then ? 1 : 0;

@@ -17,6 +17,7 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.Tag;
 import net.jqwik.api.domains.Domain;
 import net.jqwik.api.domains.DomainContext;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.ruleset.Overlay;
 import org.ensemblerules.ruleset.OverlayFault;
 import org.ensemblerules.ruleset.OverlayRows;
@@ -29,7 +30,6 @@ import org.ensemblerules.testkit.Cases;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
-import org.ensemblerules.verdict.Assess;
 import org.ensemblerules.verdict.Verdict;
 
 /** Whatever is laid over rules can be audited, and what the audit says of it holds. */
@@ -104,8 +104,8 @@ class LayeredAuditProperties {
     List<Flaw> notes = report.of(FlawKind.ADDS_NOTHING);
     Assume.that(!notes.isEmpty());
     List<Overlay> fewer = all.stream().map(each -> without(each, notes)).toList();
-    Verdict with = Assess.assess(over(all), given.assessment(), given.asOf());
-    Verdict less = Assess.assess(over(fewer), given.assessment(), given.asOf());
+    Verdict with = GearRules.of(over(all)).assess(given.assessment(), given.asOf());
+    Verdict less = GearRules.of(over(fewer)).assess(given.assessment(), given.asOf());
     assertThat(less.service()).isEqualTo(with.service());
     assertThat(less.headline()).isEqualTo(with.headline());
     assertThat(less.handling()).isEqualTo(with.handling());
