@@ -42,13 +42,10 @@ import org.ensemblerules.schedule.Missed;
 import org.ensemblerules.schedule.Planned;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.InvalidValueException;
-import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.strength.DecisionRule;
-import org.ensemblerules.strength.Judge;
 import org.ensemblerules.strength.Purpose;
-import org.ensemblerules.strength.StrengthResult;
-import org.ensemblerules.strength.TestReport;
+import org.ensemblerules.strength.ReportJudge;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Recompute;
 import org.ensemblerules.verdict.Service;
@@ -307,17 +304,15 @@ public final class GearRules {
   }
 
   /**
-   * Judges a laboratory's report against what an edition of the product standard requires.
+   * Returns what judges laboratories' reports: each against the edition of the product standard
+   * that the element's label claims.
    *
-   * @param product the edition that the element's label claims; not null
-   * @param report the report; not null
-   * @param purpose what it is judged for; not null
+   * @param purpose what they are judged for; not null
    * @param rule the decision rule; not null
-   * @return the outcome with every number used, or why there is none; never null
+   * @return the judge, to be handed one report after the other; never null
    */
-  public StrengthResult judge(
-      OriginId product, TestReport report, Purpose purpose, DecisionRule rule) {
-    return Judge.judge(rules.tables().strength(), product, report, purpose, rule);
+  public ReportJudge judge(Purpose purpose, DecisionRule rule) {
+    return rules.tables().strength().judge(purpose, rule);
   }
 
   /**

@@ -13,12 +13,12 @@ import org.ensemblerules.measure.ExactQuantity;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.InvalidValueException;
-import org.ensemblerules.strength.CriticalDifference;
 import org.ensemblerules.strength.HydrostaticResult;
 import org.ensemblerules.strength.HydrostaticTrial;
-import org.ensemblerules.strength.Percentages;
-import org.ensemblerules.strength.Retroreflection;
 import org.ensemblerules.strength.Risk;
+import org.ensemblerules.strength.numeric.CriticalDifference;
+import org.ensemblerules.strength.numeric.Percentages;
+import org.ensemblerules.strength.numeric.Retroreflection;
 
 /**
  * What a laboratory or a cleaner asks beside whether a report meets what is required, which is

@@ -9,11 +9,10 @@ import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Scope;
 import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.source.Row;
-import org.ensemblerules.strength.Judge;
 import org.ensemblerules.strength.MethodRow;
 import org.ensemblerules.strength.Purpose;
+import org.ensemblerules.strength.ReportJudge;
 import org.ensemblerules.strength.SpecimenOrigin;
-import org.ensemblerules.strength.StrengthResult;
 import org.ensemblerules.strength.TestOutcome;
 import org.ensemblerules.strength.TestReport;
 import org.ensemblerules.strength.UsedGearRow;
@@ -56,11 +55,13 @@ final class TestQuestion {
       Purpose purpose,
       Optional<Row> policy,
       Consumer<Reason> reasons) {
-    StrengthResult result =
-        Judge.judge(
-            file.tables().strength(), tested.product(), tested.report(), purpose, tested.rule());
+    ReportJudge.Result result =
+        file.tables()
+            .strength()
+            .judge(purpose, tested.rule())
+            .judge(tested.product(), tested.report());
     boolean evaluated = file.evidence().done().evaluatedSince(tested);
-    if (result instanceof StrengthResult.Judged judged) {
+    if (result instanceof ReportJudge.Judged judged) {
       boolean met = judged.outcome() == TestOutcome.PASS;
       if (met || !evaluated) {
         reasons.accept(
@@ -73,7 +74,7 @@ final class TestQuestion {
                     ? new Effect.Note()
                     : new Effect.Evaluate(Check.EXPERT_EVALUATION, Scope.ELEMENT)));
       }
-    } else if (result instanceof StrengthResult.NoResult none && !evaluated) {
+    } else if (result instanceof ReportJudge.NoResult none && !evaluated) {
       reasons.accept(
           reason(
               ReasonKind.TEST_WITHOUT_RESULT,
@@ -115,7 +116,7 @@ final class TestQuestion {
     return "; settled by " + Check.EXPERT_EVALUATION + " passed for " + tested.failure();
   }
 
-  private static String text(StrengthResult.Judged judged) {
+  private static String text(ReportJudge.Judged judged) {
     String directions =
         judged.directions().stream().map(judged::text).collect(Collectors.joining("; "));
     String remarks =

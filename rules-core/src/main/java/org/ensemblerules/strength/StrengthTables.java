@@ -22,4 +22,15 @@ public record StrengthTables(
     Objects.requireNonNull(smallSamples, "smallSamples");
     Objects.requireNonNull(hydrostatic, "hydrostatic");
   }
+
+  /**
+   * Returns what judges reports by these tables.
+   *
+   * @param purpose what they are judged for; not null
+   * @param rule the decision rule; not null
+   * @return the judge, to be handed one report after the other; never null
+   */
+  public ReportJudge judge(Purpose purpose, DecisionRule rule) {
+    return new ReportJudge(this, purpose, rule);
+  }
 }

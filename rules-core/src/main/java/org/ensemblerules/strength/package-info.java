@@ -5,10 +5,13 @@
  * decision rule; the result names both, and every number used.
  *
  * <pre>{@code
- * ExactQuantity left =
- *     rules
- *         .laboratory()
- *         .retention(Quantity.of("82", Unit.NEWTON), Quantity.of("100", Unit.NEWTON));
+ * ReportJudge judge =
+ *     rules.judge(
+ *         new Purpose.Certification(),
+ *         new DecisionRule.SimpleAcceptance(ComparisonMethod.absolute()));
+ * if (judge.judge(edition, report) instanceof ReportJudge.Judged judged) {
+ *   System.out.println(judged.outcome());
+ * }
  * }</pre>
  */
 @NullMarked

@@ -21,7 +21,7 @@ import org.ensemblerules.strength.DecisionRule;
 import org.ensemblerules.strength.DiscardRule;
 import org.ensemblerules.strength.ExpandedUncertainty;
 import org.ensemblerules.strength.Purpose;
-import org.ensemblerules.strength.Retroreflection;
+import org.ensemblerules.strength.numeric.Retroreflection;
 import org.junit.jupiter.api.Assertions;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;

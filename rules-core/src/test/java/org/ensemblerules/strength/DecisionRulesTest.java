@@ -10,6 +10,7 @@ import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
+import org.ensemblerules.strength.numeric.CriticalDifference;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -27,7 +28,7 @@ class DecisionRulesTest {
     "144.1589", "128.5218"
   };
 
-  private static StrengthResult.Judged against(
+  private static ReportJudge.Judged against(
       String limit, Unit unit, DecisionRule rule, Statistic statistic, String... values) {
     RequirementTable table =
         RequirementTable.of(
@@ -42,38 +43,35 @@ class DecisionRulesTest {
                         statistic,
                         Limit.atLeast(limit, unit))))
             .orElseThrow();
-    StrengthResult result =
-        Judge.judge(
-            new StrengthTables(
+    ReportJudge.Result result =
+        new StrengthTables(
                 table,
                 StrengthFixtures.methods(),
                 StrengthFixtures.smallSamples(),
-                StrengthFixtures.hydrostatic()),
-            StrengthFixtures.PRODUCT,
-            StrengthFixtures.breaking(unit, values).build(),
-            StrengthFixtures.CERTIFICATION,
-            rule);
-    return (StrengthResult.Judged) result;
+                StrengthFixtures.hydrostatic())
+            .judge(StrengthFixtures.CERTIFICATION, rule)
+            .judge(StrengthFixtures.PRODUCT, StrengthFixtures.breaking(unit, values).build());
+    return (ReportJudge.Judged) result;
   }
 
-  private static double worked(StrengthResult.Judged judged, String name) {
+  private static double worked(ReportJudge.Judged judged, String name) {
     return StrengthFixtures.figure(judged, name).doubleValue();
   }
 
-  private static StrengthResult.Judged eighteen(DecisionRule rule) {
+  private static ReportJudge.Judged eighteen(DecisionRule rule) {
     return against("100", Unit.NEWTON, rule, Statistic.MEAN_OF_SPECIMENS, EIGHTEEN);
   }
 
   /** E1: mean, standard deviation, normal B 129.287 and A 120.336 (approximate factors). */
   @Test
   void normalToleranceOfTheEighteen() {
-    StrengthResult.Judged b = eighteen(new DecisionRule.NormalTolerance(NINETY, NINETY_FIVE));
+    ReportJudge.Judged b = eighteen(new DecisionRule.NormalTolerance(NINETY, NINETY_FIVE));
     assertThat(worked(b, "mean of specimens")).isCloseTo(141.91788, within(0.00001));
     assertThat(worked(b, "standard deviation")).isCloseTo(6.39788, within(0.00001));
     assertThat(worked(b, "lower bound"))
         .isCloseTo(129.287, within(0.02))
         .isCloseTo(129.290, within(0.0005));
-    StrengthResult.Judged a = eighteen(new DecisionRule.NormalTolerance(NINETY_NINE, NINETY_FIVE));
+    ReportJudge.Judged a = eighteen(new DecisionRule.NormalTolerance(NINETY_NINE, NINETY_FIVE));
     assertThat(worked(a, "lower bound"))
         .isCloseTo(120.336, within(0.02))
         .isCloseTo(120.355, within(0.001));
@@ -82,11 +80,10 @@ class DecisionRulesTest {
   /** E1: non-parametric (Hanson-Koopmans) B 124.156, A 99.651. */
   @Test
   void smallSampleBoundOfTheEighteen() {
-    StrengthResult.Judged b =
-        eighteen(new DecisionRule.SmallSampleNonparametric(NINETY, NINETY_FIVE));
+    ReportJudge.Judged b = eighteen(new DecisionRule.SmallSampleNonparametric(NINETY, NINETY_FIVE));
     assertThat(worked(b, "lower bound")).isCloseTo(124.156, within(0.0005));
     assertThat(b.outcome()).isEqualTo(TestOutcome.PASS);
-    StrengthResult.Judged a =
+    ReportJudge.Judged a =
         eighteen(new DecisionRule.SmallSampleNonparametric(NINETY_NINE, NINETY_FIVE));
     assertThat(worked(a, "lower bound")).isCloseTo(99.651, within(0.0005));
     assertThat(a.outcome()).as("99.65 N against 100 N").isEqualTo(TestOutcome.FAIL);
@@ -95,7 +92,7 @@ class DecisionRulesTest {
   /** E1: 95 % lower confidence bound of the mean 139.2946 (t = 1.7396, 17 degrees). */
   @Test
   void confidenceBoundOfTheMeanOfTheEighteen() {
-    StrengthResult.Judged bound = eighteen(new DecisionRule.ConfidenceBoundOfMean(NINETY_FIVE));
+    ReportJudge.Judged bound = eighteen(new DecisionRule.ConfidenceBoundOfMean(NINETY_FIVE));
     assertThat(worked(bound, "Student t")).isCloseTo(1.7396, within(0.00005));
     assertThat(worked(bound, "lower bound")).isCloseTo(139.2946, within(0.00005));
   }
@@ -104,12 +101,12 @@ class DecisionRulesTest {
   @Test
   void theRuleChangesTheVerdict() {
     String[] tear = {"24.1", "23.0", "22.4", "25.2", "23.7"};
-    StrengthResult.Judged mean =
+    ReportJudge.Judged mean =
         against("22", Unit.POUND_FORCE, StrengthFixtures.SIMPLE, Statistic.MEAN_OF_SPECIMENS, tear);
     assertThat(mean.outcome()).isEqualTo(TestOutcome.PASS);
     assertThat(StrengthFixtures.figure(mean, "mean of specimens")).isEqualByComparingTo("23.68");
     assertThat(mean.rule().text()).isEqualTo("simple acceptance, absolute method");
-    StrengthResult.Judged bound =
+    ReportJudge.Judged bound =
         against(
             "22",
             Unit.POUND_FORCE,
@@ -119,7 +116,7 @@ class DecisionRulesTest {
     assertThat(bound.outcome()).isEqualTo(TestOutcome.PASS);
     assertThat(worked(bound, "standard deviation")).isCloseTo(1.07098, within(0.000005));
     assertThat(worked(bound, "lower bound")).isCloseTo(22.659, within(0.0005));
-    StrengthResult.Judged basis =
+    ReportJudge.Judged basis =
         against(
             "22",
             Unit.POUND_FORCE,
@@ -173,7 +170,7 @@ class DecisionRulesTest {
     "631, 0.9772"
   })
   void conformanceProbability(String value, double probability) {
-    StrengthResult.Judged judged =
+    ReportJudge.Judged judged =
         StrengthFixtures.judged(
             uncertain(value, "8"),
             StrengthFixtures.CERTIFICATION,
@@ -219,7 +216,7 @@ class DecisionRulesTest {
   @Test
   void roundingForConformance() {
     DecisionRule rounded = new DecisionRule.SimpleAcceptance(ComparisonMethod.roundedToLimit());
-    StrengthResult.Judged judged =
+    ReportJudge.Judged judged =
         against("100", Unit.NEWTON, rounded, Statistic.MEAN_OF_SPECIMENS, "99.5");
     assertThat(judged.outcome()).isEqualTo(TestOutcome.PASS);
     assertThat(StrengthFixtures.figure(judged, "value rounded for comparison"))
@@ -247,7 +244,7 @@ class DecisionRulesTest {
             StrengthFixtures.judged(report, StrengthFixtures.CERTIFICATION, StrengthFixtures.SIMPLE)
                 .outcome())
         .isEqualTo(TestOutcome.PASS);
-    StrengthResult.Judged bound =
+    ReportJudge.Judged bound =
         StrengthFixtures.judged(
             report,
             StrengthFixtures.CERTIFICATION,

@@ -27,10 +27,10 @@ class NoResultTest {
   private static final BigDecimal NINETY_FIVE = new BigDecimal("95");
   private static final DecisionRule GUARD = new DecisionRule.GuardBand(BigDecimal.ONE);
 
-  private static void expect(StrengthResult result, NoResultReason reason, String detail) {
+  private static void expect(ReportJudge.Result result, NoResultReason reason, String detail) {
     assertThat(result)
         .isInstanceOfSatisfying(
-            StrengthResult.NoResult.class,
+            ReportJudge.NoResult.class,
             none -> {
               assertThat(none.reason()).isEqualTo(reason);
               assertThat(none.detail()).contains(detail);
@@ -95,16 +95,15 @@ class NoResultTest {
                 List.of())
             .orElseThrow();
     expect(
-        Judge.judge(
-            new StrengthTables(
+        new StrengthTables(
                 StrengthFixtures.requirements(),
                 five,
                 StrengthFixtures.smallSamples(),
-                StrengthFixtures.hydrostatic()),
-            StrengthFixtures.PRODUCT,
-            breaking(Unit.NEWTON, "700", "700", "700", "700").build(),
-            CERTIFICATION,
-            SIMPLE),
+                StrengthFixtures.hydrostatic())
+            .judge(CERTIFICATION, SIMPLE)
+            .judge(
+                StrengthFixtures.PRODUCT,
+                breaking(Unit.NEWTON, "700", "700", "700", "700").build()),
         NoResultReason.TOO_FEW_SPECIMENS,
         "at least 5 tested and 3 kept");
   }
@@ -229,12 +228,9 @@ class NoResultTest {
   @Test
   void rowsAndMethods() {
     expect(
-        Judge.judge(
-            StrengthFixtures.tables(),
-            new OriginId("OTHER"),
-            breaking(Unit.NEWTON, "700").build(),
-            CERTIFICATION,
-            SIMPLE),
+        StrengthFixtures.tables()
+            .judge(CERTIFICATION, SIMPLE)
+            .judge(new OriginId("OTHER"), breaking(Unit.NEWTON, "700").build()),
         NoResultReason.NO_REQUIREMENT,
         "OTHER has no row");
     expect(
@@ -302,7 +298,7 @@ class NoResultTest {
                 new DecisionRule.SimpleAcceptance(
                     new ComparisonMethod.RoundedTo(Rounding.toNearest("1")))))
         .isInstanceOfSatisfying(
-            StrengthResult.Judged.class,
+            ReportJudge.Judged.class,
             judged -> assertThat(judged.outcome()).isEqualTo(TestOutcome.PASS));
   }
 }

@@ -17,6 +17,7 @@ import org.ensemblerules.measure.Rounding;
 import org.ensemblerules.measure.Ties;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.strength.Risk.Interval;
+import org.ensemblerules.strength.numeric.CriticalDifference;
 import org.ensemblerules.strength.numeric.Normal;
 import org.ensemblerules.strength.numeric.StudentT;
 import org.junit.jupiter.api.Tag;

@@ -210,21 +210,20 @@ final class StrengthFixtures {
     return specimens;
   }
 
-  static StrengthResult judge(TestReportBuilder report, Purpose purpose, DecisionRule rule) {
-    return Judge.judge(tables(), PRODUCT, report.build(), purpose, rule);
+  static ReportJudge.Result judge(TestReportBuilder report, Purpose purpose, DecisionRule rule) {
+    return tables().judge(purpose, rule).judge(PRODUCT, report.build());
   }
 
-  static StrengthResult.Judged judged(
-      TestReportBuilder report, Purpose purpose, DecisionRule rule) {
-    StrengthResult result = judge(report, purpose, rule);
-    if (result instanceof StrengthResult.Judged judged) {
+  static ReportJudge.Judged judged(TestReportBuilder report, Purpose purpose, DecisionRule rule) {
+    ReportJudge.Result result = judge(report, purpose, rule);
+    if (result instanceof ReportJudge.Judged judged) {
       return judged;
     }
     throw new AssertionError("no result: " + result);
   }
 
   /** A figure of the first direction. */
-  static BigDecimal figure(StrengthResult.Judged judged, String name) {
+  static BigDecimal figure(ReportJudge.Judged judged, String name) {
     return judged.directions().get(0).figures().stream()
         .filter(figure -> figure.name().equals(name))
         .findFirst()

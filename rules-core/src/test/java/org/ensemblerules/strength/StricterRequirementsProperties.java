@@ -127,8 +127,8 @@ class StricterRequirementsProperties {
             MethodTable.of(List.of(method), List.of()).orElseThrow(),
             StrengthFixtures.smallSamples(),
             HydrostaticTable.of(List.of()).orElseThrow());
-    return Judge.judge(tables, StrengthFixtures.PRODUCT, report.build(), purpose, rule)
-            instanceof StrengthResult.Judged judged
+    return tables.judge(purpose, rule).judge(StrengthFixtures.PRODUCT, report.build())
+            instanceof ReportJudge.Judged judged
         && judged.outcome() == TestOutcome.PASS;
   }
 

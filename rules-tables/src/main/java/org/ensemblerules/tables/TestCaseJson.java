@@ -2,7 +2,7 @@ package org.ensemblerules.tables;
 
 import java.util.Objects;
 import org.ensemblerules.source.Checked;
-import org.ensemblerules.strength.StrengthResult;
+import org.ensemblerules.strength.ReportJudge;
 import org.ensemblerules.strength.TestCase;
 import org.ensemblerules.tables.codec.AssessmentTree;
 import org.ensemblerules.tables.codec.TestAnswerTree;
@@ -43,7 +43,7 @@ public final class TestCaseJson {
    * @param result what it comes to; not null
    * @return one line of JSON without a line end, its fields in a fixed order; never null
    */
-  public static String write(TestCase given, StrengthResult result) {
+  public static String write(TestCase given, ReportJudge.Result result) {
     return JsonLine.of(
         TestAnswerTree.write(
             Objects.requireNonNull(given, "given"), Objects.requireNonNull(result, "result")));

@@ -22,7 +22,6 @@ import java.util.stream.Stream;
 import org.ensemblerules.GearRules;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Checked;
-import org.ensemblerules.strength.Judge;
 import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.CareJson;
 import org.ensemblerules.tables.CustodyJson;
@@ -74,12 +73,9 @@ class ReadersFuzzTest {
         TestCaseJson::read,
         TestCaseJson::write,
         given ->
-            Judge.judge(
-                RULES.tables().strength(),
-                given.product(),
-                given.report(),
-                given.purpose(),
-                given.rule()));
+            GearRules.of(RULES)
+                .judge(given.purpose(), given.rule())
+                .judge(given.product(), given.report()));
   }
 
   @FuzzTest

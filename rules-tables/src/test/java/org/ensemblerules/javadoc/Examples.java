@@ -33,7 +33,7 @@ import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.issue.KeptElement;
 import org.ensemblerules.issue.SafetyNotice;
-import org.ensemblerules.measure.ExactQuantity;
+import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.record.RecordFile;
@@ -42,7 +42,14 @@ import org.ensemblerules.retirement.AgeAnswer;
 import org.ensemblerules.ruleset.Identity;
 import org.ensemblerules.schedule.Due;
 import org.ensemblerules.source.Checked;
+import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
+import org.ensemblerules.strength.DecisionRule;
+import org.ensemblerules.strength.Property;
+import org.ensemblerules.strength.Purpose;
+import org.ensemblerules.strength.ReportJudge;
+import org.ensemblerules.strength.TestMethod;
+import org.ensemblerules.strength.TestReport;
 import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.tables.ShippedTables;
@@ -258,11 +265,23 @@ final class Examples {
   }
 
   private static void strength(GearRules rules) {
+    OriginId edition = new OriginId("NFPA_1971_2018");
+    TestReport report =
+        TestReport.builder(
+                ElementKind.COAT,
+                Use.STRUCTURAL,
+                Site.parse("FABRIC@OUTER_SHELL"),
+                Property.TEAR_RESISTANCE,
+                new TestMethod("ASTM_D5587"))
+            .build();
     // org.ensemblerules.strength begins
-    ExactQuantity left =
-        rules
-            .laboratory()
-            .retention(Quantity.of("82", Unit.NEWTON), Quantity.of("100", Unit.NEWTON));
+    ReportJudge judge =
+        rules.judge(
+            new Purpose.Certification(),
+            new DecisionRule.SimpleAcceptance(ComparisonMethod.absolute()));
+    if (judge.judge(edition, report) instanceof ReportJudge.Judged judged) {
+      System.out.println(judged.outcome());
+    }
     // org.ensemblerules.strength ends
   }
 

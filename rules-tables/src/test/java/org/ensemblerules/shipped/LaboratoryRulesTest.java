@@ -19,9 +19,9 @@ import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.strength.HydrostaticResult;
 import org.ensemblerules.strength.HydrostaticTrial;
-import org.ensemblerules.strength.Percentages;
-import org.ensemblerules.strength.Retroreflection;
 import org.ensemblerules.strength.Risk;
+import org.ensemblerules.strength.numeric.Percentages;
+import org.ensemblerules.strength.numeric.Retroreflection;
 import org.ensemblerules.tables.ShippedRules;
 import org.junit.jupiter.api.Test;
 

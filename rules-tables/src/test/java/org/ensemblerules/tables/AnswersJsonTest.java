@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.care.CareRoute;
 import org.ensemblerules.care.CareStep;
 import org.ensemblerules.record.RecordFile;
@@ -26,8 +27,7 @@ import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.Row;
-import org.ensemblerules.strength.Judge;
-import org.ensemblerules.strength.StrengthResult;
+import org.ensemblerules.strength.ReportJudge;
 import org.ensemblerules.strength.TestCase;
 import org.ensemblerules.tables.message.AnswerKind;
 import org.ensemblerules.tables.message.AnsweredLine;
@@ -92,12 +92,9 @@ class AnswersJsonTest {
               "test-answer",
               TestCaseJson.write(
                   given,
-                  Judge.judge(
-                      RULES.tables().strength(),
-                      given.product(),
-                      given.report(),
-                      given.purpose(),
-                      given.rule())));
+                  GearRules.of(RULES)
+                      .judge(given.purpose(), given.rule())
+                      .judge(given.product(), given.report())));
       assertThat(tree.get("id").textValue()).isEqualTo(given.id());
       answers.add(tree.get("answer").textValue());
     }
@@ -183,20 +180,17 @@ class AnswersJsonTest {
     }
     for (String line : sample("test-reports.jsonl")) {
       TestCase given = TestCaseJson.read("test case", line).orElseThrow();
-      StrengthResult result =
-          Judge.judge(
-              RULES.tables().strength(),
-              given.product(),
-              given.report(),
-              given.purpose(),
-              given.rule());
+      ReportJudge.Result result =
+          GearRules.of(RULES)
+              .judge(given.purpose(), given.rule())
+              .judge(given.product(), given.report());
       ToldAnswer told = told(AnswerKind.TEST, TestCaseJson.write(given, result));
       assertThat(told.id()).isEqualTo(given.id());
       assertThat(told.code())
           .contains(
-              result instanceof StrengthResult.Judged judged
+              result instanceof ReportJudge.Judged judged
                   ? judged.outcome().name()
-                  : ((StrengthResult.NoResult) result).reason().name());
+                  : ((ReportJudge.NoResult) result).reason().name());
     }
   }
 

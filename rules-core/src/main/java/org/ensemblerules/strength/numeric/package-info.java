@@ -1,6 +1,7 @@
 /**
- * The numbers behind decisions: distributions, their inverses, integrals. Not exported; decisions
- * in the package above name what they used.
+ * The numbers behind decisions: distributions, their inverses, integrals, and what a laboratory
+ * works out by a formula alone. Not exported; decisions in the package above name what they used,
+ * and {@code LaboratoryRules} asks the formulas.
  */
 @NullMarked
 package org.ensemblerules.strength.numeric;

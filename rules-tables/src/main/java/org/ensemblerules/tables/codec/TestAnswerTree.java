@@ -6,7 +6,7 @@ import org.ensemblerules.strength.DirectionResult;
 import org.ensemblerules.strength.Discarded;
 import org.ensemblerules.strength.Figure;
 import org.ensemblerules.strength.Remark;
-import org.ensemblerules.strength.StrengthResult;
+import org.ensemblerules.strength.ReportJudge;
 import org.ensemblerules.strength.TestCase;
 
 /** The JSON form of what a laboratory's report comes to. */
@@ -14,7 +14,7 @@ public final class TestAnswerTree {
   private TestAnswerTree() {}
 
   /** Writes the answer. */
-  public static JsonNode write(TestCase given, StrengthResult result) {
+  public static JsonNode write(TestCase given, ReportJudge.Result result) {
     Fields fields =
         new Fields()
             .put("id", given.id())
@@ -28,7 +28,7 @@ public final class TestAnswerTree {
             .put("purposeText", result.purpose().text())
             .put("rule", DecisionRuleJson.write(result.rule()))
             .put("ruleText", result.rule().text());
-    if (result instanceof StrengthResult.Judged judged) {
+    if (result instanceof ReportJudge.Judged judged) {
       return fields
           .put("answer", "JUDGED")
           .put("outcome", judged.outcome())
@@ -40,7 +40,7 @@ public final class TestAnswerTree {
           .put("testMethod", RowJson.write(judged.method()))
           .node();
     }
-    StrengthResult.NoResult none = (StrengthResult.NoResult) result;
+    ReportJudge.NoResult none = (ReportJudge.NoResult) result;
     return fields
         .put("answer", "NO_RESULT")
         .put("reason", none.reason())
@@ -49,7 +49,7 @@ public final class TestAnswerTree {
         .node();
   }
 
-  private static JsonNode write(StrengthResult.Judged judged, DirectionResult direction) {
+  private static JsonNode write(ReportJudge.Judged judged, DirectionResult direction) {
     return new Fields()
         .put("direction", direction.direction())
         .put("outcome", direction.outcome())
@@ -76,7 +76,7 @@ public final class TestAnswerTree {
         .node();
   }
 
-  private static JsonNode write(StrengthResult.Judged judged, Remark remark) {
+  private static JsonNode write(ReportJudge.Judged judged, Remark remark) {
     return new Fields().put("remark", remark).put("text", judged.text(remark)).node();
   }
 }

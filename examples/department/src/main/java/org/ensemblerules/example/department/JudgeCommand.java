@@ -7,11 +7,11 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.example.department.Answers.Answer;
 import org.ensemblerules.example.department.report.StrengthText;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.strength.Judge;
-import org.ensemblerules.strength.StrengthResult;
+import org.ensemblerules.strength.ReportJudge;
 import org.ensemblerules.strength.TestCase;
 import org.ensemblerules.tables.TestCaseJson;
 import picocli.CommandLine.Command;
@@ -53,7 +53,7 @@ final class JudgeCommand implements Callable<Integer> {
             spec,
             TestCaseJson::read,
             given -> {
-              StrengthResult result = judge(rules, given);
+              ReportJudge.Result result = judge(rules, given);
               outcomes.merge(StrengthText.name(result), 1, Integer::sum);
               return Answer.of(
                   given.id(),
@@ -71,8 +71,9 @@ final class JudgeCommand implements Callable<Integer> {
     return answers.exitCode();
   }
 
-  private static StrengthResult judge(RuleSet rules, TestCase given) {
-    return Judge.judge(
-        rules.tables().strength(), given.product(), given.report(), given.purpose(), given.rule());
+  private static ReportJudge.Result judge(RuleSet rules, TestCase given) {
+    return GearRules.of(rules)
+        .judge(given.purpose(), given.rule())
+        .judge(given.product(), given.report());
   }
 }

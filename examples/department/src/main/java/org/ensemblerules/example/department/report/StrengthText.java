@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.ensemblerules.strength.DirectionResult;
 import org.ensemblerules.strength.Discarded;
-import org.ensemblerules.strength.StrengthResult;
+import org.ensemblerules.strength.ReportJudge;
 import org.ensemblerules.strength.TestCase;
 import org.ensemblerules.strength.TestReport;
 
@@ -25,7 +25,7 @@ public final class StrengthText {
    * @param result what it comes to; not null
    * @return some lines, each with a line end; never null
    */
-  public String of(TestCase given, StrengthResult result) {
+  public String of(TestCase given, ReportJudge.Result result) {
     TestReport report = given.report();
     TextPage page = new TextPage();
     page.wrapped(given.id() + "  ", outcome(result));
@@ -47,7 +47,7 @@ public final class StrengthText {
         page,
         "judged by",
         PlainWords.sentence(result.rule().text() + ", for " + result.purpose().text()));
-    if (result instanceof StrengthResult.Judged judged) {
+    if (result instanceof ReportJudge.Judged judged) {
       directions(judged).forEach((numbers, which) -> numbers(page, which, numbers));
       for (DirectionResult direction : judged.directions()) {
         for (Discarded discarded : direction.discarded()) {
@@ -63,7 +63,7 @@ public final class StrengthText {
               + " "
               + rows.cite(List.of(judged.requirement()))
               + (noted.isEmpty() ? "" : "; remarks " + String.join(", ", noted)));
-    } else if (result instanceof StrengthResult.NoResult none) {
+    } else if (result instanceof ReportJudge.NoResult none) {
       label(page, "because", PlainWords.sentence(none.detail()));
       none.requirement()
           .ifPresent(row -> label(page, "row", row.key() + " " + rows.cite(List.of(row))));
@@ -73,7 +73,7 @@ public final class StrengthText {
   }
 
   /** Directions of which the same numbers are told stand together. */
-  private static Map<String, List<String>> directions(StrengthResult.Judged judged) {
+  private static Map<String, List<String>> directions(ReportJudge.Judged judged) {
     Map<String, List<String>> together = new LinkedHashMap<>();
     for (DirectionResult direction : judged.directions()) {
       String name = direction.direction().toString();
@@ -109,8 +109,8 @@ public final class StrengthText {
     return page.toString();
   }
 
-  private static String outcome(StrengthResult result) {
-    return result instanceof StrengthResult.NoResult none
+  private static String outcome(ReportJudge.Result result) {
+    return result instanceof ReportJudge.NoResult none
         ? name(result) + ": " + PlainWords.of(none.reason())
         : name(result);
   }
@@ -121,8 +121,8 @@ public final class StrengthText {
    * @param result the result; not null
    * @return its outcome in words, or that there is none; never null
    */
-  public static String name(StrengthResult result) {
-    return result instanceof StrengthResult.Judged judged
+  public static String name(ReportJudge.Result result) {
+    return result instanceof ReportJudge.Judged judged
         ? PlainWords.of(judged.outcome())
         : "no result";
   }

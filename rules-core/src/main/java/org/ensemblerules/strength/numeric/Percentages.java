@@ -1,4 +1,4 @@
-package org.ensemblerules.strength;
+package org.ensemblerules.strength.numeric;
 
 import org.ensemblerules.measure.ExactQuantity;
 import org.ensemblerules.measure.Quantity;

@@ -19,7 +19,7 @@ import org.ensemblerules.source.OriginId;
 import org.junit.jupiter.api.Test;
 
 /** Directions, peaks, purposes, discards, failure modes. */
-class JudgeTest {
+class ReportJudgeTest {
   private static Specimen tear(String id, Direction direction, String... peaks) {
     return Specimen.of(
         id,
@@ -34,10 +34,27 @@ class JudgeTest {
         .specimens(List.of(specimens));
   }
 
+  @Test
+  void anotherPurposeOrRuleMakesAnotherJudgeAndLeavesTheFirst() {
+    ReportJudge first = StrengthFixtures.tables().judge(CERTIFICATION, SIMPLE);
+    DecisionRule guarded = new DecisionRule.GuardBand(BigDecimal.ONE);
+    ReportJudge other = first.with(USED).with(guarded);
+    assertThat(other.purpose()).isEqualTo(USED);
+    assertThat(other.rule()).isEqualTo(guarded);
+    assertThat(first.purpose()).isEqualTo(CERTIFICATION);
+    assertThat(first.rule()).isEqualTo(SIMPLE);
+
+    TestReport report = tears(tear("w1", Direction.WARP, "60", "60", "60", "60", "60")).build();
+    ReportJudge.Result result = other.judge(StrengthFixtures.PRODUCT, report);
+    assertThat(result.purpose()).isEqualTo(USED);
+    assertThat(result.rule()).isEqualTo(guarded);
+    assertThat(first.judge(StrengthFixtures.PRODUCT, report).purpose()).isEqualTo(CERTIFICATION);
+  }
+
   /** Six peaks, the lowest of which does not count; mean of five 24 lbf. */
   @Test
   void theFiveHighestPeaksCount() {
-    StrengthResult.Judged result =
+    ReportJudge.Judged result =
         judged(
             tears(
                 tear("w1", Direction.WARP, "5", "22", "23", "24", "25", "26"),
@@ -52,7 +69,7 @@ class JudgeTest {
 
   @Test
   void eachDirectionIsJudgedOnItsOwnAndTheStrictestCounts() {
-    StrengthResult.Judged result =
+    ReportJudge.Judged result =
         judged(
             tears(
                 tear("w1", Direction.WARP, "60", "60", "60", "60", "60"),
@@ -69,7 +86,7 @@ class JudgeTest {
   /** 22.2 lbf is 98.75 N: the bracketed 22 lbf would pass it, the limit of 100 N does not. */
   @Test
   void theSecondUnitIsInformationOnly() {
-    StrengthResult.Judged result =
+    ReportJudge.Judged result =
         judged(
             tears(
                 tear("w1", Direction.WARP, "22.2", "22.2", "22.2", "22.2", "22.2"),
@@ -93,7 +110,7 @@ class JudgeTest {
 
   @Test
   void aPolicyForUsedGearIsNamedAndClearsNothingElse() {
-    StrengthResult.Judged result =
+    ReportJudge.Judged result =
         judged(
             StrengthFixtures.breaking(Unit.NEWTON, "650").origin(SpecimenOrigin.THIS_ELEMENT),
             USED,
@@ -132,7 +149,7 @@ class JudgeTest {
                     SIMPLE)
                 .outcome())
         .isEqualTo(TestOutcome.PASS);
-    StrengthResult.Judged fails =
+    ReportJudge.Judged fails =
         judged(
             StrengthFixtures.breaking(Unit.NEWTON, "667.2").origin(SpecimenOrigin.THIS_ELEMENT),
             share,
@@ -151,7 +168,7 @@ class JudgeTest {
     Quantity near = Quantity.of("5", Unit.MILLIMETER);
     specimens.add(
         Specimen.of("low", Direction.WARP, Quantity.of("349", Unit.NEWTON)).withBreakFromJaw(near));
-    StrengthResult.Judged result =
+    ReportJudge.Judged result =
         judged(StrengthFixtures.breaking(Unit.NEWTON).specimens(specimens), CERTIFICATION, SIMPLE);
     assertThat(result.outcome()).isEqualTo(TestOutcome.PASS);
     assertThat(result.remarks()).containsExactly(Remark.SPECIMENS_DISCARDED);
@@ -177,7 +194,7 @@ class JudgeTest {
           new ArrayList<>(
               StrengthFixtures.specimens(Direction.WARP, Unit.NEWTON, "700", "700", "700"));
       specimens.add(low);
-      StrengthResult.Judged result =
+      ReportJudge.Judged result =
           judged(
               StrengthFixtures.breaking(Unit.NEWTON).specimens(specimens), CERTIFICATION, SIMPLE);
       assertThat(result.outcome()).as(low.id()).isEqualTo(TestOutcome.FAIL);
@@ -214,20 +231,20 @@ class JudgeTest {
                 List.of(
                     Specimen.of("s1", Direction.UNDIRECTED, Quantity.of("640", Unit.NEWTON))
                         .withFailure(FailureMode.FABRIC)));
-    StrengthResult.Judged unknown = judged(report, CERTIFICATION, SIMPLE);
+    ReportJudge.Judged unknown = judged(report, CERTIFICATION, SIMPLE);
     assertThat(unknown.outcome()).isEqualTo(TestOutcome.FAIL);
     assertThat(unknown.remarks()).containsExactly(Remark.FABRIC_STRENGTH_MISSING);
-    StrengthResult.Judged strong =
+    ReportJudge.Judged strong =
         judged(report.fabricStrength(Quantity.of("150", Unit.POUND_FORCE)), CERTIFICATION, SIMPLE);
     assertThat(strong.outcome())
         .as("667.2 N is no weaker than the limit")
         .isEqualTo(TestOutcome.FAIL);
-    StrengthResult.Judged weak =
+    ReportJudge.Judged weak =
         judged(report.fabricStrength(Quantity.of("645", Unit.NEWTON)), CERTIFICATION, SIMPLE);
     assertThat(weak.outcome()).isEqualTo(TestOutcome.PASS);
     assertThat(weak.remarks()).containsExactly(Remark.FABRIC_BROKE_FIRST);
     assertThat(weak.text(weak.directions().get(0))).endsWith(", gave way: FABRIC 1");
-    StrengthResult.Judged used =
+    ReportJudge.Judged used =
         judged(
             report.origin(SpecimenOrigin.SAME_MODEL_AGE_AND_USE),
             new Purpose.AtLeastNewRequirement(new OriginId("POLICY")),

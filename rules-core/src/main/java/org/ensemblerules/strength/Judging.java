@@ -5,41 +5,31 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.measure.ExactQuantity;
 import org.ensemblerules.measure.Rational;
 import org.ensemblerules.source.OriginId;
 
-/** Judges test reports: each direction on its own, the strictest counts. */
-public final class Judge {
-  private Judge() {}
+/** Judges one report: each direction on its own, the strictest counts. */
+final class Judging {
+  private final StrengthTables tables;
+  private final Purpose purpose;
+  private final DecisionRule rule;
 
-  /**
-   * Judges a report against what a product edition requires.
-   *
-   * @param tables requirements, methods and factors; not null
-   * @param product the edition that the element's label claims; not null
-   * @param report the report; not null
-   * @param purpose what it is judged for; not null
-   * @param rule the decision rule; not null
-   * @return the outcome with every number used, or why there is no result
-   */
-  public static StrengthResult judge(
-      StrengthTables tables,
-      OriginId product,
-      TestReport report,
-      Purpose purpose,
-      DecisionRule rule) {
-    Objects.requireNonNull(purpose, "purpose");
-    Objects.requireNonNull(rule, "rule");
+  Judging(StrengthTables tables, Purpose purpose, DecisionRule rule) {
+    this.tables = tables;
+    this.purpose = purpose;
+    this.rule = rule;
+  }
+
+  ReportJudge.Result judge(OriginId product, TestReport report) {
     Optional<RequirementRow> row = Optional.empty();
     try {
       row = Optional.of(requirement(tables.requirements(), product, report));
-      return judged(row.get(), tables, report, purpose, rule);
+      return judged(row.get(), report);
     } catch (Stopped stopped) {
-      return new StrengthResult.NoResult(stopped.reason(), stopped.detail(), row, purpose, rule);
+      return new ReportJudge.NoResult(stopped.reason(), stopped.detail(), row, purpose, rule);
     }
   }
 
@@ -77,13 +67,7 @@ public final class Judge {
             + report.element());
   }
 
-  private static StrengthResult judged(
-      RequirementRow row,
-      StrengthTables tables,
-      TestReport report,
-      Purpose purpose,
-      DecisionRule rule)
-      throws Stopped {
+  private ReportJudge.Result judged(RequirementRow row, TestReport report) throws Stopped {
     MethodTable methods = tables.methods();
     MethodRow method = method(row, methods, report);
     SpecimenOrigin origin =
@@ -94,13 +78,13 @@ public final class Judge {
                     new Stopped(
                         NoResultReason.ORIGIN_UNKNOWN,
                         "the report does not say where the specimens came from"));
-    requireFitting(purpose, origin);
+    requireFitting(origin);
     List<DirectionResult> directions = new ArrayList<>();
     TestOutcome outcome = TestOutcome.PASS;
     Set<Remark> remarks = EnumSet.noneOf(Remark.class);
     for (SpecimenSets.Kept set :
         SpecimenSets.of(report, row, method, methods.discards(report.method()))) {
-      DirectionResult result = direction(row, tables, report, purpose, rule, set);
+      DirectionResult result = direction(row, report, set);
       directions.add(result);
       outcome = outcome.stricter(result.outcome());
       remarks.addAll(result.remarks());
@@ -112,8 +96,7 @@ public final class Judge {
     if (method.destructive() && origin == SpecimenOrigin.THIS_ELEMENT) {
       remarks.add(Remark.ELEMENT_CUT_IS_RETIRED);
     }
-    return new StrengthResult.Judged(
-        outcome, directions, row, method, purpose, rule, origin, remarks);
+    return new ReportJudge.Judged(outcome, directions, row, method, purpose, rule, origin, remarks);
   }
 
   private static MethodRow method(RequirementRow row, MethodTable methods, TestReport report)
@@ -127,7 +110,7 @@ public final class Judge {
         .orElseThrow(() -> new Stopped(NoResultReason.UNKNOWN_METHOD, report.method().toString()));
   }
 
-  private static void requireFitting(Purpose purpose, SpecimenOrigin origin) throws Stopped {
+  private void requireFitting(SpecimenOrigin origin) throws Stopped {
     boolean newCloth = origin == SpecimenOrigin.NEW_CLOTH;
     if (newCloth != purpose instanceof Purpose.Certification) {
       throw new Stopped(
@@ -135,13 +118,7 @@ public final class Judge {
     }
   }
 
-  private static DirectionResult direction(
-      RequirementRow row,
-      StrengthTables tables,
-      TestReport report,
-      Purpose purpose,
-      DecisionRule rule,
-      SpecimenSets.Kept set)
+  private DirectionResult direction(RequirementRow row, TestReport report, SpecimenSets.Kept set)
       throws Stopped {
     EffectiveLimit limit = EffectiveLimit.of(row, purpose, set.direction());
     if (set.unit().dimension() != limit.value().unit().dimension()) {
@@ -169,8 +146,7 @@ public final class Judge {
     if (decision.secondUnitWouldDiffer()) {
       remarks.add(Remark.SECOND_UNIT_WOULD_DIFFER);
     }
-    Optional<Remark> fabric =
-        fabricFirst(row, report, purpose, limit, set, values, decision.outcome());
+    Optional<Remark> fabric = fabricFirst(row, report, limit, set, values, decision.outcome());
     fabric.ifPresent(remarks::add);
     TestOutcome outcome =
         fabric.filter(remark -> remark == Remark.FABRIC_BROKE_FIRST).isPresent()
@@ -195,10 +171,9 @@ public final class Judge {
    * strength is shown. Only of new material: on used gear a fabric that breaks first may have been
    * weakened by use, and nothing is excused.
    */
-  private static Optional<Remark> fabricFirst(
+  private Optional<Remark> fabricFirst(
       RequirementRow row,
       TestReport report,
-      Purpose purpose,
       EffectiveLimit limit,
       SpecimenSets.Kept set,
       List<Rational> values,

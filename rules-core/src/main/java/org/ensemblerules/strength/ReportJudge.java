@@ -9,9 +9,46 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.source.OriginId;
 
-/** What a test report comes to, for a named purpose and under a named rule. */
-public sealed interface StrengthResult {
+/**
+ * Judges laboratory reports for a named purpose and under a named decision rule: each direction on
+ * its own, the strictest counts. Neither the purpose nor the rule has a usual value; whoever asks
+ * says both, and each result names them.
+ *
+ * <p>Immutable, and safe for use by many threads. {@code GearRules.judge} hands it out.
+ *
+ * @see DecisionRule
+ * @see Purpose
+ */
+public final class ReportJudge {
+  private final StrengthTables tables;
+  private final Purpose purpose;
+  private final DecisionRule rule;
+
+  ReportJudge(StrengthTables tables, Purpose purpose, DecisionRule rule) {
+    this.tables = tables;
+    this.purpose = Objects.requireNonNull(purpose, "purpose");
+    this.rule = Objects.requireNonNull(rule, "rule");
+  }
+
+  /** What a test report comes to, for a named purpose and under a named rule. */
+  public sealed interface Result {
+    /**
+     * Returns what it was judged for.
+     *
+     * @return the purpose; never null
+     */
+    Purpose purpose();
+
+    /**
+     * Returns the rule that was applied, or was to be.
+     *
+     * @return the rule; never null
+     */
+    DecisionRule rule();
+  }
+
   /**
    * The specimens were judged.
    *
@@ -24,7 +61,7 @@ public sealed interface StrengthResult {
    * @param origin where the specimens came from; not null
    * @param remarks what else a reader must know; not null
    */
-  record Judged(
+  public record Judged(
       TestOutcome outcome,
       List<DirectionResult> directions,
       RequirementRow requirement,
@@ -33,7 +70,7 @@ public sealed interface StrengthResult {
       DecisionRule rule,
       SpecimenOrigin origin,
       Set<Remark> remarks)
-      implements StrengthResult {
+      implements Result {
     /**
      * Copies the lists.
      *
@@ -115,13 +152,13 @@ public sealed interface StrengthResult {
    * @param purpose what was to be judged for; not null
    * @param rule the decision rule that was to be applied; not null
    */
-  record NoResult(
+  public record NoResult(
       NoResultReason reason,
       String detail,
       Optional<RequirementRow> requirement,
       Purpose purpose,
       DecisionRule rule)
-      implements StrengthResult {
+      implements Result {
     /** Checks for nulls. */
     public NoResult {
       Objects.requireNonNull(reason, "reason");
@@ -131,16 +168,52 @@ public sealed interface StrengthResult {
   }
 
   /**
-   * Returns what it was judged for.
+   * Returns what it judges for.
    *
    * @return the purpose; never null
    */
-  Purpose purpose();
+  public Purpose purpose() {
+    return purpose;
+  }
 
   /**
-   * Returns the rule that was applied, or was to be.
+   * Returns the rule that it applies.
    *
    * @return the rule; never null
    */
-  DecisionRule rule();
+  public DecisionRule rule() {
+    return rule;
+  }
+
+  /**
+   * Judges for another purpose.
+   *
+   * @param other the purpose; not null
+   * @return the same under the same rule; never null
+   */
+  public ReportJudge with(Purpose other) {
+    return new ReportJudge(tables, other, rule);
+  }
+
+  /**
+   * Judges under another decision rule.
+   *
+   * @param other the rule; not null
+   * @return the same for the same purpose; never null
+   */
+  public ReportJudge with(DecisionRule other) {
+    return new ReportJudge(tables, purpose, other);
+  }
+
+  /**
+   * Judges a report against what a product edition requires.
+   *
+   * @param product the edition that the element's label claims; not null
+   * @param report the report; not null
+   * @return the outcome with every number used, or why there is no result; never null
+   */
+  public Result judge(OriginId product, TestReport report) {
+    Objects.requireNonNull(product, "product");
+    return new Judging(tables, purpose, rule).judge(product, report);
+  }
 }

@@ -1,4 +1,4 @@
-package org.ensemblerules.strength;
+package org.ensemblerules.strength.numeric;
 
 import java.math.BigDecimal;
 import org.ensemblerules.measure.Dimension;
