@@ -17,8 +17,8 @@ import org.ensemblerules.fleet.CareSoFar;
 import org.ensemblerules.fleet.Clearing;
 import org.ensemblerules.fleet.Figures;
 import org.ensemblerules.fleet.Forecast;
+import org.ensemblerules.fleet.Leaving;
 import org.ensemblerules.fleet.Levelled;
-import org.ensemblerules.fleet.Levelling;
 import org.ensemblerules.fleet.Need;
 import org.ensemblerules.fleet.Prices;
 import org.ensemblerules.fleet.Readiness;
@@ -63,7 +63,7 @@ import org.ensemblerules.ruleset.RuleSet;
  * <tr><td>May this be issued to that member?</td><td>{@link #issue}</td></tr>
  * <tr><td>Is a delivery as it was ordered?</td><td>{@link #delivery}</td></tr>
  * <tr><th>Money and years</th><th></th></tr>
- * <tr><td>What leaves when?</td><td>{@link #forecast}</td></tr>
+ * <tr><td>What leaves when?</td><td>{@link #leaving}, {@link #forecast}</td></tr>
  * <tr><td>What is to be replaced, and bought in which year?</td>
  *     <td>{@link #needs}, {@link #plan}</td></tr>
  * <tr><td>What did washes and repairs cost so far?</td><td>{@link #careSoFar}</td></tr>
@@ -137,7 +137,7 @@ public final class DepartmentRules {
   }
 
   /**
-   * Lists what is due with an element. To leave service for age is no work: see {@link #forecast}.
+   * Lists what is due with an element. To leave service for age is no work: see {@link #leaving}.
    *
    * @param judged the element; not null
    * @param through the last day to look at; not null
@@ -157,7 +157,7 @@ public final class DepartmentRules {
    * @throws org.ensemblerules.source.InvalidValueException if the span is not one
    */
   public Levelled spread(Collection<Work> work, Capacity capacity, LocalDate through) {
-    return new Levelling(capacity, asOf, through).spread(work);
+    return Levelled.of(work, capacity, asOf, through);
   }
 
   /**
@@ -208,6 +208,17 @@ public final class DepartmentRules {
    */
   public Delivery delivery(Order order, Collection<Element> delivered, Set<ElementId> known) {
     return Delivery.of(rules, order, delivered, known, notices, asOf);
+  }
+
+  /**
+   * Tells when an element and its layers leave service for good.
+   *
+   * @param judged the element; not null
+   * @return one for each labeled layer, or for the element itself; empty for what was disposed of;
+   *     never null
+   */
+  public List<Leaving> leaving(JudgedElement judged) {
+    return Leaving.of(judged);
   }
 
   /**

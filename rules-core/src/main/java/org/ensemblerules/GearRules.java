@@ -65,6 +65,8 @@ import org.ensemblerules.verdict.Verdict;
  * <tr><td>What is due, what was missed, what comes?</td>
  *     <td>{@link #due}, {@link #missed}, {@link #calendar}, {@link #exempt}</td></tr>
  * <tr><td>Which findings are open?</td><td>{@link #openFindings}</td></tr>
+ * <tr><td>Who had it, and when?</td>
+ *     <td>{@link org.ensemblerules.history.History#holders}, by no rules</td></tr>
  * <tr><th>Of the work on it</th><th></th></tr>
  * <tr><td>What does an inspection look at?</td><td>{@link #criteria}</td></tr>
  * <tr><td>How is it cleaned after what it met?</td><td>{@link #care}</td></tr>

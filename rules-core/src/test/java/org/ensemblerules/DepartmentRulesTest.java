@@ -18,7 +18,7 @@ import org.ensemblerules.fleet.CareCosts;
 import org.ensemblerules.fleet.CareSoFar;
 import org.ensemblerules.fleet.Figures;
 import org.ensemblerules.fleet.Forecast;
-import org.ensemblerules.fleet.Levelling;
+import org.ensemblerules.fleet.Levelled;
 import org.ensemblerules.fleet.Need;
 import org.ensemblerules.fleet.Prices;
 import org.ensemblerules.fleet.Readiness;
@@ -94,7 +94,7 @@ class DepartmentRulesTest {
     assertThat(work).isNotEmpty().isEqualTo(Work.of(JUDGED, THROUGH));
     Capacity capacity = new Capacity(3, OptionalInt.empty(), Set.of(), Set.of());
     assertThat(DOOR.spread(work, capacity, THROUGH))
-        .isEqualTo(new Levelling(capacity, DAY, THROUGH).spread(work));
+        .isEqualTo(Levelled.of(work, capacity, DAY, THROUGH));
   }
 
   @Test

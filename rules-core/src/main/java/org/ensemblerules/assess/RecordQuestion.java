@@ -19,7 +19,6 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Contradiction;
-import org.ensemblerules.history.Contradictions;
 import org.ensemblerules.history.EndEvent;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.ExposureEvent;
@@ -158,7 +157,7 @@ final class RecordQuestion {
 
   /** Nothing can happen to an element before its first part was made. */
   private static void orderOfLife(CaseFile file, Consumer<Reason> reasons) {
-    Optional<LocalDate> first = Contradictions.firstMade(file.labeled().manufactured());
+    Optional<LocalDate> first = MarkedDate.earliestOf(file.labeled().manufactured());
     if (first.isEmpty()) {
       return;
     }
@@ -179,7 +178,7 @@ final class RecordQuestion {
   }
 
   private static void contradictions(CaseFile file, Consumer<Reason> reasons) {
-    for (Contradiction fault : Contradictions.in(file.history(), file.labeled().manufactured())) {
+    for (Contradiction fault : file.history().contradictions(file.labeled().manufactured())) {
       contradiction(fault.field(), fault.found(), fault.allowed(), reasons);
     }
   }

@@ -15,7 +15,6 @@ import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.CheckResult;
 import org.ensemblerules.history.Contradiction;
-import org.ensemblerules.history.Contradictions;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.Evidence;
 import org.ensemblerules.history.ExposureEvent;
@@ -64,10 +63,10 @@ public final class StillMatters {
     this.element = assessment.element();
     this.day = day;
     this.contradictory =
-        Contradictions.in(file.history(), file.labeled().manufactured()).stream()
+        file.history().contradictions(file.labeled().manufactured()).stream()
             .map(Contradiction::event)
             .collect(ImmutableSet.toImmutableSet());
-    this.inOrder = Contradictions.daysOfStatedOrder(file.history());
+    this.inOrder = file.history().daysOfStatedOrder();
     this.releases =
         file.history().events(LookEvent.Checked.class).stream()
             .filter(done -> done.check() == Check.INCIDENT_RELEASE)

@@ -17,9 +17,9 @@ import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.measure.Bound;
-import org.ensemblerules.source.Cells;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.TableFault;
+import org.ensemblerules.source.cells.Cells;
 
 /** Within what a wash must stay to count as a cleaning. */
 public final class CareLimitTable {

@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.Dimension;
-import org.ensemblerules.source.Cells;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.TableFault;
+import org.ensemblerules.source.cells.Cells;
 
 /** What a cleaning must achieve, contaminant by contaminant. */
 public final class CleaningResultTable {

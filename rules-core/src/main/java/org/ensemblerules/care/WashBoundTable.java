@@ -7,9 +7,9 @@ import java.util.Optional;
 import org.ensemblerules.measure.Bound;
 import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.Limit;
-import org.ensemblerules.source.Cells;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.TableFault;
+import org.ensemblerules.source.cells.Cells;
 
 /** How far limits of washes can go: how loose they can be made, and what values there are. */
 public final class WashBoundTable {

@@ -11,7 +11,6 @@ import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.effect.HandlingDuty;
-import org.ensemblerules.effect.Strictness;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
@@ -294,6 +293,6 @@ public record DefectRow(
     return isOnTheSame(other)
         && other.band.meets(band)
         && (!other.open || effect instanceof Effect.Note)
-        && Strictness.of(effect, other.effect).isLess();
+        && effect.against(other.effect).isLess();
   }
 }

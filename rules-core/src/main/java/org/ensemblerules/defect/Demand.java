@@ -9,7 +9,6 @@ import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.effect.Scope;
-import org.ensemblerules.effect.Strictness;
 import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.Site;
@@ -159,7 +158,7 @@ public record Demand(
   private static Optional<DefectRow> strictest(List<DefectRow> bands) {
     return BandJoints.inOrder(bands).stream()
         .filter(row -> row.effect().effectKind() != EffectKind.RETIRE)
-        .reduce((one, next) -> Strictness.of(next.effect(), one.effect()).isLess() ? one : next)
+        .reduce((one, next) -> next.effect().against(one.effect()).isLess() ? one : next)
         .filter(row -> row.effect().keepsOut());
   }
 

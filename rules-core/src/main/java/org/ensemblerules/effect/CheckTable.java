@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import org.ensemblerules.source.Cells;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.TableFault;
+import org.ensemblerules.source.cells.Cells;
 
 /** Of each check: who does it, what must be shown, and what passing it settles. */
 public final class CheckTable {

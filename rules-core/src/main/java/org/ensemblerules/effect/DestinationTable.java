@@ -7,10 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.ensemblerules.source.Cells;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.TableFault;
+import org.ensemblerules.source.cells.Cells;
 
 /** Where an element goes for which task, by whoever is to do it. */
 public final class DestinationTable {

@@ -207,13 +207,23 @@ public sealed interface Effect {
   }
 
   /**
+   * Sets the effect against another, in the one order of effects.
+   *
+   * @param other the other; not null
+   * @return how much this one asks for, set against the other; never null
+   */
+  default Strictness against(Effect other) {
+    return Strictness.of(this, other);
+  }
+
+  /**
    * Compares the effect with another.
    *
    * @param other the other; not null
    * @return how strict this one is, set against the other; never null
    */
   default Comparison compareStrictness(Effect other) {
-    return switch (Strictness.of(this, other)) {
+    return switch (against(other)) {
       case SAME -> Comparison.SAME;
       case COVERING -> Comparison.STRICTER;
       case COVERED -> Comparison.MILDER;

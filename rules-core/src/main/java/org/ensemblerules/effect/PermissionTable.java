@@ -14,10 +14,10 @@ import java.util.stream.Stream;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.MarkedDate;
-import org.ensemblerules.source.Cells;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.TableFault;
+import org.ensemblerules.source.cells.Cells;
 import org.jspecify.annotations.Nullable;
 
 /** Who may do what. */

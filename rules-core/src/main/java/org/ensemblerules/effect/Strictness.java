@@ -5,6 +5,13 @@ package org.ensemblerules.effect;
  * them. It is partial. An effect covers another if whoever does what it asks for has nothing left
  * to do for the other; only then may it stand in for it. It can also be higher without doing the
  * work of the other: then it may not stand in for it, nor may the other be taken instead.
+ *
+ * <p>Everything covers a note. Retiring covers whatever is asked of no more of the element; the
+ * same cleaning or evaluation, and a repair of no lower class, cover one on no more of the element;
+ * so does an expert's evaluation that of an inspector; replacing a part covers repairing it by no
+ * higher class. An evaluation is higher than cleaning, repairing or replacing no more of the
+ * element without asking first, and a kind of cleaning than a lesser kind; sanitizing compares with
+ * no other.
  */
 public enum Strictness {
   /** The same is asked for. */
@@ -20,21 +27,7 @@ public enum Strictness {
   /** Neither can be said to ask for less than the other. */
   APART;
 
-  /**
-   * Sets an effect against another.
-   *
-   * <p>Everything covers a note. Retiring covers whatever is asked of no more of the element; the
-   * same cleaning or evaluation, and a repair of no lower class, cover one on no more of the
-   * element; so does an expert's evaluation that of an inspector; replacing a part covers repairing
-   * it by no higher class. An evaluation is higher than cleaning, repairing or replacing no more of
-   * the element without asking first, and a kind of cleaning than a lesser kind; sanitizing
-   * compares with no other.
-   *
-   * @param effect the effect; not null
-   * @param other the other; not null
-   * @return what the first asks for, set against the second; never null
-   */
-  public static Strictness of(Effect effect, Effect other) {
+  static Strictness of(Effect effect, Effect other) {
     if (effect.equals(other)) {
       return SAME;
     } else if (covers(effect, other)) {

@@ -8,10 +8,10 @@ import org.ensemblerules.effect.Check;
 import org.ensemblerules.measure.ComparisonMethod;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
-import org.ensemblerules.source.Cells;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.TableFault;
+import org.ensemblerules.source.cells.Cells;
 
 /** What values measured in hand checks must be. */
 public final class CheckLimitTable {

@@ -4,11 +4,13 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSortedMap;
 import java.time.LocalDate;
 import java.time.YearMonth;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.ensemblerules.source.InvalidValueException;
 
 /**
  * Work spread over days.
@@ -51,6 +53,22 @@ public record Levelled(Map<LocalDate, List<Work>> planned, List<Late> late, int 
     planned.forEach((day, work) -> days.put(day, ImmutableList.copyOf(work)));
     planned = ImmutableSortedMap.copyOf(days);
     late = ImmutableList.copyOf(late);
+  }
+
+  /**
+   * Spreads work over the days of a span, never past the day on which it is due.
+   *
+   * @param work the work, in any order; what is due after the span is planned within it as well;
+   *     not null
+   * @param capacity how much can be done; not null
+   * @param from the first day on which work is done; not null
+   * @param through the last day, not before the first, at most 40000 days after; not null
+   * @return the work by day, and what cannot be done in time; never null
+   * @throws InvalidValueException if the span is not one
+   */
+  public static Levelled of(
+      Collection<Work> work, Capacity capacity, LocalDate from, LocalDate through) {
+    return new Levelling(capacity, from, through).spread(work);
   }
 
   /**

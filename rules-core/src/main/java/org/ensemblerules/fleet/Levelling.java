@@ -22,41 +22,26 @@ import org.ensemblerules.source.InvalidValueException;
  * as it takes; no other order does more in time. The number for a day is then lowered as far as it
  * can be without anything of that being late.
  */
-public final class Levelling {
+final class Levelling {
   private static final int MOST_DAYS = 40_000;
 
   private final Capacity capacity;
   private final LocalDate from;
   private final LocalDate through;
 
-  /**
-   * Makes the levelling for a span.
-   *
-   * @param capacity how much can be done; not null
-   * @param from the first day on which work is done; not null
-   * @param through the last day, not before the first, at most 40000 days after; not null
-   * @throws InvalidValueException if the span is not one
-   */
-  public Levelling(Capacity capacity, LocalDate from, LocalDate through) {
+  Levelling(Capacity capacity, LocalDate from, LocalDate through) {
     this.capacity = Objects.requireNonNull(capacity, "capacity");
     this.from = Objects.requireNonNull(from, "from");
     this.through = Objects.requireNonNull(through, "through");
     long days = ChronoUnit.DAYS.between(from, through);
     InvalidValueException.require(
         days >= 0 && days <= MOST_DAYS,
-        "Levelling.through",
+        "Levelled.through",
         through,
         "a day from " + from + ", at most " + MOST_DAYS + " days after");
   }
 
-  /**
-   * Spreads work.
-   *
-   * @param work the work, in any order; what is due after the span is planned within it as well;
-   *     not null
-   * @return the work by day, and what cannot be done in time; never null
-   */
-  public Levelled spread(Collection<Work> work) {
+  Levelled spread(Collection<Work> work) {
     List<Work> inTime = new ArrayList<>();
     List<Levelled.Late> late = new ArrayList<>();
     work.stream()

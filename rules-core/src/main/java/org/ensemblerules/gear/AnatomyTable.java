@@ -6,9 +6,9 @@ import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import org.ensemblerules.source.Cells;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.TableFault;
+import org.ensemblerules.source.cells.Cells;
 import org.jspecify.annotations.Nullable;
 
 /** Which parts and layers each kind of element has. */

@@ -4,6 +4,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.Year;
 import java.time.YearMonth;
+import java.util.Collection;
 import java.util.Optional;
 import org.ensemblerules.source.InvalidValueException;
 
@@ -172,6 +173,23 @@ public sealed interface MarkedDate {
    */
   static MarkedDate of(LocalDate day) {
     return new Day(day);
+  }
+
+  /**
+   * Finds the earliest day that one of some dates can mean.
+   *
+   * @param dates the dates; not null
+   * @return the day; empty if none of them is known
+   */
+  static Optional<LocalDate> earliestOf(Collection<MarkedDate> dates) {
+    Optional<LocalDate> first = Optional.empty();
+    for (MarkedDate date : dates) {
+      Optional<LocalDate> earliest = date.earliest();
+      if (earliest.isPresent() && (first.isEmpty() || earliest.get().isBefore(first.get()))) {
+        first = earliest;
+      }
+    }
+    return first;
   }
 
   /**

@@ -7,7 +7,6 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.PriorityQueue;
-import java.util.Set;
 import java.util.stream.Stream;
 import org.ensemblerules.gear.MarkedDate;
 
@@ -15,17 +14,10 @@ import org.ensemblerules.gear.MarkedDate;
  * Does a history contradict itself? A fault is named only if no reading of the dates makes the
  * history possible; what is not dated neither contradicts nor explains anything.
  */
-public final class Contradictions {
+final class Contradictions {
   private Contradictions() {}
 
-  /**
-   * Lists the contradictions of a history.
-   *
-   * @param history what happened to an element; not null
-   * @param manufactured when its parts were made, as far as known; not null
-   * @return the contradictions by kind, each kind in the order of the history; never null
-   */
-  public static List<Contradiction> in(History history, Collection<MarkedDate> manufactured) {
+  static List<Contradiction> in(History history, Collection<MarkedDate> manufactured) {
     ImmutableList.Builder<Contradiction> faults = ImmutableList.builder();
     beforeMade(history, manufactured, faults);
     afterTheEnd(history, faults);
@@ -35,39 +27,11 @@ public final class Contradictions {
     return faults.build();
   }
 
-  /**
-   * Lists the days on which an event states what it came after and has an order in its day as well:
-   * whether the two agree hangs on all that happened on that day.
-   *
-   * @param history what happened to an element; not null
-   * @return the days; never null
-   */
-  public static Set<MarkedDate> daysOfStatedOrder(History history) {
-    return StatedOrder.days(history);
-  }
-
-  /**
-   * Finds the first day on which anything can have happened to an element.
-   *
-   * @param manufactured when its parts were made, as far as known; not null
-   * @return the earliest day that one of them can mean; empty if none is known
-   */
-  public static Optional<LocalDate> firstMade(Collection<MarkedDate> manufactured) {
-    Optional<LocalDate> first = Optional.empty();
-    for (MarkedDate made : manufactured) {
-      Optional<LocalDate> earliest = made.earliest();
-      if (earliest.isPresent() && (first.isEmpty() || earliest.get().isBefore(first.get()))) {
-        first = earliest;
-      }
-    }
-    return first;
-  }
-
   private static void beforeMade(
       History history,
       Collection<MarkedDate> manufactured,
       ImmutableList.Builder<Contradiction> faults) {
-    Optional<LocalDate> made = firstMade(manufactured);
+    Optional<LocalDate> made = MarkedDate.earliestOf(manufactured);
     if (made.isEmpty()) {
       return;
     }

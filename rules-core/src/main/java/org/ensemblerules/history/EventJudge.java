@@ -44,8 +44,7 @@ final class EventJudge implements Judging {
             Lists.transform(history.events(LookEvent.Found.class), LookEvent.Found::finding),
             tables.grades());
     this.completions = Completions.of(history);
-    this.labeledLayers =
-        LabeledLayers.of(tables.anatomy(), tables.criteria(), element, history, asOf);
+    this.labeledLayers = tables.labeledLayers(element, history, asOf);
     this.labelLeftOut = isAnyLabelLeftOut();
     ImmutableListMultimap.Builder<Check, MarkedDate> good = ImmutableListMultimap.builder();
     ImmutableListMultimap.Builder<Check, MarkedDate> forNothing = ImmutableListMultimap.builder();

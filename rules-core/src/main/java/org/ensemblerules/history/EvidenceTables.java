@@ -11,6 +11,7 @@ import org.ensemblerules.effect.PermissionTable;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.GradeRow;
 import org.ensemblerules.source.EditionOrder;
@@ -76,6 +77,22 @@ public record EvidenceTables(
     return event instanceof ExposureEvent.ExposureIdentified
         ? Optional.of(checks.row(Check.EXPERT_EVALUATION).task())
         : Optional.empty();
+  }
+
+  /**
+   * Lists where an element must carry labels: where every such element does, where it is said to
+   * carry one, and on layers that an inspection says are there. A label that is left out of a
+   * record leaves its place open; it does not make the layer vanish.
+   *
+   * @param element the element; not null
+   * @param history what happened to it; not null
+   * @param asOf the day judged for; that a layer is gone counts only if it was certainly said by
+   *     then; not null
+   * @return the labeled layers in order; empty in place of a layer stands for the element's own
+   *     label; never null
+   */
+  public List<Optional<LayerKind>> labeledLayers(Element element, History history, LocalDate asOf) {
+    return LabeledLayers.of(anatomy, criteria, element, history, asOf);
   }
 
   /**

@@ -4,6 +4,7 @@ import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
 import com.google.common.collect.ImmutableSet;
 import java.time.LocalDate;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
@@ -215,6 +216,39 @@ public final class History {
    */
   public Set<Doer> vouchedFor() {
     return vouchedFor;
+  }
+
+  /**
+   * Lists who held the element. Each issue and each transfer begins a span; the first return,
+   * transfer, issue, retirement or disposal that certainly came later ends it. Two spans overlap
+   * where the record does not tell which came first.
+   *
+   * @return the spans by the earliest day on which each can have begun, those without a date first;
+   *     never null
+   */
+  public List<HolderSpan> holders() {
+    return Holders.of(this);
+  }
+
+  /**
+   * Lists in what the history contradicts itself. A fault is named only if no reading of the dates
+   * makes the history possible; what is not dated neither contradicts nor explains anything.
+   *
+   * @param manufactured when the element's parts were made, as far as known; not null
+   * @return the contradictions by kind, each kind in the order of the history; never null
+   */
+  public List<Contradiction> contradictions(Collection<MarkedDate> manufactured) {
+    return Contradictions.in(this, manufactured);
+  }
+
+  /**
+   * Lists the days on which an event states what it came after and has an order in its day as well:
+   * whether the two agree hangs on all that happened on that day.
+   *
+   * @return the days; never null
+   */
+  public Set<MarkedDate> daysOfStatedOrder() {
+    return StatedOrder.days(this);
   }
 
   @Override

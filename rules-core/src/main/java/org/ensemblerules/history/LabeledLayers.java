@@ -23,22 +23,11 @@ import org.ensemblerules.source.RowKey;
  * and on layers that an inspection says are there. A label that is left out of a record leaves its
  * place open; it does not make the layer vanish.
  */
-public final class LabeledLayers {
+final class LabeledLayers {
   private LabeledLayers() {}
 
-  /**
-   * Lists where an element must carry labels.
-   *
-   * @param anatomy which parts exist; not null
-   * @param criteria what inspections look at; not null
-   * @param element the element; not null
-   * @param history what happened to it; not null
-   * @param asOf the day judged for; that a layer is gone counts only if it was certainly said by
-   *     then; not null
-   * @return the labeled layers in order; empty in place of a layer stands for the element's own
-   *     label; never null
-   */
-  public static List<Optional<LayerKind>> of(
+  /** That a layer is gone counts only if it was certainly said by the day judged for. */
+  static List<Optional<LayerKind>> of(
       AnatomyTable anatomy,
       CriteriaTable criteria,
       Element element,

@@ -16,11 +16,11 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Presence;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
-import org.ensemblerules.source.Cells;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.TableFault;
+import org.ensemblerules.source.cells.Cells;
 
 /** What each kind of inspection looks at, in order. */
 public final class CriteriaTable {

@@ -13,7 +13,6 @@ import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.EndEvent;
-import org.ensemblerules.history.LabeledLayers;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.verdict.ReasonKind;
 import org.ensemblerules.verdict.Service;
@@ -49,12 +48,7 @@ public record JudgedElement(KeptElement kept, Verdict verdict, List<NoticeAnswer
     Element element = kept.assessment().element();
     // A layer that an inspection saw does not vanish with its label.
     List<Optional<LayerKind>> labeled =
-        LabeledLayers.of(
-            rules.tables().anatomy(),
-            rules.tables().criteria(),
-            element,
-            kept.assessment().history(),
-            asOf);
+        rules.evidenceTables().labeledLayers(element, kept.assessment().history(), asOf);
     ImmutableList.Builder<NoticeAnswer> touching = ImmutableList.builder();
     notices.stream()
         .sorted(Comparator.comparing(SafetyNotice::id).thenComparing(SafetyNotice::toString))

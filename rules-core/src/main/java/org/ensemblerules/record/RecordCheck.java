@@ -13,7 +13,6 @@ import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Contradiction;
-import org.ensemblerules.history.Contradictions;
 import org.ensemblerules.history.EvidenceTables;
 import org.ensemblerules.history.History;
 
@@ -22,26 +21,17 @@ import org.ensemblerules.history.History;
  * day, a maker only by name. Adding an entry to a file never turns Present to Missing, but for an
  * event of the very item, which makes a duty of its own; then what is missing is of that event.
  */
-public final class RecordCheck {
+final class RecordCheck {
   private RecordCheck() {}
 
-  /**
-   * Checks a file.
-   *
-   * @param file the file; not null
-   * @param table what is recorded; not null
-   * @param evidence by what it is decided which inspections count; not null
-   * @param asOf the day asked about; what certainly happened later is left out; not null
-   * @return an answer for each item; never null
-   */
-  public static FileReport check(
+  static FileReport check(
       RecordFile file, RecordItemTable table, EvidenceTables evidence, LocalDate asOf) {
     Objects.requireNonNull(asOf, "asOf");
     Element element = file.element();
     History history = until(file.history(), asOf);
     LabelEntries labels = LabelEntries.of(file);
     EventEntries events = new EventEntries(file, history);
-    List<Contradiction> contradictions = Contradictions.in(history, manufactured(file));
+    List<Contradiction> contradictions = history.contradictions(manufactured(file));
     Map<RecordItem, FileAnswer> answers = new EnumMap<>(RecordItem.class);
     for (RecordItem item : RecordItem.values()) {
       Optional<RecordItemRow> row = table.row(element.kind(), element.use(), item);

@@ -2,14 +2,16 @@ package org.ensemblerules.record;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
-import org.ensemblerules.source.Cells;
+import org.ensemblerules.history.EvidenceTables;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.TableFault;
+import org.ensemblerules.source.cells.Cells;
 
 /** What is recorded of elements. */
 public final class RecordItemTable {
@@ -71,5 +73,18 @@ public final class RecordItemTable {
    */
   public List<RecordItemRow> rows() {
     return rows;
+  }
+
+  /**
+   * Tells whether a file holds what it must. Nothing unknown counts as present: a date is there
+   * only to the day, a maker only by name.
+   *
+   * @param file the file; not null
+   * @param evidence by what it is decided which inspections count; not null
+   * @param asOf the day asked about; what certainly happened later is left out; not null
+   * @return an answer for each item; never null
+   */
+  public FileReport check(RecordFile file, EvidenceTables evidence, LocalDate asOf) {
+    return RecordCheck.check(file, this, evidence, asOf);
   }
 }

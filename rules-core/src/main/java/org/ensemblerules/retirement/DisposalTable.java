@@ -11,9 +11,9 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
-import org.ensemblerules.source.Cells;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.TableFault;
+import org.ensemblerules.source.cells.Cells;
 
 /** What may become of retired elements. */
 public final class DisposalTable {

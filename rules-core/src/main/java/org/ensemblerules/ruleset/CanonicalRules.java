@@ -52,16 +52,6 @@ public final class CanonicalRules {
   }
 
   /**
-   * Writes out a set of rules.
-   *
-   * @param rules the rules; not null
-   * @return their canonical form; never null
-   */
-  public static CanonicalRules of(RuleSet rules) {
-    return of(rules.editions(), rules.tables().rows());
-  }
-
-  /**
    * Returns the rows, each on one line.
    *
    * @return the lines, sorted, without their ends; never null

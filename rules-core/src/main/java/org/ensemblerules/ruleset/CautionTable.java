@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Set;
 import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.gear.Element;
-import org.ensemblerules.source.Cells;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.TableFault;
+import org.ensemblerules.source.cells.Cells;
 
 /** The cautions that verdicts carry. */
 public final class CautionTable {

@@ -21,7 +21,6 @@ import org.ensemblerules.history.History;
 import org.ensemblerules.history.OpenFinding;
 import org.ensemblerules.history.Validity;
 import org.ensemblerules.record.FileReport;
-import org.ensemblerules.record.RecordCheck;
 import org.ensemblerules.record.RecordFile;
 import org.ensemblerules.record.RetentionSpan;
 import org.ensemblerules.repair.RepairOrders;
@@ -204,6 +203,16 @@ public final class RuleSet {
   }
 
   /**
+   * Writes the rules out in the form that their fingerprint is of.
+   *
+   * @return every row and the editions chosen, as text that is the same on every machine; never
+   *     null
+   */
+  public CanonicalRules canonical() {
+    return CanonicalRules.of(editions, tables.rows());
+  }
+
+  /**
    * Tells whether a doer may do a task to an element on a day.
    *
    * @param doer who; not null
@@ -293,6 +302,6 @@ public final class RuleSet {
    * @return an answer for each item; never null
    */
   public FileReport check(RecordFile file, LocalDate asOf) {
-    return RecordCheck.check(file, tables.records().items(), evidenceTables, asOf);
+    return tables.records().items().check(file, evidenceTables, asOf);
   }
 }

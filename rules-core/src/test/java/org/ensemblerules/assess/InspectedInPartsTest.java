@@ -11,7 +11,6 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Contradiction;
-import org.ensemblerules.history.Contradictions;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.InspectionOnRecord;
 import org.ensemblerules.history.LookEvent;
@@ -189,7 +188,7 @@ class InspectedInPartsTest {
             rest(BEGUN, People.DEPARTMENT).build(), 1, Optional.of(second.when()));
     GearCase given = COAT.withEvents(List.of(second, before));
     assertThat(given.verdict().service()).isEqualTo(Service.OUT);
-    assertThat(Contradictions.in(given.assessment().history(), List.of()))
+    assertThat(given.assessment().history().contradictions(List.of()))
         .extracting(Contradiction::kind)
         .containsExactly(Contradiction.Kind.STATED_ORDER);
   }

@@ -22,18 +22,18 @@ class StrictnessProperties {
   }
 
   private static boolean less(Effect one, Effect other) {
-    return Strictness.of(one, other).isLess();
+    return one.against(other).isLess();
   }
 
   private static boolean covers(Effect one, Effect other) {
-    return Strictness.of(one, other).covers();
+    return one.against(other).covers();
   }
 
   @Property(tries = 2_000, generation = GenerationMode.EXHAUSTIVE)
   void eachIsTheOtherSeenFromTheOtherSide(
       @ForAll("effects") Effect one, @ForAll("effects") Effect other) {
-    Strictness strictness = Strictness.of(one, other);
-    assertThat(Strictness.of(other, one)).isEqualTo(strictness.seenFromTheOther());
+    Strictness strictness = one.against(other);
+    assertThat(other.against(one)).isEqualTo(strictness.seenFromTheOther());
     assertThat(strictness == Strictness.SAME).isEqualTo(one.equals(other));
     assertThat(strictness.covers() && strictness.isLess()).isFalse();
     assertThat(covers(one, other) && covers(other, one)).isEqualTo(one.equals(other));
@@ -60,7 +60,7 @@ class StrictnessProperties {
     Effects.wider(one)
         .ifPresent(
             wider -> {
-              assertThat(Strictness.of(wider, one)).isEqualTo(Strictness.COVERING);
+              assertThat(wider.against(one)).isEqualTo(Strictness.COVERING);
               if (covers(one, other)) {
                 assertThat(covers(wider, other)).isTrue();
               }

@@ -46,7 +46,7 @@ class StrictnessTest {
     "RETIRE LAYER, REPAIR BASIC ELEMENT, APART"
   })
   void comparesSo(String one, String other, Strictness expected) {
-    assertThat(Strictness.of(effect(one), effect(other))).isEqualTo(expected);
-    assertThat(Strictness.of(effect(other), effect(one))).isEqualTo(expected.seenFromTheOther());
+    assertThat(effect(one).against(effect(other))).isEqualTo(expected);
+    assertThat(effect(other).against(effect(one))).isEqualTo(expected.seenFromTheOther());
   }
 }

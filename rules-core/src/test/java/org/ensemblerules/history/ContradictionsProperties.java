@@ -104,7 +104,7 @@ class ContradictionsProperties {
   }
 
   private static List<Fault> named(List<Event> events) {
-    return Contradictions.in(History.of(events), List.of()).stream()
+    return History.of(events).contradictions(List.of()).stream()
         .map(fault -> new Fault(fault.kind(), fault.event()))
         .toList();
   }

@@ -34,9 +34,9 @@ class ContradictionsTest {
 
   private static List<Kind> kinds(List<MarkedDate> made, Event... events) {
     List<Event> given = new ArrayList<>(List.of(events));
-    List<Contradiction> faults = Contradictions.in(History.of(given), made);
+    List<Contradiction> faults = History.of(given).contradictions(made);
     Collections.reverse(given);
-    assertThat(Contradictions.in(History.of(given), made)).isEqualTo(faults);
+    assertThat(History.of(given).contradictions(made)).isEqualTo(faults);
     return faults.stream().map(Contradiction::kind).toList();
   }
 
@@ -175,12 +175,11 @@ class ContradictionsTest {
   @Test
   void aFaultSaysWhere() {
     Contradiction fault =
-        Contradictions.in(
-                History.of(
-                    List.of(
-                        new UseEvent.Issued(on("2024-01-01"), "Member 7"),
-                        new UseEvent.Issued(on("2024-02"), "Member 8"))),
-                List.of())
+        History.of(
+                List.of(
+                    new UseEvent.Issued(on("2024-01-01"), "Member 7"),
+                    new UseEvent.Issued(on("2024-02"), "Member 8")))
+            .contradictions(List.of())
             .get(0);
     assertThat(fault.field()).isEqualTo("history Issued");
     assertThat(fault.found()).isEqualTo("2024-02 to Member 8");

@@ -97,7 +97,7 @@ class EffectsInOrderProperties {
   @Property(tries = 2_000, generation = GenerationMode.EXHAUSTIVE)
   void whatAsksForMoreIsNeverJudgedMilder(
       @ForAll("effects") Effect one, @ForAll("effects") Effect other) {
-    Strictness strictness = Strictness.of(one, other);
+    Strictness strictness = one.against(other);
     if (strictness.covers() || strictness == Strictness.HIGHER) {
       Verdict strict = judged(one);
       Verdict mild = judged(other);
@@ -119,10 +119,10 @@ class EffectsInOrderProperties {
       return;
     }
     assertThat(settledBy(one, one)).isTrue();
-    if (Strictness.of(one, other).covers() && !replaced) {
+    if (one.against(other).covers() && !replaced) {
       assertThat(settledBy(one, other)).isTrue();
     }
-    if (Strictness.of(one, other) == Strictness.HIGHER) {
+    if (one.against(other) == Strictness.HIGHER) {
       assertThat(settledBy(one, other)).isFalse();
     }
   }

@@ -59,7 +59,6 @@ import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.record.FileAnswer;
 import org.ensemblerules.record.FileReport;
-import org.ensemblerules.record.RecordCheck;
 import org.ensemblerules.record.RecordDetail;
 import org.ensemblerules.record.RecordFile;
 import org.ensemblerules.record.RecordFileBuilder;
@@ -406,11 +405,9 @@ class StricterCareProperties {
   }
 
   private static FileReport report(RecordItemRow row, RecordFile file) {
-    return RecordCheck.check(
-        file,
-        RecordItemTable.of(List.of(row)).orElseThrow(),
-        FrozenRules.rules().evidenceTables(),
-        FitGear.AS_OF);
+    return RecordItemTable.of(List.of(row))
+        .orElseThrow()
+        .check(file, FrozenRules.rules().evidenceTables(), FitGear.AS_OF);
   }
 
   private static List<String> missing(FileReport report, RecordItem item) {

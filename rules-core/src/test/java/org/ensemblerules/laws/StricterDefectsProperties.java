@@ -37,7 +37,6 @@ import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.HandlingDuty;
 import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.effect.Scope;
-import org.ensemblerules.effect.Strictness;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.fieldcheck.CheckAnswer;
 import org.ensemblerules.fieldcheck.Condition;
@@ -258,7 +257,7 @@ class StricterDefectsProperties {
             .allMatch(
                 asked ->
                     VerdictContent.demanded(strict).stream()
-                        .anyMatch(each -> Strictness.of(each.effect(), asked.effect()).covers()));
+                        .anyMatch(each -> each.effect().against(asked.effect()).covers()));
   }
 
   private static Set<Check> afterward(Verdict verdict) {

@@ -109,7 +109,6 @@ final class Filed {
   }
 
   static FileReport check(RecordFileBuilder file) {
-    return RecordCheck.check(
-        file.build(), everything(), FrozenRules.rules().evidenceTables(), AS_OF);
+    return everything().check(file.build(), FrozenRules.rules().evidenceTables(), AS_OF);
   }
 }

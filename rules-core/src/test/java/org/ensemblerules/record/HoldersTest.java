@@ -9,6 +9,7 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.EndEvent;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.HolderSpan;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.Transfer;
 import org.ensemblerules.history.UseEvent;
@@ -21,7 +22,7 @@ class HoldersTest {
   }
 
   private static List<HolderSpan> holders(Event... events) {
-    return Holders.of(History.of(List.of(events)));
+    return History.of(List.of(events)).holders();
   }
 
   @Test

@@ -84,11 +84,12 @@ class RecordCheckTest {
   @Test
   void whatNoRuleAsksForIsNeverComplete() {
     FileReport report =
-        RecordCheck.check(
-            Filed.file(Filed.wholeLife()).build(),
-            RecordItemTable.of(List.of()).orElseThrow(),
-            FrozenRules.rules().evidenceTables(),
-            Filed.AS_OF);
+        RecordItemTable.of(List.of())
+            .orElseThrow()
+            .check(
+                Filed.file(Filed.wholeLife()).build(),
+                FrozenRules.rules().evidenceTables(),
+                Filed.AS_OF);
     assertThat(report.answers().values()).allMatch(FileAnswer.NoRule.class::isInstance);
     assertThat(report.complete()).isFalse();
   }
@@ -326,19 +327,13 @@ class RecordCheckTest {
   void whatCertainlyComesLaterIsLeftOut() {
     RecordFile file = Filed.file(Filed.wholeLife()).build();
     FileReport before =
-        RecordCheck.check(
-            file,
-            Filed.everything(),
-            FrozenRules.rules().evidenceTables(),
-            LocalDate.of(2024, 1, 9));
+        Filed.everything()
+            .check(file, FrozenRules.rules().evidenceTables(), LocalDate.of(2024, 1, 9));
     assertThat(before.answers().get(RecordItem.RETIREMENT_DATE))
         .isInstanceOf(FileAnswer.NotYet.class);
     FileReport on =
-        RecordCheck.check(
-            file,
-            Filed.everything(),
-            FrozenRules.rules().evidenceTables(),
-            LocalDate.of(2024, 1, 10));
+        Filed.everything()
+            .check(file, FrozenRules.rules().evidenceTables(), LocalDate.of(2024, 1, 10));
     assertThat(on.answers().get(RecordItem.RETIREMENT_DATE)).isInstanceOf(FileAnswer.Present.class);
   }
 
@@ -350,7 +345,8 @@ class RecordCheckTest {
             .orElseThrow();
     RecordFile file = Filed.file(List.of(Filed.cleaned("2021-05-21"))).build();
     assertThat(
-            RecordCheck.check(file, dates, FrozenRules.rules().evidenceTables(), Filed.AS_OF)
+            dates
+                .check(file, FrozenRules.rules().evidenceTables(), Filed.AS_OF)
                 .answers()
                 .get(RecordItem.ADVANCED_CLEANINGS))
         .isInstanceOf(FileAnswer.Present.class);

@@ -12,6 +12,7 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.gear.YesNoUnknown;
+import org.ensemblerules.history.HolderSpan;
 import org.ensemblerules.retirement.CustodyRecord;
 import org.ensemblerules.retirement.Handover;
 import org.ensemblerules.retirement.RetiredGear;

@@ -22,7 +22,7 @@ class CanonicalRulesTest {
   @Test
   void eachRowIsALineAndTheFingerprintIsItsSha256() throws Exception {
     RuleSet rules = FrozenRules.rules();
-    CanonicalRules canonical = CanonicalRules.of(rules);
+    CanonicalRules canonical = rules.canonical();
     assertThat(canonical.lines())
         .hasSize(1 + rules.tables().rows().size() + rules.editions().size())
         .isSorted()
@@ -60,7 +60,7 @@ class CanonicalRulesTest {
   /** Its effective date keeps gear out, so an edition belongs to the rules that are hashed. */
   @Test
   void theEditionsChosenAreInIt() {
-    assertThat(CanonicalRules.of(FrozenRules.rules()).lines())
+    assertThat(FrozenRules.rules().canonical().lines())
         .anyMatch(line -> line.startsWith("subject\tCARE\teditions\t"))
         .anyMatch(line -> line.startsWith("subject\tAGE\teditions\t"));
   }

@@ -522,7 +522,7 @@ class ManufacturersInstructionsTest {
   void theyBelongToTheRulesAndTheirFingerprint() {
     RuleSet base = FrozenRules.rules();
     RuleSet fifty = over(fifty());
-    assertThat(CanonicalRules.of(fifty).lines())
+    assertThat(fifty.canonical().lines())
         .anySatisfy(
             line ->
                 assertThat(line)

@@ -74,7 +74,7 @@ class TableKindsTest {
   /** Each row that any table holds is a line of the text that is hashed, under its table's name. */
   @Test
   void everyTableIsInTheFingerprint() {
-    CanonicalRules canonical = CanonicalRules.of(FrozenRules.rules());
+    CanonicalRules canonical = FrozenRules.rules().canonical();
     for (TableKind<?, ?> kind : TableKinds.all()) {
       assertThat(canonical.lines())
           .filteredOn(line -> line.startsWith(kind.name() + "\t"))

@@ -7,13 +7,11 @@ import org.ensemblerules.effect.Check;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Contradiction;
-import org.ensemblerules.history.Contradictions;
 import org.ensemblerules.history.Event;
-import org.ensemblerules.history.LabeledLayers;
 import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.inspection.Occasion;
-import org.ensemblerules.ruleset.Tables;
+import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.schedule.TaskKey;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Service;
@@ -23,7 +21,7 @@ enum LeftOutExceptions {
   /** What alone says that stock left the shelf. */
   STOCK_LEFT_THE_SHELF {
     @Override
-    boolean holds(Tables tables, Assessment given, Taken taken, String fault) {
+    boolean holds(RuleSet rules, Assessment given, Taken taken, String fault) {
       return taken.way().at().toString().startsWith("/element/inService")
           && !given.history().events(UseEvent.Stocked.class).isEmpty();
     }
@@ -32,7 +30,7 @@ enum LeftOutExceptions {
   /** What says that a repair was made, for the check that must follow it. */
   CHECK_AFTER_A_REPAIR {
     @Override
-    boolean holds(Tables tables, Assessment given, Taken taken, String fault) {
+    boolean holds(RuleSet rules, Assessment given, Taken taken, String fault) {
       return fault.startsWith(TaskKey.CHECK_AFTERWARD.value());
     }
   },
@@ -40,7 +38,7 @@ enum LeftOutExceptions {
   /** What says that an incident released it, for what may not be done before. */
   RELEASE_LEFT_OUT {
     @Override
-    boolean holds(Tables tables, Assessment given, Taken taken, String fault) {
+    boolean holds(RuleSet rules, Assessment given, Taken taken, String fault) {
       String[] steps = taken.way().at().toString().split("/", -1);
       return steps[1].equals("history")
           && given.history().events().get(Integer.parseInt(steps[2]))
@@ -53,7 +51,7 @@ enum LeftOutExceptions {
   /** What alone speaks against a statement that something came after another thing of its day. */
   ORDER_AGAINST_A_STATEMENT {
     @Override
-    boolean holds(Tables tables, Assessment given, Taken taken, String fault) {
+    boolean holds(RuleSet rules, Assessment given, Taken taken, String fault) {
       String[] steps = taken.way().at().toString().split("/", -1);
       if (!steps[steps.length - 1].equals("orderInDay")) {
         return false;
@@ -62,7 +60,7 @@ enum LeftOutExceptions {
       return given.history().events().stream()
               .filter(event -> event.when().date().equals(day))
               .anyMatch(LeftOutExceptions::saysAfterWork)
-          || Contradictions.in(given.history(), List.of()).stream()
+          || given.history().contradictions(List.of()).stream()
               .filter(each -> each.kind() == Contradiction.Kind.STATED_ORDER)
               .anyMatch(each -> each.event().when().date().equals(day));
     }
@@ -71,9 +69,9 @@ enum LeftOutExceptions {
   /** What alone says that a layer is there that only some elements have. */
   LAYER_SAID_NOWHERE_ELSE {
     @Override
-    boolean holds(Tables tables, Assessment given, Taken taken, String fault) {
-      return !layers(tables, taken.assessment(), taken.asOf())
-          .containsAll(layers(tables, given, taken.asOf()));
+    boolean holds(RuleSet rules, Assessment given, Taken taken, String fault) {
+      return !layers(rules, taken.assessment(), taken.asOf())
+          .containsAll(layers(rules, given, taken.asOf()));
     }
   };
 
@@ -83,21 +81,16 @@ enum LeftOutExceptions {
         : event instanceof LookEvent.Checked check && check.afterWork();
   }
 
-  private static List<Optional<LayerKind>> layers(Tables tables, Assessment given, LocalDate asOf) {
-    return LabeledLayers.of(
-        tables.anatomy(),
-        tables.criteria(),
-        given.element(),
-        given.serviceRecord().history(),
-        asOf);
+  private static List<Optional<LayerKind>> layers(RuleSet rules, Assessment given, LocalDate asOf) {
+    return rules.evidenceTables().labeledLayers(given.element(), given.history(), asOf);
   }
 
-  abstract boolean holds(Tables tables, Assessment given, Taken taken, String fault);
+  abstract boolean holds(RuleSet rules, Assessment given, Taken taken, String fault);
 
   static Optional<LeftOutExceptions> of(
-      Tables tables, Assessment given, Taken taken, String fault) {
+      RuleSet rules, Assessment given, Taken taken, String fault) {
     for (LeftOutExceptions each : values()) {
-      if (each.holds(tables, given, taken, fault)) {
+      if (each.holds(rules, given, taken, fault)) {
         return Optional.of(each);
       }
     }

@@ -104,9 +104,7 @@ final class LeftOutLaw {
         .flatMap(
             taken ->
                 milder(before, taken)
-                    .filter(
-                        fault ->
-                            LeftOutExceptions.of(rules.tables(), given, taken, fault).isEmpty()));
+                    .filter(fault -> LeftOutExceptions.of(rules, given, taken, fault).isEmpty()));
   }
 
   /** The exception by which something may become milder; empty if none needs to hold. */
@@ -116,7 +114,7 @@ final class LeftOutLaw {
         .flatMap(
             taken ->
                 milder(before, taken)
-                    .flatMap(fault -> LeftOutExceptions.of(rules.tables(), given, taken, fault)));
+                    .flatMap(fault -> LeftOutExceptions.of(rules, given, taken, fault)));
   }
 
   /** A whole ground takes along only what may rest on it. */

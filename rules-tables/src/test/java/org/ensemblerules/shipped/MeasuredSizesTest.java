@@ -19,7 +19,6 @@ import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.defect.Grade;
 import org.ensemblerules.defect.GradeScale;
 import org.ensemblerules.effect.Effect;
-import org.ensemblerules.effect.Strictness;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.LayerKind;
@@ -117,7 +116,7 @@ class MeasuredSizesTest {
         && bands.stream()
             .map(DefectRow::effect)
             .filter(effect -> !(effect instanceof Effect.Retire))
-            .noneMatch(effect -> Strictness.of(asked, effect).isLess());
+            .noneMatch(effect -> asked.against(effect).isLess());
   }
 
   @Test

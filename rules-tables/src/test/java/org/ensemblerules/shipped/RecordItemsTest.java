@@ -33,7 +33,6 @@ import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.record.FileAnswer;
 import org.ensemblerules.record.FileReport;
-import org.ensemblerules.record.RecordCheck;
 import org.ensemblerules.record.RecordDetail;
 import org.ensemblerules.record.RecordFile;
 import org.ensemblerules.record.RecordFileBuilder;
@@ -149,11 +148,14 @@ class RecordItemsTest {
     Assessment recorded = recorded();
     RecordFileBuilder file = RecordFile.builder(recorded.element(), recorded.history());
     notes.forEach(file::note);
-    return RecordCheck.check(
-        file.build(),
-        ShippedEditions.loaded().tables(ShippedEditions.EDITION_2014).recordItems().orElseThrow(),
-        ShippedRules.of(ShippedEditions.EDITION_2014).orElseThrow().evidenceTables(),
-        LocalDate.of(2024, 12, 31));
+    return ShippedEditions.loaded()
+        .tables(ShippedEditions.EDITION_2014)
+        .recordItems()
+        .orElseThrow()
+        .check(
+            file.build(),
+            ShippedRules.of(ShippedEditions.EDITION_2014).orElseThrow().evidenceTables(),
+            LocalDate.of(2024, 12, 31));
   }
 
   /** All eleven on record, with what was found at each inspection: complete under that edition. */

@@ -3,9 +3,8 @@ package org.ensemblerules.tables.codec;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Map;
 import org.ensemblerules.history.Contradiction;
+import org.ensemblerules.history.HolderSpan;
 import org.ensemblerules.record.FileAnswer;
-import org.ensemblerules.record.HolderSpan;
-import org.ensemblerules.record.Holders;
 import org.ensemblerules.record.KeepAnswer;
 import org.ensemblerules.record.RecordItem;
 import org.ensemblerules.tables.message.KeptNotice;
@@ -24,7 +23,7 @@ public final class FileAnswerTree {
         .list("items", answer.report().answers().entrySet(), FileAnswerTree::write)
         .list("inspections", answer.report().inspections(), VerdictTree::write)
         .list("contradictions", answer.report().contradictions(), FileAnswerTree::write)
-        .list("holders", Holders.of(answer.file().history()), FileAnswerTree::write)
+        .list("holders", answer.file().history().holders(), FileAnswerTree::write)
         .list("pfasNotices", answer.notices(), FileAnswerTree::write)
         .known("keptThrough", answer.keptThrough())
         .node();

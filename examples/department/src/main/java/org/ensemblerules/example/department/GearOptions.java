@@ -15,12 +15,11 @@ import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.example.department.demo.DemoElement;
 import org.ensemblerules.example.department.demo.DemoRoster;
 import org.ensemblerules.gear.ElementId;
+import org.ensemblerules.history.HolderSpan;
 import org.ensemblerules.issue.JudgedElement;
 import org.ensemblerules.issue.KeptElement;
 import org.ensemblerules.issue.SafetyNotice;
 import org.ensemblerules.issue.Whereabouts;
-import org.ensemblerules.record.HolderSpan;
-import org.ensemblerules.record.Holders;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.JsonLines;
 import org.ensemblerules.tables.ListsJson;
@@ -159,7 +158,7 @@ final class GearOptions {
   /** Whom the record has as its holder, if it has one and no more. */
   private static Whereabouts recorded(Assessment record) {
     List<String> holders =
-        Holders.of(record.history()).stream()
+        record.history().holders().stream()
             .filter(span -> span.until().isEmpty())
             .map(HolderSpan::holder)
             .distinct()

@@ -113,7 +113,7 @@ class FleetCommandsTest {
         "plan --growth -2 | Prices.growthPercent: given -2",
         "plan --years 0 | Budget.years: given 0",
         "morning --per-day -1 | Capacity.perDay: given -1",
-        "morning --months 0 | Levelling.through",
+        "morning --months 0 | Levelled.through",
         "morning --by Nobody | --by: found Nobody",
         "ready --member Nobody | --member: found Nobody",
         "issue --element X --to Nobody | --to: found Nobody",

@@ -13,9 +13,8 @@ import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.HolderSpan;
 import org.ensemblerules.history.UseEvent;
-import org.ensemblerules.record.HolderSpan;
-import org.ensemblerules.record.Holders;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.schedule.Due;
 import org.ensemblerules.schedule.ServiceRecord;
@@ -128,7 +127,7 @@ public final class MorningList {
   /** Who or which place has it now, as far as its record says. */
   private static String holder(History history) {
     List<HolderSpan> spans =
-        Holders.of(history).stream().filter(span -> span.until().isEmpty()).toList();
+        history.holders().stream().filter(span -> span.until().isEmpty()).toList();
     String holder = spans.isEmpty() ? "-" : spans.get(spans.size() - 1).holder();
     return holder.length() <= 20 ? holder : holder.substring(0, 17) + "...";
   }

@@ -5,12 +5,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.ensemblerules.history.HolderSpan;
 import org.ensemblerules.history.InspectionOnRecord;
 import org.ensemblerules.inspection.EvidenceGrade;
 import org.ensemblerules.record.FileAnswer;
 import org.ensemblerules.record.FileReport;
-import org.ensemblerules.record.HolderSpan;
-import org.ensemblerules.record.Holders;
 import org.ensemblerules.record.KeepAnswer;
 import org.ensemblerules.record.PfasLawTable;
 import org.ensemblerules.record.PfasNotice;
@@ -56,7 +55,7 @@ public final class RecordText {
     against.forEach(
         (text, number) ->
             page.wrapped("  contradiction  ", "(" + number + ") " + PlainWords.sentence(text)));
-    for (HolderSpan span : Holders.of(file.history())) {
+    for (HolderSpan span : file.history().holders()) {
       page.wrapped(
           "  held by        ",
           span.holder()

@@ -1,4 +1,4 @@
-package org.ensemblerules.source;
+package org.ensemblerules.source.cells;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -7,6 +7,9 @@ import java.util.List;
 import org.ensemblerules.retirement.CustodyStep;
 import org.ensemblerules.retirement.CustodyStepRow;
 import org.ensemblerules.retirement.CustodyTable;
+import org.ensemblerules.source.FaultCode;
+import org.ensemblerules.source.RefusedException;
+import org.ensemblerules.source.TableFault;
 import org.ensemblerules.testkit.FrozenProvenance;
 import org.junit.jupiter.api.Test;
 

@@ -1,8 +1,7 @@
-package org.ensemblerules.record;
+package org.ensemblerules.history;
 
 import java.util.Objects;
 import java.util.Optional;
-import org.ensemblerules.history.Moment;
 import org.ensemblerules.source.InvalidValueException;
 
 /**

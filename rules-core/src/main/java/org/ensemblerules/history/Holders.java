@@ -1,38 +1,21 @@
-package org.ensemblerules.record;
+package org.ensemblerules.history;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.Sets;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import org.ensemblerules.history.EndEvent;
-import org.ensemblerules.history.Event;
-import org.ensemblerules.history.History;
-import org.ensemblerules.history.Moment;
-import org.ensemblerules.history.Transfer;
-import org.ensemblerules.history.UseEvent;
 
 /** Who held an element before, and who holds it now. */
-public final class Holders {
+final class Holders {
   /** Nobody who is known holds it, or the place says nothing of who does. */
   private static final Set<Transfer> NOBODY =
       Sets.immutableEnumSet(Transfer.LOST, Transfer.STOLEN, Transfer.FOUND_AGAIN);
 
   private Holders() {}
 
-  /**
-   * Lists the holders of an element. Each issue and each transfer begins a span; the first return,
-   * transfer, issue, retirement or disposal that certainly came later ends it. Two spans overlap
-   * where the record does not tell which came first.
-   *
-   * @param history what happened to it; not null
-   * @return the spans by the earliest day on which each can have begun, those without a date first;
-   *     never null
-   */
-  public static List<HolderSpan> of(History history) {
-    Objects.requireNonNull(history, "history");
+  static List<HolderSpan> of(History history) {
     // Ordered so that those certainly after a moment stand together at the end.
     List<Moment> ends =
         history.events().stream()

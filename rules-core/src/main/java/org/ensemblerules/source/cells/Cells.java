@@ -1,4 +1,4 @@
-package org.ensemblerules.source;
+package org.ensemblerules.source.cells;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -6,6 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import org.ensemblerules.source.FaultCode;
+import org.ensemblerules.source.Row;
+import org.ensemblerules.source.RowKey;
+import org.ensemblerules.source.TableFault;
 
 /**
  * The rows of a table by what each is for, which no two may share. Of rows that share it the first
