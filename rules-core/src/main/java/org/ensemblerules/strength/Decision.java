@@ -37,7 +37,10 @@ record Decision(TestOutcome outcome, ImmutableList<Figure> figures, boolean seco
     return PopulationDecision.of(rule, limit, sample, smallSamples);
   }
 
-  /** Rules on one value: the mean, or each specimen, of which the worst counts. */
+  /**
+   * Rules on one value, which is exact: the mean, or each specimen, of which the worst counts. All
+   * conform if and only if the lowest does for a minimum, the highest for a maximum.
+   */
   private static Decision ofValues(
       DecisionRule rule,
       Statistic statistic,

@@ -37,7 +37,10 @@ public sealed interface DiscardRule {
   }
 
   /**
-   * It broke near a jaw and below a share of the mean of the other breaks.
+   * It broke near a jaw and below a share of the mean of the other breaks: {@code d <= within} and
+   * {@code x < q (S - x) / (n - 1)}. d is its distance from the jaw, x its value, q the share, S
+   * the sum of the n values that have no other ground. Exact; at the share it counts, and so does
+   * what broke at an unknown distance. Source: ASTM D5034, as remembered.
    *
    * @param within the largest distance from the jaw, a length above zero; not null
    * @param belowPercentOfOthers the share in percent, above zero, up to 100; not null
@@ -71,7 +74,9 @@ public sealed interface DiscardRule {
   }
 
   /**
-   * It broke near a jaw and below the lowest of so many normal breaks.
+   * It broke near a jaw and below the lowest of so many normal breaks: {@code d <= within} and
+   * {@code x < min}, the lowest of the values that broke farther away or at an unknown distance, if
+   * they are enough. Exact; at the lowest it counts. Source: ISO 13934-1, as remembered.
    *
    * @param within the largest distance from the jaw, a length above zero; not null
    * @param normalBreaks how many breaks away from the jaws are needed to tell, 1 or more

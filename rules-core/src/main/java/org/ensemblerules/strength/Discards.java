@@ -11,7 +11,8 @@ import org.ensemblerules.measure.Rational;
 
 /**
  * Applies a method's rules for discarding to one direction: first what speaks for itself (slips,
- * tears off the line, faults), then breaks at a jaw, which are compared with the others.
+ * tears off the line, faults), then breaks at a jaw, which are compared with the others, by the
+ * formulas of {@link DiscardRule}. What one rule on jaws discards still counts for the next.
  */
 final class Discards {
   private Discards() {}

@@ -8,7 +8,9 @@ import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Rational;
 
 /**
- * The limit that a purpose asks for: the printed one, or a share of a value when new.
+ * The limit that a purpose asks for: the printed one, or a share of a value when new: {@code L = p
+ * x0 / 100}, p percent of the value x0, exact and in the unit of x0. That share is the owner's own;
+ * no standard was seen that sets one.
  *
  * @param bound on which side values conform
  * @param value the exact limit
@@ -71,7 +73,10 @@ record EffectiveLimit(
     return Math.max(written, 0) + 1;
   }
 
-  /** How far inside the limit a value in the limit's unit lies; negative outside. */
+  /**
+   * How far inside the limit L a value x in its unit lies: {@code x - L} for a minimum, {@code L -
+   * x} for a maximum, exact; negative outside.
+   */
   Rational margin(Rational observed) {
     return bound == Bound.MINIMUM ? observed.minus(value.value()) : value.value().minus(observed);
   }

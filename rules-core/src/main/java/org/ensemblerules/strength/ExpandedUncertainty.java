@@ -7,8 +7,9 @@ import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.source.InvalidValueException;
 
 /**
- * The expanded uncertainty U = k u that a laboratory states for its result. Zero or less can be
- * recorded, as reports have it; it gives no result.
+ * The expanded uncertainty {@code U = k u} that a laboratory states for its result: u is the
+ * standard uncertainty, k the coverage factor, as JCGM 100 has them. Kept as given, without
+ * rounding. Zero or less can be recorded, as reports have it; it gives no result.
  *
  * @param expanded U, a difference: its unit may be another of the same dimension; not null
  * @param coverageFactor k, above zero, as stated with U; not null

@@ -11,7 +11,9 @@ import org.ensemblerules.measure.Unit;
 import org.ensemblerules.source.InvalidValueException;
 
 /**
- * A number that a judgment used, by name.
+ * A number that a judgment used, by name. An exact one has up to 34 digits; what does not end
+ * within them, or was worked out in double precision, is rounded to 12 significant digits, halves
+ * to even.
  *
  * @param name what it is, as in {@code mean}; not null
  * @param value the number; not null

@@ -46,7 +46,10 @@ public final class HydrostaticTable {
   }
 
   /**
-   * Judges a trial. A leak stands under milder conditions; holding stands under harder ones.
+   * Judges a trial at pressure p for time t by a row that asks for P and T. Holding stands if
+   * {@code p >= P}, {@code t >= T} and enough spots were tested, none unknown. A leak stands if
+   * {@code p <= P} and {@code t <= T}, whatever the spots. Units are converted exactly; equal
+   * conforms; rounding is the comparison's. This is our own reading of a requirement to hold.
    *
    * @param element the kind of element; not null
    * @param use its use; not null

@@ -5,7 +5,10 @@ import java.math.MathContext;
 import java.util.List;
 import org.ensemblerules.measure.Rational;
 
-/** The values of one direction: mean and variance exact, whatever the size of the values. */
+/**
+ * The values of one direction: mean and variance exact, whatever the size of the values. The sets
+ * NumAcc1 to NumAcc4 of the NIST reference data come out as certified.
+ */
 record Sample(ImmutableList<Rational> values) {
   static Sample of(List<Rational> values) {
     return new Sample(ImmutableList.copyOf(values));
@@ -15,6 +18,7 @@ record Sample(ImmutableList<Rational> values) {
     return values.size();
   }
 
+  /** Of at least one value: {@code (x1 + ... + xn) / n}. */
   Rational mean() {
     Rational sum = Rational.ZERO;
     for (Rational value : values) {
@@ -23,7 +27,7 @@ record Sample(ImmutableList<Rational> values) {
     return sum.dividedBy(Rational.of(values.size()));
   }
 
-  /** Of at least two values: the squared deviations over one less than their number. */
+  /** Of at least two values: {@code ((x1 - x)^2 + ... + (xn - x)^2) / (n - 1)}, x their mean. */
   Rational variance() {
     Rational mean = mean();
     Rational sum = Rational.ZERO;
@@ -34,7 +38,7 @@ record Sample(ImmutableList<Rational> values) {
     return sum.dividedBy(Rational.of(values.size() - 1));
   }
 
-  /** To 34 digits; exact where the root ends as a decimal of so many. */
+  /** The root of the variance, to 34 digits; exact where it ends as a decimal of so many. */
   Rational standardDeviation() {
     Rational variance = variance();
     return variance.signum() == 0

@@ -22,7 +22,7 @@ final class Shares {
     NumberSize.require(field, percent);
   }
 
-  /** The probability, between 0 and 1. */
+  /** The probability, percent over 100, as the nearest double: between 0 and 1. */
   static double ofPercent(BigDecimal percent) {
     return percent.movePointLeft(2).doubleValue();
   }

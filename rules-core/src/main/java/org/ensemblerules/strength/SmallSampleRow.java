@@ -10,8 +10,8 @@ import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Provenance;
 
 /**
- * Rank and exponent of the small-sample lower bound x(r) (x(1)/x(r))^k, which supposes no normal
- * distribution.
+ * Rank and exponent of the small-sample lower bound {@code x(r) (x(1) / x(r))^k}, which supposes no
+ * normal distribution: x(1) is the lowest and x(r) the r-th lowest of n specimens.
  *
  * @param provenance where the row comes from; not null
  * @param coveragePercent the share of the population above the bound, in percent; not null

@@ -10,7 +10,11 @@ import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.cells.Cells;
 
-/** Ranks and exponents of the small-sample bound. */
+/**
+ * Ranks and exponents of the small-sample bound of {@link DecisionRule.SmallSampleNonparametric}.
+ * Nothing is interpolated: what the table lacks gives no result. Percentages are compared as
+ * numbers, so that 90 and 90.0 are one.
+ */
 public final class SmallSampleTable {
   // Percentages without trailing zeros, so that 90 and 90.0 are one.
   private record Cell(BigDecimal coverage, BigDecimal confidence, int n) {

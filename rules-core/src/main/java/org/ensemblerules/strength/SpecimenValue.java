@@ -2,7 +2,11 @@ package org.ensemblerules.strength;
 
 import org.ensemblerules.source.InvalidValueException;
 
-/** How one specimen's value is formed from its reading. */
+/**
+ * How one specimen's value is formed from its reading, exactly and in the reading's unit. ASTM
+ * D5587, as restated, has both the single highest peak and the mean of the highest; which one
+ * counts is told by the requirement.
+ */
 public sealed interface SpecimenValue {
   /** The reading is the value. */
   record AsRead() implements SpecimenValue {
@@ -21,7 +25,9 @@ public sealed interface SpecimenValue {
   }
 
   /**
-   * The mean of the highest peaks.
+   * The mean of the highest peaks: {@code (p1 + ... + pn) / n} over the n highest of a trace. A
+   * trace of fewer gives no result; a mean that the laboratory formed counts if it is of just so
+   * many.
    *
    * @param peaks of how many, 2 to 100
    */

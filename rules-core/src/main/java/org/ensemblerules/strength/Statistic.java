@@ -1,9 +1,12 @@
 package org.ensemblerules.strength;
 
-/** What is compared with the limit. */
+/** What is compared with the limit, of the specimens of one direction that were kept. */
 public enum Statistic {
-  /** The mean of the specimens of one direction. */
+  /** Their mean: {@code (x1 + ... + xn) / n}, exact. */
   MEAN_OF_SPECIMENS,
-  /** Each specimen on its own. */
+  /**
+   * Each on its own. A rule on one value looks at the lowest for a minimum and at the highest for a
+   * maximum, unrounded.
+   */
   EACH_SPECIMEN
 }

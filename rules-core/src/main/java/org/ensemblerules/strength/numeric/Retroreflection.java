@@ -9,12 +9,21 @@ import org.ensemblerules.measure.Rational;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.source.InvalidValueException;
 
-/** The coefficient of retroreflection from laboratory readings. */
+/**
+ * The coefficient of retroreflection from laboratory readings.
+ *
+ * <p>{@code R = m1 d^2 / (m2 A)}. It follows from {@code R = I / (E A)} (CIE vocabulary, entry
+ * 17-24-103): the intensity I is the illuminance m1 at the receiver times the square of the
+ * distance d in meters, E is the illuminance m2 at the specimen, A its area in square meters. The
+ * laboratory form is that of ASTM E810, as remembered. Exact, in cd/(lx m2).
+ *
+ * @see org.ensemblerules.LaboratoryRules#retroreflection
+ */
 public final class Retroreflection {
   private Retroreflection() {}
 
   /**
-   * Works out R = m1 d^2 / (m2 A).
+   * Works out {@code R = m1 d^2 / (m2 A)}.
    *
    * @param receiver m1, the reading at the receiver; zero or more; not null
    * @param source m2, the reading of the source at the specimen, on the same scale; above zero; not

@@ -10,7 +10,8 @@ final class Root {
 
   /**
    * Finds the root of a rising function: bracketed by doubling, then by the false position with
-   * halving, so that it always ends.
+   * halving, so that it always ends. Good to four units in the last place of the bracket, as far as
+   * the function tells its own sign.
    */
   static double ofRising(DoubleUnaryOperator function, double start) {
     double width = Math.max(1, Math.abs(start) * 0.1);

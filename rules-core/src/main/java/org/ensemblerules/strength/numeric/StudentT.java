@@ -4,6 +4,12 @@ package org.ensemblerules.strength.numeric;
  * Student's t distribution, central and noncentral: T = (Z + delta) / W, where Z is standard normal
  * and W, independent of it, the root of a chi-square variable over its degrees of freedom.
  *
+ * <p>{@code P(T <= t)} is the integral of {@code F(t w - delta) g(w)} over {@code w > 0}, where F
+ * is the standard normal distribution and {@code g(w) = 2 (v/2)^(v/2) / G(v/2) w^(v-1) exp(-v w^2 /
+ * 2)} the density of W with v degrees of freedom. Taken over 12 of its deviations, {@code 1 /
+ * sqrt(2 v)}, to each side of 1. Textbook formulas, checked against other libraries and printed
+ * tables.
+ *
  * <p>With up to 1,000,000 degrees of freedom, a central probability is within 1e-13. No report that
  * can be read has as many specimens.
  */
@@ -70,7 +76,10 @@ public final class StudentT {
 
   /**
    * The factor k of a one-sided tolerance bound, mean minus k standard deviations, for a normal
-   * population.
+   * population: {@code k = t / sqrt(n)}, t the quantile at the confidence with n - 1 degrees of
+   * freedom and noncentrality {@code z sqrt(n)}, z the normal quantile at the coverage. Exact
+   * factors computed elsewhere agree to four decimals, the tables of CMH-17-1G, as restated, within
+   * 0.002.
    *
    * @param n how many specimens, at least 2
    * @param coverage the share of the population above the bound, between 0 and 1
@@ -82,7 +91,8 @@ public final class StudentT {
   }
 
   /**
-   * The factor k where the standard deviation is pooled from several groups.
+   * The factor k where the standard deviation is pooled from several groups: the same formula with
+   * its degrees of freedom. Source: CMH-17-1G, 8.3.11.1.2, as restated, whose four groups come out.
    *
    * @param n how many specimens are behind the mean, at least 1
    * @param degrees degrees of freedom of the standard deviation, at least 1
