@@ -98,8 +98,8 @@ public sealed interface DecisionRule {
    * The one-sided confidence bound of the mean must conform: {@code x - t s / sqrt(n)} for a
    * minimum, {@code x + t s / sqrt(n)} for a maximum. t is the quantile of Student's t at the
    * confidence, with n - 1 degrees of freedom; n is 2 or more. A bound at the limit conforms, in
-   * double precision. Source: the interval of a mean in the NIST/SEMATECH e-Handbook, 1.3.5.2,
-   * taken to one side.
+   * double precision. It gives no result where each specimen must conform. Source: the interval of
+   * a mean in the NIST/SEMATECH e-Handbook, 1.3.5.2, taken to one side.
    *
    * @param confidencePercent the confidence in percent, from 0.0001 to 99.9999; not null
    */

@@ -51,7 +51,8 @@ public sealed interface Purpose {
   }
 
   /**
-   * Used gear must keep a share of the value it had when new.
+   * Used gear must keep a share of the value it had when new: {@code L = p x0 / 100}, p percent of
+   * the value x0 of the direction, exact, is the least value. No standard was seen that sets p.
    *
    * @param policy the overlay or edition that says so; not null
    * @param percent the share in percent, above 0, up to 100, of the size of {@link NumberSize}; not

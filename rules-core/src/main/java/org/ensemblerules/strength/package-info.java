@@ -2,7 +2,8 @@
  * Do the measured specimens meet the requirement, and how sure is that?
  *
  * <p>Requirements of product standards are for new material. The caller chooses the purpose and the
- * decision rule; the result names both, and every number used.
+ * decision rule; the result names both, and every number used. Formulas and their sources stand
+ * with {@link org.ensemblerules.strength.DecisionRule} and {@link org.ensemblerules.strength.Risk}.
  *
  * <pre>{@code
  * ReportJudge judge =

@@ -92,7 +92,8 @@ public final class StudentT {
 
   /**
    * The factor k where the standard deviation is pooled from several groups: the same formula with
-   * its degrees of freedom. Source: CMH-17-1G, 8.3.11.1.2, as restated, whose four groups come out.
+   * its degrees of freedom. Source: CMH-17-1G, 8.3.11.1.2, as restated, whose four groups come out
+   * within 0.05.
    *
    * @param n how many specimens are behind the mean, at least 1
    * @param degrees degrees of freedom of the standard deviation, at least 1
