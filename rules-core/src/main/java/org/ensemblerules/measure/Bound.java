@@ -8,7 +8,8 @@ public enum Bound {
   MAXIMUM;
 
   /**
-   * Tells whether a value conforms.
+   * Tells whether a value x conforms to a limit L: {@code x >= L} for a minimum, {@code x <= L} for
+   * a maximum.
    *
    * @param value the value; not null
    * @param limit the limit, in the same unit; not null

@@ -3,8 +3,12 @@ package org.ensemblerules.measure;
 import java.util.Objects;
 
 /**
- * How a measured value is compared with a limit, as ASTM E29 distinguishes. A limit without the
- * method named can be read both ways.
+ * How a measured value is compared with a limit. ASTM E29, as restated, has an absolute and a
+ * rounding method; a limit without the method named can be read both ways.
+ *
+ * <p>The value x is first converted exactly to the unit of the limit L. The absolute method
+ * compares x itself with L; the rounding method compares {@code d n}, the multiple of a place d
+ * that is nearest to x, by {@link Rounding}. A value equal to the limit conforms.
  */
 public sealed interface ComparisonMethod {
   /** The absolute method: the value is not rounded, and any excess fails. */

@@ -7,6 +7,10 @@ import org.ensemblerules.source.InvalidValueException;
 /**
  * An exact quantity that need not end as a decimal: a conversion or a mean before any rounding.
  *
+ * <p>x in one unit is {@code y = (x + o) f / g - p} in another: f and o are the factor and the
+ * offset of its own {@link Unit}, g and p those of the other. Offsets are zero but on temperature
+ * scales. Nothing is rounded before {@link #rounded}.
+ *
  * @param value the number; not null
  * @param unit the unit; not null
  */

@@ -116,8 +116,9 @@ public record Limit(Bound bound, Quantity value, Optional<Quantity> alsoPrinted)
   }
 
   /**
-   * Tells whether the two printed numbers can be roundings of one and the same value, each taken to
-   * half a unit of the last place it is written to.
+   * Tells whether the two printed numbers can be roundings of one and the same value: whether
+   * {@code [v - h, v + h]} of each, with h half a unit of the last place it is written to, have a
+   * size in common, compared exactly. Our own test of what is printed; no source has it.
    *
    * @return true if they can, or if there is only one
    */
@@ -190,7 +191,9 @@ public record Limit(Bound bound, Quantity value, Optional<Quantity> alsoPrinted)
 
   /**
    * Compares the limit with another where values may also be rounded to the last place of the one
-   * that they are held to: then 99.5 N meets 100 N, but neither 99.9 N nor 100.0 N.
+   * that they are held to: then 99.5 N meets 100 N, but neither 99.9 N nor 100.0 N. Beside the
+   * limits themselves, {@code L - h} of minima and {@code L + h} of maxima are compared, h half
+   * that place.
    *
    * @param other the other; not null
    * @return how strict this one is by both readings, set against the other; never null

@@ -9,7 +9,7 @@ import org.ensemblerules.source.InvalidValueException;
  * An exact measured value with its unit, kept in the unit and digits it was given in.
  *
  * <p>Two quantities are equal only in the same unit and digits; {@link #compareSize} compares their
- * size exactly, across units.
+ * size exactly, across units, by the conversion of {@link ExactQuantity}.
  *
  * @param value the number, at most 30 digits and a scale from -9 to 20; not null
  * @param unit the unit; not null

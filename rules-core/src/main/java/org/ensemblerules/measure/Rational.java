@@ -8,6 +8,8 @@ import org.ensemblerules.source.InvalidValueException;
 
 /**
  * An exact number: a fraction in lowest terms. Unit factors and means need not end as decimals.
+ * Sums, products, quotients and comparisons are exact; only {@link #toDecimal} and {@link
+ * #toDouble} round.
  *
  * @param numerator the numerator, with the sign; not null
  * @param denominator the denominator, above zero; not null

@@ -6,9 +6,13 @@ import java.util.Objects;
 import org.ensemblerules.source.InvalidValueException;
 
 /**
- * Rounding to the nearest multiple of an interval, as in 0.1, 1, 0.5, 5 or 50. Each call rounds
- * once, from the full value; rounding what was rounded before can give another result (12.251 to
- * 12.25 to 12.2, where 12.3 is right), so keep the full value until the end.
+ * Rounding to the nearest multiple of an interval, as in 0.1, 1, 0.5, 5 or 50: {@code d n}, where d
+ * is the interval and n the whole number nearest to {@code x / d}, exact. {@link Ties} tell which
+ * of two that are equally near. Sources: ASTM E29, ISO 80000-1 Annex B and 40 CFR 1065.20(e), as
+ * remembered; their examples come out.
+ *
+ * <p>Each call rounds once, from the full value; rounding what was rounded before can give another
+ * result (12.251 to 12.25 to 12.2, where 12.3 is right), so keep the full value until the end.
  *
  * @param interval the interval, above zero, in the unit of what is rounded; not null
  * @param ties what becomes of halves; not null

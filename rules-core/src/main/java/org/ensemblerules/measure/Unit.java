@@ -11,8 +11,10 @@ import java.util.Optional;
  * <p>Every factor is exact by definition: inch 25.4 mm (40 CFR 1066.20(b)(3)); avoirdupois pound
  * 0.453 592 37 kg and yard 0.9144 m (international yard and pound agreement); standard gravity
  * 9.806 65 m/s2, hence the pound-force 4.448 221 615 260 5 N; 0 °C is 273.15 K (40 CFR 1066.20(c));
- * thermochemical calorie 4.184 J. Columns of water are the conventional ones, 98.0665 Pa for one
- * centimeter, not those of water at some temperature.
+ * thermochemical calorie 4.184 J; US gallon 231 cubic inches (NIST Handbook 44, Appendix C,
+ * remembered). Factors of composed units are worked out from these, without rounding. Columns of
+ * water are the conventional ones, 98.0665 Pa for one centimeter, not those of water at some
+ * temperature.
  */
 public enum Unit {
   /** Millimeter. */

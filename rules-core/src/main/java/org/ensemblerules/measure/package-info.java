@@ -1,5 +1,8 @@
 /**
- * Exact quantities, units and rounding for conformance.
+ * Exact quantities, units and rounding for conformance. Formulas and their sources stand with
+ * {@link org.ensemblerules.measure.ExactQuantity} (conversion), {@link
+ * org.ensemblerules.measure.Unit} (factors), {@link org.ensemblerules.measure.Rounding} and {@link
+ * org.ensemblerules.measure.ComparisonMethod}.
  *
  * <pre>{@code
  * Quantity inch = Quantity.of("1", Unit.INCH);
