@@ -50,7 +50,8 @@ public final class CleaningResultTable {
   }
 
   /**
-   * Judges every contaminant that a row or a result names.
+   * Judges every contaminant that a row or a result names. A removal is compared with its limit by
+   * the absolute method, logs with whole logs after they were rounded down; equal is enough.
    *
    * @param results the result of each contaminant, an average where the rows ask for one; not null
    * @return an answer for each, in the order of the contaminants; empty if there is neither row nor

@@ -11,8 +11,12 @@ import org.ensemblerules.source.InvalidValueException;
 
 /**
  * The force with which a turning drum presses on what is in it, as a multiple of standard gravity:
- * radius x (2 pi x turns per time)^2 / 9.806 65 m/s2. Taking the drum's diameter for its radius
- * doubles it, so each has a name of its own.
+ * {@code G = r (2 pi n)^2 / g}, with the radius r, n turns per time and g of 9.806 65 m/s2. Taking
+ * the drum's diameter for its radius doubles it, so each has a name of its own.
+ *
+ * <p>Exact but for pi, which lies between two fractions less than 1e-75 apart; each answer takes
+ * the end that is stricter. A radius has at most 1000 m, a speed at most 1000000 r/min. The formula
+ * is plain mechanics; printed examples come out within the rounding of their own constants.
  *
  * @param radius half the inner diameter of the drum, a length above zero; not null
  * @param speed how fast it turns, zero or more; not null
@@ -146,7 +150,8 @@ public record ExtractorForce(Quantity radius, Quantity speed) {
   }
 
   /**
-   * Returns the largest whole number of turns per minute whose force is not above a limit.
+   * Returns the largest whole number of turns per minute whose force is not above a limit L: {@code
+   * sqrt(L g / r) / (2 pi)}, rounded down.
    *
    * @param limit the largest force allowed, zero or more; not null
    * @param radius half the inner diameter of the drum, a length above zero; not null

@@ -7,8 +7,10 @@ import org.ensemblerules.measure.Rational;
 import org.ensemblerules.source.InvalidValueException;
 
 /**
- * By how many powers of ten a cleaning lessened a count of bacteria: log10(before / after), rounded
- * down, never up. Counts may be means, so they need not be whole.
+ * By how many powers of ten a cleaning lessened a count of bacteria: {@code log10(b / a)}, rounded
+ * down, never up, with the count b before and a after. Counts may be means, so they need not be
+ * whole. It is told exactly, by comparing whole numbers; no logarithm is worked out. Negative if
+ * there are more than before. Plain arithmetic; printed examples come out.
  */
 public sealed interface LogReduction extends CleaningResult {
   /** The most decimals asked for; each costs ten times the digits of the one before. */

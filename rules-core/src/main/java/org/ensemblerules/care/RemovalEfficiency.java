@@ -10,7 +10,11 @@ import org.ensemblerules.measure.Rational;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.source.InvalidValueException;
 
-/** How much of a contaminant a cleaning took away: 100 x (before - after) / before, exactly. */
+/**
+ * How much of a contaminant a cleaning took away: {@code 100 (b - a) / b} percent, with the amount
+ * b before and a after, exact across units; at most 100, negative if it got dirtier. Plain
+ * arithmetic; printed examples come out.
+ */
 public sealed interface RemovalEfficiency extends CleaningResult {
   /**
    * It was measured.
@@ -56,7 +60,7 @@ public sealed interface RemovalEfficiency extends CleaningResult {
   }
 
   /**
-   * Averages several removals, each with the same weight.
+   * Averages several removals, each with the same weight: {@code (p1 + ... + pn) / n}, exact.
    *
    * @param removals at least one; not null
    * @return the average; nothing-before if any of them is

@@ -68,7 +68,8 @@ public final class WashBoundTable {
   }
 
   /**
-   * Finds the end of all values that a limit lies beyond.
+   * Finds the end of all values that a limit lies beyond, compared exactly across units; at the end
+   * is not beyond it.
    *
    * @param measure what is limited; not null
    * @param limit the limit; not null

@@ -10,7 +10,9 @@ import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
 
 /**
- * A limit of a wash that was not kept, or not shown to be kept.
+ * A limit of a wash that was not kept, or not shown to be kept. What was measured is converted
+ * exactly to the unit of the limit and compared by the absolute method: at the limit it is kept. A
+ * force worked out from drum and speed keeps a limit only if it surely does.
  *
  * @param row the row, whose basis says how certain the limit is; not null
  * @param stated whether anything was stated of it; if not, it is not known to have been exceeded

@@ -10,7 +10,10 @@ import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.TableFault;
 
-/** Whether the bands of one cell join: no gap, no overlap, from nothing to without end. */
+/**
+ * Whether the bands of one cell join: no gap, no overlap, from nothing to without end. A range
+ * begins over just the size at which the one before ends, compared exactly across units.
+ */
 final class BandJoints {
   private BandJoints() {}
 

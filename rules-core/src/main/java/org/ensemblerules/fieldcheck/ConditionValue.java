@@ -69,7 +69,7 @@ public sealed interface ConditionValue {
     }
 
     /**
-     * Divides.
+     * Divides: {@code amount / per}, with the units converted exactly.
      *
      * @return the exact ratio, as a plain number; never null
      */
