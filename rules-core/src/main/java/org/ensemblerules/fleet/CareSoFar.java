@@ -16,7 +16,8 @@ import org.ensemblerules.repair.RepairCost;
 
 /**
  * What washes and repairs an element had so far, and how their cost looks beside a new one. Advice
- * only: it retires nothing and keeps nothing in service.
+ * only: it retires nothing and keeps nothing in service. The cost is the sum of the prices that are
+ * known, exact; {@link CostView#of} holds it against the price of a new element.
  *
  * @param element the element; not null
  * @param cleanings how many cleanings are on record

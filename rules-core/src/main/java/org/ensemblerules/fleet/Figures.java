@@ -11,7 +11,12 @@ import org.ensemblerules.verdict.OutBecause;
 import org.ensemblerules.verdict.ReasonKind;
 
 /**
- * Numbers of a department. Their size does not grow with the number of elements.
+ * Numbers of a department, counted exactly. Their size does not grow with the number of elements.
+ *
+ * <p>An age is in full years from the earliest day that the date of manufacture can mean, 0 before
+ * it. A year is full on the same day of a later year, counted from 29 February on 1 March of a
+ * common one. Days overdue are those after the last day in time, as far as it is known. Our own
+ * counting.
  *
  * @param elements how many elements there are, without those disposed of
  * @param gone how many were disposed of

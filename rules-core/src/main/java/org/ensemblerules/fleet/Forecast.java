@@ -12,8 +12,9 @@ import org.ensemblerules.issue.JudgedElement;
 import org.ensemblerules.source.InvalidValueException;
 
 /**
- * How much leaves service when, by what is known on a day. What takes its place then is not
- * forecast. Its size depends on the kinds and sizes and not on the number of elements.
+ * How much leaves service when, by what is known on a day: now with a first day out up to that day,
+ * in a month if it comes before the same day so many years later, else later. What takes its place
+ * then is not forecast. Its size depends on the kinds and sizes and not on the number of elements.
  *
  * @param asOf the day it was made for; not null
  * @param years how many years it looks ahead, 1 to 50

@@ -20,7 +20,8 @@ import org.ensemblerules.source.InvalidValueException;
  *
  * <p>All work can begin on the first day. So what is due first is done first, as much on each day
  * as it takes; no other order does more in time. The number for a day is then lowered as far as it
- * can be without anything of that being late.
+ * can be without anything of that being late. Whole numbers, exact. The method is our own; how much
+ * is in time is checked against a linear program.
  */
 final class Levelling {
   private static final int MOST_DAYS = 40_000;

@@ -72,7 +72,9 @@ public final class Prices {
   }
 
   /**
-   * Returns what an amount grows to, rounded up, so that a plan never counts on too little.
+   * Returns what an amount grows to: {@code A (1 + q / 100)^n}, with the amount A today, q percent
+   * a year and n years, exact and then rounded up to two decimals, so that a plan never counts on
+   * too little. Compound growth is plain arithmetic.
    *
    * @param today the amount today; not null
    * @param years in how many years, 0 to 50

@@ -13,6 +13,11 @@ import org.ensemblerules.issue.JudgedElement;
  * What to replace in which year under a budget. No plan keeps gear past its day: what is not bought
  * in time leaves somebody without.
  *
+ * <p>Something is needed in the calendar year of its first day out, or in the first year if that is
+ * past; bought in year n after the first, it costs what {@link Prices#in} has for n. The prices of
+ * a year are at most its budget. Counted in the smallest coin, exact. The order of buying is our
+ * own; small cases are checked against every choice there is.
+ *
  * @param years the years in order; not null
  * @param undated what nobody can tell the day of; it is out until somebody can, and not planned;
  *     not null
@@ -24,8 +29,9 @@ public record ReplacementPlan(List<PlanYear> years, List<Need> undated, List<Nee
     /** In the year in which they are needed, or as soon after that as there is money. */
     WHEN_NEEDED,
     /**
-     * In that year or before it, so that no year costs more than it must. Never after it, but for
-     * what no money is left for; that is bought as soon as there is.
+     * In that year or before it, so that no year costs more than it must: where all costs are the
+     * same, the least amount a year by which as much is bought in time as under the whole budget.
+     * Never after that year, but for what no money is left for; that is bought as soon as there is.
      */
     SMOOTHED
   }

@@ -6,9 +6,9 @@ import org.ensemblerules.measure.NumberSize;
 import org.ensemblerules.source.InvalidValueException;
 
 /**
- * Up to what share of a value the owner thinks a repair worth its cost. It is the owner's own: no
- * standard sets one, so there is no default. Whatever it says is advice, and changes nothing that a
- * rule calls for.
+ * Up to what share of a value the owner thinks a repair worth its cost, as {@link CostView#of}
+ * compares them. It is the owner's own: no standard sets one, so there is no default. Whatever it
+ * says is advice, and changes nothing that a rule calls for.
  *
  * @param against what the cost is held against; not null
  * @param mostPercent the largest share in percent, above 0 and at most 1000; not null

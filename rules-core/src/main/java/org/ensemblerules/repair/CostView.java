@@ -71,7 +71,8 @@ public sealed interface CostView {
   }
 
   /**
-   * Looks at a cost. The comparison is exact; the cost at the very share is within it.
+   * Looks at a cost c beside a value v and a share of q percent: above the policy if {@code 100 c >
+   * q v}. The comparison is exact; the cost at the very share is within it. Plain arithmetic.
    *
    * @param policy the owner's policy; not null
    * @param cost the cost; not null
