@@ -11,6 +11,10 @@ import org.ensemblerules.source.InvalidValueException;
 /**
  * A date as a label or a record gives it: to the day, the month or the year, or not at all. It is
  * never completed to a day; whoever asks takes its earliest or its latest possible day.
+ *
+ * <p>A month reaches from its first to its last day, a year from 1 January to 31 December, of the
+ * Gregorian calendar; an unknown date may be any day. So it is certainly by a day d if {@code
+ * latest <= d}, and possibly if {@code earliest <= d}. That is our own reading of such dates.
  */
 public sealed interface MarkedDate {
   /** The first year that can be given. */

@@ -11,7 +11,8 @@ import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.Provenance;
 
 /**
- * Says how long an element may stay in service without an inspection of a kind.
+ * Says how long an element may stay in service without an inspection of a kind; {@link
+ * IntervalTable#dueBy} adds the months to days.
  *
  * @param provenance where the row comes from; not null
  * @param inspection the kind of inspection; not null

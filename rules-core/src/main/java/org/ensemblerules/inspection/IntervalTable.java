@@ -91,7 +91,9 @@ public final class IntervalTable {
   }
 
   /**
-   * Returns the day by which the next inspection of a kind is due.
+   * Returns the day by which the next inspection of a kind is due: the later of {@code inService +
+   * firstMonths} and {@code last + repeatMonths}. In service counts by its earliest day. Months are
+   * added to the same day of the month, or to the last one of a month that is shorter.
    *
    * @param row the interval; not null
    * @param element the element; not null

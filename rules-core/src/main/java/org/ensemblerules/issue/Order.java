@@ -20,7 +20,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param claimedEdition the edition of the product standard that labels must claim, as they print
  *     it, 1 to 100 characters; empty if any is good
  * @param leastMonths for how many months age must leave it in service from the day of delivery, 0
- *     to 1200
+ *     to 1200; it may not be out on the day so many months later
  */
 public record Order(
     String id,

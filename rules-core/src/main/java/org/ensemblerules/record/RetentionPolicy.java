@@ -29,7 +29,8 @@ public record RetentionPolicy(int years, RetentionStart start) {
   }
 
   /**
-   * Tells through which day a file is kept, counted from the latest day that the event can mean.
+   * Tells through which day a file is kept: {@code end + years}, the same day so many years after
+   * the latest day that the last such event can mean, 28 February for 29 February of a common year.
    *
    * @param file the file; not null
    * @return the last day on which it is kept; empty if it is kept for now, because the element was

@@ -6,7 +6,7 @@ import org.ensemblerules.source.InvalidValueException;
 /** How old an element or a layer may become, counted from its manufacture. */
 public sealed interface AgeLimit {
   /**
-   * A number of years.
+   * A number of calendar years, as {@link AgeLimitTable#answer} counts them.
    *
    * @param years 1 to 50
    */

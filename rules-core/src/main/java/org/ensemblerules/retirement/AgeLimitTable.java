@@ -84,10 +84,12 @@ public final class AgeLimitTable {
   }
 
   /**
-   * Answers by when age takes an element or a layer out of service. Age counts from the earliest
-   * day that the date of manufacture can mean; the first day out is that day plus the limit. A
-   * limit that ends on 29 February of a common year ends on 28 February. Only the table's own rows
-   * are asked, not those added beside them.
+   * Answers by when age takes an element or a layer out of service: the first day out is {@code
+   * made + years}, the same day of the month so many years later, and the day before is the last.
+   * Made is the earliest day that the date of manufacture can mean: the first of a month, 1 January
+   * of a year. A limit that ends on 29 February of a common year ends on 28 February. That the
+   * anniversary itself is out, and the earliest day counts, is our own reading, the stricter one.
+   * Only the table's own rows are asked, not those added beside them.
    *
    * @param element the kind of element; not null
    * @param use its use; not null

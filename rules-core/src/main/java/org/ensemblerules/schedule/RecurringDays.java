@@ -160,6 +160,7 @@ final class RecurringDays {
     return new Deadline(false, by);
   }
 
+  /** The formula of {@link Timing.Every}; empty if no day is known from which to count. */
   private Optional<LocalDate> by(int given, List<LocalDate> counted) {
     return later(
         since.day().map(day -> day.plusMonths(every.firstMonths())),

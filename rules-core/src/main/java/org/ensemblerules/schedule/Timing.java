@@ -17,7 +17,14 @@ public sealed interface Timing {
   int MOST_DAYS = 3660;
 
   /**
-   * A number of times, on different days, in every span of months, whenever it begins.
+   * A number of times, on different days, in every span of months, whenever it begins. The next is
+   * in time up to the later of {@code start + firstMonths} and {@code d + withinMonths}; d is the
+   * day of the one done {@code times} before the next, and the first alone counts until so many
+   * were done.
+   *
+   * <p>A month is added to the same day of the month, or to the last one of a month that is
+   * shorter, as RFC 7529 has it with SKIP=BACKWARD; several are added at once, not one by one. An
+   * imprecise date counts by its earliest day. What a span of months means is our own reading.
    *
    * @param start from when the first span counts; not null
    * @param firstMonths months from the start by which all of the first must be done, 1 to 600
@@ -59,7 +66,9 @@ public sealed interface Timing {
   }
 
   /**
-   * Each time something happens.
+   * Each time something happens: in time up to {@code e + withinDays}, or on e itself without such
+   * a number, where e is the earliest day on which it can have happened. With a number it is listed
+   * as missed only after {@code latest + withinDays}. Our own reading.
    *
    * @param trigger what; not null
    * @param withinDays by how many days after it, 0 to 3660; empty if the row names no time: then it
