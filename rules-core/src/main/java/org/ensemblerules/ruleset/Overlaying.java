@@ -72,17 +72,20 @@ final class Overlaying {
         ? Optional.of(
             Tables.of(
                 base.map()
-                    .with(TableKinds.DEFECTS, defects.orElseThrow())
-                    .with(TableKinds.PERMISSIONS, permissions.orElseThrow())
-                    .with(TableKinds.TASKS, tasks.orElseThrow())
-                    .with(TableKinds.CARE_LIMITS, careLimits.orElseThrow())
-                    .with(TableKinds.INTERVALS, base.intervals().with(rows(OverlayRows::intervals)))
-                    .with(TableKinds.RETURNS, base.returns().with(rows(OverlayRows::returns)))
+                    .with(InspectionKinds.DEFECTS, defects.orElseThrow())
+                    .with(InspectionKinds.PERMISSIONS, permissions.orElseThrow())
+                    .with(InspectionKinds.TASKS, tasks.orElseThrow())
+                    .with(CareKinds.CARE_LIMITS, careLimits.orElseThrow())
                     .with(
-                        TableKinds.AGE_LIMITS, base.ageLimits().with(rows(OverlayRows::ageLimits)))
-                    .with(TableKinds.USED_GEAR, rows(OverlayRows::usedGear))
-                    .with(TableKinds.RETENTION, rows(OverlayRows::retention))
-                    .with(TableKinds.GRADES, rows(OverlayRows::grades))))
+                        InspectionKinds.INTERVALS,
+                        base.intervals().with(rows(OverlayRows::intervals)))
+                    .with(InspectionKinds.RETURNS, base.returns().with(rows(OverlayRows::returns)))
+                    .with(
+                        InspectionKinds.AGE_LIMITS,
+                        base.ageLimits().with(rows(OverlayRows::ageLimits)))
+                    .with(StrengthKinds.USED_GEAR, rows(OverlayRows::usedGear))
+                    .with(RecordKinds.RETENTION, rows(OverlayRows::retention))
+                    .with(InspectionKinds.GRADES, rows(OverlayRows::grades))))
         : Optional.empty();
   }
 

@@ -1,5 +1,6 @@
 package org.ensemblerules.ruleset;
 
+import com.google.common.collect.ImmutableList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -11,10 +12,10 @@ import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.TableFault;
 
 /**
- * A kind of table, declared once in {@link TableKinds}: its name, its subject, who has it, its
- * rows, how they are compiled, and when a verdict reads one. The rule set, its fingerprint, the
- * trace of a verdict, the audit and the loader all follow from the declaration. Two kinds are the
- * same only if they are the same object.
+ * A kind of table, declared once, for instance in {@link InspectionKinds}: its name, its subject,
+ * who has it, its rows, how they are compiled, and when a verdict reads one. The rule set, its
+ * fingerprint, the trace of a verdict, the audit and the loader all follow from the declaration.
+ * Two kinds are the same only if they are the same object.
  *
  * @param <R> its rows
  * @param <T> the table they are compiled to, which some kinds share
@@ -24,6 +25,12 @@ public final class TableKind<R extends ComparableRow<R>, T> {
   record Named(String name, Subject subject, HeldBy heldBy) {
     <R extends ComparableRow<R>, T> Holding<R, T> rows(Class<R> type, Function<T, List<R>> rows) {
       return new Holding<>(this, type, rows);
+    }
+
+    /** Each row stands for itself, so that no two of them can be at odds. */
+    <R extends ComparableRow<R>> Compiled<R, List<R>> listOf(Class<R> type) {
+      return this.<R, List<R>>rows(type, rows -> rows)
+          .by(rows -> Checked.of(List.of(), () -> ImmutableList.copyOf(rows)));
     }
   }
 

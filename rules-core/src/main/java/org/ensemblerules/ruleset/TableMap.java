@@ -86,7 +86,7 @@ public final class TableMap {
       all = all.find(kind).isPresent() ? all : withEmpty(all, kind);
     }
     // Conditions are compiled by the checks that outrank others, which are theirs.
-    return all.with(TableKinds.STRONGER_CHECKS, all.of(TableKinds.CONDITIONS).stronger());
+    return all.with(InspectionKinds.STRONGER_CHECKS, all.of(InspectionKinds.CONDITIONS).stronger());
   }
 
   private static <R extends ComparableRow<R>, T> TableMap withEmpty(

@@ -37,22 +37,22 @@ public final class Tables {
     this.tables = tables;
     this.strength =
         new StrengthTables(
-            of(TableKinds.REQUIREMENTS),
-            of(TableKinds.METHODS),
-            of(TableKinds.SMALL_SAMPLES),
-            of(TableKinds.HYDROSTATIC));
+            of(StrengthKinds.REQUIREMENTS),
+            of(StrengthKinds.METHODS),
+            of(StrengthKinds.SMALL_SAMPLES),
+            of(StrengthKinds.HYDROSTATIC));
     this.care =
         new CareTables(
-            of(TableKinds.CARE_LIMITS),
-            of(TableKinds.CLEANING_RESULTS),
-            of(TableKinds.CARE_ROUTES),
-            of(TableKinds.REPAIR_LIMITS));
+            of(CareKinds.CARE_LIMITS),
+            of(CareKinds.CLEANING_RESULTS),
+            of(CareKinds.CARE_ROUTES),
+            of(CareKinds.REPAIR_LIMITS));
     this.records =
         new RecordTables(
-            of(TableKinds.RECORD_ITEMS),
-            of(TableKinds.DISPOSAL_ROUTES),
-            of(TableKinds.CUSTODY_STEPS),
-            of(TableKinds.PFAS_LAWS));
+            of(RecordKinds.RECORD_ITEMS),
+            of(RecordKinds.DISPOSAL_ROUTES),
+            of(RecordKinds.CUSTODY_STEPS),
+            of(RecordKinds.PFAS_LAWS));
   }
 
   /**
@@ -63,8 +63,8 @@ public final class Tables {
    * @throws InvalidValueException if there is no table of anatomy or checks
    */
   public static Tables of(TableMap some) {
-    some.of(TableKinds.ANATOMY);
-    some.of(TableKinds.CHECKS);
+    some.of(InspectionKinds.ANATOMY);
+    some.of(InspectionKinds.CHECKS);
     return new Tables(some.completed());
   }
 
@@ -122,7 +122,7 @@ public final class Tables {
    * @return the table; never null
    */
   public AnatomyTable anatomy() {
-    return of(TableKinds.ANATOMY);
+    return of(InspectionKinds.ANATOMY);
   }
 
   /**
@@ -131,7 +131,7 @@ public final class Tables {
    * @return the table; never null
    */
   public CheckTable checks() {
-    return of(TableKinds.CHECKS);
+    return of(InspectionKinds.CHECKS);
   }
 
   /**
@@ -140,7 +140,7 @@ public final class Tables {
    * @return the table; never null
    */
   public PermissionTable permissions() {
-    return of(TableKinds.PERMISSIONS);
+    return of(InspectionKinds.PERMISSIONS);
   }
 
   /**
@@ -149,7 +149,7 @@ public final class Tables {
    * @return the table; never null
    */
   public DestinationTable destinations() {
-    return of(TableKinds.DESTINATIONS);
+    return of(InspectionKinds.DESTINATIONS);
   }
 
   /**
@@ -158,7 +158,7 @@ public final class Tables {
    * @return the table; never null
    */
   public DefectTable defects() {
-    return of(TableKinds.DEFECTS);
+    return of(InspectionKinds.DEFECTS);
   }
 
   /**
@@ -167,7 +167,7 @@ public final class Tables {
    * @return the table; never null
    */
   public CriteriaTable criteria() {
-    return of(TableKinds.CRITERIA);
+    return of(InspectionKinds.CRITERIA);
   }
 
   /**
@@ -176,7 +176,7 @@ public final class Tables {
    * @return the table; never null
    */
   public IntervalTable intervals() {
-    return of(TableKinds.INTERVALS);
+    return of(InspectionKinds.INTERVALS);
   }
 
   /**
@@ -185,7 +185,7 @@ public final class Tables {
    * @return the table; never null
    */
   public ReturnTable returns() {
-    return of(TableKinds.RETURNS);
+    return of(InspectionKinds.RETURNS);
   }
 
   /**
@@ -194,7 +194,7 @@ public final class Tables {
    * @return the table; never null
    */
   public AgeLimitTable ageLimits() {
-    return of(TableKinds.AGE_LIMITS);
+    return of(InspectionKinds.AGE_LIMITS);
   }
 
   /**
@@ -203,7 +203,7 @@ public final class Tables {
    * @return the table; never null
    */
   public CautionTable cautions() {
-    return of(TableKinds.CAUTIONS);
+    return of(InspectionKinds.CAUTIONS);
   }
 
   /**
@@ -212,7 +212,7 @@ public final class Tables {
    * @return the table; never null
    */
   public ConditionTable conditions() {
-    return of(TableKinds.CONDITIONS);
+    return of(InspectionKinds.CONDITIONS);
   }
 
   /**
@@ -221,7 +221,7 @@ public final class Tables {
    * @return the table; never null
    */
   public CheckLimitTable checkLimits() {
-    return of(TableKinds.CHECK_LIMITS);
+    return of(InspectionKinds.CHECK_LIMITS);
   }
 
   /**
@@ -248,7 +248,7 @@ public final class Tables {
    * @return the table; never null
    */
   public TaskTable tasks() {
-    return of(TableKinds.TASKS);
+    return of(InspectionKinds.TASKS);
   }
 
   /**
@@ -266,7 +266,7 @@ public final class Tables {
    * @return the rows; empty if there is none, as no edition has one; never null
    */
   public List<UsedGearRow> usedGear() {
-    return of(TableKinds.USED_GEAR);
+    return of(StrengthKinds.USED_GEAR);
   }
 
   /**
@@ -275,7 +275,7 @@ public final class Tables {
    * @return the rows; empty if there is none, as no edition has one; never null
    */
   public List<GradeRow> grades() {
-    return of(TableKinds.GRADES);
+    return of(InspectionKinds.GRADES);
   }
 
   /**
@@ -284,7 +284,7 @@ public final class Tables {
    * @return the rows; empty if there is none, as no edition has one; never null
    */
   public List<RetentionRow> retention() {
-    return of(TableKinds.RETENTION);
+    return of(RecordKinds.RETENTION);
   }
 
   /**

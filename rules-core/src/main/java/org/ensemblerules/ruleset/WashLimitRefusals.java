@@ -29,7 +29,7 @@ final class WashLimitRefusals {
   WashLimitRefusals(Overlay overlay, Tables base, Consumer<OverlayFault> faults) {
     this.overlay = overlay;
     this.base = base;
-    this.bounds = base.of(TableKinds.WASH_BOUNDS);
+    this.bounds = base.of(CareKinds.WASH_BOUNDS);
     this.faults = faults;
   }
 

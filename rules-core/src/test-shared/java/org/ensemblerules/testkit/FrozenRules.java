@@ -16,10 +16,12 @@ import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.IntervalTable;
 import org.ensemblerules.inspection.SignOffReading;
 import org.ensemblerules.retirement.AgeLimitTable;
+import org.ensemblerules.ruleset.CareKinds;
 import org.ensemblerules.ruleset.CautionTable;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.ruleset.StrengthKinds;
 import org.ensemblerules.ruleset.Subject;
-import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.ruleset.TableMap;
 import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.source.Edition;
@@ -76,33 +78,39 @@ public final class FrozenRules {
     StrengthTables strength = FrozenMeasures.strength();
     return Tables.of(
         TableMap.none()
-            .with(TableKinds.ANATOMY, anatomy)
-            .with(TableKinds.CHECKS, CheckTable.of(FrozenDuties.checks()).orElseThrow())
+            .with(InspectionKinds.ANATOMY, anatomy)
+            .with(InspectionKinds.CHECKS, CheckTable.of(FrozenDuties.checks()).orElseThrow())
             .with(
-                TableKinds.PERMISSIONS,
+                InspectionKinds.PERMISSIONS,
                 PermissionTable.of(FrozenDuties.permissions()).orElseThrow())
-            .with(TableKinds.DEFECTS, DefectTable.of(FrozenDefects.rows(), anatomy).orElseThrow())
             .with(
-                TableKinds.CRITERIA,
+                InspectionKinds.DEFECTS,
+                DefectTable.of(FrozenDefects.rows(), anatomy).orElseThrow())
+            .with(
+                InspectionKinds.CRITERIA,
                 CriteriaTable.of(FrozenSchedules.criteria(), anatomy).orElseThrow())
-            .with(TableKinds.INTERVALS, IntervalTable.of(FrozenSchedules.intervals()).orElseThrow())
             .with(
-                TableKinds.AGE_LIMITS, AgeLimitTable.of(FrozenSchedules.ageLimits()).orElseThrow())
-            .with(TableKinds.CAUTIONS, CautionTable.of(FrozenSchedules.cautions()).orElseThrow())
-            .with(TableKinds.CONDITIONS, FrozenMeasures.conditions())
-            .with(TableKinds.CHECK_LIMITS, FrozenMeasures.checkLimits())
-            .with(TableKinds.CARE_LIMITS, FrozenMeasures.careLimits())
-            .with(TableKinds.CARE_ROUTES, FrozenCare.routes())
+                InspectionKinds.INTERVALS,
+                IntervalTable.of(FrozenSchedules.intervals()).orElseThrow())
             .with(
-                TableKinds.DESTINATIONS,
+                InspectionKinds.AGE_LIMITS,
+                AgeLimitTable.of(FrozenSchedules.ageLimits()).orElseThrow())
+            .with(
+                InspectionKinds.CAUTIONS, CautionTable.of(FrozenSchedules.cautions()).orElseThrow())
+            .with(InspectionKinds.CONDITIONS, FrozenMeasures.conditions())
+            .with(InspectionKinds.CHECK_LIMITS, FrozenMeasures.checkLimits())
+            .with(CareKinds.CARE_LIMITS, FrozenMeasures.careLimits())
+            .with(CareKinds.CARE_ROUTES, FrozenCare.routes())
+            .with(
+                InspectionKinds.DESTINATIONS,
                 DestinationTable.of(FrozenDuties.destinations()).orElseThrow())
-            .with(TableKinds.RETURNS, ReturnTable.of(FrozenDuties.returns()).orElseThrow())
-            .with(TableKinds.WASH_BOUNDS, FrozenMeasures.washBounds())
-            .with(TableKinds.TASKS, FrozenCare.tasks())
-            .with(TableKinds.REQUIREMENTS, strength.requirements())
-            .with(TableKinds.METHODS, strength.methods())
-            .with(TableKinds.SMALL_SAMPLES, strength.smallSamples())
-            .with(TableKinds.HYDROSTATIC, strength.hydrostatic()));
+            .with(InspectionKinds.RETURNS, ReturnTable.of(FrozenDuties.returns()).orElseThrow())
+            .with(CareKinds.WASH_BOUNDS, FrozenMeasures.washBounds())
+            .with(InspectionKinds.TASKS, FrozenCare.tasks())
+            .with(StrengthKinds.REQUIREMENTS, strength.requirements())
+            .with(StrengthKinds.METHODS, strength.methods())
+            .with(StrengthKinds.SMALL_SAMPLES, strength.smallSamples())
+            .with(StrengthKinds.HYDROSTATIC, strength.hydrostatic()));
   }
 
   /**

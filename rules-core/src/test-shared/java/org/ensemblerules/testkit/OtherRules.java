@@ -17,8 +17,8 @@ import org.ensemblerules.retirement.AgeLimitRow;
 import org.ensemblerules.retirement.AgeLimitTable;
 import org.ensemblerules.ruleset.CautionRow;
 import org.ensemblerules.ruleset.CautionTable;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Provenance;
@@ -37,18 +37,18 @@ public final class OtherRules {
             frozen
                 .map()
                 .with(
-                    TableKinds.INTERVALS,
+                    InspectionKinds.INTERVALS,
                     IntervalTable.of(
                             changed(frozen.intervals().rows(), row -> any(row, random), random))
                         .orElseThrow())
                 .with(
-                    TableKinds.AGE_LIMITS,
+                    InspectionKinds.AGE_LIMITS,
                     AgeLimitTable.of(
                             changed(frozen.ageLimits().rows(), row -> any(row, random), random))
                         .orElseThrow())
-                .with(TableKinds.DEFECTS, defects(row -> any(row, random)))
+                .with(InspectionKinds.DEFECTS, defects(row -> any(row, random)))
                 .with(
-                    TableKinds.CAUTIONS,
+                    InspectionKinds.CAUTIONS,
                     CautionTable.of(changed(cautions, row -> any(row, random), random))
                         .orElseThrow())));
   }
@@ -99,7 +99,7 @@ public final class OtherRules {
             frozen
                 .map()
                 .with(
-                    TableKinds.INTERVALS,
+                    InspectionKinds.INTERVALS,
                     IntervalTable.of(frozen.intervals().rows().stream().map(change).toList())
                         .orElseThrow())));
   }
@@ -112,7 +112,7 @@ public final class OtherRules {
             frozen
                 .map()
                 .with(
-                    TableKinds.AGE_LIMITS,
+                    InspectionKinds.AGE_LIMITS,
                     AgeLimitTable.of(frozen.ageLimits().rows().stream().map(change).toList())
                         .orElseThrow())));
   }
@@ -123,13 +123,13 @@ public final class OtherRules {
         Tables.of(
             FrozenRules.tables()
                 .map()
-                .with(TableKinds.PERMISSIONS, PermissionTable.of(rows).orElseThrow())));
+                .with(InspectionKinds.PERMISSIONS, PermissionTable.of(rows).orElseThrow())));
   }
 
   /** The frozen rules with defect rows changed. */
   public static RuleSet withDefects(Function<DefectRow, DefectRow> change) {
     return FrozenRules.of(
-        Tables.of(FrozenRules.tables().map().with(TableKinds.DEFECTS, defects(change))));
+        Tables.of(FrozenRules.tables().map().with(InspectionKinds.DEFECTS, defects(change))));
   }
 
   private static DefectTable defects(Function<DefectRow, DefectRow> change) {

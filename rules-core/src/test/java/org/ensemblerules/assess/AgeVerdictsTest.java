@@ -25,7 +25,7 @@ import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.retirement.AgeAnswer;
 import org.ensemblerules.retirement.AgeLimitTable;
-import org.ensemblerules.ruleset.TableKinds;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.testkit.FitGear;
 import org.ensemblerules.testkit.FrozenProvenance;
@@ -109,7 +109,7 @@ class AgeVerdictsTest {
         Tables.of(
             FrozenRules.tables()
                 .map()
-                .with(TableKinds.AGE_LIMITS, AgeLimitTable.of(List.of()).orElseThrow()));
+                .with(InspectionKinds.AGE_LIMITS, AgeLimitTable.of(List.of()).orElseThrow()));
     GearCase given = FitGear.fit(ElementKind.HELMET);
     Verdict verdict = Assess.assess(FrozenRules.of(without), given.assessment(), given.asOf());
     assertThat(verdict.reasons())

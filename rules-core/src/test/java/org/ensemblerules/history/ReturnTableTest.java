@@ -10,8 +10,8 @@ import org.ensemblerules.GearRules;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.InvalidValueException;
@@ -67,7 +67,7 @@ class ReturnTableTest {
             Tables.of(
                 FrozenRules.tables()
                     .map()
-                    .with(TableKinds.RETURNS, ReturnTable.of(List.of()).orElseThrow())));
+                    .with(InspectionKinds.RETURNS, ReturnTable.of(List.of()).orElseThrow())));
     GearCase back =
         FitGear.fit(ElementKind.COAT)
             .with(

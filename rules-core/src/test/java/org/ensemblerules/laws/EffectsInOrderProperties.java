@@ -30,8 +30,8 @@ import org.ensemblerules.gear.Site;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
 import org.ensemblerules.history.LookEvent;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.testkit.Effects;
 import org.ensemblerules.testkit.FitGear;
@@ -72,7 +72,7 @@ class EffectsInOrderProperties {
             tables
                 .map()
                 .with(
-                    TableKinds.DEFECTS,
+                    InspectionKinds.DEFECTS,
                     DefectTable.of(
                             List.of(
                                 Layering.of("ONLY")

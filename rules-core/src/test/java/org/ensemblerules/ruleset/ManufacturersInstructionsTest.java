@@ -360,7 +360,7 @@ class ManufacturersInstructionsTest {
         Tables.of(
             FrozenRules.tables()
                 .map()
-                .with(TableKinds.CARE_LIMITS, CareLimitTable.of(List.of()).orElseThrow()));
+                .with(CareKinds.CARE_LIMITS, CareLimitTable.of(List.of()).orElseThrow()));
     RuleSet rules =
         FrozenRules.of(without)
             .with(

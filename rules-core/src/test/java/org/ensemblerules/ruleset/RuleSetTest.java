@@ -38,7 +38,8 @@ class RuleSetTest {
   private static String fingerprint(List<CautionRow> cautions) {
     Tables frozen = FrozenRules.tables();
     Tables tables =
-        Tables.of(frozen.map().with(TableKinds.CAUTIONS, CautionTable.of(cautions).orElseThrow()));
+        Tables.of(
+            frozen.map().with(InspectionKinds.CAUTIONS, CautionTable.of(cautions).orElseThrow()));
     return FrozenRules.of(tables).identity().fingerprint();
   }
 

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.ruleset.TableKind;
@@ -102,7 +103,7 @@ public final class RuleSets {
   private static EditionOrder upTo(@Nullable Edition inForce, LoadedTables tables) {
     Set<OriginId> ofInspections =
         tables.revisions().stream()
-            .filter(head -> head.table().equals(TableKinds.CRITERIA.name()))
+            .filter(head -> head.table().equals(InspectionKinds.CRITERIA.name()))
             .flatMap(head -> head.edition().stream())
             .collect(Collectors.toSet());
     return EditionOrder.upTo(
@@ -121,7 +122,7 @@ public final class RuleSets {
       }
       composed = with;
     }
-    return Optional.of(Tables.of(composed.with(TableKinds.TASKS, tasks(tables, editions))));
+    return Optional.of(Tables.of(composed.with(InspectionKinds.TASKS, tasks(tables, editions))));
   }
 
   private static <T> TableMap with(

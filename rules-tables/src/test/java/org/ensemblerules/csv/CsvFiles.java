@@ -17,8 +17,9 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ensemblerules.effect.CheckTable;
+import org.ensemblerules.ruleset.CareKinds;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.ruleset.Overlay;
-import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
@@ -78,7 +79,7 @@ final class CsvFiles {
             edition.criteria().map(table -> table.rows()),
             edition.defects().map(table -> table.rows()),
             edition.intervals().map(table -> table.rows()),
-            edition.find(TableKinds.RETURNS).map(table -> table.rows()),
+            edition.find(InspectionKinds.RETURNS).map(table -> table.rows()),
             edition.tasks().map(table -> table.rows()),
             edition.careRoutes().map(table -> table.rows()),
             edition.repairLimits().map(table -> table.rows()),
@@ -95,8 +96,8 @@ final class CsvFiles {
             edition.strongerChecks().map(table -> table.rows()),
             edition.checkLimits().map(table -> table.rows()),
             edition.careLimits().map(table -> table.rows()),
-            edition.find(TableKinds.DESTINATIONS).map(table -> table.rows()),
-            edition.find(TableKinds.WASH_BOUNDS).map(table -> table.rows()),
+            edition.find(InspectionKinds.DESTINATIONS).map(table -> table.rows()),
+            edition.find(CareKinds.WASH_BOUNDS).map(table -> table.rows()),
             edition.cleaningResults().map(table -> table.rows()),
             edition.strengthRequirements().map(table -> table.rows()),
             edition.strengthMethods().map(table -> table.rows()),

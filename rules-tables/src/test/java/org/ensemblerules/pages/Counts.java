@@ -15,7 +15,8 @@ import java.util.stream.Stream;
 import org.ensemblerules.csv.AllRows;
 import org.ensemblerules.csv.CsvTables;
 import org.ensemblerules.effect.CheckTable;
-import org.ensemblerules.ruleset.TableKinds;
+import org.ensemblerules.ruleset.CareKinds;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.SourceId;
@@ -49,7 +50,8 @@ final class Counts {
     tables.put("defects", each -> each.defects().map(table -> table.rows()));
     tables.put("intervals", each -> each.intervals().map(table -> table.rows()));
     tables.put(
-        "looks after a return", each -> each.find(TableKinds.RETURNS).map(table -> table.rows()));
+        "looks after a return",
+        each -> each.find(InspectionKinds.RETURNS).map(table -> table.rows()));
     tables.put("tasks", each -> each.tasks().map(table -> table.rows()));
     tables.put("care routes", each -> each.careRoutes().map(table -> table.rows()));
     tables.put("limits of repair", each -> each.repairLimits().map(table -> table.rows()));
@@ -61,7 +63,8 @@ final class Counts {
     tables.put("adoptions", each -> each.adoptions().map(table -> table.rows()));
     tables.put("permissions", each -> each.permissions().map(table -> table.rows()));
     tables.put(
-        "where gear goes", each -> each.find(TableKinds.DESTINATIONS).map(table -> table.rows()));
+        "where gear goes",
+        each -> each.find(InspectionKinds.DESTINATIONS).map(table -> table.rows()));
     tables.put("checks", each -> each.checks().map(CheckTable::rows));
     tables.put("cautions", each -> each.cautions().map(table -> table.rows()));
     tables.putAll(MEASUREMENTS);
@@ -78,7 +81,7 @@ final class Counts {
     tables.put("care limits", each -> each.careLimits().map(table -> table.rows()));
     tables.put(
         "how far limits of washes can go",
-        each -> each.find(TableKinds.WASH_BOUNDS).map(table -> table.rows()));
+        each -> each.find(CareKinds.WASH_BOUNDS).map(table -> table.rows()));
     tables.put("cleaning results", each -> each.cleaningResults().map(table -> table.rows()));
     tables.put("strength", each -> each.strengthRequirements().map(table -> table.rows()));
     tables.put("test methods", each -> each.strengthMethods().map(table -> table.rows()));

@@ -9,7 +9,7 @@ import org.ensemblerules.effect.DestinationRow;
 import org.ensemblerules.effect.PermissionRow;
 import org.ensemblerules.effect.Task;
 import org.ensemblerules.ruleset.CautionRow;
-import org.ensemblerules.ruleset.TableKinds;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.tables.set.LoadedTables;
 
 /** The pages of who may do what, what checks settle, and what verdicts warn of. */
@@ -44,7 +44,8 @@ final class DutyPages {
   static Page destinations(LoadedTables tables) {
     List<List<String>> lines = new ArrayList<>();
     for (Family<DestinationRow> family :
-        Family.of(tables, each -> each.find(TableKinds.DESTINATIONS).map(table -> table.rows()))) {
+        Family.of(
+            tables, each -> each.find(InspectionKinds.DESTINATIONS).map(table -> table.rows()))) {
       lines.add(
           List.of(
               Words.of(family.all(DestinationRow::task)),

@@ -9,7 +9,7 @@ import org.ensemblerules.history.ReturnRow;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.IntervalRow;
-import org.ensemblerules.ruleset.TableKinds;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.tables.set.LoadedTables;
 
 /** The pages of what inspections look at and how often they are due. */
@@ -117,7 +117,7 @@ final class InspectionPages {
   static Page returns(LoadedTables tables) {
     List<List<String>> lines = new ArrayList<>();
     for (Family<ReturnRow> family :
-        Family.of(tables, each -> each.find(TableKinds.RETURNS).map(table -> table.rows()))) {
+        Family.of(tables, each -> each.find(InspectionKinds.RETURNS).map(table -> table.rows()))) {
       ReturnRow row = family.first();
       lines.add(
           List.of(

@@ -44,8 +44,8 @@ import org.ensemblerules.inspection.Outcome;
 import org.ensemblerules.measure.Bound;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
+import org.ensemblerules.ruleset.CareKinds;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.CitedRow;
 import org.ensemblerules.source.HowSeen;
@@ -286,7 +286,7 @@ class ShippedOverlaysTest {
   private static String loosest(WashMeasure measure, Bound bound) {
     return ShippedEditions.rules(ShippedEditions.EDITION_2020)
         .tables()
-        .of(TableKinds.WASH_BOUNDS)
+        .of(CareKinds.WASH_BOUNDS)
         .rows()
         .stream()
         .filter(row -> row.measure() == measure && row.reach() == WashBoundRow.Reach.LOOSEST)

@@ -15,6 +15,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.PropertyDefaults;
 import net.jqwik.api.Provide;
 import org.ensemblerules.GearRules;
+import org.ensemblerules.ruleset.CareKinds;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.TableKind;
 import org.ensemblerules.ruleset.TableKinds;
@@ -61,11 +63,11 @@ class ShippedTraceProperties {
 
   private static final Set<TableKind<?, ?>> WHOLE =
       Set.of(
-          TableKinds.ANATOMY,
-          TableKinds.PERMISSIONS,
-          TableKinds.CHECKS,
-          TableKinds.CARE_ROUTES,
-          TableKinds.DESTINATIONS);
+          InspectionKinds.ANATOMY,
+          InspectionKinds.PERMISSIONS,
+          InspectionKinds.CHECKS,
+          CareKinds.CARE_ROUTES,
+          InspectionKinds.DESTINATIONS);
 
   /** Only what must name every part, check, doer, exposure and task is left whole. */
   private static RuleSet only(RuleSet rules, Set<Row> trace) {

@@ -29,8 +29,8 @@ import org.ensemblerules.measure.Bound;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
+import org.ensemblerules.ruleset.CareKinds;
 import org.ensemblerules.ruleset.RuleSet;
-import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Checked;
@@ -89,7 +89,7 @@ class ShippedWashBoundsTest {
             rules
                 .tables()
                 .map()
-                .with(TableKinds.WASH_BOUNDS, WashBoundTable.of(bounds).orElseThrow())),
+                .with(CareKinds.WASH_BOUNDS, WashBoundTable.of(bounds).orElseThrow())),
         Map.of());
   }
 
@@ -128,7 +128,7 @@ class ShippedWashBoundsTest {
     WashBoundRow shipped =
         rules
             .tables()
-            .of(TableKinds.WASH_BOUNDS)
+            .of(CareKinds.WASH_BOUNDS)
             .loosest(WashMeasure.WATER_TEMPERATURE, Bound.MAXIMUM)
             .orElseThrow();
     WashBoundRow noEnd =
@@ -193,7 +193,7 @@ class ShippedWashBoundsTest {
   @MethodSource("editions")
   void theEditionsKeepWithinTheirEnds(OriginId edition) {
     RuleSet rules = ShippedEditions.rules(edition);
-    WashBoundTable bounds = rules.tables().of(TableKinds.WASH_BOUNDS);
+    WashBoundTable bounds = rules.tables().of(CareKinds.WASH_BOUNDS);
     for (CareLimitRow row : rules.tables().care().limits().rows()) {
       if (row.demand() instanceof CareDemand.Within within) {
         assertThat(bounds.crossedBy(within.measure(), within.limit())).isEmpty();
@@ -213,14 +213,14 @@ class ShippedWashBoundsTest {
   @Test
   void eachRowSaysOnWhoseWordItStands() {
     RuleSet rules = ShippedEditions.rules(ShippedEditions.EDITION_2020);
-    assertThat(rules.tables().rows(TableKinds.WASH_BOUNDS))
+    assertThat(rules.tables().rows(CareKinds.WASH_BOUNDS))
         .hasSize(10)
         .allSatisfy(
             row -> {
               assertThat(row.provenance().basis()).isInstanceOf(Basis.Memory.class);
               assertThat(row.provenance().note()).isPresent();
             });
-    assertThat(rules.tables().rows(TableKinds.WASH_BOUNDS))
+    assertThat(rules.tables().rows(CareKinds.WASH_BOUNDS))
         .extracting(WashBoundRow::measure)
         .containsAll(Arrays.asList(WashMeasure.values()));
   }

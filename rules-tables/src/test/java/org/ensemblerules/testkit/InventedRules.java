@@ -46,9 +46,9 @@ import org.ensemblerules.retirement.AgeLimitRow;
 import org.ensemblerules.retirement.AgeLimitTable;
 import org.ensemblerules.ruleset.CautionRow;
 import org.ensemblerules.ruleset.CautionTable;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
-import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.ruleset.TableMap;
 import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.source.Basis;
@@ -141,14 +141,14 @@ public final class InventedRules {
     AnatomyTable anatomy = AnatomyTable.of(parts).orElseThrow();
     return Tables.of(
         TableMap.none()
-            .with(TableKinds.ANATOMY, anatomy)
-            .with(TableKinds.CHECKS, CheckTable.of(checks()).orElseThrow())
-            .with(TableKinds.PERMISSIONS, PermissionTable.of(permissions()).orElseThrow())
-            .with(TableKinds.DEFECTS, DefectTable.of(defects, anatomy).orElseThrow())
-            .with(TableKinds.CRITERIA, CriteriaTable.of(criteria, anatomy).orElseThrow())
-            .with(TableKinds.INTERVALS, IntervalTable.of(intervals).orElseThrow())
-            .with(TableKinds.AGE_LIMITS, AgeLimitTable.of(ages).orElseThrow())
-            .with(TableKinds.CAUTIONS, CautionTable.of(cautions()).orElseThrow()));
+            .with(InspectionKinds.ANATOMY, anatomy)
+            .with(InspectionKinds.CHECKS, CheckTable.of(checks()).orElseThrow())
+            .with(InspectionKinds.PERMISSIONS, PermissionTable.of(permissions()).orElseThrow())
+            .with(InspectionKinds.DEFECTS, DefectTable.of(defects, anatomy).orElseThrow())
+            .with(InspectionKinds.CRITERIA, CriteriaTable.of(criteria, anatomy).orElseThrow())
+            .with(InspectionKinds.INTERVALS, IntervalTable.of(intervals).orElseThrow())
+            .with(InspectionKinds.AGE_LIMITS, AgeLimitTable.of(ages).orElseThrow())
+            .with(InspectionKinds.CAUTIONS, CautionTable.of(cautions()).orElseThrow()));
   }
 
   private void defects(List<DefectRow> rows, ElementKind element, Use use) {

@@ -17,7 +17,7 @@ import org.ensemblerules.care.WashPractice;
 import org.ensemblerules.gear.GearModel;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.measure.Limit;
-import org.ensemblerules.ruleset.TableKinds;
+import org.ensemblerules.ruleset.CareKinds;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
@@ -37,9 +37,9 @@ final class CareReaders {
   /** The tables whose rows are read here. */
   static final List<TableType<?>> TYPES =
       List.of(
-          new TableType<>(TableKinds.CARE_LIMITS, CareReaders::careLimits),
-          new TableType<>(TableKinds.WASH_BOUNDS, CareReaders::washBounds),
-          new TableType<>(TableKinds.CLEANING_RESULTS, CareReaders::cleaningResults));
+          new TableType<>(CareKinds.CARE_LIMITS, CareReaders::careLimits),
+          new TableType<>(CareKinds.WASH_BOUNDS, CareReaders::washBounds),
+          new TableType<>(CareKinds.CLEANING_RESULTS, CareReaders::cleaningResults));
 
   private CareReaders() {}
 

@@ -16,7 +16,7 @@ import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.HandlingDuty;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.measure.Quantity;
-import org.ensemblerules.ruleset.TableKinds;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.codec.EffectJson;
 import org.ensemblerules.tables.json.JsonCursor;
@@ -27,7 +27,7 @@ import org.ensemblerules.tables.json.ValueReaders;
 final class DefectReaders {
   /** The tables whose rows are read here. */
   static final List<TableType<?>> TYPES =
-      List.of(new TableType<>(TableKinds.DEFECTS, DefectReaders::defects));
+      List.of(new TableType<>(InspectionKinds.DEFECTS, DefectReaders::defects));
 
   private DefectReaders() {}
 

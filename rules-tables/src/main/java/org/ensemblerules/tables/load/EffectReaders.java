@@ -15,7 +15,7 @@ import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.ruleset.CautionRow;
-import org.ensemblerules.ruleset.TableKinds;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
 
@@ -24,10 +24,10 @@ final class EffectReaders {
   /** The tables whose rows are read here. */
   static final List<TableType<?>> TYPES =
       List.of(
-          new TableType<>(TableKinds.CHECKS, EffectReaders::checks),
-          new TableType<>(TableKinds.DESTINATIONS, EffectReaders::destinations),
-          new TableType<>(TableKinds.PERMISSIONS, EffectReaders::permissions),
-          new TableType<>(TableKinds.CAUTIONS, EffectReaders::cautions));
+          new TableType<>(InspectionKinds.CHECKS, EffectReaders::checks),
+          new TableType<>(InspectionKinds.DESTINATIONS, EffectReaders::destinations),
+          new TableType<>(InspectionKinds.PERMISSIONS, EffectReaders::permissions),
+          new TableType<>(InspectionKinds.CAUTIONS, EffectReaders::cautions));
 
   private EffectReaders() {}
 

@@ -10,7 +10,7 @@ import org.ensemblerules.fieldcheck.ConditionRow;
 import org.ensemblerules.fieldcheck.Expected;
 import org.ensemblerules.fieldcheck.StrongerRow;
 import org.ensemblerules.measure.Limit;
-import org.ensemblerules.ruleset.TableKinds;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
 
@@ -25,9 +25,9 @@ final class FieldcheckReaders {
   /** The tables whose rows are read here. */
   static final List<TableType<?>> TYPES =
       List.of(
-          new TableType<>(TableKinds.STRONGER_CHECKS, FieldcheckReaders::strongerChecks),
-          new TableType<>(TableKinds.CONDITIONS, FieldcheckReaders::conditions),
-          new TableType<>(TableKinds.CHECK_LIMITS, FieldcheckReaders::checkLimits));
+          new TableType<>(InspectionKinds.STRONGER_CHECKS, FieldcheckReaders::strongerChecks),
+          new TableType<>(InspectionKinds.CONDITIONS, FieldcheckReaders::conditions),
+          new TableType<>(InspectionKinds.CHECK_LIMITS, FieldcheckReaders::checkLimits));
 
   private FieldcheckReaders() {}
 

@@ -12,7 +12,7 @@ import org.ensemblerules.gear.RequiredSince;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.retirement.AgeLimit;
 import org.ensemblerules.retirement.AgeLimitRow;
-import org.ensemblerules.ruleset.TableKinds;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
 import org.ensemblerules.tables.json.ValueReaders;
@@ -22,8 +22,8 @@ final class GearReaders {
   /** The tables whose rows are read here. */
   static final List<TableType<?>> TYPES =
       List.of(
-          new TableType<>(TableKinds.ANATOMY, GearReaders::anatomy),
-          new TableType<>(TableKinds.AGE_LIMITS, GearReaders::ageLimits));
+          new TableType<>(InspectionKinds.ANATOMY, GearReaders::anatomy),
+          new TableType<>(InspectionKinds.AGE_LIMITS, GearReaders::ageLimits));
 
   private GearReaders() {}
 

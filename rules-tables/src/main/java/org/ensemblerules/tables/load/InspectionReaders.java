@@ -17,7 +17,7 @@ import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.IntervalRow;
-import org.ensemblerules.ruleset.TableKinds;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
 import org.ensemblerules.tables.json.ValueReaders;
@@ -27,9 +27,9 @@ final class InspectionReaders {
   /** The tables whose rows are read here. */
   static final List<TableType<?>> TYPES =
       List.of(
-          new TableType<>(TableKinds.CRITERIA, InspectionReaders::criteria),
-          new TableType<>(TableKinds.INTERVALS, InspectionReaders::intervals),
-          new TableType<>(TableKinds.RETURNS, InspectionReaders::returns));
+          new TableType<>(InspectionKinds.CRITERIA, InspectionReaders::criteria),
+          new TableType<>(InspectionKinds.INTERVALS, InspectionReaders::intervals),
+          new TableType<>(InspectionKinds.RETURNS, InspectionReaders::returns));
 
   /** The ways of coming back by their names, in the order in which a fault lists them. */
   private static final Map<String, Transfer> BACK = waysBack();

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
-import org.ensemblerules.ruleset.TableKinds;
+import org.ensemblerules.ruleset.StrengthKinds;
 import org.ensemblerules.strength.Direction;
 import org.ensemblerules.strength.DiscardRow;
 import org.ensemblerules.strength.DiscardRule;
@@ -33,10 +33,10 @@ final class LaboratoryReaders {
   /** The tables whose rows are read here. */
   static final List<TableType<?>> TYPES =
       List.of(
-          new TableType<>(TableKinds.METHODS, LaboratoryReaders::methods),
-          new TableType<>(TableKinds.DISCARDS, LaboratoryReaders::discards),
-          new TableType<>(TableKinds.HYDROSTATIC, LaboratoryReaders::hydrostatic),
-          new TableType<>(TableKinds.SMALL_SAMPLES, LaboratoryReaders::smallSamples));
+          new TableType<>(StrengthKinds.METHODS, LaboratoryReaders::methods),
+          new TableType<>(StrengthKinds.DISCARDS, LaboratoryReaders::discards),
+          new TableType<>(StrengthKinds.HYDROSTATIC, LaboratoryReaders::hydrostatic),
+          new TableType<>(StrengthKinds.SMALL_SAMPLES, LaboratoryReaders::smallSamples));
 
   private LaboratoryReaders() {}
 

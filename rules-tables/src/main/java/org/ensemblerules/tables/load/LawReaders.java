@@ -10,8 +10,8 @@ import org.ensemblerules.record.PlaceCode;
 import org.ensemblerules.record.SaleParty;
 import org.ensemblerules.ruleset.AdoptionKind;
 import org.ensemblerules.ruleset.AdoptionRow;
+import org.ensemblerules.ruleset.RecordKinds;
 import org.ensemblerules.ruleset.Subject;
-import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
@@ -29,8 +29,8 @@ final class LawReaders {
   /** The tables whose rows are read here. */
   static final List<TableType<?>> TYPES =
       List.of(
-          new TableType<>(TableKinds.PFAS_LAWS, LawReaders::pfasLaws),
-          new TableType<>(TableKinds.ADOPTIONS, LawReaders::adoptions));
+          new TableType<>(RecordKinds.PFAS_LAWS, LawReaders::pfasLaws),
+          new TableType<>(RecordKinds.ADOPTIONS, LawReaders::adoptions));
 
   private LawReaders() {}
 

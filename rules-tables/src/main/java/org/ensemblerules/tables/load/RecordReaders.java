@@ -13,7 +13,7 @@ import org.ensemblerules.retirement.DisposalRoute;
 import org.ensemblerules.retirement.DisposalRouteRow;
 import org.ensemblerules.retirement.RetirementReason;
 import org.ensemblerules.retirement.RouteCondition;
-import org.ensemblerules.ruleset.TableKinds;
+import org.ensemblerules.ruleset.RecordKinds;
 import org.ensemblerules.tables.json.ObjectCursor;
 
 /** Readers of the tables of records, of disposal and of custody. */
@@ -21,9 +21,9 @@ final class RecordReaders {
   /** The tables whose rows are read here. */
   static final List<TableType<?>> TYPES =
       List.of(
-          new TableType<>(TableKinds.RECORD_ITEMS, RecordReaders::recordItems),
-          new TableType<>(TableKinds.DISPOSAL_ROUTES, RecordReaders::disposalRoutes),
-          new TableType<>(TableKinds.CUSTODY_STEPS, RecordReaders::custodySteps));
+          new TableType<>(RecordKinds.RECORD_ITEMS, RecordReaders::recordItems),
+          new TableType<>(RecordKinds.DISPOSAL_ROUTES, RecordReaders::disposalRoutes),
+          new TableType<>(RecordKinds.CUSTODY_STEPS, RecordReaders::custodySteps));
 
   private RecordReaders() {}
 

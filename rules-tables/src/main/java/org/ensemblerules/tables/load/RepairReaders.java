@@ -10,7 +10,7 @@ import org.ensemblerules.gear.Site;
 import org.ensemblerules.repair.RepairLevel;
 import org.ensemblerules.repair.RepairLimitRow;
 import org.ensemblerules.repair.RepairSubject;
-import org.ensemblerules.ruleset.TableKinds;
+import org.ensemblerules.ruleset.CareKinds;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
 import org.ensemblerules.tables.json.ValueReaders;
@@ -26,7 +26,7 @@ final class RepairReaders {
 
   /** The tables whose rows are read here. */
   static final List<TableType<?>> TYPES =
-      List.of(new TableType<>(TableKinds.REPAIR_LIMITS, RepairReaders::repairLimits));
+      List.of(new TableType<>(CareKinds.REPAIR_LIMITS, RepairReaders::repairLimits));
 
   private RepairReaders() {}
 

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.measure.Limit;
-import org.ensemblerules.ruleset.TableKinds;
+import org.ensemblerules.ruleset.StrengthKinds;
 import org.ensemblerules.strength.Construction;
 import org.ensemblerules.strength.Direction;
 import org.ensemblerules.strength.Property;
@@ -30,7 +30,7 @@ final class RequirementReader {
   static final List<TableType<?>> TYPES =
       List.of(
           new TableType<>(
-              TableKinds.REQUIREMENTS, RequirementReader::requirements, RequirementRow::of));
+              StrengthKinds.REQUIREMENTS, RequirementReader::requirements, RequirementRow::of));
 
   private RequirementReader() {}
 

@@ -12,7 +12,7 @@ import org.ensemblerules.care.Exposure;
 import org.ensemblerules.care.RouteStep;
 import org.ensemblerules.effect.HandlingDuty;
 import org.ensemblerules.gear.LayerKind;
-import org.ensemblerules.ruleset.TableKinds;
+import org.ensemblerules.ruleset.CareKinds;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
 
@@ -20,7 +20,7 @@ import org.ensemblerules.tables.json.ObjectCursor;
 final class RouteReaders {
   /** The tables whose rows are read here. */
   static final List<TableType<?>> TYPES =
-      List.of(new TableType<>(TableKinds.CARE_ROUTES, RouteReaders::careRoutes));
+      List.of(new TableType<>(CareKinds.CARE_ROUTES, RouteReaders::careRoutes));
 
   private RouteReaders() {}
 

@@ -10,7 +10,7 @@ import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.inspection.InspectionKind;
-import org.ensemblerules.ruleset.TableKinds;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.schedule.Discharge;
 import org.ensemblerules.schedule.FoundWhat;
 import org.ensemblerules.schedule.Start;
@@ -40,7 +40,7 @@ final class ScheduleReaders {
 
   /** The tables whose rows are read here. */
   static final List<TableType<?>> TYPES =
-      List.of(new TableType<>(TableKinds.TASKS, ScheduleReaders::tasks));
+      List.of(new TableType<>(InspectionKinds.TASKS, ScheduleReaders::tasks));
 
   private ScheduleReaders() {}
 

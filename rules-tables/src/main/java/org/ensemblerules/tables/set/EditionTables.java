@@ -24,10 +24,13 @@ import org.ensemblerules.retirement.AgeLimitTable;
 import org.ensemblerules.retirement.CustodyTable;
 import org.ensemblerules.retirement.DisposalTable;
 import org.ensemblerules.ruleset.AdoptionTable;
+import org.ensemblerules.ruleset.CareKinds;
 import org.ensemblerules.ruleset.CautionTable;
+import org.ensemblerules.ruleset.InspectionKinds;
+import org.ensemblerules.ruleset.RecordKinds;
+import org.ensemblerules.ruleset.StrengthKinds;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.ruleset.TableKind;
-import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.ruleset.TableMap;
 import org.ensemblerules.schedule.TaskTable;
 import org.ensemblerules.source.OriginId;
@@ -99,7 +102,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<AnatomyTable> anatomy() {
-    return find(TableKinds.ANATOMY);
+    return find(InspectionKinds.ANATOMY);
   }
 
   /**
@@ -108,7 +111,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<RequirementTable> strengthRequirements() {
-    return find(TableKinds.REQUIREMENTS);
+    return find(StrengthKinds.REQUIREMENTS);
   }
 
   /**
@@ -117,7 +120,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<MethodTable> strengthMethods() {
-    return find(TableKinds.METHODS);
+    return find(StrengthKinds.METHODS);
   }
 
   /**
@@ -126,7 +129,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<HydrostaticTable> hydrostatic() {
-    return find(TableKinds.HYDROSTATIC);
+    return find(StrengthKinds.HYDROSTATIC);
   }
 
   /**
@@ -135,7 +138,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<SmallSampleTable> smallSampleFactors() {
-    return find(TableKinds.SMALL_SAMPLES);
+    return find(StrengthKinds.SMALL_SAMPLES);
   }
 
   /**
@@ -144,7 +147,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<CareLimitTable> careLimits() {
-    return find(TableKinds.CARE_LIMITS);
+    return find(CareKinds.CARE_LIMITS);
   }
 
   /**
@@ -153,7 +156,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<CleaningResultTable> cleaningResults() {
-    return find(TableKinds.CLEANING_RESULTS);
+    return find(CareKinds.CLEANING_RESULTS);
   }
 
   /**
@@ -162,7 +165,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<CriteriaTable> criteria() {
-    return find(TableKinds.CRITERIA);
+    return find(InspectionKinds.CRITERIA);
   }
 
   /**
@@ -171,7 +174,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<IntervalTable> intervals() {
-    return find(TableKinds.INTERVALS);
+    return find(InspectionKinds.INTERVALS);
   }
 
   /**
@@ -180,7 +183,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<DefectTable> defects() {
-    return find(TableKinds.DEFECTS);
+    return find(InspectionKinds.DEFECTS);
   }
 
   /**
@@ -189,7 +192,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<CheckTable> checks() {
-    return find(TableKinds.CHECKS);
+    return find(InspectionKinds.CHECKS);
   }
 
   /**
@@ -198,7 +201,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<ConditionTable> conditions() {
-    return find(TableKinds.CONDITIONS);
+    return find(InspectionKinds.CONDITIONS);
   }
 
   /**
@@ -207,7 +210,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<StrongerTable> strongerChecks() {
-    return find(TableKinds.STRONGER_CHECKS);
+    return find(InspectionKinds.STRONGER_CHECKS);
   }
 
   /**
@@ -216,7 +219,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<CheckLimitTable> checkLimits() {
-    return find(TableKinds.CHECK_LIMITS);
+    return find(InspectionKinds.CHECK_LIMITS);
   }
 
   /**
@@ -225,7 +228,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<PermissionTable> permissions() {
-    return find(TableKinds.PERMISSIONS);
+    return find(InspectionKinds.PERMISSIONS);
   }
 
   /**
@@ -234,7 +237,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<CautionTable> cautions() {
-    return find(TableKinds.CAUTIONS);
+    return find(InspectionKinds.CAUTIONS);
   }
 
   /**
@@ -243,7 +246,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<CareRouteTable> careRoutes() {
-    return find(TableKinds.CARE_ROUTES);
+    return find(CareKinds.CARE_ROUTES);
   }
 
   /**
@@ -252,7 +255,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<RepairLimitTable> repairLimits() {
-    return find(TableKinds.REPAIR_LIMITS);
+    return find(CareKinds.REPAIR_LIMITS);
   }
 
   /**
@@ -261,7 +264,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<TaskTable> tasks() {
-    return find(TableKinds.TASKS);
+    return find(InspectionKinds.TASKS);
   }
 
   /**
@@ -270,7 +273,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<AgeLimitTable> ageLimits() {
-    return find(TableKinds.AGE_LIMITS);
+    return find(InspectionKinds.AGE_LIMITS);
   }
 
   /**
@@ -279,7 +282,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<RecordItemTable> recordItems() {
-    return find(TableKinds.RECORD_ITEMS);
+    return find(RecordKinds.RECORD_ITEMS);
   }
 
   /**
@@ -288,7 +291,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<DisposalTable> disposalRoutes() {
-    return find(TableKinds.DISPOSAL_ROUTES);
+    return find(RecordKinds.DISPOSAL_ROUTES);
   }
 
   /**
@@ -297,7 +300,7 @@ public final class EditionTables {
    * @return the table; empty if the edition has none
    */
   public Optional<CustodyTable> custodySteps() {
-    return find(TableKinds.CUSTODY_STEPS);
+    return find(RecordKinds.CUSTODY_STEPS);
   }
 
   /**
@@ -306,7 +309,7 @@ public final class EditionTables {
    * @return the table; empty for whatever is not {@link LoadedTables#LAW}
    */
   public Optional<PfasLawTable> pfasLaws() {
-    return find(TableKinds.PFAS_LAWS);
+    return find(RecordKinds.PFAS_LAWS);
   }
 
   /**
@@ -315,6 +318,6 @@ public final class EditionTables {
    * @return the table; empty for whatever is not {@link LoadedTables#LAW}
    */
   public Optional<AdoptionTable> adoptions() {
-    return find(TableKinds.ADOPTIONS);
+    return find(RecordKinds.ADOPTIONS);
   }
 }

@@ -9,8 +9,8 @@ import java.util.TreeMap;
 import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.record.PfasLawTable;
 import org.ensemblerules.ruleset.AdoptionTable;
+import org.ensemblerules.ruleset.StrengthKinds;
 import org.ensemblerules.ruleset.Subject;
-import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.ruleset.TableMap;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.InvalidValueException;
@@ -85,7 +85,7 @@ public final class LoadedTables {
     TableMap all = TableMap.none();
     return EditionTables.of(
         PRODUCTS,
-        strengthRequirements.map(table -> all.with(TableKinds.REQUIREMENTS, table)).orElse(all));
+        strengthRequirements.map(table -> all.with(StrengthKinds.REQUIREMENTS, table)).orElse(all));
   }
 
   // Sound whenever each is: no row of one edition is for the product of another.

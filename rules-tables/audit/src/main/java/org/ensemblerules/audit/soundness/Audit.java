@@ -8,9 +8,11 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import org.ensemblerules.ruleset.CareKinds;
+import org.ensemblerules.ruleset.InspectionKinds;
+import org.ensemblerules.ruleset.RecordKinds;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.TableKind;
-import org.ensemblerules.ruleset.TableKinds;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.SourceId;
 
@@ -22,16 +24,16 @@ public final class Audit {
   // Without rows of these a verdict can only answer that no rule covers what it is asked.
   private static final List<TableKind<?, ?>> NEEDED =
       ImmutableList.of(
-          TableKinds.ANATOMY,
-          TableKinds.CHECKS,
-          TableKinds.PERMISSIONS,
-          TableKinds.DEFECTS,
-          TableKinds.CRITERIA,
-          TableKinds.INTERVALS,
-          TableKinds.TASKS,
-          TableKinds.AGE_LIMITS,
-          TableKinds.CARE_ROUTES,
-          TableKinds.RECORD_ITEMS);
+          InspectionKinds.ANATOMY,
+          InspectionKinds.CHECKS,
+          InspectionKinds.PERMISSIONS,
+          InspectionKinds.DEFECTS,
+          InspectionKinds.CRITERIA,
+          InspectionKinds.INTERVALS,
+          InspectionKinds.TASKS,
+          InspectionKinds.AGE_LIMITS,
+          CareKinds.CARE_ROUTES,
+          RecordKinds.RECORD_ITEMS);
 
   private Audit() {}
 
