@@ -1,4 +1,4 @@
-package org.ensemblerules.strength;
+package org.ensemblerules.strength.numeric;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
