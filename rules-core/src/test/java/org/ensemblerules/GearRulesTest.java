@@ -17,6 +17,7 @@ import org.ensemblerules.effect.Task;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Site;
+import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.IntervalRow;
 import org.ensemblerules.record.RecordFile;
@@ -61,7 +62,16 @@ class GearRulesTest {
     assertThat(DOOR.trace(COAT, DAY)).isNotEmpty().isEqualTo(Assess.trace(RULES, COAT, DAY));
     assertThat(DOOR.recompute(COAT, verdict)).isEqualTo(new Recompute.Same(verdict));
     assertThat(DOOR.stillMatters(COAT, DAY)).isEqualTo(StillMatters.of(RULES, COAT, DAY));
-    assertThat(DOOR.openFindings(COAT, DAY)).isEqualTo(verdict.openFindings());
+    Assessment torn =
+        Assessment.builder(COAT.element())
+            .history(COAT.history())
+            .event(new LookEvent.Found(TORN))
+            .build();
+    assertThat(DOOR.openFindings(torn, DAY))
+        .isNotEmpty()
+        .isEqualTo(RULES.evidence(torn.element(), torn.history(), DAY).findings().ofHistory());
+    assertThat(DOOR.evidence(torn.element(), torn.history(), DAY).history())
+        .isEqualTo(torn.history());
   }
 
   @Test
@@ -90,13 +100,18 @@ class GearRulesTest {
         .isEqualTo(RULES.repairOrders().plan(COAT.element(), torn, People.DEPARTMENT, DAY));
     assertThat(DOOR.mayPerform(People.DEPARTMENT, Task.ADVANCED_CLEANING, COAT.element(), DAY))
         .isEqualTo(
-            RULES.mayPerform(People.DEPARTMENT, Task.ADVANCED_CLEANING, COAT.element(), DAY));
+            RULES
+                .tables()
+                .permissions()
+                .mayPerform(People.DEPARTMENT, Task.ADVANCED_CLEANING, COAT.element(), DAY));
   }
 
   @Test
   void whatItsPapersSay() {
     RecordFile file = RecordFile.builder(COAT.element(), COAT.history()).build();
-    assertThat(DOOR.file(file, DAY)).isEqualTo(RULES.check(file, DAY));
+    assertThat(DOOR.file(file, DAY))
+        .isEqualTo(RULES.tables().records().items().check(file, RULES.evidenceTables(), DAY));
+    assertThat(DOOR.retention(file)).isEmpty();
   }
 
   @Test

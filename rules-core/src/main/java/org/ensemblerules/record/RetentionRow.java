@@ -41,4 +41,14 @@ public record RetentionRow(Provenance provenance, RetentionPolicy policy)
   public Comparison asOneMore() {
     return Comparison.STRICTER;
   }
+
+  /**
+   * Tells through when a file is kept by this row.
+   *
+   * @param file the file; not null
+   * @return the row with the last day; never null
+   */
+  public RetentionSpan span(RecordFile file) {
+    return new RetentionSpan(this, policy.keepThrough(file));
+  }
 }

@@ -18,11 +18,7 @@ import org.ensemblerules.gear.Element;
 import org.ensemblerules.history.Evidence;
 import org.ensemblerules.history.EvidenceTables;
 import org.ensemblerules.history.History;
-import org.ensemblerules.history.OpenFinding;
 import org.ensemblerules.history.Validity;
-import org.ensemblerules.record.FileReport;
-import org.ensemblerules.record.RecordFile;
-import org.ensemblerules.record.RetentionSpan;
 import org.ensemblerules.repair.RepairOrders;
 import org.ensemblerules.repair.RepairTables;
 import org.ensemblerules.schedule.Schedule;
@@ -164,18 +160,6 @@ public final class RuleSet {
   }
 
   /**
-   * Tells how long a file is kept. Each answer holds; the latest day counts.
-   *
-   * @param file the file; not null
-   * @return an answer for each row on retention; empty if no overlay sets a time; never null
-   */
-  public List<RetentionSpan> retention(RecordFile file) {
-    return tables.retention().stream()
-        .map(row -> new RetentionSpan(row, row.policy().keepThrough(file)))
-        .toList();
-  }
-
-  /**
    * Returns the edition chosen for each subject.
    *
    * @return an unmodifiable map; never null
@@ -223,18 +207,6 @@ public final class RuleSet {
    */
   public Permission mayPerform(Doer doer, Task task, Element element, LocalDate date) {
     return tables.permissions().mayPerform(doer, task, element, date);
-  }
-
-  /**
-   * Lists what is still open of what was found on an element, and what closes it.
-   *
-   * @param element the element; not null
-   * @param history what happened to it; not null
-   * @param asOf the day asked about; what happened later does not count; not null
-   * @return the open findings in the order of the history; never null
-   */
-  public List<OpenFinding> openFindings(Element element, History history, LocalDate asOf) {
-    return evidence(element, history, asOf).findings().ofHistory();
   }
 
   /**
@@ -292,16 +264,5 @@ public final class RuleSet {
    */
   public RepairOrders repairOrders() {
     return repairOrders;
-  }
-
-  /**
-   * Tells whether a file is complete.
-   *
-   * @param file the file; not null
-   * @param asOf the day asked about; what certainly happened later is left out; not null
-   * @return an answer for each item; never null
-   */
-  public FileReport check(RecordFile file, LocalDate asOf) {
-    return tables.records().items().check(file, evidenceTables, asOf);
   }
 }

@@ -113,7 +113,7 @@ final class OpenFindingsFixture {
   }
 
   List<OpenFinding> openOn(LocalDate asOf) {
-    return FrozenRules.rules().openFindings(element, History.of(events), asOf);
+    return FrozenRules.rules().evidence(element, History.of(events), asOf).findings().ofHistory();
   }
 
   List<LookEvent.Checked> standingFailures() {

@@ -133,10 +133,12 @@ class EffectsInOrderProperties {
     events.add(new LookEvent.Found(FOUND));
     events.addAll(Settling.of(ID, done, Set.of(), FitGear.AS_OF.plusDays(1)));
     return by(calledFor)
-        .openFindings(
+        .evidence(
             FitGear.fit(ElementKind.COAT).element(),
             History.of(events),
             FitGear.AS_OF.plusMonths(1))
+        .findings()
+        .ofHistory()
         .isEmpty();
   }
 }

@@ -111,7 +111,9 @@ class StricterDefectsProperties {
     List<Event> events = new ArrayList<>(List.of(new LookEvent.Found(finding)));
     events.addAll(done);
     return rules
-        .openFindings(FitGear.element(kind).build(), History.of(events), FitGear.AS_OF)
+        .evidence(FitGear.element(kind).build(), History.of(events), FitGear.AS_OF)
+        .findings()
+        .ofHistory()
         .isEmpty();
   }
 

@@ -33,6 +33,7 @@ import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.record.RecordFile;
+import org.ensemblerules.record.RetentionSpan;
 import org.ensemblerules.retirement.AgeLimit;
 import org.ensemblerules.schedule.Discharge;
 import org.ensemblerules.schedule.Start;
@@ -373,10 +374,14 @@ class OverlaysTest {
                         new EndEvent.Retired(
                             Moment.on(MarkedDate.of(LocalDate.of(2024, 1, 31))), "worn out"))))
             .build();
-    assertThat(over(layer.policy(layer.keep(7)), law.law(law.keep(3))).retention(file))
+    assertThat(retention(over(layer.policy(layer.keep(7)), law.law(law.keep(3))), file))
         .extracting(kept -> kept.through().orElseThrow())
         .containsExactly(LocalDate.of(2027, 1, 31), LocalDate.of(2031, 1, 31));
-    assertThat(FrozenRules.rules().retention(file)).isEmpty();
+    assertThat(retention(FrozenRules.rules(), file)).isEmpty();
+  }
+
+  private static List<RetentionSpan> retention(RuleSet rules, RecordFile file) {
+    return GearRules.of(rules).retention(file);
   }
 
   @Test

@@ -2,8 +2,8 @@ package org.ensemblerules.tables;
 
 import java.util.List;
 import java.util.Objects;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.effect.DoerRegister;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.tables.codec.AssessmentTree;
 import org.ensemblerules.tables.codec.CriterionNames;
@@ -60,7 +60,7 @@ public final class AssessmentJson {
    * @param rules the rules whose criteria are named; not null
    * @return the reader, for a single text or for {@link JsonLines}; never null
    */
-  public static JsonLines.Reading<Assessment> under(RuleSet rules) {
+  public static JsonLines.Reading<Assessment> under(GearRules rules) {
     return beside(List.of(new CriterionNames(rules.tables().criteria())));
   }
 
@@ -74,7 +74,7 @@ public final class AssessmentJson {
    * @return the reader, for a single text or for {@link JsonLines}; never null
    */
   public static JsonLines.Reading<Assessment> naming(
-      DoerRegister register, UnknownDoer unknown, RuleSet rules) {
+      DoerRegister register, UnknownDoer unknown, GearRules rules) {
     return beside(
         List.of(NamedDoers.of(register, unknown), new CriterionNames(rules.tables().criteria())));
   }
@@ -96,7 +96,7 @@ public final class AssessmentJson {
    * @return one line of JSON without a line end; reading it by {@link #under} with the rules gives
    *     an equal assessment; never null
    */
-  public static String write(Assessment assessment, RuleSet rules) {
+  public static String write(Assessment assessment, GearRules rules) {
     return JsonLine.of(
         AssessmentTree.write(
             Objects.requireNonNull(assessment, "assessment"),
@@ -111,9 +111,9 @@ public final class AssessmentJson {
    * @param register the register to read it beside; not null
    * @param rules the rules to read it beside; not null
    * @return one line of JSON without a line end; reading it by {@link #naming(DoerRegister,
-   *     UnknownDoer, RuleSet)} with both gives an equal assessment; never null
+   *     UnknownDoer, GearRules)} with both gives an equal assessment; never null
    */
-  public static String write(Assessment assessment, DoerRegister register, RuleSet rules) {
+  public static String write(Assessment assessment, DoerRegister register, GearRules rules) {
     return JsonLine.of(
         AssessmentTree.write(
             Objects.requireNonNull(assessment, "assessment"),

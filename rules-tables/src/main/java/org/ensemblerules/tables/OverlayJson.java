@@ -10,8 +10,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.ruleset.OverlayFault;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.FaultCode;
@@ -68,15 +68,15 @@ public final class OverlayJson {
    * @param asOf the day for which the rules are composed; not null
    * @return the rules with the overlays, or every fault of their meaning with its place; never null
    */
-  public static Checked<RuleSet, JsonFault> lay(
-      RuleSet rules, List<OverlayFile> files, LocalDate asOf) {
-    Checked<RuleSet, OverlayFault> result =
+  public static Checked<GearRules, JsonFault> lay(
+      GearRules rules, List<OverlayFile> files, LocalDate asOf) {
+    Checked<GearRules, OverlayFault> result =
         rules.with(files.stream().map(OverlayFile::overlay).toList(), asOf);
-    if (result instanceof Checked.Sound<RuleSet, OverlayFault> overlaid) {
+    if (result instanceof Checked.Sound<GearRules, OverlayFault> overlaid) {
       return new Checked.Sound<>(overlaid.value());
     }
     Map<Same, List<OverlayFault>> alike = new LinkedHashMap<>();
-    for (OverlayFault fault : ((Checked.Refused<RuleSet, OverlayFault>) result).faults()) {
+    for (OverlayFault fault : ((Checked.Refused<GearRules, OverlayFault>) result).faults()) {
       alike
           .computeIfAbsent(
               new Same(

@@ -2,9 +2,9 @@ package org.ensemblerules.tables;
 
 import java.util.List;
 import java.util.Objects;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.effect.DoerRegister;
 import org.ensemblerules.record.RecordFile;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.tables.codec.AssessmentTree;
 import org.ensemblerules.tables.codec.CriterionNames;
@@ -57,13 +57,13 @@ public final class RecordFileJson {
    * @param rules the rules whose criteria are named; not null
    * @return the reader, for a single text or for {@link JsonLines}; never null
    */
-  public static JsonLines.Reading<RecordFile> under(RuleSet rules) {
+  public static JsonLines.Reading<RecordFile> under(GearRules rules) {
     return beside(List.of(new CriterionNames(rules.tables().criteria())));
   }
 
   /**
    * Makes a reader of files that name doers of a register and criteria short, as {@link
-   * AssessmentJson#naming(DoerRegister, UnknownDoer, RuleSet)} does.
+   * AssessmentJson#naming(DoerRegister, UnknownDoer, GearRules)} does.
    *
    * @param register those whom the texts name; not null
    * @param unknown what becomes of a name that the register does not have; not null
@@ -71,7 +71,7 @@ public final class RecordFileJson {
    * @return the reader, for a single text or for {@link JsonLines}; never null
    */
   public static JsonLines.Reading<RecordFile> naming(
-      DoerRegister register, UnknownDoer unknown, RuleSet rules) {
+      DoerRegister register, UnknownDoer unknown, GearRules rules) {
     return beside(
         List.of(NamedDoers.of(register, unknown), new CriterionNames(rules.tables().criteria())));
   }

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
@@ -44,7 +45,7 @@ public final class RuleSets {
    * @param edition the edition; not null
    * @return the rule set, or what the set of tables lacks for it
    */
-  public static Checked<RuleSet, JsonFault> compose(LoadedTables tables, OriginId edition) {
+  public static Checked<GearRules, JsonFault> compose(LoadedTables tables, OriginId edition) {
     return compose(tables, Map.of(Subject.INSPECTION, edition, Subject.AGE, edition));
   }
 
@@ -58,7 +59,7 @@ public final class RuleSets {
    *     edition; not null
    * @return the rule set, or every edition that does not exist or has no tables for its subject
    */
-  public static Checked<RuleSet, JsonFault> compose(
+  public static Checked<GearRules, JsonFault> compose(
       LoadedTables tables, Map<Subject, OriginId> chosen) {
     List<JsonFault> faults = new ArrayList<>();
     Map<Subject, Edition> editions = new LinkedHashMap<>();
@@ -79,14 +80,15 @@ public final class RuleSets {
       }
     }
     return tables(tables, editions)
-        .<Checked<RuleSet, JsonFault>>map(
+        .<Checked<GearRules, JsonFault>>map(
             found ->
                 new Checked.Sound<>(
-                    RuleSet.of(
-                        editions,
-                        upTo(editions.get(Subject.INSPECTION), tables),
-                        found,
-                        revisions(tables, editions, found))))
+                    GearRules.of(
+                        RuleSet.of(
+                            editions,
+                            upTo(editions.get(Subject.INSPECTION), tables),
+                            found,
+                            revisions(tables, editions, found)))))
         .orElseGet(
             () ->
                 new Checked.Refused<>(

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.OriginId;
@@ -49,13 +49,13 @@ public final class ShippedRules {
   /** The rules of an edition, composed once. */
   private static final class Lazy {
     private final OriginId edition;
-    private @Nullable RuleSet rules;
+    private @Nullable GearRules rules;
 
     Lazy(OriginId edition) {
       this.edition = edition;
     }
 
-    synchronized RuleSet get() {
+    synchronized GearRules get() {
       if (rules == null) {
         LoadedTables tables = ShippedTables.load(Set.of(edition)).orElseThrow();
         rules = RuleSets.compose(tables, edition).orElseThrow();
@@ -69,7 +69,7 @@ public final class ShippedRules {
    *
    * @return the rule set of {@link #DEFAULT_EDITION}; never null
    */
-  public static RuleSet standard() {
+  public static GearRules standard() {
     return STANDARD.get();
   }
 
@@ -79,7 +79,7 @@ public final class ShippedRules {
    * @param edition its name, as in {@code NFPA_1851_2014}; not null
    * @return the rule set; empty if there is none for it
    */
-  public static Optional<RuleSet> of(OriginId edition) {
+  public static Optional<GearRules> of(OriginId edition) {
     return Optional.ofNullable(Holder.SETS.get(edition)).map(Lazy::get);
   }
 

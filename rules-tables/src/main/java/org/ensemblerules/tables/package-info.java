@@ -3,7 +3,7 @@
  *
  * <pre>{@code
  * Assessment coat = AssessmentJson.read("coat C-1", json).orElseThrow();
- * Verdict verdict = GearRules.of(ShippedRules.standard()).assess(coat, today);
+ * Verdict verdict = ShippedRules.standard().assess(coat, today);
  * String line = VerdictJson.write(verdict);
  * }</pre>
  */

@@ -143,7 +143,7 @@ class CsvFilesTest {
     }
     for (Edition edition : ShippedRules.editions()) {
       List<List<String>> rows =
-          ShippedRules.of(edition.id()).orElseThrow().tables().rows().stream()
+          ShippedRules.of(edition.id()).orElseThrow().rules().tables().rows().stream()
               .map(
                   row ->
                       List.of(

@@ -45,7 +45,7 @@ import org.ensemblerules.tables.set.TableFiles;
  * more from them.
  */
 class ReadersFuzzTest {
-  private static final RuleSet RULES = ShippedRules.standard();
+  private static final RuleSet RULES = ShippedRules.standard().rules();
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
 
   @FuzzTest
@@ -80,7 +80,11 @@ class ReadersFuzzTest {
 
   @FuzzTest
   void records(byte[] data) {
-    lines(data, RecordFileJson::read, RecordFileJson::write, given -> RULES.check(given, DAY));
+    lines(
+        data,
+        RecordFileJson::read,
+        RecordFileJson::write,
+        given -> GearRules.of(RULES).file(given, DAY));
   }
 
   @FuzzTest
@@ -95,7 +99,7 @@ class ReadersFuzzTest {
   @FuzzTest
   void repair(byte[] data) {
     lines(
-        data, RepairJson::read, asked -> RepairJson.write(asked, asked.plan(RULES.repairOrders())));
+        data, RepairJson::read, asked -> RepairJson.write(asked, asked.plan(GearRules.of(RULES))));
   }
 
   @FuzzTest
@@ -123,7 +127,8 @@ class ReadersFuzzTest {
     Checked<OverlayFile, JsonFault> read =
         OverlayJson.read("overlay.json", new String(data, StandardCharsets.UTF_8));
     if (read instanceof Checked.Sound<OverlayFile, JsonFault> ok) {
-      Checked<RuleSet, JsonFault> laid = OverlayJson.lay(RULES, List.of(ok.value()), DAY);
+      Checked<GearRules, JsonFault> laid =
+          OverlayJson.lay(GearRules.of(RULES), List.of(ok.value()), DAY);
       requireFaults(laid);
     }
     requireFaults(read);

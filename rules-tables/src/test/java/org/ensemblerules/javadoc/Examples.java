@@ -76,7 +76,7 @@ final class Examples {
       Doer washer,
       SafetyNotice notice,
       String json) {
-    GearRules rules = GearRules.of(ShippedRules.standard());
+    GearRules rules = ShippedRules.standard();
     LocalDate today = LocalDate.of(2026, 11, 25);
     root(coat, today);
     care(rules, coat);
@@ -106,7 +106,7 @@ final class Examples {
 
   private static void root(Assessment coat, LocalDate today) {
     // org.ensemblerules begins
-    GearRules rules = GearRules.of(ShippedRules.standard());
+    GearRules rules = ShippedRules.standard();
     Verdict verdict = rules.assess(coat, today);
     boolean serves = verdict.service() == Service.IN;
     // org.ensemblerules ends
@@ -304,7 +304,7 @@ final class Examples {
   private static void tables(LocalDate today, String json) {
     // org.ensemblerules.tables begins
     Assessment coat = AssessmentJson.read("coat C-1", json).orElseThrow();
-    Verdict verdict = GearRules.of(ShippedRules.standard()).assess(coat, today);
+    Verdict verdict = ShippedRules.standard().assess(coat, today);
     String line = VerdictJson.write(verdict);
     // org.ensemblerules.tables ends
   }

@@ -66,7 +66,7 @@ class ExamplesTest {
   @Test
   void eachOfThemRuns() {
     var coat = new ShippedGear.Kind(ElementKind.COAT, Use.STRUCTURAL);
-    Assessment fit = ShippedGear.fit(ShippedRules.standard(), coat).build();
+    Assessment fit = ShippedGear.fit(ShippedRules.standard().rules(), coat).build();
     Finding torn =
         new Finding(
             new FindingId("F1"),

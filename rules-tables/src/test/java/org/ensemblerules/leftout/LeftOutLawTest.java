@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 
 /** The law can fail: it tells what is milder, and what was taken. */
 class LeftOutLawTest {
-  private static final RuleSet RULES = ShippedRules.standard();
+  private static final RuleSet RULES = ShippedRules.standard().rules();
   private static final LocalDate AS_OF = LocalDate.of(2024, 6, 15);
   private static final LeftOutLaw LAW = new LeftOutLaw(RULES, AS_OF);
 

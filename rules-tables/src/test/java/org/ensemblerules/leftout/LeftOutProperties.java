@@ -22,7 +22,7 @@ import org.ensemblerules.verdict.Verdict;
  */
 @PropertyDefaults(edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.OFF)
 class LeftOutProperties {
-  private static final RuleSet RULES = ShippedRules.standard();
+  private static final RuleSet RULES = ShippedRules.standard().rules();
   private static final LeftOutLaw LAW = new LeftOutLaw(RULES, ArbitrariesOfRecords.AS_OF);
 
   /** How many things are left out of each record, one at a time. */

@@ -43,7 +43,7 @@ final class CleaningRulesPage {
   private final TaskRow sixMonths;
 
   private CleaningRulesPage(LoadedTables tables) {
-    this.rules = RuleSets.compose(tables, TWICE).orElseThrow();
+    this.rules = RuleSets.compose(tables, TWICE).orElseThrow().rules();
     this.twice = row(tables, TWICE);
     this.sixMonths = row(tables, SIX_MONTHS);
   }

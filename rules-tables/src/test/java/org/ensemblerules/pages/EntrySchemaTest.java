@@ -50,7 +50,8 @@ class EntrySchemaTest {
       ShippedRules.of(edition.id())
           .ifPresent(
               rules ->
-                  Catalog.of(rules)
+                  rules
+                      .catalog()
                       .elements()
                       .forEach(
                           form ->
@@ -188,7 +189,7 @@ class EntrySchemaTest {
 
   @Test
   void aTypoOfACriterionAndTheSiteOfAnotherElementAreRefused() throws IOException {
-    RuleSet rules = ShippedRules.standard();
+    RuleSet rules = ShippedRules.standard().rules();
     String key =
         Catalog.of(rules)
             .element(ElementKind.COAT, Use.STRUCTURAL)

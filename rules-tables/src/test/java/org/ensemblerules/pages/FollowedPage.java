@@ -59,7 +59,7 @@ final class FollowedPage {
   }
 
   private static Map<String, Reason> reasons() {
-    RuleSet rules = ShippedRules.of(EDITION).orElseThrow();
+    RuleSet rules = ShippedRules.of(EDITION).orElseThrow().rules();
     ShippedCase coat = fit(rules, ElementKind.COAT);
     Extent half = new Extent.Length(Quantity.of("0.5", Unit.INCH));
     Extent slight = new Extent.Graded(Grade.SLIGHT);

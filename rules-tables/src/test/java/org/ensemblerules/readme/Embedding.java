@@ -13,7 +13,7 @@ final class Embedding {
 
   static void run(String json) {
     // README begins
-    GearRules rules = GearRules.of(ShippedRules.standard());
+    GearRules rules = ShippedRules.standard();
     Assessment coat = AssessmentJson.read("assessment", json).orElseThrow();
     Verdict verdict = rules.assess(coat, LocalDate.of(2026, 11, 25));
     System.out.println(verdict.service() + " " + verdict.headline());

@@ -59,7 +59,7 @@ class ReadmeTest {
   void theRecordInJsonIsTheOneThatIsBuilt() throws IOException {
     List<String> block = between(README, "<!-- record: read and judged by ReadmeTest -->", "```");
     String json = String.join("\n", block.subList(1, block.size()));
-    GearRules rules = GearRules.of(ShippedRules.standard());
+    GearRules rules = ShippedRules.standard();
     Verdict built = Building.run(rules);
     assertThat(
             rules.assess(

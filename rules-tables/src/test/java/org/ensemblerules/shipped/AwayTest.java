@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
@@ -107,7 +108,7 @@ class AwayTest {
   /** The table decides, so that a department may ask for more by a row of its own. */
   @Test
   void aDepartmentMayAskForMoreAndForNothingLess() {
-    RuleSet stricter = laid("BACK_FROM_PROVIDER", "\"ADVANCED\"").orElseThrow();
+    RuleSet stricter = laid("BACK_FROM_PROVIDER", "\"ADVANCED\"").orElseThrow().rules();
     ShippedCase gone = moved(ShippedCase.fit(stricter, GLOVES), Transfer.TO_PROVIDER, GONE);
     ShippedCase back = moved(gone, Transfer.BACK_FROM_PROVIDER, BACK);
     Verdict lookedOver = looked(back, InspectionKind.ROUTINE, BACK.plusDays(1)).verdict();
@@ -124,7 +125,7 @@ class AwayTest {
         .hasMessageContaining("allowed: no kinds of inspection but [ADVANCED]");
   }
 
-  private static Checked<RuleSet, JsonFault> laid(String transfer, String inspections) {
+  private static Checked<GearRules, JsonFault> laid(String transfer, String inspections) {
     String ours =
         """
         {"overlay": "OURS", "kind": "DEPARTMENT_POLICY", "title": "Ours",
@@ -134,7 +135,7 @@ class AwayTest {
                       "basis": {"kind": "COMMON_PRACTICE"}}]}
         """;
     return OverlayJson.lay(
-        RULES,
+        GearRules.of(RULES),
         List.of(OverlayJson.read("ours.json", ours.formatted(transfer, inspections)).orElseThrow()),
         ShippedGear.AS_OF);
   }

@@ -34,7 +34,7 @@ import org.junit.jupiter.api.Test;
 
 /** A coat's advanced inspection that is broken off, saved, and completed by somebody else. */
 class InspectedInPartsTest {
-  private static final RuleSet RULES = ShippedRules.standard();
+  private static final RuleSet RULES = ShippedRules.standard().rules();
   private static final Kind COAT = new Kind(ElementKind.COAT, Use.STRUCTURAL);
   private static final LocalDate BEGUN = ShippedGear.AS_OF.minusDays(6);
   private static final LocalDate WENT_ON = ShippedGear.AS_OF.minusDays(3);

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.defect.Extent;
@@ -285,10 +286,11 @@ class InspectorsBenchTest {
 
   private static RuleSet laid(String overlay) {
     return OverlayJson.lay(
-            RULES,
+            GearRules.of(RULES),
             List.of(OverlayJson.read("strict.json", overlay).orElseThrow()),
             ShippedGear.AS_OF)
-        .orElseThrow();
+        .orElseThrow()
+        .rules();
   }
 
   /** Of the rows of the default edition that keep gear out and are not final. */

@@ -56,7 +56,7 @@ import org.junit.jupiter.params.provider.EnumSource;
  * less said of them: they stay out.
  */
 class LabelsLeftOutTest {
-  private static final RuleSet RULES = ShippedRules.standard();
+  private static final RuleSet RULES = ShippedRules.standard().rules();
   private static final Kind COAT = new Kind(ElementKind.COAT, Use.STRUCTURAL);
   private static final String READ = "EVALUATE by READ_LABEL on LAYER";
 

@@ -27,7 +27,7 @@ import org.junit.jupiter.api.Test;
 
 /** What a laboratory asks at the door is answered by the shipped tables and by the formulas. */
 class LaboratoryRulesTest {
-  private static final GearRules RULES = GearRules.of(ShippedRules.standard());
+  private static final GearRules RULES = ShippedRules.standard();
   private static final LaboratoryRules DOOR = RULES.laboratory();
 
   private static Quantity newtons(String value) {

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.care.Extraction;
 import org.ensemblerules.care.MachineType;
 import org.ensemblerules.care.WashPractice;
@@ -402,7 +403,9 @@ class MeasuredVerdictsTest {
         .containsExactly(ReasonKind.TEST_MET);
     ShippedCase besides =
         new ShippedCase(
-            OverlayJson.lay(given.rules(), List.of(overlay), given.asOf()).orElseThrow(),
+            OverlayJson.lay(GearRules.of(given.rules()), List.of(overlay), given.asOf())
+                .orElseThrow()
+                .rules(),
             given.kind(),
             given.element(),
             given.events(),

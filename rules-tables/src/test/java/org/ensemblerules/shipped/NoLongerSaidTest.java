@@ -64,7 +64,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** What was written over, deleted, or is told later, by the shipped rules. */
 class NoLongerSaidTest {
-  private static final RuleSet RULES = ShippedRules.standard();
+  private static final RuleSet RULES = ShippedRules.standard().rules();
   private static final Kind COAT = new Kind(ElementKind.COAT, Use.STRUCTURAL);
   private static final Kind HELMET = new Kind(ElementKind.HELMET, Use.STRUCTURAL);
   private static final Moment MET = on("2024-05-01");

@@ -8,6 +8,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.defect.Admitted;
 import org.ensemblerules.defect.Approval;
 import org.ensemblerules.defect.DefectKind;
@@ -185,8 +186,11 @@ class OpenRowsTest {
 
   private static RuleSet laid(String overlay) {
     return OverlayJson.lay(
-            RULES, List.of(OverlayJson.read("ours.json", overlay).orElseThrow()), ShippedGear.AS_OF)
-        .orElseThrow();
+            GearRules.of(RULES),
+            List.of(OverlayJson.read("ours.json", overlay).orElseThrow()),
+            ShippedGear.AS_OF)
+        .orElseThrow()
+        .rules();
   }
 
   @Test

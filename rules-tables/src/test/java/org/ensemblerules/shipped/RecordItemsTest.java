@@ -154,7 +154,7 @@ class RecordItemsTest {
         .orElseThrow()
         .check(
             file.build(),
-            ShippedRules.of(ShippedEditions.EDITION_2014).orElseThrow().evidenceTables(),
+            ShippedRules.of(ShippedEditions.EDITION_2014).orElseThrow().rules().evidenceTables(),
             LocalDate.of(2024, 12, 31));
   }
 

@@ -136,7 +136,8 @@ class ShippedAdoptionsTest {
                     Subject.CARE, care,
                     Subject.INSPECTION, ShippedEditions.EDITION_2020,
                     Subject.AGE, ShippedEditions.EDITION_2020))
-            .orElseThrow();
+            .orElseThrow()
+            .rules();
     assertThat(rules.identity().editions())
         .containsEntry(Subject.CARE, ShippedEditions.EDITION_2008)
         .containsEntry(Subject.INSPECTION, ShippedEditions.EDITION_2020);

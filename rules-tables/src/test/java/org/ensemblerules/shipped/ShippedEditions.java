@@ -32,7 +32,7 @@ final class ShippedEditions {
   }
 
   static RuleSet rules(OriginId edition) {
-    return ShippedRules.of(edition).orElseThrow();
+    return ShippedRules.of(edition).orElseThrow().rules();
   }
 
   /** Every row: of each edition with rules, of care routes and repair, and the ages of 2001. */

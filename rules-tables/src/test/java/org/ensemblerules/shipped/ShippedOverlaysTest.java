@@ -85,12 +85,13 @@ class ShippedOverlaysTest {
 
   private static RuleSet lay(Laid laid) {
     return OverlayJson.lay(
-            ShippedEditions.rules(laid.edition()),
+            GearRules.of(ShippedEditions.rules(laid.edition())),
             laid.overlays().stream()
                 .map(name -> ShippedOverlays.of(new OriginId(name)).orElseThrow())
                 .toList(),
             ShippedGear.AS_OF)
-        .orElseThrow();
+        .orElseThrow()
+        .rules();
   }
 
   private static Assessment lookedOver(RuleSet rules, List<Event> besides, LocalDate day) {
@@ -257,10 +258,11 @@ class ShippedOverlaysTest {
     for (OriginId edition : List.of(ShippedEditions.EDITION_2014, ShippedEditions.EDITION_2020)) {
       RuleSet rules =
           OverlayJson.lay(
-                  ShippedEditions.rules(edition),
+                  GearRules.of(ShippedEditions.rules(edition)),
                   List.of(overlay, ShippedOverlays.of(new OriginId("WASHINGTON")).orElseThrow()),
                   LocalDate.of(2026, 11, 25))
-              .orElseThrow();
+              .orElseThrow()
+              .rules();
       assertThat(rules.tables().retention()).hasSize(1);
     }
   }
@@ -308,8 +310,11 @@ class ShippedOverlaysTest {
     for (OriginId edition : ShippedEditions.WITH_INSPECTION) {
       RuleSet rules =
           OverlayJson.lay(
-                  ShippedEditions.rules(edition), List.of(overlay), LocalDate.of(2026, 11, 25))
-              .orElseThrow();
+                  GearRules.of(ShippedEditions.rules(edition)),
+                  List.of(overlay),
+                  LocalDate.of(2026, 11, 25))
+              .orElseThrow()
+              .rules();
       WorkEvent.Cleaned warm =
           new WorkEvent.Cleaned(
               Moment.on(MarkedDate.of(LocalDate.of(2026, 6, 1))),
@@ -412,8 +417,8 @@ class ShippedOverlaysTest {
     // docs/overlays.md begins
     OverlayFile ours = OverlayJson.read("exampleton.json", text).orElseThrow();
     OverlayFile state = ShippedOverlays.of(new OriginId("WASHINGTON")).orElseThrow();
-    RuleSet edition = ShippedRules.standard();
-    RuleSet rules = OverlayJson.lay(edition, List.of(ours, state), asOf).orElseThrow();
+    GearRules edition = ShippedRules.standard();
+    GearRules rules = OverlayJson.lay(edition, List.of(ours, state), asOf).orElseThrow();
     // docs/overlays.md ends
     assertThat(rules.overlays()).hasSize(2);
     Path here = Path.of("src/test/java/org/ensemblerules/shipped", "ShippedOverlaysTest.java");

@@ -44,8 +44,8 @@ class ShippedRulesTest {
   @Test
   void theDefaultEditionIsThatOf2020() {
     assertThat(ShippedRules.DEFAULT_EDITION).isEqualTo(ShippedEditions.EDITION_2020);
-    assertThat(ShippedRules.standard())
-        .isSameAs(ShippedRules.of(ShippedEditions.EDITION_2020).orElseThrow());
+    assertThat(ShippedRules.standard().rules())
+        .isSameAs(ShippedRules.of(ShippedEditions.EDITION_2020).orElseThrow().rules());
     assertThat(ShippedRules.standard().identity().editions())
         .containsExactlyInAnyOrderEntriesOf(
             Map.of(
@@ -77,7 +77,7 @@ class ShippedRulesTest {
   void theFingerprintIsTheSameAtEachLoad() {
     LoadedTables loaded = ShippedTables.load().orElseThrow();
     for (OriginId edition : ShippedEditions.WITH_INSPECTION) {
-      RuleSet anew = RuleSets.compose(loaded, edition).orElseThrow();
+      RuleSet anew = RuleSets.compose(loaded, edition).orElseThrow().rules();
       assertThat(fingerprint(anew)).matches("[0-9a-f]{64}").isEqualTo(fingerprint(edition));
       assertThat(anew.identity()).isEqualTo(ShippedEditions.rules(edition).identity());
     }
@@ -98,7 +98,7 @@ class ShippedRulesTest {
         TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Kiritimati"));
         LoadedTables anew = ShippedTables.load().orElseThrow();
         for (OriginId edition : ShippedEditions.WITH_INSPECTION) {
-          assertThat(fingerprint(RuleSets.compose(anew, edition).orElseThrow()))
+          assertThat(fingerprint(RuleSets.compose(anew, edition).orElseThrow().rules()))
               .as("%s under %s", edition, tag)
               .isEqualTo(fingerprint(edition));
         }
@@ -148,12 +148,12 @@ class ShippedRulesTest {
   }
 
   private static List<JsonFault> faults(OriginId inspection, OriginId age) {
-    return compose(inspection, age) instanceof Checked.Refused<RuleSet, JsonFault> refused
+    return compose(inspection, age) instanceof Checked.Refused<GearRules, JsonFault> refused
         ? refused.faults()
         : List.of();
   }
 
-  private static Checked<RuleSet, JsonFault> compose(OriginId inspection, OriginId age) {
+  private static Checked<GearRules, JsonFault> compose(OriginId inspection, OriginId age) {
     return RuleSets.compose(
         ShippedEditions.loaded(), Map.of(Subject.INSPECTION, inspection, Subject.AGE, age));
   }
@@ -161,7 +161,7 @@ class ShippedRulesTest {
   @Test
   void withTheAgesOf2001NoStructuralGearIsTooOld() {
     RuleSet rules =
-        compose(ShippedEditions.EDITION_2008, ShippedEditions.EDITION_2001).orElseThrow();
+        compose(ShippedEditions.EDITION_2008, ShippedEditions.EDITION_2001).orElseThrow().rules();
     LocalDate fiftyYearsOn = ShippedGear.MADE.plusYears(50);
     for (Kind kind : ShippedGear.kinds(rules)) {
       Verdict verdict =
@@ -179,7 +179,7 @@ class ShippedRulesTest {
 
   @Test
   void everyVerdictUnder2020SaysThatTheEditionWasConsolidated() {
-    RuleSet rules = ShippedRules.standard();
+    RuleSet rules = ShippedRules.standard().rules();
     assertThat(rules.editions().get(Subject.INSPECTION))
         .isNotNull()
         .extracting(Edition::consolidatedInto)

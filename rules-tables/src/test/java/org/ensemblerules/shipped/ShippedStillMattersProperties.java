@@ -36,7 +36,7 @@ import org.ensemblerules.verdict.Verdict;
 
 /** Under the shipped rules too, the part of a history that still matters answers as the whole. */
 class ShippedStillMattersProperties {
-  private static final RuleSet RULES = ShippedRules.standard();
+  private static final RuleSet RULES = ShippedRules.standard().rules();
   private static final LocalDate AS_OF = ArbitrariesOfRecords.AS_OF;
 
   @Provide

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.care.CareDemand;
 import org.ensemblerules.care.CareLimitRow;
 import org.ensemblerules.care.WashBoundRow;
@@ -72,13 +73,13 @@ class ShippedWashBoundsTest {
         .orElseThrow();
   }
 
-  private static Checked<RuleSet, JsonFault> laid(RuleSet rules, OverlayFile overlay) {
-    return OverlayJson.lay(rules, List.of(overlay), ShippedGear.AS_OF);
+  private static Checked<GearRules, JsonFault> laid(RuleSet rules, OverlayFile overlay) {
+    return OverlayJson.lay(GearRules.of(rules), List.of(overlay), ShippedGear.AS_OF);
   }
 
-  private static List<JsonFault> faults(Checked<RuleSet, JsonFault> loaded) {
+  private static List<JsonFault> faults(Checked<GearRules, JsonFault> loaded) {
     assertThat(loaded).isInstanceOf(Checked.Refused.class);
-    return ((Checked.Refused<RuleSet, JsonFault>) loaded).faults();
+    return ((Checked.Refused<GearRules, JsonFault>) loaded).faults();
   }
 
   /** The same rules with one more row, or other rows, of how far limits can go. */
@@ -137,7 +138,7 @@ class ShippedWashBoundsTest {
             shipped.measure(),
             shipped.reach(),
             Limit.atMost("100000", Unit.DEGREE_CELSIUS));
-    RuleSet before = laid(reaching(rules, List.of(noEnd)), endless).orElseThrow();
+    RuleSet before = laid(reaching(rules, List.of(noEnd)), endless).orElseThrow().rules();
     assertThat(washedTwiceAt(before, "300").verdict().service()).isEqualTo(Service.IN);
 
     assertThat(faults(laid(rules, endless)))
@@ -158,7 +159,7 @@ class ShippedWashBoundsTest {
   @MethodSource("editions")
   void theLoosestItselfIsAllowedAndNothingBeyond(OriginId edition) {
     RuleSet rules = ShippedEditions.rules(edition);
-    RuleSet sixty = laid(rules, water("60")).orElseThrow();
+    RuleSet sixty = laid(rules, water("60")).orElseThrow().rules();
     assertThat(washedTwiceAt(sixty, "60").verdict().service()).isEqualTo(Service.IN);
     assertThat(washedTwiceAt(sixty, "60.1").verdict().service()).isEqualTo(Service.OUT);
     assertThat(faults(laid(rules, water("60.000001")))).hasSize(1);

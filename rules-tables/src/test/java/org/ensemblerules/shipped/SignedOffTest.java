@@ -10,6 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Finding;
@@ -59,7 +60,7 @@ import org.junit.jupiter.api.Test;
 
 /** Inspections as departments record them, from a date alone to each criterion by itself. */
 class SignedOffTest {
-  private static final RuleSet RULES = ShippedRules.standard();
+  private static final RuleSet RULES = ShippedRules.standard().rules();
   private static final Kind COAT = new Kind(ElementKind.COAT, Use.STRUCTURAL);
   private static final OriginId IN_FORCE = new OriginId("NFPA_1851_2020");
   private static final RowKey SHELL = new RowKey("garment-advanced-shell-damage/COAT/STRUCTURAL");
@@ -269,7 +270,7 @@ class SignedOffTest {
 
   @Test
   void anEarlierEditionSignsOffWhatIsStillTheSame() {
-    RuleSet later = ShippedRules.of(new OriginId("NFPA_1850_2026")).orElseThrow();
+    RuleSet later = ShippedRules.of(new OriginId("NFPA_1850_2026")).orElseThrow().rules();
     ShippedCase given =
         ShippedCase.fit(later, COAT)
             .inspections(made -> Optional.of(signedOff("NFPA_1851_2020").apply(made)));
@@ -420,15 +421,16 @@ class SignedOffTest {
   @Test
   void criteriaHaveShortNamesWithinTheirInspection() {
     Assessment itemized = coat(made -> made).assessment();
-    String text = AssessmentJson.write(itemized, RULES);
+    String text = AssessmentJson.write(itemized, GearRules.of(RULES));
     assertThat(text).contains("\"CLEAR\":[\"soil\",").doesNotContain("garment-advanced-soil");
-    assertThat(AssessmentJson.under(RULES).read("short", text).orElseThrow()).isEqualTo(itemized);
+    assertThat(AssessmentJson.under(GearRules.of(RULES)).read("short", text).orElseThrow())
+        .isEqualTo(itemized);
     assertThat(text.length()).isLessThan(AssessmentJson.write(itemized).length() * 3 / 5);
   }
 
   private static List<String> faults(String outcomes) {
     Checked<Assessment, JsonFault> read =
-        AssessmentJson.under(RULES)
+        AssessmentJson.under(GearRules.of(RULES))
             .read(
                 "line",
                 "{\"element\": {\"id\": \"C-1\", \"kind\": \"COAT\", \"use\": \"STRUCTURAL\"},"
@@ -503,7 +505,7 @@ class SignedOffTest {
     RecordFile file =
         RecordFile.builder(coat(made -> made).element(), coat(signedOff()).assessment().history())
             .build();
-    assertThat(RULES.check(file, ShippedGear.AS_OF).inspections())
+    assertThat(GearRules.of(RULES).file(file, ShippedGear.AS_OF).inspections())
         .isEqualTo(coat(signedOff()).verdict().inspections())
         .extracting(InspectionOnRecord::grade)
         .containsOnly(EvidenceGrade.SIGNED_OFF);

@@ -13,6 +13,7 @@ import net.jqwik.api.EdgeCasesMode;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.record.RecordFile;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.schedule.TaskKey;
@@ -28,7 +29,7 @@ import org.ensemblerules.verdict.Assessment;
 
 /** What is asked of a record is answered in the form of the schemas, whatever the record is. */
 class AnswersJsonProperties {
-  private static final RuleSet RULES = ShippedRules.standard();
+  private static final RuleSet RULES = ShippedRules.standard().rules();
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
 
   private static ToldItem item(
@@ -50,7 +51,7 @@ class AnswersJsonProperties {
   @Property(tries = 200, edgeCases = EdgeCasesMode.NONE)
   void whatFallsDueIsAsTheSchemaHasIt(@ForAll("assessments") Assessment given) throws IOException {
     DueAnswer answer =
-        DueAnswer.of(RULES.schedule(), given.serviceRecord(), DAY, DAY, DAY.plusYears(2));
+        DueAnswer.of(GearRules.of(RULES), given.serviceRecord(), DAY, DAY, DAY.plusYears(2));
     String text = DueJson.write(answer);
     JsonNode tree = valid("due-answer", text);
     assertThat(tree.get("due")).hasSize(RULES.schedule().due(given.serviceRecord(), DAY).size());
@@ -92,7 +93,7 @@ class AnswersJsonProperties {
   void whatTheFileOfAnElementLacksIsAsTheSchemaHasIt(@ForAll("assessments") Assessment given)
       throws IOException {
     RecordFile file = RecordFile.builder(given.element(), given.history()).build();
-    RecordFileAnswer answer = RecordFileAnswer.of(RULES, file, DAY, Optional.empty());
+    RecordFileAnswer answer = RecordFileAnswer.of(GearRules.of(RULES), file, DAY, Optional.empty());
     String text = FileAnswerJson.write(answer);
     valid("file-answer", text);
     ToldAnswer told = AnswerJson.read(AnswerKind.FILE, "kept", text).orElseThrow();

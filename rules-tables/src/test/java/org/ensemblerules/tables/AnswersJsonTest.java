@@ -48,7 +48,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * Every answer as it is written in JSON, against the schemas, by a validator of another project.
  */
 class AnswersJsonTest {
-  private static final RuleSet RULES = ShippedRules.standard();
+  private static final RuleSet RULES = ShippedRules.standard().rules();
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
   private static final ObjectMapper MAPPER = new ObjectMapper();
 
@@ -73,8 +73,11 @@ class AnswersJsonTest {
       valid("file", line);
       RecordFile file = RecordFileJson.read("file", line).orElseThrow();
       JsonNode tree =
-          valid("file-answer", FileAnswerJson.write(RecordFileAnswer.of(RULES, file, DAY, policy)));
-      assertThat(tree.get("complete").booleanValue()).isEqualTo(RULES.check(file, DAY).complete());
+          valid(
+              "file-answer",
+              FileAnswerJson.write(RecordFileAnswer.of(GearRules.of(RULES), file, DAY, policy)));
+      assertThat(tree.get("complete").booleanValue())
+          .isEqualTo(GearRules.of(RULES).file(file, DAY).complete());
       kept |= tree.has("keptThrough");
       told |= tree.get("pfasNotices").size() > 0;
     }
@@ -143,7 +146,7 @@ class AnswersJsonTest {
     }
     for (String line : sample("repair-requests.jsonl")) {
       RepairRequest asked = RepairJson.read("repair request", line).orElseThrow();
-      RepairPlan plan = asked.plan(RULES.repairOrders());
+      RepairPlan plan = asked.plan(GearRules.of(RULES));
       ToldAnswer told = told(AnswerKind.REPAIR, RepairJson.write(asked, plan));
       assertThat(told.code()).contains(plan.level().name());
       assertThat(told.items().stream().map(ToldItem::code))

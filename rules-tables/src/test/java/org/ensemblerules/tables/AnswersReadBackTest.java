@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.inspection.InspectionKind;
@@ -26,7 +27,7 @@ import org.junit.jupiter.api.Test;
  * validator of another project; read back as they were; written again to the same text.
  */
 class AnswersReadBackTest {
-  private static final RuleSet RULES = ShippedRules.standard();
+  private static final RuleSet RULES = ShippedRules.standard().rules();
   private static final LocalDate DAY = LocalDate.of(2026, 11, 25);
 
   private static <T> T sound(Checked<T, JsonFault> read) {
@@ -38,7 +39,7 @@ class AnswersReadBackTest {
     for (InspectionKind inspection : InspectionKind.values()) {
       for (ElementKind kind : ElementKind.values()) {
         for (Use use : Use.values()) {
-          CriteriaAnswer answer = CriteriaAnswer.of(RULES, inspection, kind, use);
+          CriteriaAnswer answer = CriteriaAnswer.of(GearRules.of(RULES), inspection, kind, use);
           assertThat(answer.criteria())
               .hasSameSizeAs(RULES.tables().criteria().required(inspection, kind, use));
           String text = CriteriaJson.write(answer);
@@ -55,7 +56,8 @@ class AnswersReadBackTest {
   void badCriteriaAreRefused() {
     String text =
         CriteriaJson.write(
-            CriteriaAnswer.of(RULES, InspectionKind.ADVANCED, ElementKind.HELMET, Use.STRUCTURAL));
+            CriteriaAnswer.of(
+                GearRules.of(RULES), InspectionKind.ADVANCED, ElementKind.HELMET, Use.STRUCTURAL));
     assertThat(ReadFaults.of(CriteriaJson.read("kept", text.replace("\"HELMET\"", "\"HELMT\""))))
         .hasSize(1)
         .first()

@@ -12,8 +12,8 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.gear.Part;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.tables.message.JsonFault;
 import org.ensemblerules.tables.set.OverlayFile;
@@ -140,7 +140,7 @@ class BadOverlaysTest {
   private static List<String> faults(String name) throws IOException {
     Checked<OverlayFile, JsonFault> read = OverlayJson.read(name + ".json", text(name));
     if (read instanceof Checked.Sound<OverlayFile, JsonFault> ok) {
-      Checked<RuleSet, JsonFault> laid =
+      Checked<GearRules, JsonFault> laid =
           OverlayJson.lay(ShippedRules.standard(), List.of(ok.value()), AS_OF);
       return faults(laid);
     }

@@ -54,7 +54,7 @@ class CustodyJsonTest {
   @ParameterizedTest
   @ValueSource(strings = {"NFPA_1851_2008", "NFPA_1851_2014", "NFPA_1851_2020", "NFPA_1850_2026"})
   void whatIsRecordedIsShownAndWhatIsNotIsMissing(String edition) throws IOException {
-    RuleSet rules = ShippedRules.of(new OriginId(edition)).orElseThrow();
+    RuleSet rules = ShippedRules.of(new OriginId(edition)).orElseThrow().rules();
     Map<String, String> whole = steps(answer(rules, quoted(COAT + WHOLE + "}}")));
     assertThat(whole).hasSize(10).containsEntry("RECORDED_RELEASE", "STILL_HELD");
     whole.remove("RECORDED_RELEASE");
@@ -76,7 +76,7 @@ class CustodyJsonTest {
   void aGapInTheChainIsNamed() throws IOException {
     JsonNode tree =
         answer(
-            ShippedRules.standard(),
+            ShippedRules.standard().rules(),
             quoted(COAT + WHOLE.replace("'from':'Captain 2'", "'from':'Captain 3'") + "}}"));
     assertThat(tree.toString())
         .contains("handed over 2026-10-02")

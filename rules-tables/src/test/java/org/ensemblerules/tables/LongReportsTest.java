@@ -28,7 +28,7 @@ class LongReportsTest {
   /** Up to which Student's t is checked against another library, beside the function itself. */
   private static final int DEGREES_CHECKED = 1_000_000;
 
-  private static final RuleSet RULES = ShippedRules.standard();
+  private static final RuleSet RULES = ShippedRules.standard().rules();
   private static final LocalDate AS_OF = LocalDate.of(2026, 11, 25);
   private static final int ROOM = JsonLines.LARGEST_LONGEST;
   private static final int USUAL = JsonLines.USUAL_LONGEST;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.effect.DoerRegister;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.YesNoUnknown;
@@ -158,7 +159,7 @@ class RecordFileJsonTest {
   /** A criterion is called by the end of its family's key, as in an assessment. */
   @Test
   void criteriaAreNamedShort() {
-    RuleSet rules = ShippedRules.standard();
+    RuleSet rules = ShippedRules.standard().rules();
     String text =
         """
         {"element": {"id": "HOOD 1", "kind": "HOOD", "use": "STRUCTURAL"},
@@ -167,7 +168,8 @@ class RecordFileJsonTest {
            "outcomes": {"CLEAR": ["heat"]}}}]}
         """;
     RecordFile file =
-        RecordFileJson.naming(DoerRegister.empty(), UnknownDoer.COUNTS_FOR_NOTHING, rules)
+        RecordFileJson.naming(
+                DoerRegister.empty(), UnknownDoer.COUNTS_FOR_NOTHING, GearRules.of(rules))
             .read("file", text)
             .orElseThrow();
     assertThat(file.history().events(LookEvent.Inspected.class))
@@ -177,7 +179,8 @@ class RecordFileJsonTest {
                 assertThat(made.inspection().outcomes())
                     .singleElement()
                     .matches(each -> each.criterion().value().contains("heat/HOOD/")));
-    assertThat(RecordFileJson.under(rules).read("file", text.replace("heat", "warmth")))
+    assertThat(
+            RecordFileJson.under(GearRules.of(rules)).read("file", text.replace("heat", "warmth")))
         .isInstanceOfSatisfying(
             Checked.Refused.class, bad -> assertThat(bad.faults().toString()).contains("heat"));
   }

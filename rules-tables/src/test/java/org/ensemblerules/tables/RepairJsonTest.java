@@ -7,22 +7,17 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.util.List;
-import org.ensemblerules.repair.RepairOrders;
-import org.ensemblerules.repair.RepairTables;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.message.JsonFault;
 import org.ensemblerules.tables.message.RepairRequest;
-import org.ensemblerules.tables.set.EditionTables;
-import org.ensemblerules.tables.set.LoadedTables;
-import org.ensemblerules.testkit.ShippedLoad;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Questions of repair as they are asked and answered in JSON, by the shipped tables. */
 class RepairJsonTest {
-  private static final LoadedTables TABLES = ShippedLoad.tables();
   private static final ObjectMapper MAPPER = new ObjectMapper();
   private static final String COAT =
       "{'element':{'id':'E-1','kind':'COAT','use':'STRUCTURAL'},'findings':[";
@@ -47,20 +42,13 @@ class RepairJsonTest {
 
   private static final String HALF = "'against':'REPLACEMENT_VALUE','mostPercent':50";
 
-  private static RepairOrders orders(String edition) {
-    EditionTables tables = TABLES.tables(new OriginId(edition));
-    return RepairOrders.of(
-        new RepairTables(
-            TABLES.anatomy().orElseThrow(),
-            tables.defects().orElseThrow(),
-            tables.repairLimits().orElseThrow(),
-            tables.permissions().orElseThrow(),
-            tables.checks().orElseThrow()));
+  private static GearRules rules(String edition) {
+    return ShippedRules.of(new OriginId(edition)).orElseThrow();
   }
 
   private static String answer(String edition, String text) {
     RepairRequest request = RepairJson.read("repair request", quoted(text)).orElseThrow();
-    return RepairJson.write(request, request.plan(orders(edition)));
+    return RepairJson.write(request, request.plan(rules(edition)));
   }
 
   @ParameterizedTest

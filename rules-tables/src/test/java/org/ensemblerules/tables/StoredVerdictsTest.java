@@ -40,7 +40,7 @@ class StoredVerdictsTest {
   }
 
   private static Verdict judged() {
-    return GearRules.of(ShippedRules.standard()).assess(assessment(), LocalDate.of(2026, 11, 25));
+    return ShippedRules.standard().assess(assessment(), LocalDate.of(2026, 11, 25));
   }
 
   @Test
@@ -56,7 +56,7 @@ class StoredVerdictsTest {
 
   @Test
   void computedAgainTheFirstFormIsNamedWithTheReason() {
-    RuleSet rules = ShippedRules.standard();
+    RuleSet rules = ShippedRules.standard().rules();
     Verdict old = VerdictJson.read("verdict", OLD).orElseThrow();
     Recompute again = GearRules.of(rules).recompute(assessment(), old);
     assertThat(again).isInstanceOf(Recompute.RulesDiffer.class);
@@ -71,7 +71,7 @@ class StoredVerdictsTest {
     Verdict stored = VerdictJson.read("verdict", line).orElseThrow();
     assertThat(stored).isEqualTo(judged());
     assertThat(VerdictJson.write(stored)).isEqualTo(line);
-    assertThat(GearRules.of(ShippedRules.standard()).recompute(assessment(), stored))
+    assertThat(ShippedRules.standard().recompute(assessment(), stored))
         .isEqualTo(new Recompute.Same(judged()));
   }
 
@@ -82,7 +82,7 @@ class StoredVerdictsTest {
     String seen = judged().reasons().get(0).seen();
     Verdict changed =
         VerdictJson.read("verdict", line.replace(seen, "nothing to speak of")).orElseThrow();
-    assertThat(GearRules.of(ShippedRules.standard()).recompute(assessment(), changed))
+    assertThat(ShippedRules.standard().recompute(assessment(), changed))
         .isInstanceOf(Recompute.OtherVerdict.class);
   }
 

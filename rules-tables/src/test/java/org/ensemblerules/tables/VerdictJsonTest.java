@@ -142,8 +142,7 @@ class VerdictJsonTest {
     assertThat(editions).isNotEmpty();
     for (Edition edition : editions) {
       Verdict verdict =
-          GearRules.of(ShippedRules.of(edition.id()).orElseThrow())
-              .assess(assessment("everything"), DAY);
+          ShippedRules.of(edition.id()).orElseThrow().assess(assessment("everything"), DAY);
 
       assertThat(TableSchemas.objections("verdict", VerdictJson.write(verdict)))
           .as(edition.id().value())
@@ -154,7 +153,7 @@ class VerdictJsonTest {
   @Test
   void theTraceIsWrittenWhereItIsAskedFor() throws IOException {
     for (Edition edition : ShippedRules.editions()) {
-      RuleSet rules = ShippedRules.of(edition.id()).orElseThrow();
+      RuleSet rules = ShippedRules.of(edition.id()).orElseThrow().rules();
       Verdict verdict = GearRules.of(rules).assess(assessment("everything"), DAY);
       List<Row> trace = GearRules.of(rules).trace(assessment("everything"), DAY);
       String text = VerdictJson.writeWithTrace(verdict, trace);

@@ -52,7 +52,7 @@ public final class ShippedArbitraries {
     List<RuleSet> sets =
         ShippedRules.editions().stream()
             .map(Edition::id)
-            .map(id -> ShippedRules.of(id).orElseThrow())
+            .map(id -> ShippedRules.of(id).orElseThrow().rules())
             .toList();
     return Arbitraries.of(sets)
         .flatMap(

@@ -21,7 +21,7 @@ import org.ensemblerules.verdict.WayBack;
 
 /** No sentence bears a code, but for the names of editions, whatever the verdict is about. */
 class SentencesProperties {
-  private static final RuleSet RULES = ShippedRules.standard();
+  private static final RuleSet RULES = ShippedRules.standard().rules();
   private static final Sentences SENTENCES = new Sentences(ShippedWords.english());
 
   @Provide

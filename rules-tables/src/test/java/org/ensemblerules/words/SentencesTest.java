@@ -36,7 +36,7 @@ import org.ensemblerules.verdict.Verdict;
 import org.junit.jupiter.api.Test;
 
 class SentencesTest {
-  private static final RuleSet RULES = ShippedRules.standard();
+  private static final RuleSet RULES = ShippedRules.standard().rules();
   private static final Sentences SENTENCES = new Sentences(ShippedWords.english());
   private static final ShippedCase COAT =
       ShippedCase.fit(RULES, new ShippedGear.Kind(ElementKind.COAT, Use.STRUCTURAL));

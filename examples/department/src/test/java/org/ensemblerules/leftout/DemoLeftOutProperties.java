@@ -9,16 +9,16 @@ import net.jqwik.api.Property;
 import net.jqwik.api.PropertyDefaults;
 import net.jqwik.api.Provide;
 import net.jqwik.api.ShrinkingMode;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.example.department.demo.DemoDepartment;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.verdict.Assessment;
 
 /** What is left out of the invented department's records never turns OUT into IN either. */
 @PropertyDefaults(edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.OFF)
 class DemoLeftOutProperties {
-  private static final RuleSet RULES = ShippedRules.standard();
-  private static final LeftOutLaw LAW = new LeftOutLaw(RULES, DemoDepartment.AS_OF);
+  private static final GearRules RULES = ShippedRules.standard();
+  private static final LeftOutLaw LAW = new LeftOutLaw(RULES.rules(), DemoDepartment.AS_OF);
 
   /** How many things are left out of each record, one at a time; these records are long. */
   private static final int OF_EACH = 5;

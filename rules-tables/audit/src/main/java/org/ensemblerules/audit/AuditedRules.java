@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.Consumer;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.audit.difference.ElementDifference;
 import org.ensemblerules.audit.difference.FleetDifference;
 import org.ensemblerules.audit.difference.RuleSetDifference;
@@ -13,7 +14,6 @@ import org.ensemblerules.audit.soundness.AuditReport;
 import org.ensemblerules.audit.soundness.ExampleCase;
 import org.ensemblerules.audit.soundness.ExampleCases;
 import org.ensemblerules.audit.soundness.SetAudit;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.SourceId;
 import org.ensemblerules.tables.set.OverlayFile;
 import org.ensemblerules.tables.set.TableFiles;
@@ -49,9 +49,9 @@ import org.ensemblerules.verdict.Assessment;
  * @since 0.1
  */
 public final class AuditedRules {
-  private final RuleSet rules;
+  private final GearRules rules;
 
-  private AuditedRules(RuleSet rules) {
+  private AuditedRules(GearRules rules) {
     this.rules = rules;
   }
 
@@ -61,7 +61,7 @@ public final class AuditedRules {
    * @param rules the rules; not null
    * @return the questions; never null
    */
-  public static AuditedRules of(RuleSet rules) {
+  public static AuditedRules of(GearRules rules) {
     return new AuditedRules(Objects.requireNonNull(rules, "rules"));
   }
 
@@ -115,7 +115,7 @@ public final class AuditedRules {
    * @param then the other rules; not null
    * @return what differs; never null
    */
-  public RuleSetDifference changedRows(RuleSet then) {
+  public RuleSetDifference changedRows(GearRules then) {
     return RuleSetDifference.between(rules, then);
   }
 
@@ -127,7 +127,7 @@ public final class AuditedRules {
    * @param asOf the day judged for; not null
    * @return both verdicts, and how they differ; never null
    */
-  public ElementDifference changedElement(RuleSet then, Assessment assessment, LocalDate asOf) {
+  public ElementDifference changedElement(GearRules then, Assessment assessment, LocalDate asOf) {
     return ElementDifference.of(rules, then, assessment, asOf);
   }
 
@@ -142,7 +142,10 @@ public final class AuditedRules {
    * @return the counts; never null
    */
   public FleetDifference changedFleet(
-      RuleSet then, Iterable<Assessment> fleet, LocalDate asOf, Consumer<ElementDifference> each) {
+      GearRules then,
+      Iterable<Assessment> fleet,
+      LocalDate asOf,
+      Consumer<ElementDifference> each) {
     return FleetDifference.between(rules, then, fleet, asOf, each);
   }
 

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.audit.difference.ElementDifference;
 import org.ensemblerules.audit.difference.FleetDifference;
 import org.ensemblerules.audit.difference.RuleSetDifference;
@@ -27,34 +28,38 @@ import org.junit.jupiter.api.Test;
 class AuditedRulesTest {
   private static final RuleSet RULES = FrozenRules.rules();
   private static final RuleSet OTHERS = OtherRules.intervals(row -> OtherRules.interval(row, 6, 6));
-  private static final AuditedRules DOOR = AuditedRules.of(RULES);
+  private static final AuditedRules DOOR = AuditedRules.of(GearRules.of(RULES));
   private static final GearCase FIT = FitGear.fit(ElementKind.COAT);
   private static final Assessment COAT = FIT.assessment();
   private static final LocalDate DAY = FIT.asOf();
 
   @Test
   void whetherTheyAreSound() {
-    assertThat(DOOR.audit(DAY)).isEqualTo(Audit.of(RULES, DAY));
+    assertThat(DOOR.audit(DAY)).isEqualTo(Audit.of(GearRules.of(RULES), DAY));
     assertThat(DOOR.audit(Set.of(), DAY))
-        .isEqualTo(Audit.of(RULES, Set.of(), DAY))
+        .isEqualTo(Audit.of(GearRules.of(RULES), Set.of(), DAY))
         .isNotEqualTo(DOOR.audit(DAY));
-    assertThat(DOOR.exampleCases()).isNotEmpty().isEqualTo(ExampleCases.of(RULES));
+    assertThat(DOOR.exampleCases()).isNotEmpty().isEqualTo(ExampleCases.of(GearRules.of(RULES)));
     TableFiles files = TableFiles.in(FixtureSets.sound());
     assertThat(AuditedRules.folder(files, List.of(), DAY)).isEqualTo(SetAudit.of(files, DAY));
   }
 
   @Test
   void whatOthersChange() {
-    assertThat(DOOR.changedRows(OTHERS).changes())
+    assertThat(DOOR.changedRows(GearRules.of(OTHERS)).changes())
         .isNotEmpty()
-        .isEqualTo(RuleSetDifference.between(RULES, OTHERS).changes());
+        .isEqualTo(RuleSetDifference.between(GearRules.of(RULES), GearRules.of(OTHERS)).changes());
     LocalDate later = DAY.plusMonths(7);
-    ElementDifference coat = DOOR.changedElement(OTHERS, COAT, later);
+    ElementDifference coat = DOOR.changedElement(GearRules.of(OTHERS), COAT, later);
     assertThat(coat.before()).isNotEqualTo(coat.after());
     List<String> each = new ArrayList<>();
     FleetDifference fleet =
-        DOOR.changedFleet(OTHERS, List.of(COAT, COAT), later, one -> each.add(one.toString()));
-    assertThat(fleet).isEqualTo(FleetDifference.between(RULES, OTHERS, List.of(COAT, COAT), later));
+        DOOR.changedFleet(
+            GearRules.of(OTHERS), List.of(COAT, COAT), later, one -> each.add(one.toString()));
+    assertThat(fleet)
+        .isEqualTo(
+            FleetDifference.between(
+                GearRules.of(RULES), GearRules.of(OTHERS), List.of(COAT, COAT), later));
     assertThat(each).containsExactly(coat.toString(), coat.toString());
     assertThat(DOOR).hasToString("AuditedRules[" + RULES.identity() + "]");
   }

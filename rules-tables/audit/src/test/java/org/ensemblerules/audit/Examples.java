@@ -3,13 +3,13 @@ package org.ensemblerules.audit;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.audit.difference.ElementDifference;
 import org.ensemblerules.audit.json.DifferenceJson;
 import org.ensemblerules.audit.json.DifferenceLine;
 import org.ensemblerules.audit.soundness.AuditReport;
 import org.ensemblerules.audit.soundness.SetAudit;
 import org.ensemblerules.audit.words.AuditWords;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.set.TableFiles;
 import org.ensemblerules.verdict.Assessment;
 
@@ -17,7 +17,7 @@ import org.ensemblerules.verdict.Assessment;
 final class Examples {
   private Examples() {}
 
-  static void run(RuleSet now, RuleSet then, Path folder, Assessment coat, LocalDate today) {
+  static void run(GearRules now, GearRules then, Path folder, Assessment coat, LocalDate today) {
     // org.ensemblerules.audit begins
     AuditedRules rules = AuditedRules.of(now);
     AuditReport report = rules.audit(today);

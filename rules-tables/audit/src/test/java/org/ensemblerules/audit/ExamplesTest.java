@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.gates.PackageExamples;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.tables.FixtureSets;
@@ -47,8 +48,8 @@ class ExamplesTest {
     System.setOut(new PrintStream(printed, true, StandardCharsets.UTF_8));
     try {
       Examples.run(
-          FrozenRules.rules(),
-          OtherRules.intervals(row -> OtherRules.interval(row, 6, 6)),
+          GearRules.of(FrozenRules.rules()),
+          GearRules.of(OtherRules.intervals(row -> OtherRules.interval(row, 6, 6))),
           FixtureSets.sound(),
           coat.assessment(),
           coat.asOf().plusMonths(7));

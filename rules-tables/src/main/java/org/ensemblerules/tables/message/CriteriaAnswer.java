@@ -2,13 +2,13 @@ package org.ensemblerules.tables.message;
 
 import java.util.List;
 import java.util.Objects;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.effect.PermissionRow;
 import org.ensemblerules.effect.PermittedDoer;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.ruleset.Identity;
-import org.ensemblerules.ruleset.RuleSet;
 
 /**
  * What an inspection looks at.
@@ -47,7 +47,7 @@ public record CriteriaAnswer(
    * @return the answer; never null
    */
   public static CriteriaAnswer of(
-      RuleSet rules, InspectionKind inspection, ElementKind kind, Use use) {
+      GearRules rules, InspectionKind inspection, ElementKind kind, Use use) {
     return new CriteriaAnswer(
         inspection,
         kind,
@@ -55,9 +55,7 @@ public record CriteriaAnswer(
         rules.tables().permissions().permitted(inspection.task()).stream()
             .map(PermissionRow::doer)
             .toList(),
-        rules.tables().criteria().required(inspection, kind, use).stream()
-            .map(AskedCriterion::of)
-            .toList(),
+        rules.criteria(inspection, kind, use).stream().map(AskedCriterion::of).toList(),
         rules.identity());
   }
 }

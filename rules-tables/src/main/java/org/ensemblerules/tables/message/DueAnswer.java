@@ -3,6 +3,7 @@ package org.ensemblerules.tables.message;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.gear.NamedElement;
 import org.ensemblerules.schedule.Due;
 import org.ensemblerules.schedule.Exempt;
@@ -47,9 +48,9 @@ public record DueAnswer(
   }
 
   /**
-   * Asks a schedule.
+   * Asks the rules.
    *
-   * @param schedule the schedule; not null
+   * @param rules the rules; not null
    * @param record the element with what happened to it; not null
    * @param asOf the day asked about; not null
    * @param from the first day of the calendar; not null
@@ -58,7 +59,8 @@ public record DueAnswer(
    * @throws InvalidValueException if the last day is before the first, or after the year 2200
    */
   public static DueAnswer of(
-      Schedule schedule, ServiceRecord record, LocalDate asOf, LocalDate from, LocalDate to) {
+      GearRules rules, ServiceRecord record, LocalDate asOf, LocalDate from, LocalDate to) {
+    Schedule schedule = rules.schedule();
     return new DueAnswer(
         record.element().named(),
         asOf,

@@ -4,11 +4,11 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.record.FileReport;
 import org.ensemblerules.record.RecordFile;
 import org.ensemblerules.record.RetentionPolicy;
 import org.ensemblerules.record.SaleParty;
-import org.ensemblerules.ruleset.RuleSet;
 
 /**
  * What is known of a file.
@@ -44,11 +44,11 @@ public record RecordFileAnswer(
    * @return the answer; never null
    */
   public static RecordFileAnswer of(
-      RuleSet rules, RecordFile file, LocalDate asOf, Optional<RetentionPolicy> policy) {
+      GearRules rules, RecordFile file, LocalDate asOf, Optional<RetentionPolicy> policy) {
     return new RecordFileAnswer(
         file,
         asOf,
-        rules.check(file, asOf),
+        rules.file(file, asOf),
         file.pfasNotices().stream()
             .map(
                 notice ->

@@ -2,8 +2,8 @@ package org.ensemblerules.tables.message;
 
 import java.util.Objects;
 import java.util.Optional;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.gear.Element;
-import org.ensemblerules.repair.RepairOrders;
 import org.ensemblerules.repair.RepairPlan;
 
 /**
@@ -25,17 +25,17 @@ public record RepairRequest(
   }
 
   /**
-   * Asks for the answer.
+   * Asks the rules.
    *
-   * @param orders the function that answers; not null
+   * @param rules the rules; not null
    * @return the plan; never null
    */
-  public RepairPlan plan(RepairOrders orders) {
+  public RepairPlan plan(GearRules rules) {
     if (subject instanceof RepairSubject.Damage damage) {
-      return work.map(who -> orders.plan(element, damage.findings(), who.doer(), who.on()))
-          .orElseGet(() -> orders.plan(element, damage.findings()));
+      return work.map(who -> rules.repair(element, damage.findings(), who.doer(), who.on()))
+          .orElseGet(() -> rules.repair(element, damage.findings()));
     }
-    return work.map(who -> orders.closeLiner(element, who.doer(), who.on()))
-        .orElseGet(() -> orders.closeLiner(element));
+    return work.map(who -> rules.closeLiner(element, who.doer(), who.on()))
+        .orElseGet(() -> rules.closeLiner(element));
   }
 }

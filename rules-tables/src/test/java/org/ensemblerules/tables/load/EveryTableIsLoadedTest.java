@@ -37,7 +37,7 @@ class EveryTableIsLoadedTest {
     List<RuleSet> sets =
         ShippedRules.editions().stream()
             .map(Edition::id)
-            .map(id -> ShippedRules.of(id).orElseThrow())
+            .map(id -> ShippedRules.of(id).orElseThrow().rules())
             .toList();
     Set<OriginId> origins = new HashSet<>();
     sets.forEach(rules -> rules.editions().values().forEach(each -> origins.add(each.id())));

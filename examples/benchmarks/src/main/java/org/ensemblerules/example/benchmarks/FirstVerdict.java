@@ -8,7 +8,6 @@ import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import org.ensemblerules.GearRules;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.tables.VerdictJson;
@@ -40,13 +39,11 @@ public final class FirstVerdict {
 
   /** Alone, so that an empty run loads none of the classes. */
   private static void judge(String line, String day) {
-    RuleSet rules = ShippedRules.standard();
+    GearRules rules = ShippedRules.standard();
     System.err.println(
         VerdictJson.write(
-                GearRules.of(rules)
-                    .assess(
-                        AssessmentJson.read("assessment", line).orElseThrow(),
-                        LocalDate.parse(day)))
+                rules.assess(
+                    AssessmentJson.read("assessment", line).orElseThrow(), LocalDate.parse(day)))
             .length());
   }
 }

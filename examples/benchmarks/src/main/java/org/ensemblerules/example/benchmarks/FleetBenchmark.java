@@ -2,9 +2,9 @@ package org.ensemblerules.example.benchmarks;
 
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.ensemblerules.DepartmentRules;
 import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.fleet.Today;
-import org.ensemblerules.issue.JudgedElement;
 import org.ensemblerules.issue.KeptElement;
 import org.ensemblerules.issue.Whereabouts;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -24,14 +24,9 @@ public class FleetBenchmark {
    */
   @Benchmark
   public Today today(Gear gear) {
+    DepartmentRules department = gear.rules.department(List.of(), DemoDepartment.AS_OF);
     return gear.all.stream()
-        .map(
-            one ->
-                JudgedElement.of(
-                    gear.rules,
-                    new KeptElement(one, Whereabouts.unknown()),
-                    List.of(),
-                    DemoDepartment.AS_OF))
-        .collect(Today.collector(gear.rules));
+        .map(one -> department.judged(new KeptElement(one, Whereabouts.unknown())))
+        .collect(department.today());
   }
 }

@@ -1,8 +1,8 @@
 package org.ensemblerules.example.benchmarks;
 
 import java.util.List;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.example.department.demo.DemoDepartment;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.verdict.Assessment;
 import org.openjdk.jmh.annotations.Scope;
@@ -11,7 +11,7 @@ import org.openjdk.jmh.annotations.State;
 /** The invented department's gear and the shipped rules, one element after another. */
 @State(Scope.Thread)
 public class Gear {
-  final RuleSet rules = ShippedRules.standard();
+  final GearRules rules = ShippedRules.standard();
   final List<Assessment> all = DemoDepartment.assessments(rules);
   private int next;
 

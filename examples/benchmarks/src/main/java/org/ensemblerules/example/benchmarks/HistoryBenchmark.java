@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import org.ensemblerules.GearRules;
 import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Event;
@@ -59,6 +58,6 @@ public class HistoryBenchmark {
    */
   @Benchmark
   public Verdict verdict() {
-    return GearRules.of(gear.rules).assess(one, DemoDepartment.AS_OF);
+    return gear.rules.assess(one, DemoDepartment.AS_OF);
   }
 }

@@ -6,7 +6,6 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import org.ensemblerules.GearRules;
 import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.VerdictJson;
@@ -40,7 +39,7 @@ public class JsonBenchmark {
   @Setup
   public void prepare(Gear gear) throws JsonProcessingException {
     for (Assessment one : gear.all) {
-      Verdict verdict = GearRules.of(gear.rules).assess(one, DemoDepartment.AS_OF);
+      Verdict verdict = gear.rules.assess(one, DemoDepartment.AS_OF);
       lines.add(AssessmentJson.write(one));
       verdicts.add(verdict);
       trees.add(mapper.readTree(VerdictJson.write(verdict)));
@@ -78,7 +77,7 @@ public class JsonBenchmark {
   @Benchmark
   public String lineInVerdictOut(Gear gear) {
     Assessment one = AssessmentJson.read("assessment", lines.get(gear.turn())).orElseThrow();
-    return VerdictJson.write(GearRules.of(gear.rules).assess(one, DemoDepartment.AS_OF));
+    return VerdictJson.write(gear.rules.assess(one, DemoDepartment.AS_OF));
   }
 
   /**

@@ -2,7 +2,6 @@ package org.ensemblerules.example.benchmarks;
 
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import org.ensemblerules.GearRules;
 import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.schedule.Due;
 import org.ensemblerules.verdict.Assessment;
@@ -25,7 +24,7 @@ public class VerdictBenchmark {
    */
   @Benchmark
   public Verdict verdict(Gear gear) {
-    return GearRules.of(gear.rules).assess(gear.one(), DemoDepartment.AS_OF);
+    return gear.rules.assess(gear.one(), DemoDepartment.AS_OF);
   }
 
   /**
@@ -36,7 +35,7 @@ public class VerdictBenchmark {
    */
   @Benchmark
   public Service service(Gear gear) {
-    return GearRules.of(gear.rules).service(gear.one(), DemoDepartment.AS_OF);
+    return gear.rules.service(gear.one(), DemoDepartment.AS_OF);
   }
 
   /**

@@ -11,7 +11,6 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.ensemblerules.GearRules;
 import org.ensemblerules.example.department.Answers.Answer;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.ShippedWords;
 import org.ensemblerules.tables.VerdictJson;
 import org.ensemblerules.verdict.Assessment;
@@ -68,7 +67,7 @@ final class AssessCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     refuseToOverwriteInput();
     LocalDate day = asOf.orElseGet(() -> LocalDate.now(clock));
-    RuleSet rules = overlayOption.over(rulesOption.rules(spec), day);
+    GearRules rules = overlayOption.over(rulesOption.rules(spec), day);
     PrintWriter err = spec.commandLine().getErr();
     if (asOf.isEmpty()) {
       err.println("Judged for today, " + day + ".");
@@ -90,7 +89,7 @@ final class AssessCommand implements Callable<Integer> {
     return answers.exitCode();
   }
 
-  private void answer(Answers answers, RuleSet rules, LocalDate day, Answers.Writing writing)
+  private void answer(Answers answers, GearRules rules, LocalDate day, Answers.Writing writing)
       throws IOException {
     answers.each(
         files,
@@ -100,8 +99,8 @@ final class AssessCommand implements Callable<Integer> {
         writing);
   }
 
-  private static String verdict(RuleSet rules, Assessment given, LocalDate day) {
-    return VerdictJson.write(GearRules.of(rules).assess(given, day), ShippedWords.english());
+  private static String verdict(GearRules rules, Assessment given, LocalDate day) {
+    return VerdictJson.write(rules.assess(given, day), ShippedWords.english());
   }
 
   private void refuseToOverwriteInput() throws IOException {

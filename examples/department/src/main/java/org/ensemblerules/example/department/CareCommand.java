@@ -3,9 +3,9 @@ package org.ensemblerules.example.department;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.concurrent.Callable;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.care.CareRoute;
 import org.ensemblerules.example.department.report.CareText;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.CareJson;
 import org.ensemblerules.tables.message.CareRequest;
 import picocli.CommandLine.Command;
@@ -35,7 +35,7 @@ final class CareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    RuleSet rules = rulesOption.rules(spec);
+    GearRules rules = rulesOption.rules(spec);
     CareText text = new CareText();
     return file.answer(
         new RequestFile.Question<>(
@@ -51,7 +51,7 @@ final class CareCommand implements Callable<Integer> {
         rules);
   }
 
-  private static CareRoute route(RuleSet rules, CareRequest request) {
-    return rules.careRoutes().route(request.element(), request.exposures());
+  private static CareRoute route(GearRules rules, CareRequest request) {
+    return rules.care(request.element(), request.exposures());
   }
 }

@@ -1,7 +1,6 @@
 package org.ensemblerules.example.department;
 
 import java.util.concurrent.Callable;
-import org.ensemblerules.catalog.Catalog;
 import org.ensemblerules.tables.CatalogJson;
 import org.ensemblerules.tables.ShippedWords;
 import picocli.CommandLine.Command;
@@ -23,7 +22,7 @@ final class CatalogCommand implements Callable<Integer> {
   public Integer call() {
     spec.commandLine()
         .getOut()
-        .println(CatalogJson.write(Catalog.of(rulesOption.rules(spec)), ShippedWords.english()));
+        .println(CatalogJson.write(rulesOption.rules(spec).catalog(), ShippedWords.english()));
     return ExitCodes.ALL_READ;
   }
 }

@@ -3,11 +3,11 @@ package org.ensemblerules.example.department;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.example.department.report.CriteriaText;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.inspection.InspectionKind;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.CriteriaJson;
 import org.ensemblerules.tables.message.CriteriaAnswer;
 import picocli.CommandLine.Command;
@@ -43,7 +43,7 @@ final class CriteriaCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    RuleSet rules = rulesOption.rules(spec);
+    GearRules rules = rulesOption.rules(spec);
     String text = CriteriaText.of(rules, inspection, kind, use);
     if (text.isEmpty()) {
       throw new ParameterException(
@@ -66,11 +66,11 @@ final class CriteriaCommand implements Callable<Integer> {
     return ExitCodes.ALL_READ;
   }
 
-  private List<String> inspected(RuleSet rules) {
+  private List<String> inspected(GearRules rules) {
     List<String> names = new ArrayList<>();
     for (ElementKind each : ElementKind.values()) {
       for (Use of : Use.values()) {
-        if (!rules.tables().criteria().required(inspection, each, of).isEmpty()) {
+        if (!rules.criteria(inspection, each, of).isEmpty()) {
           names.add(each + " " + of);
         }
       }

@@ -6,9 +6,8 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.example.department.report.CustodyText;
-import org.ensemblerules.retirement.CustodyTable;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.CustodyJson;
 import org.ensemblerules.tables.message.CustodyRequest;
 import picocli.CommandLine.Command;
@@ -47,9 +46,8 @@ final class CustodyCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    RuleSet rules = rulesOption.rules(spec);
+    GearRules rules = rulesOption.rules(spec);
     LocalDate day = asOf.orElseGet(() -> LocalDate.now(clock));
-    CustodyTable steps = rules.tables().records().custodySteps();
     CustodyText text = new CustodyText();
     return file.answer(
         new RequestFile.Question<>(
@@ -57,8 +55,8 @@ final class CustodyCommand implements Callable<Integer> {
             CustodyJson::read,
             CustodyRequest::element,
             false,
-            request -> text.of(request.element(), steps.check(request.custody(), day)),
-            request -> CustodyJson.write(request, steps.check(request.custody(), day), day),
+            request -> text.of(request.element(), rules.custody(request.custody(), day)),
+            request -> CustodyJson.write(request, rules.custody(request.custody(), day), day),
             text::notes),
         in,
         spec,

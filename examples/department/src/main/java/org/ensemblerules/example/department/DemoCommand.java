@@ -14,7 +14,6 @@ import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.example.department.demo.DemoElement;
 import org.ensemblerules.example.department.report.DepartmentReport;
 import org.ensemblerules.example.department.report.Judged;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.DoerRegisterJson;
 import org.ensemblerules.tables.ShippedWords;
@@ -41,16 +40,15 @@ final class DemoCommand implements Callable<Integer> {
 
   static int run(DemoOptions options, CommandSpec spec) throws IOException {
     refuseToOverwrite(options, spec);
-    RuleSet edition = options.rules().rules(spec);
-    RuleSet rules = options.overlay().over(edition, options.asOf());
+    GearRules edition = options.rules().rules(spec);
+    GearRules rules = options.overlay().over(edition, options.asOf());
     // What the department did is the same whatever stands beside the edition.
     List<DemoElement> elements = DemoDepartment.elements(edition);
     List<Judged> judged = new ArrayList<>();
     for (DemoElement element : elements) {
       judged.add(
           new Judged(
-              Optional.of(element.story()),
-              GearRules.of(rules).assess(element.assessment(), options.asOf())));
+              Optional.of(element.story()), rules.assess(element.assessment(), options.asOf())));
     }
     write(
         options.out(),
@@ -72,7 +70,7 @@ final class DemoCommand implements Callable<Integer> {
     return ExitCodes.ALL_READ;
   }
 
-  private static void writeDepartment(DemoOptions options, RuleSet rules, List<Assessment> gear)
+  private static void writeDepartment(DemoOptions options, GearRules rules, List<Assessment> gear)
       throws IOException {
     DoerRegister register =
         options.doers().isPresent()

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.audit.AuditedRules;
 import org.ensemblerules.audit.difference.FleetDifference;
 import org.ensemblerules.audit.difference.RuleSetDifference;
@@ -15,7 +16,6 @@ import org.ensemblerules.audit.json.DifferenceJson;
 import org.ensemblerules.audit.json.DifferenceLine;
 import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.example.department.report.DifferenceText;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.JsonLines;
 import org.ensemblerules.verdict.Assessment;
@@ -79,8 +79,8 @@ final class DifferenceCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    RuleSet now = rules("--from", from, 2);
-    RuleSet then = rules("--to", to, 1);
+    GearRules now = rules("--from", from, 2);
+    GearRules then = rules("--to", to, 1);
     LocalDate day =
         asOf.orElseGet(() -> file.isPresent() ? LocalDate.now(clock) : DemoDepartment.AS_OF);
     int bad = 0;
@@ -99,7 +99,7 @@ final class DifferenceCommand implements Callable<Integer> {
     return bad == 0 ? ExitCodes.ALL_READ : ExitCodes.BAD_LINES;
   }
 
-  private void tell(RuleSet now, RuleSet then, Iterable<Assessment> fleet, LocalDate day) {
+  private void tell(GearRules now, GearRules then, Iterable<Assessment> fleet, LocalDate day) {
     PrintWriter out = spec.commandLine().getOut();
     AuditedRules rules = AuditedRules.of(now);
     RuleSetDifference difference = rules.changedRows(then);
@@ -121,7 +121,7 @@ final class DifferenceCommand implements Callable<Integer> {
   }
 
   /** Without a name the edition is counted from the last one published. */
-  private RuleSet rules(String option, Optional<String> named, int fromTheLast) {
+  private GearRules rules(String option, Optional<String> named, int fromTheLast) {
     List<OriginId> known = RulesOption.known();
     return RulesOption.rules(
         spec,

@@ -3,9 +3,8 @@ package org.ensemblerules.example.department;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.concurrent.Callable;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.example.department.report.DisposalText;
-import org.ensemblerules.retirement.DisposalTable;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.DisposalJson;
 import org.ensemblerules.tables.message.DisposalRequest;
 import picocli.CommandLine.Command;
@@ -35,8 +34,7 @@ final class DisposalCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    RuleSet rules = rulesOption.rules(spec);
-    DisposalTable routes = rules.tables().records().disposalRoutes();
+    GearRules rules = rulesOption.rules(spec);
     DisposalText text = new DisposalText();
     return file.answer(
         new RequestFile.Question<>(
@@ -44,8 +42,8 @@ final class DisposalCommand implements Callable<Integer> {
             DisposalJson::read,
             DisposalRequest::element,
             false,
-            request -> text.of(request, routes.routes(request.gear())),
-            request -> DisposalJson.write(request, routes.routes(request.gear())),
+            request -> text.of(request, rules.disposal(request.gear())),
+            request -> DisposalJson.write(request, rules.disposal(request.gear())),
             text::notes),
         in,
         spec,

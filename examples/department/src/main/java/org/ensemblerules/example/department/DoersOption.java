@@ -6,12 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.effect.DoerRegister;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.history.History;
 import org.ensemblerules.record.RecordFile;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.DoerRegisterJson;
@@ -51,7 +51,7 @@ final class DoersOption {
    *
    * @throws RefusedException if a register is refused, or two disagree; it lists every fault
    */
-  JsonLines.Reading<Assessment> assessments(RuleSet rules, CommandSpec spec) throws IOException {
+  JsonLines.Reading<Assessment> assessments(GearRules rules, CommandSpec spec) throws IOException {
     JsonLines.Reading<Assessment> reading =
         areNamed(spec)
             ? AssessmentJson.naming(register(), unknown(), rules)
@@ -64,7 +64,7 @@ final class DoersOption {
    *
    * @throws RefusedException if a register is refused, or two disagree; it lists every fault
    */
-  JsonLines.Reading<RecordFile> recordFiles(RuleSet rules, CommandSpec spec) throws IOException {
+  JsonLines.Reading<RecordFile> recordFiles(GearRules rules, CommandSpec spec) throws IOException {
     JsonLines.Reading<RecordFile> reading =
         areNamed(spec)
             ? RecordFileJson.naming(register(), unknown(), rules)

@@ -10,12 +10,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.example.department.Answers.Answer;
 import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.example.department.demo.DemoElement;
 import org.ensemblerules.example.department.report.CalendarText;
 import org.ensemblerules.example.department.report.MorningList;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.schedule.ServiceRecord;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.DueJson;
@@ -96,10 +96,10 @@ final class DueCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    RuleSet edition = rulesOption.rules(spec);
+    GearRules edition = rulesOption.rules(spec);
     LocalDate day =
         asOf.orElseGet(() -> file.isPresent() ? LocalDate.now(clock) : DemoDepartment.AS_OF);
-    RuleSet rules = overlayOption.over(edition, day);
+    GearRules rules = overlayOption.over(edition, day);
     if (json.isAsked()) {
       return json(edition, rules, day);
     }
@@ -121,7 +121,7 @@ final class DueCommand implements Callable<Integer> {
   }
 
   /** Each element is answered as it is read. */
-  private int json(RuleSet edition, RuleSet rules, LocalDate day) throws IOException {
+  private int json(GearRules edition, GearRules rules, LocalDate day) throws IOException {
     LocalDate first = from.orElse(day);
     LocalDate last = to.orElse(first.plusYears(USUAL_YEARS));
     if (last.isBefore(first)) {
@@ -137,9 +137,7 @@ final class DueCommand implements Callable<Integer> {
           }
           told.add(id);
           return Answer.of(
-              id,
-              DueJson.write(
-                  DueAnswer.of(rules.schedule(), given.serviceRecord(), day, first, last)));
+              id, DueJson.write(DueAnswer.of(rules, given.serviceRecord(), day, first, last)));
         };
     PrintWriter out = spec.commandLine().getOut();
     Answers answers = new Answers(json, spec);
@@ -162,7 +160,7 @@ final class DueCommand implements Callable<Integer> {
     return answers.exitCode();
   }
 
-  private String calendar(RuleSet rules, ServiceRecord record, LocalDate day) {
+  private String calendar(GearRules rules, ServiceRecord record, LocalDate day) {
     LocalDate first = from.orElse(day);
     try {
       return CalendarText.of(rules, record, day, first, to.orElse(first.plusYears(USUAL_YEARS)));
@@ -190,7 +188,7 @@ final class DueCommand implements Callable<Integer> {
             + file.orElse("the invented department, as in 1-03-COAT"));
   }
 
-  private static int readDemo(RuleSet edition, List<ServiceRecord> records) {
+  private static int readDemo(GearRules edition, List<ServiceRecord> records) {
     DemoDepartment.elements(edition).stream()
         .map(DemoElement::assessment)
         .map(Assessment::serviceRecord)
@@ -198,7 +196,7 @@ final class DueCommand implements Callable<Integer> {
     return 0;
   }
 
-  private int read(RuleSet rules, String given, List<ServiceRecord> records) throws IOException {
+  private int read(GearRules rules, String given, List<ServiceRecord> records) throws IOException {
     try (JsonLines<ServiceRecord> lines =
         Input.open(given, in, doersOption.assessments(rules, spec))
             .map(Assessment::serviceRecord)) {

@@ -12,7 +12,6 @@ import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.example.department.demo.DemoElement;
 import org.ensemblerules.example.department.report.DepartmentReport;
 import org.ensemblerules.example.department.report.Judged;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.JsonLines;
 import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.verdict.Assessment;
@@ -71,31 +70,31 @@ final class ExplainCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     LocalDate day =
         asOf.orElseGet(() -> file.isPresent() ? LocalDate.now(clock) : DemoDepartment.AS_OF);
-    RuleSet edition = rulesOption.rules(spec);
-    RuleSet rules = overlayOption.over(edition, day);
+    GearRules edition = rulesOption.rules(spec);
+    GearRules rules = overlayOption.over(edition, day);
     return file.isPresent() ? inFile(file.get(), rules, day) : inDepartment(edition, rules, day);
   }
 
-  private int inDepartment(RuleSet edition, RuleSet rules, LocalDate day) {
+  private int inDepartment(GearRules edition, GearRules rules, LocalDate day) {
     DemoElement element =
         DemoDepartment.elements(edition).stream()
             .filter(one -> id.equals(id(one.assessment())))
             .findFirst()
             .orElseThrow(() -> unknown("the invented department, as in 1-03-COAT"));
-    Verdict verdict = GearRules.of(rules).assess(element.assessment(), day);
+    Verdict verdict = rules.assess(element.assessment(), day);
     Judged judged = new Judged(Optional.of(element.story()), verdict);
     spec.commandLine().getOut().print(told(rules, judged));
     return ExitCodes.ALL_READ;
   }
 
-  private String told(RuleSet rules, Judged judged) {
+  private String told(GearRules rules, Judged judged) {
     return full
         ? DepartmentReport.of(judged, ShippedRules.sources())
         : DepartmentReport.screen(judged, rules.tables().cautions());
   }
 
   /** Every line of the element is told, since nobody knows which is meant; so is a bad one. */
-  private int inFile(String given, RuleSet rules, LocalDate day) throws IOException {
+  private int inFile(String given, GearRules rules, LocalDate day) throws IOException {
     String name = Input.name(given);
     PrintWriter out = spec.commandLine().getOut();
     PrintWriter err = spec.commandLine().getErr();
@@ -108,7 +107,7 @@ final class ExplainCommand implements Callable<Integer> {
                 read ->
                     Optional.of(read)
                         .filter(one -> id.equals(id(one)))
-                        .map(one -> GearRules.of(rules).assess(one, day)))) {
+                        .map(one -> rules.assess(one, day)))) {
       while (lines.hasNext()) {
         JsonLines.Entry<Optional<Verdict>> outcome = lines.next();
         if (outcome instanceof JsonLines.Line<Optional<Verdict>> line) {

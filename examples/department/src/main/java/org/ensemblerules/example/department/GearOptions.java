@@ -20,7 +20,6 @@ import org.ensemblerules.issue.JudgedElement;
 import org.ensemblerules.issue.KeptElement;
 import org.ensemblerules.issue.SafetyNotice;
 import org.ensemblerules.issue.Whereabouts;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.JsonLines;
 import org.ensemblerules.tables.ListsJson;
 import org.ensemblerules.tables.message.KeptGear;
@@ -85,14 +84,14 @@ final class GearOptions {
   }
 
   /** The rules to judge by. */
-  RuleSet rules(CommandSpec spec, LocalDate day) throws IOException {
+  GearRules rules(CommandSpec spec, LocalDate day) throws IOException {
     return overlayOption.over(rulesOption.rules(spec), day);
   }
 
   /** What is asked of all the gear. */
   DepartmentRules department(CommandSpec spec, List<SafetyNotice> notices, LocalDate day)
       throws IOException {
-    return GearRules.of(rules(spec, day)).department(notices, day);
+    return rules(spec, day).department(notices, day);
   }
 
   /** What the answer is headed with. */

@@ -10,7 +10,6 @@ import java.util.stream.Collectors;
 import org.ensemblerules.GearRules;
 import org.ensemblerules.example.department.Answers.Answer;
 import org.ensemblerules.example.department.report.StrengthText;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.strength.ReportJudge;
 import org.ensemblerules.strength.TestCase;
 import org.ensemblerules.tables.TestCaseJson;
@@ -42,7 +41,7 @@ final class JudgeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    RuleSet rules = rulesOption.rules(spec);
+    GearRules rules = rulesOption.rules(spec);
     PrintWriter out = spec.commandLine().getOut();
     Map<String, Integer> outcomes = new TreeMap<>();
     StrengthText text = new StrengthText();
@@ -71,9 +70,7 @@ final class JudgeCommand implements Callable<Integer> {
     return answers.exitCode();
   }
 
-  private static ReportJudge.Result judge(RuleSet rules, TestCase given) {
-    return GearRules.of(rules)
-        .judge(given.purpose(), given.rule())
-        .judge(given.product(), given.report());
+  private static ReportJudge.Result judge(GearRules rules, TestCase given) {
+    return rules.judge(given.purpose(), given.rule()).judge(given.product(), given.report());
   }
 }

@@ -6,7 +6,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.tables.OverlayJson;
 import org.ensemblerules.tables.ShippedOverlays;
@@ -34,7 +34,7 @@ final class OverlayOption {
    *
    * @throws RefusedException if an overlay is refused; it lists every fault
    */
-  RuleSet over(RuleSet base, LocalDate asOf) throws IOException {
+  GearRules over(GearRules base, LocalDate asOf) throws IOException {
     List<OverlayFile> files = files();
     if (files.isEmpty()) {
       return base;

@@ -12,7 +12,6 @@ import java.util.concurrent.Callable;
 import org.ensemblerules.GearRules;
 import org.ensemblerules.example.department.report.RecomputeText;
 import org.ensemblerules.gear.NamedElement;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.JsonLines;
 import org.ensemblerules.tables.VerdictJson;
 import org.ensemblerules.verdict.Assessment;
@@ -59,7 +58,7 @@ final class RecomputeCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Map<NamedElement, Assessment> judged = judged();
-    Map<LocalDate, RuleSet> rules = new HashMap<>();
+    Map<LocalDate, GearRules> rules = new HashMap<>();
     PrintWriter out = spec.commandLine().getOut();
     try (JsonLines<String> lines =
         Input.open(file, in, VerdictJson::read)
@@ -78,14 +77,14 @@ final class RecomputeCommand implements Callable<Integer> {
     }
   }
 
-  private static String outcome(RuleSet rules, Optional<Assessment> judged, Verdict then) {
+  private static String outcome(GearRules rules, Optional<Assessment> judged, Verdict then) {
     return judged
-        .map(assessment -> GearRules.of(rules).recompute(assessment, then).text())
+        .map(assessment -> rules.recompute(assessment, then).text())
         .orElse("not computed again, no assessment of it is at hand");
   }
 
   /** An overlay holds from a day on; each verdict is computed with those of its own day. */
-  private RuleSet rules(LocalDate day) {
+  private GearRules rules(LocalDate day) {
     try {
       return overlayOption.over(rulesOption.rules(spec), day);
     } catch (IOException e) {

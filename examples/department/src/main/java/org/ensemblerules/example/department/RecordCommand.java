@@ -6,11 +6,11 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.example.department.report.RecordText;
 import org.ensemblerules.record.RecordFile;
 import org.ensemblerules.record.RetentionPolicy;
 import org.ensemblerules.record.RetentionStart;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.FileAnswerJson;
 import org.ensemblerules.tables.message.RecordFileAnswer;
@@ -59,7 +59,7 @@ final class RecordCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    RuleSet rules = rulesOption.rules(spec);
+    GearRules rules = rulesOption.rules(spec);
     LocalDate day = asOf.orElseGet(() -> LocalDate.now(clock));
     Optional<RetentionPolicy> policy = policy();
     RecordText text = new RecordText();
@@ -71,8 +71,7 @@ final class RecordCommand implements Callable<Integer> {
                 RecordFile::element,
                 true,
                 one ->
-                    text.of(
-                        one, rules.check(one, day), rules.tables().records().pfasLaws(), policy),
+                    text.of(one, rules.file(one, day), rules.tables().records().pfasLaws(), policy),
                 one -> FileAnswerJson.write(RecordFileAnswer.of(rules, one, day, policy)),
                 text::notes),
             in,

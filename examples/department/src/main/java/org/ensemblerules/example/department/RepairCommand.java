@@ -3,8 +3,8 @@ package org.ensemblerules.example.department;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.concurrent.Callable;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.example.department.report.RepairText;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.RepairJson;
 import org.ensemblerules.tables.message.RepairRequest;
 import picocli.CommandLine.Command;
@@ -34,7 +34,7 @@ final class RepairCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    RuleSet rules = rulesOption.rules(spec);
+    GearRules rules = rulesOption.rules(spec);
     RepairText text = new RepairText();
     return file.answer(
         new RequestFile.Question<>(
@@ -42,8 +42,8 @@ final class RepairCommand implements Callable<Integer> {
             RepairJson::read,
             RepairRequest::element,
             false,
-            request -> text.of(request, request.plan(rules.repairOrders())),
-            request -> RepairJson.write(request, request.plan(rules.repairOrders())),
+            request -> text.of(request, request.plan(rules)),
+            request -> RepairJson.write(request, request.plan(rules)),
             text::notes),
         in,
         spec,

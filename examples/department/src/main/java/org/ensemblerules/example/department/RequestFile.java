@@ -9,12 +9,12 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.example.department.Answers.Answer;
 import org.ensemblerules.example.department.report.CautionLines;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.ruleset.CautionRow;
 import org.ensemblerules.ruleset.CautionTable;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.JsonLines;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -86,7 +86,7 @@ final class RequestFile {
    * Answers each good line, ends with the cautions for all elements asked about, and returns the
    * exit code. For programs each answer has those of its own element.
    */
-  <T> int answer(Question<T> question, InputStream in, CommandSpec spec, RuleSet rules)
+  <T> int answer(Question<T> question, InputStream in, CommandSpec spec, GearRules rules)
       throws IOException {
     CautionTable cautions = rules.tables().cautions();
     Set<CautionRow> rows = new LinkedHashSet<>();

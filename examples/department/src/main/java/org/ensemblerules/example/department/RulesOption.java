@@ -1,7 +1,7 @@
 package org.ensemblerules.example.department;
 
 import java.util.List;
-import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.ShippedRules;
@@ -23,12 +23,12 @@ final class RulesOption {
    *
    * @throws ParameterException if there are no rules of such an edition; it lists those there are
    */
-  RuleSet rules(CommandSpec command) {
+  GearRules rules(CommandSpec command) {
     return rules(command, "--edition", edition);
   }
 
   /** Returns the rules of an edition that an option names. */
-  static RuleSet rules(CommandSpec command, String option, String edition) {
+  static GearRules rules(CommandSpec command, String option, String edition) {
     List<OriginId> known = known();
     return known.stream()
         .filter(id -> id.value().equals(edition) || id.value().endsWith("_" + edition))

@@ -16,7 +16,6 @@ import org.ensemblerules.GearRules;
 import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.example.department.demo.DemoPolicies;
 import org.ensemblerules.example.department.demo.DemoRoster;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.ListsJson;
 import org.ensemblerules.tables.ShippedWords;
@@ -87,15 +86,14 @@ final class SampleCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    RuleSet rules = rulesOption.rules(spec);
+    GearRules rules = rulesOption.rules(spec);
     if (READ_ASSESSMENTS.contains(command)) {
       print(rules, inShort ? one -> AssessmentJson.write(one, rules) : AssessmentJson::write);
     } else if (command.equals("recompute")) {
       print(
           rules,
           one ->
-              VerdictJson.write(
-                  GearRules.of(rules).assess(one, DemoDepartment.AS_OF), ShippedWords.english()));
+              VerdictJson.write(rules.assess(one, DemoDepartment.AS_OF), ShippedWords.english()));
     } else if (LISTS.containsKey(command)) {
       PrintWriter out = spec.commandLine().getOut();
       LISTS.get(command).get().forEach(line -> out.print(line + "\n"));
@@ -120,7 +118,7 @@ final class SampleCommand implements Callable<Integer> {
     return entries.stream().limit(LINES).map(written);
   }
 
-  private void print(RuleSet rules, Function<Assessment, String> written) {
+  private void print(GearRules rules, Function<Assessment, String> written) {
     PrintWriter out = spec.commandLine().getOut();
     DemoDepartment.assessments(rules).stream()
         .limit(LINES)

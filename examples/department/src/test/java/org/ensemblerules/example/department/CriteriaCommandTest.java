@@ -17,6 +17,7 @@ class CriteriaCommandTest {
     assertThat(run.code()).isZero();
     List<CriterionRow> rows =
         ShippedRules.standard()
+            .rules()
             .tables()
             .criteria()
             .required(InspectionKind.ADVANCED, ElementKind.COAT, Use.STRUCTURAL);

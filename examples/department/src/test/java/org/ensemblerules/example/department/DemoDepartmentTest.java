@@ -19,7 +19,6 @@ import org.ensemblerules.example.department.demo.DemoElement;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.verdict.Assessment;
@@ -33,12 +32,12 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 class DemoDepartmentTest {
-  private static final RuleSet RULES = ShippedRules.standard();
+  private static final GearRules RULES = ShippedRules.standard();
   private static final List<Verdict> VERDICTS = judged(RULES, DemoDepartment.AS_OF);
 
-  private static List<Verdict> judged(RuleSet rules, LocalDate asOf) {
+  private static List<Verdict> judged(GearRules rules, LocalDate asOf) {
     return DemoDepartment.assessments(rules).stream()
-        .map(assessment -> GearRules.of(rules).assess(assessment, asOf))
+        .map(assessment -> rules.assess(assessment, asOf))
         .toList();
   }
 
@@ -154,9 +153,7 @@ class DemoDepartmentTest {
   void theFleetHasAnOrdinaryShareOfTrouble() {
     List<DemoElement> fleet = DemoDepartment.fleet(RULES);
     List<Verdict> verdicts =
-        fleet.stream()
-            .map(one -> GearRules.of(RULES).assess(one.assessment(), DemoDepartment.AS_OF))
-            .toList();
+        fleet.stream().map(one -> RULES.assess(one.assessment(), DemoDepartment.AS_OF)).toList();
     long in = verdicts.stream().filter(one -> one.service() == Service.IN).count();
     assertThat(100.0 * in / fleet.size()).isBetween(80.0, 95.0);
     assertThat(fleet.stream().map(DemoElement::story).distinct()).hasSizeGreaterThan(8);

@@ -3,8 +3,8 @@ package org.ensemblerules.example.department;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.example.department.demo.DemoDepartment;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.AssessmentJson;
@@ -70,7 +70,7 @@ class DifferenceCommandTest {
 
   @Test
   void aFileIsReadBesideItsBadLines() {
-    RuleSet rules = ShippedRules.of(new OriginId("NFPA_1851_2014")).orElseThrow();
+    GearRules rules = ShippedRules.of(new OriginId("NFPA_1851_2014")).orElseThrow();
     Assessment first = DemoDepartment.assessments(rules).get(0);
     ProgramRun run =
         ProgramRun.withInput(

@@ -8,7 +8,6 @@ import java.util.function.Function;
 import org.ensemblerules.GearRules;
 import org.ensemblerules.effect.DoerRegister;
 import org.ensemblerules.example.department.demo.DemoDepartment;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.AssessmentJson;
 import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.tables.message.UnknownDoer;
@@ -18,7 +17,7 @@ import org.junit.jupiter.api.Test;
 
 /** What a record of the department takes in JSON, whole and trimmed, and that nothing is lost. */
 class RecordSizeTest {
-  private static final RuleSet RULES = ShippedRules.standard();
+  private static final GearRules RULES = ShippedRules.standard();
   private static final List<Assessment> GEAR = DemoDepartment.assessments(RULES);
   private static final DoerRegister REGISTER =
       DoerRegister.of(
@@ -32,7 +31,7 @@ class RecordSizeTest {
   }
 
   private static Assessment part(Assessment whole) {
-    return GearRules.of(RULES).stillMatters(whole, DemoDepartment.AS_OF);
+    return RULES.stillMatters(whole, DemoDepartment.AS_OF);
   }
 
   private static Assessment readBack(Assessment given) {
@@ -42,7 +41,7 @@ class RecordSizeTest {
   }
 
   private static Verdict verdict(Assessment given) {
-    return GearRules.of(RULES).assess(given, DemoDepartment.AS_OF);
+    return RULES.assess(given, DemoDepartment.AS_OF);
   }
 
   @Test

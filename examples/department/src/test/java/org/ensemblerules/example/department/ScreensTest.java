@@ -18,7 +18,6 @@ import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.example.department.demo.DemoElement;
 import org.ensemblerules.example.department.report.DepartmentReport;
 import org.ensemblerules.example.department.report.Judged;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.tables.ShippedRules;
 import org.ensemblerules.words.GearCodeSet;
 import org.junit.jupiter.api.Test;
@@ -29,7 +28,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a person reads is short and in words: no screen is longer or wider than it must be. */
 class ScreensTest {
-  private static final RuleSet RULES = ShippedRules.standard();
+  private static final GearRules RULES = ShippedRules.standard();
 
   /** What answers in JSON alone, for programs. */
   private static final Set<String> FOR_PROGRAMS = Set.of("assess", "catalog", "sample");
@@ -154,8 +153,7 @@ class ScreensTest {
     for (DemoElement one : all) {
       Judged judged =
           new Judged(
-              Optional.of(one.story()),
-              GearRules.of(RULES).assess(one.assessment(), DemoDepartment.AS_OF));
+              Optional.of(one.story()), RULES.assess(one.assessment(), DemoDepartment.AS_OF));
       String text = DepartmentReport.screen(judged, RULES.tables().cautions());
       String id = one.assessment().element().id().value();
       assertThat(text.lines()).as(id).hasSizeLessThanOrEqualTo(50).allMatch(ScreensTest::fits);

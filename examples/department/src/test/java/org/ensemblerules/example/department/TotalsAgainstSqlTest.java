@@ -14,6 +14,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.ensemblerules.DepartmentRules;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.example.department.demo.DemoDepartment;
 import org.ensemblerules.example.department.demo.DemoPolicies;
@@ -31,7 +33,6 @@ import org.ensemblerules.fleet.UnitCost;
 import org.ensemblerules.issue.JudgedElement;
 import org.ensemblerules.issue.KeptElement;
 import org.ensemblerules.issue.SetCheck;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.schedule.Discharge;
 import org.ensemblerules.schedule.TaskRow;
 import org.ensemblerules.tables.ShippedRules;
@@ -48,20 +49,17 @@ import org.junit.jupiter.api.Test;
  * project (H2).
  */
 class TotalsAgainstSqlTest {
-  private static final RuleSet RULES = ShippedRules.standard();
+  private static final GearRules RULES = ShippedRules.standard();
   private static final LocalDate DAY = DemoDepartment.AS_OF;
+  private static final DepartmentRules DEPARTMENT =
+      RULES.department(List.of(DemoPolicies.notice()), DAY);
   private static final List<JudgedElement> GEAR = gear();
   private static Connection database;
 
   private static List<JudgedElement> gear() {
     return DemoDepartment.assessments(RULES).stream()
         .map(
-            piece ->
-                JudgedElement.of(
-                    RULES,
-                    new KeptElement(piece, DemoRoster.of(piece.element().id())),
-                    List.of(DemoPolicies.notice()),
-                    DAY))
+            piece -> DEPARTMENT.judged(new KeptElement(piece, DemoRoster.of(piece.element().id()))))
         .toList();
   }
 
@@ -124,7 +122,7 @@ class TotalsAgainstSqlTest {
     for (LayerAge age : judged.verdict().ages()) {
       insert("label", n, age.manufactured().earliest().orElse(null));
     }
-    for (Leaving leaving : Leaving.of(judged)) {
+    for (Leaving leaving : DEPARTMENT.leaving(judged)) {
       insert(
           "leaving",
           n,
@@ -179,7 +177,7 @@ class TotalsAgainstSqlTest {
 
   @Test
   void figures() throws SQLException {
-    Figures figures = GEAR.stream().collect(Figures.collector(RULES));
+    Figures figures = GEAR.stream().collect(DEPARTMENT.figures());
     String late = "due d join gear g on g.n = d.n where not g.gone and ";
     String over = "(d.last_day is null or d.last_day < date '" + DAY + "')";
     String inspected =

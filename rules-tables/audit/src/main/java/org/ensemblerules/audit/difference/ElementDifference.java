@@ -16,7 +16,6 @@ import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.retirement.AgeAnswer;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.schedule.TaskKey;
 import org.ensemblerules.verdict.Action;
 import org.ensemblerules.verdict.Assessment;
@@ -54,9 +53,8 @@ public final class ElementDifference {
    * @return what differs; never null
    */
   public static ElementDifference of(
-      RuleSet now, RuleSet then, Assessment assessment, LocalDate asOf) {
-    return new ElementDifference(
-        GearRules.of(now).assess(assessment, asOf), GearRules.of(then).assess(assessment, asOf));
+      GearRules now, GearRules then, Assessment assessment, LocalDate asOf) {
+    return new ElementDifference(now.assess(assessment, asOf), then.assess(assessment, asOf));
   }
 
   /** The actions, told by effect and target; who may do them is no difference of the element. */

@@ -3,8 +3,8 @@ package org.ensemblerules.audit.difference;
 import java.time.LocalDate;
 import java.util.Objects;
 import java.util.function.Consumer;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.ruleset.Identity;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.verdict.Assessment;
 
 /**
@@ -39,7 +39,7 @@ public record FleetDifference(Identity now, Identity then, LocalDate asOf, Fleet
    * @return the counts; never null
    */
   public static FleetDifference between(
-      RuleSet now, RuleSet then, Iterable<Assessment> fleet, LocalDate asOf) {
+      GearRules now, GearRules then, Iterable<Assessment> fleet, LocalDate asOf) {
     return between(now, then, fleet, asOf, difference -> {});
   }
 
@@ -55,8 +55,8 @@ public record FleetDifference(Identity now, Identity then, LocalDate asOf, Fleet
    * @return the counts; never null
    */
   public static FleetDifference between(
-      RuleSet now,
-      RuleSet then,
+      GearRules now,
+      GearRules then,
       Iterable<Assessment> fleet,
       LocalDate asOf,
       Consumer<ElementDifference> each) {

@@ -10,8 +10,8 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.ruleset.Identity;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Row;
 
 /**
@@ -69,13 +69,13 @@ public final class RuleSetDifference {
    * @param after the later; not null
    * @return what differs; never null
    */
-  public static RuleSetDifference between(RuleSet before, RuleSet after) {
+  public static RuleSetDifference between(GearRules before, GearRules after) {
     return new RuleSetDifference(
         before.identity(), after.identity(), changes(rows(before), rows(after)));
   }
 
   /** The editions chosen are rows too. */
-  private static List<Row> rows(RuleSet rules) {
+  private static List<Row> rows(GearRules rules) {
     return ImmutableList.<Row>builder()
         .addAll(rules.editions().values().stream().distinct().toList())
         .addAll(rules.tables().rows())

@@ -8,10 +8,10 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.ruleset.CareKinds;
 import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.ruleset.RecordKinds;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.TableKind;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.SourceId;
@@ -46,7 +46,7 @@ public final class Audit {
    * @throws IllegalStateException if a compiled table answers otherwise than its rows: a fault of
    *     this library
    */
-  public static AuditReport of(RuleSet rules, LocalDate asOf) {
+  public static AuditReport of(GearRules rules, LocalDate asOf) {
     return of(rules, Optional.empty(), asOf);
   }
 
@@ -60,11 +60,11 @@ public final class Audit {
    * @throws IllegalStateException if a compiled table answers otherwise than its rows: a fault of
    *     this library
    */
-  public static AuditReport of(RuleSet rules, Set<SourceId> sources, LocalDate asOf) {
+  public static AuditReport of(GearRules rules, Set<SourceId> sources, LocalDate asOf) {
     return of(rules, Optional.of(Set.copyOf(sources)), asOf);
   }
 
-  private static AuditReport of(RuleSet rules, Optional<Set<SourceId>> sources, LocalDate asOf) {
+  private static AuditReport of(GearRules rules, Optional<Set<SourceId>> sources, LocalDate asOf) {
     AuditedRows rows = new AuditedRows(rules);
     Flaws flaws = new Flaws();
     for (TableKind<?, ?> kind : NEEDED) {

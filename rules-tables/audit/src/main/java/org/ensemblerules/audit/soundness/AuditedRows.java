@@ -8,6 +8,7 @@ import com.google.common.collect.Multimaps;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.effect.ForbidRow;
 import org.ensemblerules.effect.PermissionRow;
 import org.ensemblerules.gear.AnatomyRow;
@@ -16,7 +17,6 @@ import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.ruleset.Overlay;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Row;
 
 /**
@@ -42,7 +42,7 @@ final class AuditedRows {
     this(rows, List.of());
   }
 
-  AuditedRows(RuleSet rules) {
+  AuditedRows(GearRules rules) {
     this(rules.tables().rows(), rules.overlays());
   }
 

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.audit.soundness.ExampleCase.Answer;
 import org.ensemblerules.audit.soundness.ExampleCase.Condition;
 import org.ensemblerules.audit.soundness.ExampleCase.Question;
@@ -21,7 +22,6 @@ import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
-import org.ensemblerules.ruleset.RuleSet;
 
 /**
  * Makes example cases from the rows for defects: for each row one that it decides, and for each of
@@ -34,7 +34,7 @@ public final class ExampleCases {
   private final AuditedRows rows;
   private final Map<CellAudit.Cell, List<DefectRow>> cells;
 
-  private ExampleCases(RuleSet rules) {
+  private ExampleCases(GearRules rules) {
     this.rows = new AuditedRows(rules);
     this.cells = CellAudit.cells(rows.of(DefectRow.class));
   }
@@ -45,7 +45,7 @@ public final class ExampleCases {
    * @param rules the rules; not null
    * @return the cases, row by row in table order, the deciding one before its neighbors; never null
    */
-  public static List<ExampleCase> of(RuleSet rules) {
+  public static List<ExampleCase> of(GearRules rules) {
     ExampleCases cases = new ExampleCases(Objects.requireNonNull(rules, "rules"));
     return cases.rows.of(DefectRow.class).stream()
         .flatMap(row -> cases.of(row).stream())

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Edition;
@@ -103,14 +103,14 @@ public final class SetAudit {
       if (!wanted.test(edition.id())) {
         continue;
       }
-      Checked<RuleSet, JsonFault> composed = RuleSets.compose(tables, edition.id());
-      Checked<RuleSet, JsonFault> rules =
-          composed instanceof Checked.Sound<RuleSet, JsonFault> ok && !overlays.isEmpty()
+      Checked<GearRules, JsonFault> composed = RuleSets.compose(tables, edition.id());
+      Checked<GearRules, JsonFault> rules =
+          composed instanceof Checked.Sound<GearRules, JsonFault> ok && !overlays.isEmpty()
               ? OverlayJson.lay(ok.value(), overlays, asOf)
               : composed;
       reports.put(
           edition.id(),
-          rules instanceof Checked.Refused<RuleSet, JsonFault> lacking
+          rules instanceof Checked.Refused<GearRules, JsonFault> lacking
               ? report(lacking.faults(), asOf)
               : Audit.of(rules.orElseThrow(), sources, asOf));
     }

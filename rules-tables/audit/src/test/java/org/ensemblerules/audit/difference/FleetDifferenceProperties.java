@@ -40,7 +40,9 @@ class FleetDifferenceProperties {
     RuleSet anew = FrozenRules.of(FrozenRules.tables());
     List<ElementDifference> each = new ArrayList<>();
     FleetCounts counts =
-        FleetDifference.between(FrozenRules.rules(), anew, fleet(cases), DAY, each::add).counts();
+        FleetDifference.between(
+                GearRules.of(FrozenRules.rules()), GearRules.of(anew), fleet(cases), DAY, each::add)
+            .counts();
     assertThat(each).allMatch(ElementDifference::isEmpty);
     assertThat(each).allMatch(difference -> difference.effects().isEmpty());
     assertThat(counts.total().elements()).isEqualTo(cases.size());
@@ -56,12 +58,20 @@ class FleetDifferenceProperties {
     List<Assessment> stirred = new ArrayList<>(fleet(cases));
     Collections.shuffle(stirred, random);
     FleetCounts counts =
-        FleetDifference.between(FrozenRules.rules(), other, fleet(cases), DAY).counts();
-    assertThat(FleetDifference.between(FrozenRules.rules(), other, stirred, DAY).counts())
+        FleetDifference.between(
+                GearRules.of(FrozenRules.rules()), GearRules.of(other), fleet(cases), DAY)
+            .counts();
+    assertThat(
+            FleetDifference.between(
+                    GearRules.of(FrozenRules.rules()), GearRules.of(other), stirred, DAY)
+                .counts())
         .isEqualTo(counts);
     assertThat(
             stirred.parallelStream()
-                .map(each -> ElementDifference.of(FrozenRules.rules(), other, each, DAY))
+                .map(
+                    each ->
+                        ElementDifference.of(
+                            GearRules.of(FrozenRules.rules()), GearRules.of(other), each, DAY))
                 .collect(FleetCounts.collector()))
         .isEqualTo(counts);
   }
@@ -82,7 +92,10 @@ class FleetDifferenceProperties {
       leaves += in && !then ? 1 : 0;
     }
     Tally total =
-        FleetDifference.between(FrozenRules.rules(), other, fleet(cases), DAY).counts().total();
+        FleetDifference.between(
+                GearRules.of(FrozenRules.rules()), GearRules.of(other), fleet(cases), DAY)
+            .counts()
+            .total();
     assertThat(total.inServiceBefore()).isEqualTo(before);
     assertThat(total.inServiceAfter()).isEqualTo(after);
     assertThat(total.of(FleetEffect.LEAVES_SERVICE)).isEqualTo(leaves);
@@ -93,9 +106,17 @@ class FleetDifferenceProperties {
   void theOtherWayRoundGainsAreLosses(@ForAll GearCase given, @ForAll Random random) {
     RuleSet other = OtherRules.any(random);
     ElementDifference there =
-        ElementDifference.of(FrozenRules.rules(), other, given.assessment(), given.asOf());
+        ElementDifference.of(
+            GearRules.of(FrozenRules.rules()),
+            GearRules.of(other),
+            given.assessment(),
+            given.asOf());
     ElementDifference back =
-        ElementDifference.of(other, FrozenRules.rules(), given.assessment(), given.asOf());
+        ElementDifference.of(
+            GearRules.of(other),
+            GearRules.of(FrozenRules.rules()),
+            given.assessment(),
+            given.asOf());
     assertThat(back.gained()).isEqualTo(there.lost());
     assertThat(back.lost()).isEqualTo(there.gained());
     assertThat(back.due()).hasSameSizeAs(there.due());

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.Scope;
@@ -34,7 +35,10 @@ class FleetDifferenceTest {
 
   private static ElementDifference helmet(RuleSet then) {
     return ElementDifference.of(
-        NOW, then, FitGear.fit(ElementKind.HELMET).assessment(), FitGear.AS_OF);
+        GearRules.of(NOW),
+        GearRules.of(then),
+        FitGear.fit(ElementKind.HELMET).assessment(),
+        FitGear.AS_OF);
   }
 
   /** Last inspected on 10 January, judged on 15 June: by four months it is overdue. */
@@ -56,7 +60,9 @@ class FleetDifferenceTest {
               assertThat(gained.rows())
                   .containsExactly(new RowKey("frozen/interval/ADVANCED/HELMET"));
             });
-    FleetCounts counts = FleetDifference.between(NOW, then, FLEET, FitGear.AS_OF).counts();
+    FleetCounts counts =
+        FleetDifference.between(GearRules.of(NOW), GearRules.of(then), FLEET, FitGear.AS_OF)
+            .counts();
     assertThat(counts.total().elements()).isEqualTo(3);
     assertThat(counts.total().inServiceBefore()).isEqualTo(3);
     assertThat(counts.total().inServiceAfter()).isZero();
@@ -113,7 +119,8 @@ class FleetDifferenceTest {
   @Tag("slow")
   void aFleetIsReadOnceAsAStream() {
     Iterable<Assessment> stream = () -> Stream.generate(() -> FLEET.get(0)).limit(2000).iterator();
-    FleetDifference difference = FleetDifference.between(NOW, NOW, stream, FitGear.AS_OF);
+    FleetDifference difference =
+        FleetDifference.between(GearRules.of(NOW), GearRules.of(NOW), stream, FitGear.AS_OF);
     assertThat(difference.counts().total()).isEqualTo(new Tally(2000, 2000, 2000, 0, Map.of()));
     assertThat(difference.now()).isEqualTo(difference.then());
     assertThat(difference.counts().byKind()).containsOnlyKeys(ElementKind.COAT);

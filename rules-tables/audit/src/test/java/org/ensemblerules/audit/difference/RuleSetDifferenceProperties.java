@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Random;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.testkit.FrozenRules;
@@ -18,16 +19,20 @@ class RuleSetDifferenceProperties {
   @Property(tries = 200)
   void nothingDiffersFromItself(@ForAll Random random) {
     RuleSet rules = OtherRules.any(random);
-    assertThat(RuleSetDifference.between(rules, rules).isEmpty()).isTrue();
-    assertThat(RuleSetDifference.between(rules, rules).counts()).isEmpty();
+    assertThat(RuleSetDifference.between(GearRules.of(rules), GearRules.of(rules)).isEmpty())
+        .isTrue();
+    assertThat(RuleSetDifference.between(GearRules.of(rules), GearRules.of(rules)).counts())
+        .isEmpty();
   }
 
   @Property(tries = 200)
   void theOtherWayRoundIsTheMirrorImage(@ForAll Random random) {
     RuleSet one = OtherRules.any(random);
     RuleSet other = OtherRules.any(random);
-    List<RowChange> there = RuleSetDifference.between(one, other).changes();
-    List<RowChange> back = RuleSetDifference.between(other, one).changes();
+    List<RowChange> there =
+        RuleSetDifference.between(GearRules.of(one), GearRules.of(other)).changes();
+    List<RowChange> back =
+        RuleSetDifference.between(GearRules.of(other), GearRules.of(one)).changes();
     assertThat(back.stream().map(RowChange::reversed)).containsExactlyInAnyOrderElementsOf(there);
   }
 
@@ -36,7 +41,8 @@ class RuleSetDifferenceProperties {
   void everyRowIsAccountedFor(@ForAll Random random) {
     RuleSet one = OtherRules.any(random);
     RuleSet other = OtherRules.any(random);
-    RuleSetDifference difference = RuleSetDifference.between(one, other);
+    RuleSetDifference difference =
+        RuleSetDifference.between(GearRules.of(one), GearRules.of(other));
     Multiset<Row> before = HashMultiset.create(one.tables().rows());
     Multiset<Row> after = HashMultiset.create(other.tables().rows());
     for (RowChange change : difference.changes()) {
@@ -58,7 +64,7 @@ class RuleSetDifferenceProperties {
     RuleSet one = OtherRules.any(new Random(seed));
     RuleSet again = OtherRules.any(new Random(seed));
     RuleSet frozen = FrozenRules.rules();
-    assertThat(RuleSetDifference.between(frozen, one).changes())
-        .isEqualTo(RuleSetDifference.between(frozen, again).changes());
+    assertThat(RuleSetDifference.between(GearRules.of(frozen), GearRules.of(one)).changes())
+        .isEqualTo(RuleSetDifference.between(GearRules.of(frozen), GearRules.of(again)).changes());
   }
 }

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.defect.Band;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.DefectRow;
@@ -54,7 +55,7 @@ class RuleSetDifferenceTest {
   private static final RuleSet FROZEN = FrozenRules.rules();
 
   private static Map<String, Map<ChangeKind, Integer>> counts(RuleSet other) {
-    return RuleSetDifference.between(FROZEN, other).counts();
+    return RuleSetDifference.between(GearRules.of(FROZEN), GearRules.of(other)).counts();
   }
 
   /** A new kind of row fails here until it is said how it is compared. */
@@ -120,15 +121,16 @@ class RuleSetDifferenceTest {
         .isEqualTo(Map.of("defects", Map.of(ChangeKind.REWORDED, rows)));
     RuleSetDifference basis =
         RuleSetDifference.between(
-            FROZEN,
-            OtherRules.ages(
-                row ->
-                    new AgeLimitRow(
-                        OtherRules.commonPractice(row.provenance()),
-                        row.element(),
-                        row.use(),
-                        row.layer(),
-                        row.limit())));
+            GearRules.of(FROZEN),
+            GearRules.of(
+                OtherRules.ages(
+                    row ->
+                        new AgeLimitRow(
+                            OtherRules.commonPractice(row.provenance()),
+                            row.element(),
+                            row.use(),
+                            row.layer(),
+                            row.limit()))));
     assertThat(basis.changes())
         .isNotEmpty()
         .allMatch(change -> change.kind() == ChangeKind.REWORDED)
@@ -140,10 +142,13 @@ class RuleSetDifferenceTest {
     DefectRow retires = row(DefectKind.CHARRING);
     RuleSetDifference difference =
         RuleSetDifference.between(
-            FROZEN,
-            OtherRules.withDefects(
-                row ->
-                    row.effect() instanceof Effect.Note ? OtherRules.effect(row, retires) : row));
+            GearRules.of(FROZEN),
+            GearRules.of(
+                OtherRules.withDefects(
+                    row ->
+                        row.effect() instanceof Effect.Note
+                            ? OtherRules.effect(row, retires)
+                            : row)));
     assertThat(difference.changes())
         .isNotEmpty()
         .allMatch(change -> change.kind() == ChangeKind.TIGHTENED)
@@ -223,7 +228,8 @@ class RuleSetDifferenceTest {
     List<PermissionRow> rows = new ArrayList<>(FROZEN.tables().permissions().rows());
     PermissionRow more = notYet(rows);
     rows.add(more);
-    RuleSetDifference there = RuleSetDifference.between(FROZEN, OtherRules.permissions(rows));
+    RuleSetDifference there =
+        RuleSetDifference.between(GearRules.of(FROZEN), GearRules.of(OtherRules.permissions(rows)));
     assertThat(there.changes())
         .containsExactly(
             new RowChange(
@@ -233,7 +239,10 @@ class RuleSetDifferenceTest {
                 Optional.empty(),
                 Optional.of(more),
                 Comparison.MILDER));
-    assertThat(RuleSetDifference.between(OtherRules.permissions(rows), FROZEN).changes())
+    assertThat(
+            RuleSetDifference.between(
+                    GearRules.of(OtherRules.permissions(rows)), GearRules.of(FROZEN))
+                .changes())
         .containsExactly(there.changes().get(0).reversed());
   }
 
@@ -319,9 +328,18 @@ class RuleSetDifferenceTest {
     RuleSet base = FrozenRules.rules();
     RuleSet fifty = madeFor("50");
     RuleSet warmer = madeFor("55");
-    assertThat(RuleSetDifference.between(base, fifty).changes(ChangeKind.ADDED)).hasSize(1);
-    assertThat(RuleSetDifference.between(fifty, warmer).changes(ChangeKind.LOOSENED)).hasSize(1);
-    assertThat(RuleSetDifference.between(warmer, fifty).changes(ChangeKind.TIGHTENED)).hasSize(1);
+    assertThat(
+            RuleSetDifference.between(GearRules.of(base), GearRules.of(fifty))
+                .changes(ChangeKind.ADDED))
+        .hasSize(1);
+    assertThat(
+            RuleSetDifference.between(GearRules.of(fifty), GearRules.of(warmer))
+                .changes(ChangeKind.LOOSENED))
+        .hasSize(1);
+    assertThat(
+            RuleSetDifference.between(GearRules.of(warmer), GearRules.of(fifty))
+                .changes(ChangeKind.TIGHTENED))
+        .hasSize(1);
   }
 
   private static RuleSet madeFor(String celsius) {

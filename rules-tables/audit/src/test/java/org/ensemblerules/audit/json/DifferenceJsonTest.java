@@ -11,6 +11,7 @@ import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.domains.Domain;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.audit.difference.ChangeKind;
 import org.ensemblerules.audit.difference.ElementDifference;
 import org.ensemblerules.audit.difference.FleetDifference;
@@ -34,9 +35,9 @@ import org.ensemblerules.testkit.OtherRules;
  * project; read back as they were; written again to the same text.
  */
 class DifferenceJsonTest {
-  private static final RuleSet RULES = ShippedRules.standard();
+  private static final RuleSet RULES = ShippedRules.standard().rules();
   private static final RuleSet OTHERS =
-      ShippedRules.of(new OriginId("NFPA_1851_2014")).orElseThrow();
+      ShippedRules.of(new OriginId("NFPA_1851_2014")).orElseThrow().rules();
 
   private static void isReadBack(DifferenceLine line) {
     String text = DifferenceJson.write(line);
@@ -49,7 +50,8 @@ class DifferenceJsonTest {
 
   @Example
   void whatAnotherEditionChanges() {
-    RuleSetDifference difference = RuleSetDifference.between(OTHERS, RULES);
+    RuleSetDifference difference =
+        RuleSetDifference.between(GearRules.of(OTHERS), GearRules.of(RULES));
     List<DifferenceLine> lines = new ArrayList<>();
     lines.add(DifferenceLine.Rules.of(difference));
     List<RowChange> changes = difference.changes();
@@ -71,8 +73,8 @@ class DifferenceJsonTest {
     lines.add(
         DifferenceLine.ChangedFleet.of(
             FleetDifference.between(
-                FrozenRules.rules(),
-                RULES,
+                GearRules.of(FrozenRules.rules()),
+                GearRules.of(RULES),
                 List.of(given.assessment()),
                 given.asOf(),
                 each -> lines.add(DifferenceLine.ChangedElement.of(each)))));
@@ -98,7 +100,11 @@ class DifferenceJsonTest {
   private static DifferenceLine.ChangedElement helmet(RuleSet now, RuleSet then) {
     GearCase helmet = FitGear.fit(ElementKind.HELMET);
     return DifferenceLine.ChangedElement.of(
-        ElementDifference.of(now, then, helmet.assessment(), helmet.asOf().plusYears(2)));
+        ElementDifference.of(
+            GearRules.of(now),
+            GearRules.of(then),
+            helmet.assessment(),
+            helmet.asOf().plusYears(2)));
   }
 
   @Example

@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.audit.soundness.ExampleCase.Answer;
 import org.ensemblerules.audit.soundness.ExampleCase.Condition;
 import org.ensemblerules.audit.soundness.ExampleCase.Question;
@@ -42,14 +43,16 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ExampleCasesTest {
   private static final Map<Edition, List<ExampleCase>> CASES =
       ShippedRules.editions().stream()
-          .collect(Collectors.toMap(Function.identity(), each -> ExampleCases.of(rules(each))));
+          .collect(
+              Collectors.toMap(
+                  Function.identity(), each -> ExampleCases.of(GearRules.of(rules(each)))));
 
   static List<Edition> editions() {
     return ShippedRules.editions();
   }
 
   private static RuleSet rules(Edition edition) {
-    return ShippedRules.of(edition.id()).orElseThrow();
+    return ShippedRules.of(edition.id()).orElseThrow().rules();
   }
 
   private static List<ExampleCase> cases(Edition edition) {

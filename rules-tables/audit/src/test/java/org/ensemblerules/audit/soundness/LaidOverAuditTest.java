@@ -15,6 +15,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.SourceId;
@@ -77,8 +78,9 @@ class LaidOverAuditTest {
     for (OverlayFile file : files) {
       file.sources().forEach(source -> sources.add(source.id()));
     }
-    RuleSet laid = OverlayJson.lay(ShippedRules.standard(), List.of(files), AS_OF).orElseThrow();
-    return Audit.of(laid, sources, AS_OF);
+    RuleSet laid =
+        OverlayJson.lay(ShippedRules.standard(), List.of(files), AS_OF).orElseThrow().rules();
+    return Audit.of(GearRules.of(laid), sources, AS_OF);
   }
 
   private static AuditReport alone(OriginId edition) {

@@ -39,7 +39,7 @@ import org.ensemblerules.verdict.Verdict;
 @Tag("slow")
 class LayeredAuditProperties {
   private static final RuleSet BASE = FrozenRules.rules();
-  private static final AuditReport ALONE = Audit.of(BASE, FitGear.AS_OF);
+  private static final AuditReport ALONE = Audit.of(GearRules.of(BASE), FitGear.AS_OF);
 
   @Provide
   Arbitrary<Overlay> first() {
@@ -72,7 +72,7 @@ class LayeredAuditProperties {
   @Property
   void itIsAuditedAndNoLessIsProved(@ForAll("first") Overlay one, @ForAll("second") Overlay two) {
     RuleSet rules = over(laid(one, two));
-    AuditReport report = Audit.of(rules, FitGear.AS_OF);
+    AuditReport report = Audit.of(GearRules.of(rules), FitGear.AS_OF);
     assertThat(report.rows()).isEqualTo(rules.tables().rows().size());
     for (Map.Entry<String, Long> proved : ALONE.proved().entrySet()) {
       assertThat(report.proved().get(proved.getKey())).isGreaterThanOrEqualTo(proved.getValue());
@@ -88,7 +88,7 @@ class LayeredAuditProperties {
   @Property
   void whatTheEditionIsFaultedForStaysAFaultButForWhatAnOverlayAnswers(
       @ForAll("first") Overlay one, @ForAll("second") Overlay two) {
-    AuditReport report = Audit.of(over(laid(one, two)), FitGear.AS_OF);
+    AuditReport report = Audit.of(GearRules.of(over(laid(one, two))), FitGear.AS_OF);
     Set<FlawKind> answerable = EnumSet.of(FlawKind.GAP, FlawKind.SITE_WITHOUT_ROW);
     assertThat(report.flaws())
         .containsAll(
@@ -100,7 +100,7 @@ class LayeredAuditProperties {
   void whatAddsNothingCanGo(
       @ForAll GearCase given, @ForAll("first") Overlay one, @ForAll("second") Overlay two) {
     List<Overlay> all = laid(one, two);
-    AuditReport report = Audit.of(over(all), FitGear.AS_OF);
+    AuditReport report = Audit.of(GearRules.of(over(all)), FitGear.AS_OF);
     List<Flaw> notes = report.of(FlawKind.ADDS_NOTHING);
     Assume.that(!notes.isEmpty());
     List<Overlay> fewer = all.stream().map(each -> without(each, notes)).toList();

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.defect.Band;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.DefectRow;
@@ -67,8 +68,8 @@ class LayeredAuditTest {
 
   /** What is found with the overlays and not without them. */
   private static List<Flaw> added(Overlay... overlays) {
-    Set<Flaw> before = Set.copyOf(Audit.of(FrozenRules.rules(), AS_OF).flaws());
-    return Audit.of(over(overlays), AS_OF).flaws().stream()
+    Set<Flaw> before = Set.copyOf(Audit.of(GearRules.of(FrozenRules.rules()), AS_OF).flaws());
+    return Audit.of(GearRules.of(over(overlays)), AS_OF).flaws().stream()
         .filter(flaw -> !before.contains(flaw))
         .toList();
   }
@@ -123,9 +124,9 @@ class LayeredAuditTest {
 
   @Test
   void asManyCombinationsAreProvedAsTheEdgesOfAllLayersMake() {
-    Map<String, Long> before = Audit.of(FrozenRules.rules(), AS_OF).proved();
+    Map<String, Long> before = Audit.of(GearRules.of(FrozenRules.rules()), AS_OF).proved();
     RuleSet rules = over(policy.policy(policy.defect(SHELL, DefectKind.TEAR, over("50"), END)));
-    Map<String, Long> after = Audit.of(rules, AS_OF).proved();
+    Map<String, Long> after = Audit.of(GearRules.of(rules), AS_OF).proved();
     String extents = "part, defect and extent";
     long cells = (long) rules.tables().anatomy().rows().size() * DefectKind.values().length;
     // Just below, at and just above 50 mm, for each part and defect.
@@ -334,11 +335,12 @@ class LayeredAuditTest {
 
   @Test
   void whatTheEditionLooksForAndDoesNotRuleAnOverlayMayRule() {
-    Set<Flaw> before = Set.copyOf(Audit.of(FrozenRules.rules(), AS_OF).of(FlawKind.GAP));
+    Set<Flaw> before =
+        Set.copyOf(Audit.of(GearRules.of(FrozenRules.rules()), AS_OF).of(FlawKind.GAP));
     assertThat(before).anyMatch(flaw -> flaw.found().contains("looks for DAMAGED"));
     RuleSet rules =
         over(law.law(law.defect("CLOSURE@OUTER_SHELL", DefectKind.DAMAGED, ANY, MEND_WELL)));
-    assertThat(Audit.of(rules, AS_OF).of(FlawKind.GAP))
+    assertThat(Audit.of(GearRules.of(rules), AS_OF).of(FlawKind.GAP))
         .noneMatch(flaw -> flaw.found().contains("looks for DAMAGED at [CLOSURE@OUTER_SHELL]"));
   }
 
@@ -465,7 +467,7 @@ class LayeredAuditTest {
                     row.afterward(),
                     row.open(),
                     row.wording())));
-    AuditReport report = Audit.of(rules, Set.of(), AS_OF);
+    AuditReport report = Audit.of(GearRules.of(rules), Set.of(), AS_OF);
     assertThat(report.of(FlawKind.PAST_REVIEW))
         .anySatisfy(
             flaw -> {
@@ -487,7 +489,7 @@ class LayeredAuditTest {
                     ANY,
                     new Effect.Evaluate(Check.EXPERT_EVALUATION, Scope.ELEMENT))));
     List<ExampleCase> deciding =
-        ExampleCases.of(rules).stream().filter(ExampleCase::decides).toList();
+        ExampleCases.of(GearRules.of(rules)).stream().filter(ExampleCase::decides).toList();
     assertThat(deciding).hasSameSizeAs(rules.tables().defects().rows());
     assertThat(
             deciding.stream()

@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.defect.Band;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.Grade;
@@ -34,14 +35,15 @@ class ShippedAuditTest {
       ShippedRules.editions().stream()
           .collect(
               Collectors.toMap(
-                  Function.identity(), edition -> Audit.of(rules(edition), SOURCES, AS_OF)));
+                  Function.identity(),
+                  edition -> Audit.of(GearRules.of(rules(edition)), SOURCES, AS_OF)));
 
   static List<Edition> editions() {
     return ShippedRules.editions();
   }
 
   private static RuleSet rules(Edition edition) {
-    return ShippedRules.of(edition.id()).orElseThrow();
+    return ShippedRules.of(edition.id()).orElseThrow().rules();
   }
 
   private static AuditReport report(Edition edition) {
@@ -93,8 +95,8 @@ class ShippedAuditTest {
 
   @Test
   void isPastReviewOnceItsRowsAre() {
-    RuleSet rules = ShippedRules.standard();
-    AuditReport report = Audit.of(rules, LocalDate.of(2200, 1, 1));
+    RuleSet rules = ShippedRules.standard().rules();
+    AuditReport report = Audit.of(GearRules.of(rules), LocalDate.of(2200, 1, 1));
     assertThat(Set.copyOf(report.rowsOf(FlawKind.PAST_REVIEW)))
         .isEqualTo(
             rules.tables().rows().stream().map(row -> row.key()).collect(Collectors.toSet()));
@@ -103,8 +105,8 @@ class ShippedAuditTest {
 
   @Test
   void everySourceDanglesWhereNoneIsListed() {
-    RuleSet rules = ShippedRules.standard();
-    assertThat(Audit.of(rules, Set.of(), AS_OF).rowsOf(FlawKind.DANGLING_SOURCE))
+    RuleSet rules = ShippedRules.standard().rules();
+    assertThat(Audit.of(GearRules.of(rules), Set.of(), AS_OF).rowsOf(FlawKind.DANGLING_SOURCE))
         .isEqualTo(
             rules.tables().rows().stream()
                 .filter(row -> row.provenance().basis().cited().isPresent())

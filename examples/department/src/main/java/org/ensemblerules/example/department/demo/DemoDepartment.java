@@ -7,10 +7,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.inspection.CriteriaTable;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.OriginId;
@@ -37,7 +37,7 @@ public final class DemoDepartment {
    * @param rules the rules whose inspection forms the department fills in; not null
    * @return the pieces by their name; never null
    */
-  public static List<DemoElement> elements(RuleSet rules) {
+  public static List<DemoElement> elements(GearRules rules) {
     List<DemoElement> elements = new ArrayList<>(cases(rules));
     elements.addAll(fleet(rules));
     elements.sort(BY_NAME);
@@ -50,7 +50,7 @@ public final class DemoDepartment {
    * @param rules the rules whose inspection forms the department fills in; not null
    * @return the pieces by their name; never null
    */
-  public static List<DemoElement> cases(RuleSet rules) {
+  public static List<DemoElement> cases(GearRules rules) {
     CriteriaTable criteria = rules.tables().criteria();
     List<DemoElement> elements = new ArrayList<>();
     structural()
@@ -74,7 +74,7 @@ public final class DemoDepartment {
    * @param rules the rules whose inspection forms the department fills in; not null
    * @return the pieces by their name; never null
    */
-  public static List<DemoElement> fleet(RuleSet rules) {
+  public static List<DemoElement> fleet(GearRules rules) {
     CriteriaTable criteria = rules.tables().criteria();
     Optional<OriginId> signedFor =
         Optional.ofNullable(rules.editions().get(Subject.INSPECTION)).map(Edition::id);
@@ -105,7 +105,7 @@ public final class DemoDepartment {
    * @param rules the rules whose inspection forms the department fills in; not null
    * @return the assessments by the name of the piece; never null
    */
-  public static List<Assessment> assessments(RuleSet rules) {
+  public static List<Assessment> assessments(GearRules rules) {
     return elements(rules).stream().map(DemoElement::assessment).toList();
   }
 

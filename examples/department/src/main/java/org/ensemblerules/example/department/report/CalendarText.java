@@ -2,7 +2,7 @@ package org.ensemblerules.example.department.report;
 
 import java.time.LocalDate;
 import java.util.List;
-import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.schedule.Due;
 import org.ensemblerules.schedule.Exempt;
 import org.ensemblerules.schedule.Missed;
@@ -25,7 +25,7 @@ public final class CalendarText {
    * @return the text; never null
    */
   public static String of(
-      RuleSet rules, ServiceRecord record, LocalDate asOf, LocalDate from, LocalDate to) {
+      GearRules rules, ServiceRecord record, LocalDate asOf, LocalDate from, LocalDate to) {
     Schedule schedule = rules.schedule();
     TextPage page = new TextPage();
     RowNotes rows = new RowNotes();

@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.InspectionKind;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
 
 /** What an inspection looks at, as a list to work through. */
@@ -26,8 +26,8 @@ public final class CriteriaText {
    * @param use its use; not null
    * @return the text; empty if there is no such inspection of such an element
    */
-  public static String of(RuleSet rules, InspectionKind inspection, ElementKind kind, Use use) {
-    List<CriterionRow> rows = rules.tables().criteria().required(inspection, kind, use);
+  public static String of(GearRules rules, InspectionKind inspection, ElementKind kind, Use use) {
+    List<CriterionRow> rows = rules.criteria(inspection, kind, use);
     if (rows.isEmpty()) {
       return "";
     }

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.audit.difference.ChangeKind;
 import org.ensemblerules.audit.difference.FleetCounts;
 import org.ensemblerules.audit.difference.FleetDifference;
@@ -17,7 +18,6 @@ import org.ensemblerules.audit.difference.RowChange;
 import org.ensemblerules.audit.difference.RuleSetDifference;
 import org.ensemblerules.audit.difference.Tally;
 import org.ensemblerules.ruleset.Identity;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.verdict.Assessment;
 
@@ -143,7 +143,7 @@ public final class DifferenceText {
    * @return the text; never null
    */
   public static String onFleet(
-      RuleSet now, RuleSet then, Iterable<Assessment> fleet, LocalDate asOf) {
+      GearRules now, GearRules then, Iterable<Assessment> fleet, LocalDate asOf) {
     ChangedElements changed = new ChangedElements(FIRST);
     FleetDifference difference = FleetDifference.between(now, then, fleet, asOf, changed);
     FleetCounts counts = difference.counts();

@@ -11,11 +11,11 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.history.History;
 import org.ensemblerules.history.HolderSpan;
 import org.ensemblerules.history.UseEvent;
-import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.schedule.Due;
 import org.ensemblerules.schedule.ServiceRecord;
 
@@ -41,7 +41,8 @@ public final class MorningList {
    * @param within how many days to look ahead, 0 or more
    * @return the text, each element once, its lines at most 120 characters long; never null
    */
-  public static String of(RuleSet rules, List<ServiceRecord> records, LocalDate asOf, int within) {
+  public static String of(
+      GearRules rules, List<ServiceRecord> records, LocalDate asOf, int within) {
     LocalDate last = asOf.plusDays(within);
     List<Entry> entries = new ArrayList<>();
     for (ServiceRecord record : records) {
@@ -140,7 +141,7 @@ public final class MorningList {
   }
 
   private static void out(
-      TextPage page, RuleSet rules, List<ServiceRecord> records, LocalDate asOf) {
+      TextPage page, GearRules rules, List<ServiceRecord> records, LocalDate asOf) {
     page.blank();
     page.line("TAKEN OUT OF SERVICE, AND NOT CERTAINLY BACK");
     for (ServiceRecord record : records) {
@@ -154,7 +155,7 @@ public final class MorningList {
   }
 
   private static void missed(
-      TextPage page, RuleSet rules, List<ServiceRecord> records, LocalDate asOf) {
+      TextPage page, GearRules rules, List<ServiceRecord> records, LocalDate asOf) {
     Map<String, Integer> counts = new TreeMap<>();
     records.forEach(
         record ->
