@@ -35,7 +35,9 @@ import org.ensemblerules.strength.numeric.Retroreflection;
  *     {@link #retention}, {@link #shrinkage}</td></tr>
  * </table>
  *
- * <p>Made by {@link GearRules#laboratory}. Immutable, and safe for use by many threads.
+ * <p>The formula of each answer, its source and how exact it is stand with the question, or where
+ * its {@code See Also} leads. Made by {@link GearRules#laboratory}. Immutable, and safe for use by
+ * many threads.
  *
  * @since 0.1
  */
@@ -56,6 +58,7 @@ public final class LaboratoryRules {
    * @return what the trial shows; never null
    * @throws InvalidValueException if the comparison rounds to an interval coarser than the last
    *     place of the pressure or of the time required
+   * @see org.ensemblerules.strength.HydrostaticTable#judge
    */
   public HydrostaticResult waterUnderPressure(
       ElementKind element, Use use, HydrostaticTrial trial, ComparisonMethod comparison) {
@@ -67,6 +70,8 @@ public final class LaboratoryRules {
    *
    * @param results what was found of each kind of contaminant; not null
    * @return an answer for each kind that must be told, whether it was or not; never null
+   * @see org.ensemblerules.care.RemovalEfficiency
+   * @see org.ensemblerules.care.LogReduction
    */
   public Map<Contaminant, CleaningAnswer> cleaning(Map<Contaminant, CleaningResult> results) {
     return rules.tables().care().results().judge(results);
@@ -81,6 +86,7 @@ public final class LaboratoryRules {
    * @param tolerance the tolerance interval; not null
    * @return the probability, 0 to 1
    * @throws InvalidValueException if the value is not finite or u not above zero
+   * @see Risk#conformanceProbability
    */
   public double conformanceProbability(
       double measured, double standardUncertainty, Risk.Interval tolerance) {
@@ -95,6 +101,7 @@ public final class LaboratoryRules {
    * @param coverageFactor k of the expanded uncertainty, above zero
    * @return the probability, 0 to 1
    * @throws InvalidValueException if r is not finite or k not above zero
+   * @see Risk#ofGuardBand
    */
   public double riskOfGuardBand(double r, double coverageFactor) {
     return Risk.ofGuardBand(r, coverageFactor);
@@ -111,6 +118,7 @@ public final class LaboratoryRules {
    * @param acceptance where measured values are accepted; not null
    * @return the probabilities; never null
    * @throws InvalidValueException if a number is not finite or a spread not above zero
+   * @see Risk#global
    */
   public Risk.Global globalRisk(
       double mean,
@@ -122,10 +130,13 @@ public final class LaboratoryRules {
   }
 
   /**
-   * Works out how far apart two means must lie to be told apart.
+   * Works out how far apart two means must lie to be told apart: {@code D(n) = D(1) / sqrt(n)}, in
+   * double precision. That the spread of a mean falls with the root is plain statistics; Table VI
+   * of AATCC 127-2003, as restated, follows it within its own rounding.
    *
-   * @param single the critical difference of single determinations, above zero; not null
-   * @param determinations how many are behind each mean, 1 or more
+   * @param single D(1), the critical difference of single determinations by the method's precision
+   *     statement, above zero; not null
+   * @param determinations n, how many are behind each of the two means, 1 or more
    * @return the critical difference in the same unit
    * @throws InvalidValueException if a number is out of range
    */
@@ -134,13 +145,16 @@ public final class LaboratoryRules {
   }
 
   /**
-   * Works out the coefficient of retroreflection from readings.
+   * Works out the coefficient of retroreflection from readings: {@code R = m1 d^2 / (m2 A)}, exact.
+   * It follows from {@code R = I / (E A)} (CIE vocabulary, entry 17-24-103), where the intensity I
+   * is the illuminance at the receiver times the square of the distance, and E the illuminance at
+   * the specimen. The laboratory form is that of ASTM E810, as remembered.
    *
-   * @param receiver the reading at the receiver; zero or more; not null
-   * @param source the reading of the source at the specimen, on the same scale; above zero; not
+   * @param receiver m1, the reading at the receiver; zero or more; not null
+   * @param source m2, the reading of the source at the specimen, on the same scale; above zero; not
    *     null
-   * @param distance how far away the specimen is, above zero; not null
-   * @param area the area of the specimen, above zero; not null
+   * @param distance d, how far away the specimen is, above zero; not null
+   * @param area A, the area of the specimen, above zero; not null
    * @return the exact coefficient in cd/(lx m2); never null
    * @throws InvalidValueException if a number is out of range or no length or area
    */
@@ -150,7 +164,9 @@ public final class LaboratoryRules {
   }
 
   /**
-   * Works out the force that breaks a seam as a share of that which breaks the fabric.
+   * Works out the force S that breaks a seam as a share of the force B that breaks the fabric:
+   * {@code 100 S / B}, above 100 % where the fabric is the weaker. Source: ASTM D1683, as
+   * remembered.
    *
    * @param seam the force to break the seam; not null
    * @param fabric the force to break the fabric, above zero; not null
@@ -162,7 +178,8 @@ public final class LaboratoryRules {
   }
 
   /**
-   * Works out how much of a value is left.
+   * Works out how much of a value is left: {@code 100 x / x0}, x the value now and x0 when new.
+   * Plain arithmetic; on a temperature scale the zero is that of the unit of x0.
    *
    * @param now the value now; not null
    * @param whenNew the value when new, above zero; not null
@@ -174,7 +191,8 @@ public final class LaboratoryRules {
   }
 
   /**
-   * Works out by how much something shrank; growth is negative.
+   * Works out by how much something shrank: {@code 100 (a - b) / a}, a the length before and b
+   * after. Growth is negative. Plain arithmetic.
    *
    * @param before the length before, above zero; not null
    * @param after the length after; not null

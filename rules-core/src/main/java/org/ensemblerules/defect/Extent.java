@@ -6,7 +6,10 @@ import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.source.InvalidValueException;
 
-/** How large a defect is, as far as anyone has said. */
+/**
+ * How large a defect is, as far as anyone has said. Sizes stay in the unit and digits given; a
+ * {@link Band} compares them exactly.
+ */
 public sealed interface Extent {
   /** Nobody has said. Right for defects whose presence decides; for others it must be measured. */
   record NotMeasured() implements Extent {

@@ -12,7 +12,11 @@ import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.verdict.ReasonKind;
 import org.ensemblerules.verdict.Verdict;
 
-/** Since when an element has been out: the earliest day of what keeps it out, as far as dated. */
+/**
+ * Since when an element has been out: the earliest day of what keeps it out, as far as dated. What
+ * is overdue does from the day after its last day in time, a finding from the earliest day it can
+ * have been seen.
+ */
 final class OutSince {
   private OutSince() {}
 

@@ -63,7 +63,7 @@ public record Due(
    * Tells whether it is overdue.
    *
    * @param asOf the day asked about; not null
-   * @return true after the last day in time, and if that day is not known
+   * @return true after the last day in time, {@code asOf > by}, and if that day is not known
    */
   public boolean isOverdue(LocalDate asOf) {
     return by.map(asOf::isAfter).orElse(true);

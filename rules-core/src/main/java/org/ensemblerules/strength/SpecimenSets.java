@@ -12,7 +12,12 @@ import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Rational;
 import org.ensemblerules.measure.Unit;
 
-/** Sorts the specimens of a report by direction and leaves out what the method discards. */
+/**
+ * Sorts the specimens of a report by direction and leaves out what the method discards. What counts
+ * in either sense is taken without its sign. There is no result if more were discarded than kept,
+ * fewer tested than the method asks for, or fewer kept than the method or the requirement asks for;
+ * the first of these is our own reading.
+ */
 final class SpecimenSets {
   /** The specimens of one direction, their values in the report's unit. */
   record Kept(

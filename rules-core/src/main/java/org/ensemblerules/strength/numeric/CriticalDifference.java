@@ -7,9 +7,7 @@ import org.ensemblerules.source.InvalidValueException;
  * How far apart two means must lie to be told apart, from a method's precision statement.
  *
  * <p>{@code D(n) = D(1) / sqrt(n)}: D(1) is the critical difference of single determinations, n how
- * many are behind each of the two means. D(n) is in the unit of D(1), in double precision. That the
- * spread of a mean falls with the root is plain statistics; Table VI of AATCC 127-2003, as
- * restated, follows it within its own rounding.
+ * many are behind each of the two means. D(n) is in the unit of D(1), in double precision.
  *
  * @see org.ensemblerules.LaboratoryRules#criticalDifference
  */

@@ -8,7 +8,7 @@ import org.ensemblerules.source.InvalidValueException;
 
 /**
  * Exact percentages of one measure by another, across units: plain arithmetic, rounded by whoever
- * prints them. None is a limit; retention in service is held against a policy of the owner.
+ * prints them. None is a limit. {@code LaboratoryRules} has the sources.
  */
 public final class Percentages {
   private static final Rational HUNDRED = Rational.of(100);
@@ -17,7 +17,7 @@ public final class Percentages {
 
   /**
    * Seam efficiency {@code 100 S / B}: S is the force that breaks the seam, B that which breaks the
-   * fabric; above 100 % where the fabric is the weaker. Source: ASTM D1683, as remembered.
+   * fabric.
    *
    * @param seam the force to break the seam; not null
    * @param fabric the force to break the fabric, above zero; not null

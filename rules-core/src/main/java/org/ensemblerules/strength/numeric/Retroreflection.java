@@ -12,10 +12,7 @@ import org.ensemblerules.source.InvalidValueException;
 /**
  * The coefficient of retroreflection from laboratory readings.
  *
- * <p>{@code R = m1 d^2 / (m2 A)}. It follows from {@code R = I / (E A)} (CIE vocabulary, entry
- * 17-24-103): the intensity I is the illuminance m1 at the receiver times the square of the
- * distance d in meters, E is the illuminance m2 at the specimen, A its area in square meters. The
- * laboratory form is that of ASTM E810, as remembered. Exact, in cd/(lx m2).
+ * <p>{@code R = m1 d^2 / (m2 A)}, exact, in cd/(lx m2), with d in meters and A in square meters.
  *
  * @see org.ensemblerules.LaboratoryRules#retroreflection
  */
