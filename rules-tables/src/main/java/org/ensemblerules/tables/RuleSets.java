@@ -166,7 +166,7 @@ public final class RuleSets {
   private static Stream<TaskRow> rows(
       LoadedTables tables, Map<Subject, Edition> editions, Subject subject) {
     return Optional.ofNullable(editions.get(subject))
-        .flatMap(edition -> tables.tables(edition.id()).tasks())
+        .flatMap(edition -> tables.tables(edition.id()).find(InspectionKinds.TASKS))
         .stream()
         .flatMap(table -> table.rows().stream());
   }

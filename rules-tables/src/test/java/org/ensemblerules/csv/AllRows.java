@@ -49,11 +49,6 @@ public final class AllRows {
   /** The rows that any table of an edition lists. */
   static List<Row> of(EditionTables edition) {
     Set<Row> rows = new LinkedHashSet<>();
-    for (Method table : EditionTables.class.getMethods()) {
-      if (table.getReturnType() == Optional.class && table.getParameterCount() == 0) {
-        ((Optional<?>) invoke(table, edition)).ifPresent(each -> addTo(rows, each));
-      }
-    }
     TableKinds.all().forEach(kind -> edition.find(kind).ifPresent(each -> addTo(rows, each)));
     return List.copyOf(rows);
   }

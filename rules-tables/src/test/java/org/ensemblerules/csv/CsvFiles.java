@@ -12,14 +12,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.ensemblerules.effect.CheckTable;
-import org.ensemblerules.ruleset.CareKinds;
-import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.ruleset.Overlay;
+import org.ensemblerules.ruleset.TableKind;
+import org.ensemblerules.ruleset.TableKinds;
+import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
@@ -74,39 +73,12 @@ final class CsvFiles {
 
   /** Every row in force in an edition. */
   private static List<Row> rows(EditionTables edition) {
-    return Stream.<Optional<? extends List<? extends Row>>>of(
-            edition.anatomy().map(table -> table.rows()),
-            edition.criteria().map(table -> table.rows()),
-            edition.defects().map(table -> table.rows()),
-            edition.intervals().map(table -> table.rows()),
-            edition.find(InspectionKinds.RETURNS).map(table -> table.rows()),
-            edition.tasks().map(table -> table.rows()),
-            edition.careRoutes().map(table -> table.rows()),
-            edition.repairLimits().map(table -> table.rows()),
-            edition.ageLimits().map(table -> table.rows()),
-            edition.recordItems().map(table -> table.rows()),
-            edition.disposalRoutes().map(table -> table.rows()),
-            edition.custodySteps().map(table -> table.rows()),
-            edition.pfasLaws().map(table -> table.rows()),
-            edition.adoptions().map(table -> table.rows()),
-            edition.permissions().map(table -> table.rows()),
-            edition.checks().map(CheckTable::rows),
-            edition.cautions().map(table -> table.rows()),
-            edition.conditions().map(table -> table.rows()),
-            edition.strongerChecks().map(table -> table.rows()),
-            edition.checkLimits().map(table -> table.rows()),
-            edition.careLimits().map(table -> table.rows()),
-            edition.find(InspectionKinds.DESTINATIONS).map(table -> table.rows()),
-            edition.find(CareKinds.WASH_BOUNDS).map(table -> table.rows()),
-            edition.cleaningResults().map(table -> table.rows()),
-            edition.strengthRequirements().map(table -> table.rows()),
-            edition.strengthMethods().map(table -> table.rows()),
-            edition.strengthMethods().map(table -> table.discardRows()),
-            edition.hydrostatic().map(table -> table.rows()),
-            edition.smallSampleFactors().map(table -> table.rows()))
-        .flatMap(Optional::stream)
-        .<Row>flatMap(List::stream)
-        .toList();
+    return TableKinds.all().stream().flatMap(kind -> rows(edition, kind)).toList();
+  }
+
+  private static <R extends ComparableRow<R>, T> Stream<Row> rows(
+      EditionTables edition, TableKind<R, T> kind) {
+    return edition.find(kind).stream().flatMap(table -> kind.rows(table).stream());
   }
 
   private static String sources(Collection<Source> sources) {

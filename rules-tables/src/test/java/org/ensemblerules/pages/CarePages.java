@@ -9,6 +9,7 @@ import org.ensemblerules.care.Exposure;
 import org.ensemblerules.care.RouteStep;
 import org.ensemblerules.repair.RepairLimitRow;
 import org.ensemblerules.repair.RepairSubject;
+import org.ensemblerules.ruleset.CareKinds;
 import org.ensemblerules.tables.set.LoadedTables;
 
 /** The pages of what is done to gear after what it met, and of the limits of repair. */
@@ -16,8 +17,7 @@ final class CarePages {
   private CarePages() {}
 
   static Page routes(LoadedTables tables) {
-    List<Family<CareRouteRow>> families =
-        Family.of(tables, each -> each.careRoutes().map(table -> table.rows()));
+    List<Family<CareRouteRow>> families = Family.of(tables, CareKinds.CARE_ROUTES);
     Markdown page =
         new Markdown("Care routes")
             .paragraph(
@@ -77,8 +77,7 @@ final class CarePages {
 
   static Page repairs(LoadedTables tables) {
     List<List<String>> lines = new ArrayList<>();
-    for (Family<RepairLimitRow> family :
-        Family.of(tables, each -> each.repairLimits().map(table -> table.rows()))) {
+    for (Family<RepairLimitRow> family : Family.of(tables, CareKinds.REPAIR_LIMITS)) {
       RepairLimitRow row = family.first();
       lines.add(
           List.of(

@@ -16,6 +16,7 @@ import org.ensemblerules.history.History;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.history.WorkEvent;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.schedule.Discharge;
 import org.ensemblerules.schedule.Due;
@@ -53,7 +54,7 @@ final class CleaningRulesPage {
   }
 
   private static TaskRow row(LoadedTables tables, OriginId edition) {
-    return tables.tables(edition).tasks().orElseThrow().rows().stream()
+    return tables.tables(edition).find(InspectionKinds.TASKS).orElseThrow().rows().stream()
         .filter(row -> row.element() == COAT.element() && row.use() == COAT.use())
         .filter(row -> row.doneBy() instanceof Discharge.Cleaned)
         .filter(row -> row.timing() instanceof Timing.Every)

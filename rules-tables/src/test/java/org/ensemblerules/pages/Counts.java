@@ -4,19 +4,19 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.function.Function;
 import java.util.function.ToLongFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.ensemblerules.csv.AllRows;
 import org.ensemblerules.csv.CsvTables;
-import org.ensemblerules.effect.CheckTable;
 import org.ensemblerules.ruleset.CareKinds;
 import org.ensemblerules.ruleset.InspectionKinds;
+import org.ensemblerules.ruleset.RecordKinds;
+import org.ensemblerules.ruleset.StrengthKinds;
+import org.ensemblerules.ruleset.TableKind;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.SourceId;
@@ -32,66 +32,55 @@ final class Counts {
   static final List<String> BASES =
       List.of("READ", "RESTATED", COMMERCIAL_ALONE, "COMMON_PRACTICE", "MEMORY");
 
-  /** The tables of measurements by name, and the rows that an edition has of each. */
-  static final Map<String, Function<EditionTables, Optional<List<? extends Row>>>> MEASUREMENTS =
-      measurements();
+  /** The tables of measurements by name. */
+  static final Map<String, TableKind<?, ?>> MEASUREMENTS = measurements();
 
-  /** The tables by name, and the rows that an edition has of each. */
-  static final Map<String, Function<EditionTables, Optional<List<? extends Row>>>> TABLES =
-      tables();
+  /** The tables by name. */
+  static final Map<String, TableKind<?, ?>> TABLES = tables();
 
   private Counts() {}
 
-  private static Map<String, Function<EditionTables, Optional<List<? extends Row>>>> tables() {
-    Map<String, Function<EditionTables, Optional<List<? extends Row>>>> tables =
-        new LinkedHashMap<>();
-    tables.put("elements and parts", each -> each.anatomy().map(table -> table.rows()));
-    tables.put("criteria", each -> each.criteria().map(table -> table.rows()));
-    tables.put("defects", each -> each.defects().map(table -> table.rows()));
-    tables.put("intervals", each -> each.intervals().map(table -> table.rows()));
-    tables.put(
-        "looks after a return",
-        each -> each.find(InspectionKinds.RETURNS).map(table -> table.rows()));
-    tables.put("tasks", each -> each.tasks().map(table -> table.rows()));
-    tables.put("care routes", each -> each.careRoutes().map(table -> table.rows()));
-    tables.put("limits of repair", each -> each.repairLimits().map(table -> table.rows()));
-    tables.put("age limits", each -> each.ageLimits().map(table -> table.rows()));
-    tables.put("record items", each -> each.recordItems().map(table -> table.rows()));
-    tables.put("routes of disposal", each -> each.disposalRoutes().map(table -> table.rows()));
-    tables.put("steps of custody", each -> each.custodySteps().map(table -> table.rows()));
-    tables.put("laws on PFAS", each -> each.pfasLaws().map(table -> table.rows()));
-    tables.put("adoptions", each -> each.adoptions().map(table -> table.rows()));
-    tables.put("permissions", each -> each.permissions().map(table -> table.rows()));
-    tables.put(
-        "where gear goes",
-        each -> each.find(InspectionKinds.DESTINATIONS).map(table -> table.rows()));
-    tables.put("checks", each -> each.checks().map(CheckTable::rows));
-    tables.put("cautions", each -> each.cautions().map(table -> table.rows()));
+  private static Map<String, TableKind<?, ?>> tables() {
+    Map<String, TableKind<?, ?>> tables = new LinkedHashMap<>();
+    tables.put("elements and parts", InspectionKinds.ANATOMY);
+    tables.put("criteria", InspectionKinds.CRITERIA);
+    tables.put("defects", InspectionKinds.DEFECTS);
+    tables.put("intervals", InspectionKinds.INTERVALS);
+    tables.put("looks after a return", InspectionKinds.RETURNS);
+    tables.put("tasks", InspectionKinds.TASKS);
+    tables.put("care routes", CareKinds.CARE_ROUTES);
+    tables.put("limits of repair", CareKinds.REPAIR_LIMITS);
+    tables.put("age limits", InspectionKinds.AGE_LIMITS);
+    tables.put("record items", RecordKinds.RECORD_ITEMS);
+    tables.put("routes of disposal", RecordKinds.DISPOSAL_ROUTES);
+    tables.put("steps of custody", RecordKinds.CUSTODY_STEPS);
+    tables.put("laws on PFAS", RecordKinds.PFAS_LAWS);
+    tables.put("adoptions", RecordKinds.ADOPTIONS);
+    tables.put("permissions", InspectionKinds.PERMISSIONS);
+    tables.put("where gear goes", InspectionKinds.DESTINATIONS);
+    tables.put("checks", InspectionKinds.CHECKS);
+    tables.put("cautions", InspectionKinds.CAUTIONS);
     tables.putAll(MEASUREMENTS);
     return tables;
   }
 
-  private static Map<String, Function<EditionTables, Optional<List<? extends Row>>>>
-      measurements() {
-    Map<String, Function<EditionTables, Optional<List<? extends Row>>>> tables =
-        new LinkedHashMap<>();
-    tables.put("conditions of checks", each -> each.conditions().map(table -> table.rows()));
-    tables.put("stronger checks", each -> each.strongerChecks().map(table -> table.rows()));
-    tables.put("limits of checks", each -> each.checkLimits().map(table -> table.rows()));
-    tables.put("care limits", each -> each.careLimits().map(table -> table.rows()));
-    tables.put(
-        "how far limits of washes can go",
-        each -> each.find(CareKinds.WASH_BOUNDS).map(table -> table.rows()));
-    tables.put("cleaning results", each -> each.cleaningResults().map(table -> table.rows()));
-    tables.put("strength", each -> each.strengthRequirements().map(table -> table.rows()));
-    tables.put("test methods", each -> each.strengthMethods().map(table -> table.rows()));
+  private static Map<String, TableKind<?, ?>> measurements() {
+    Map<String, TableKind<?, ?>> tables = new LinkedHashMap<>();
+    tables.put("conditions of checks", InspectionKinds.CONDITIONS);
+    tables.put("stronger checks", InspectionKinds.STRONGER_CHECKS);
+    tables.put("limits of checks", InspectionKinds.CHECK_LIMITS);
+    tables.put("care limits", CareKinds.CARE_LIMITS);
+    tables.put("how far limits of washes can go", CareKinds.WASH_BOUNDS);
+    tables.put("cleaning results", CareKinds.CLEANING_RESULTS);
+    tables.put("strength", StrengthKinds.REQUIREMENTS);
+    tables.put("test methods", StrengthKinds.METHODS);
     return tables;
   }
 
   /** Every row in force under an edition. */
   static List<Row> rows(EditionTables edition) {
     return TABLES.values().stream()
-        .flatMap(table -> table.apply(edition).stream())
+        .flatMap(kind -> Family.rows(edition, kind).stream())
         .<Row>flatMap(List::stream)
         .toList();
   }
@@ -177,9 +166,9 @@ final class Counts {
   private static List<List<String>> byTable(List<EditionTables> editions) {
     List<List<String>> lines = new ArrayList<>();
     TABLES.forEach(
-        (name, table) -> {
+        (name, kind) -> {
           List<String> line = new ArrayList<>(List.of(name));
-          editions.forEach(each -> line.add(table.apply(each).map(Counts::both).orElse("")));
+          editions.forEach(each -> line.add(Family.rows(each, kind).map(Counts::both).orElse("")));
           lines.add(line);
         });
     List<String> sum = new ArrayList<>(List.of("together"));
@@ -247,13 +236,14 @@ final class Counts {
     List<List<String>> lines = new ArrayList<>();
     Map<String, Long> sums = new LinkedHashMap<>();
     TABLES.forEach(
-        (name, table) -> {
+        (name, kind) -> {
           List<String> line = new ArrayList<>(List.of(name));
           for (String basis : BASES) {
             long sum = 0;
             for (EditionTables edition : editions) {
               List<Row> own =
-                  table.apply(edition).orElse(List.of()).stream()
+                  Family.rows(edition, kind).stream()
+                      .flatMap(List::stream)
                       .<Row>map(row -> row)
                       .filter(row -> row.provenance().origin().equals(edition.edition()))
                       .filter(row -> kind(row.provenance().basis(), tables).equals(basis))

@@ -11,6 +11,7 @@ import org.ensemblerules.defect.Band;
 import org.ensemblerules.defect.DefectRow;
 import org.ensemblerules.defect.Grade;
 import org.ensemblerules.effect.Effect;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.tables.set.LoadedTables;
 
 /** The page of what defects call for, family by family. */
@@ -22,8 +23,7 @@ final class DefectPage {
 
   static Page page(LoadedTables tables) {
     Map<String, List<Family<DefectRow>>> groups = new LinkedHashMap<>();
-    for (Family<DefectRow> family :
-        Family.of(tables, each -> each.defects().map(table -> table.rows()))) {
+    for (Family<DefectRow> family : Family.of(tables, InspectionKinds.DEFECTS)) {
       groups
           .computeIfAbsent(
               Elements.heading(family.all(DefectRow::element)), key -> new ArrayList<>())

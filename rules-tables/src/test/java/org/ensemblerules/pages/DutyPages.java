@@ -17,8 +17,7 @@ final class DutyPages {
   private DutyPages() {}
 
   static Page permissions(LoadedTables tables) {
-    List<Family<PermissionRow>> families =
-        Family.of(tables, each -> each.permissions().map(table -> table.rows()));
+    List<Family<PermissionRow>> families = Family.of(tables, InspectionKinds.PERMISSIONS);
     Markdown page =
         new Markdown("Permissions")
             .paragraph(
@@ -43,9 +42,7 @@ final class DutyPages {
 
   static Page destinations(LoadedTables tables) {
     List<List<String>> lines = new ArrayList<>();
-    for (Family<DestinationRow> family :
-        Family.of(
-            tables, each -> each.find(InspectionKinds.DESTINATIONS).map(table -> table.rows()))) {
+    for (Family<DestinationRow> family : Family.of(tables, InspectionKinds.DESTINATIONS)) {
       lines.add(
           List.of(
               Words.of(family.all(DestinationRow::task)),
@@ -66,8 +63,7 @@ final class DutyPages {
 
   static Page checks(LoadedTables tables) {
     List<List<String>> lines = new ArrayList<>();
-    for (Family<CheckRow> family :
-        Family.of(tables, each -> each.checks().map(table -> table.rows()))) {
+    for (Family<CheckRow> family : Family.of(tables, InspectionKinds.CHECKS)) {
       CheckRow row = family.first();
       lines.add(
           List.of(
@@ -89,8 +85,7 @@ final class DutyPages {
 
   static Page cautions(LoadedTables tables) {
     List<List<String>> lines = new ArrayList<>();
-    for (Family<CautionRow> family :
-        Family.of(tables, each -> each.cautions().map(table -> table.rows()))) {
+    for (Family<CautionRow> family : Family.of(tables, InspectionKinds.CAUTIONS)) {
       CautionRow row = family.first();
       lines.add(
           List.of(

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import org.ensemblerules.ruleset.TableKind;
+import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.set.EditionTables;
@@ -32,12 +34,12 @@ record Family<R extends Row>(String key, List<OriginId> editions, List<R> rows) 
   }
 
   /** Lists the families of a table by key, as each first occurs; a changed one again. */
-  static <R extends Row> List<Family<R>> of(
-      LoadedTables tables, Function<EditionTables, Optional<List<R>>> table) {
+  static <R extends ComparableRow<R>> List<Family<R>> of(
+      LoadedTables tables, TableKind<R, ?> kind) {
     Map<String, Map<OriginId, Family<R>>> families = new LinkedHashMap<>();
     for (EditionTables edition : inOrder(tables)) {
       Map<String, List<R>> byKey = new LinkedHashMap<>();
-      for (R row : table.apply(edition).orElse(List.of())) {
+      for (R row : rows(edition, kind).orElse(List.of())) {
         byKey.computeIfAbsent(family(row), key -> new ArrayList<>()).add(row);
       }
       byKey.forEach(
@@ -51,6 +53,12 @@ record Family<R extends Row>(String key, List<OriginId> editions, List<R> rows) 
                   .add(edition.edition()));
     }
     return families.values().stream().map(Map::values).flatMap(Collection::stream).toList();
+  }
+
+  /** The rows that an edition has of a kind of table; empty if it has no such table. */
+  static <R extends ComparableRow<R>, T> Optional<List<R>> rows(
+      EditionTables edition, TableKind<R, T> kind) {
+    return edition.find(kind).map(kind::rows);
   }
 
   static String family(Row row) {

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.ensemblerules.gear.AnatomyRow;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.retirement.AgeLimitRow;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.tables.set.LoadedTables;
 
 /** The pages of what gear there is and how old it may become. */
@@ -14,8 +15,7 @@ final class GearPages {
   private GearPages() {}
 
   static Page elements(LoadedTables tables) {
-    List<Family<AnatomyRow>> families =
-        Family.of(tables, each -> each.anatomy().map(table -> table.rows()));
+    List<Family<AnatomyRow>> families = Family.of(tables, InspectionKinds.ANATOMY);
     Markdown page =
         new Markdown("Elements and parts")
             .paragraph(
@@ -50,8 +50,7 @@ final class GearPages {
 
   static Page ages(LoadedTables tables) {
     List<List<String>> lines = new ArrayList<>();
-    for (Family<AgeLimitRow> family :
-        Family.of(tables, each -> each.ageLimits().map(table -> table.rows()))) {
+    for (Family<AgeLimitRow> family : Family.of(tables, InspectionKinds.AGE_LIMITS)) {
       lines.add(
           List.of(
               Words.of(family.all(AgeLimitRow::element)),

@@ -23,8 +23,7 @@ final class InspectionPages {
                 "What routine, advanced and complete liner inspection look at, in the order of the"
                     + " inspection. At hand: without it, a criterion called clear was not done.");
     Map<String, List<Family<CriterionRow>>> groups = new LinkedHashMap<>();
-    for (Family<CriterionRow> family :
-        Family.of(tables, each -> each.criteria().map(table -> table.rows()))) {
+    for (Family<CriterionRow> family : Family.of(tables, InspectionKinds.CRITERIA)) {
       groups
           .computeIfAbsent(
               Elements.heading(family.all(CriterionRow::element)), key -> new ArrayList<>())
@@ -79,8 +78,7 @@ final class InspectionPages {
 
   static Page intervals(LoadedTables tables) {
     List<List<String>> lines = new ArrayList<>();
-    for (Family<IntervalRow> family :
-        Family.of(tables, each -> each.intervals().map(table -> table.rows()))) {
+    for (Family<IntervalRow> family : Family.of(tables, InspectionKinds.INTERVALS)) {
       IntervalRow row = family.first();
       lines.add(
           List.of(
@@ -116,8 +114,7 @@ final class InspectionPages {
 
   static Page returns(LoadedTables tables) {
     List<List<String>> lines = new ArrayList<>();
-    for (Family<ReturnRow> family :
-        Family.of(tables, each -> each.find(InspectionKinds.RETURNS).map(table -> table.rows()))) {
+    for (Family<ReturnRow> family : Family.of(tables, InspectionKinds.RETURNS)) {
       ReturnRow row = family.first();
       lines.add(
           List.of(

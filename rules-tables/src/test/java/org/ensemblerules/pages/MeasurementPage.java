@@ -2,10 +2,7 @@ package org.ensemblerules.pages;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.function.Function;
-import org.ensemblerules.source.Row;
-import org.ensemblerules.tables.set.EditionTables;
+import org.ensemblerules.ruleset.TableKind;
 import org.ensemblerules.tables.set.LoadedTables;
 
 /** The page of the numbers: conditions, limits, cleaning results, strength. */
@@ -20,18 +17,16 @@ final class MeasurementPage {
                     + " Each line is one family, told by its first row. Strength requirements are"
                     + " for new material.");
     Counts.MEASUREMENTS.forEach(
-        (name, table) ->
+        (name, kind) ->
             page.heading(name)
                 .table(
-                    List.of("Family", "Rows", "Says", "Editions", "Basis"), lines(tables, table)));
+                    List.of("Family", "Rows", "Says", "Editions", "Basis"), lines(tables, kind)));
     return page.page("measurements.md");
   }
 
-  private static List<List<String>> lines(
-      LoadedTables tables, Function<EditionTables, Optional<List<? extends Row>>> table) {
+  private static List<List<String>> lines(LoadedTables tables, TableKind<?, ?> kind) {
     List<List<String>> lines = new ArrayList<>();
-    for (Family<Row> family :
-        Family.<Row>of(tables, each -> table.apply(each).map(List::<Row>copyOf))) {
+    for (Family<?> family : Family.of(tables, kind)) {
       lines.add(
           List.of(
               family.key(),

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.tables.set.EditionTables;
 import org.ensemblerules.tables.set.LoadedTables;
 import org.ensemblerules.testkit.ShippedLoad;
@@ -94,7 +95,7 @@ class PagesTest {
   // the key names.
   @Test
   void theRowsOfAFamilyAgree() {
-    for (Family<?> family : Family.of(TABLES, each -> each.defects().map(t -> t.rows()))) {
+    for (Family<?> family : Family.of(TABLES, InspectionKinds.DEFECTS)) {
       assertThat(family.rows().stream().map(row -> row.provenance().basis()).distinct())
           .as(family.key())
           .hasSize(1);

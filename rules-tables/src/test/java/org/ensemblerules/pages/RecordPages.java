@@ -10,6 +10,7 @@ import org.ensemblerules.record.RecordItemRow;
 import org.ensemblerules.retirement.CustodyStepRow;
 import org.ensemblerules.retirement.DisposalRouteRow;
 import org.ensemblerules.ruleset.AdoptionRow;
+import org.ensemblerules.ruleset.RecordKinds;
 import org.ensemblerules.tables.set.LoadedTables;
 
 /** The pages of records, of disposal with custody, and of the laws on added PFAS. */
@@ -18,8 +19,7 @@ final class RecordPages {
 
   static Page items(LoadedTables tables) {
     List<List<String>> lines = new ArrayList<>();
-    for (Family<RecordItemRow> family :
-        Family.of(tables, each -> each.recordItems().map(table -> table.rows()))) {
+    for (Family<RecordItemRow> family : Family.of(tables, RecordKinds.RECORD_ITEMS)) {
       RecordItemRow row = family.first();
       lines.add(
           List.of(
@@ -41,8 +41,7 @@ final class RecordPages {
 
   static Page disposal(LoadedTables tables) {
     List<List<String>> routes = new ArrayList<>();
-    for (Family<DisposalRouteRow> family :
-        Family.of(tables, each -> each.disposalRoutes().map(table -> table.rows()))) {
+    for (Family<DisposalRouteRow> family : Family.of(tables, RecordKinds.DISPOSAL_ROUTES)) {
       DisposalRouteRow row = family.first();
       routes.add(
           List.of(
@@ -55,8 +54,7 @@ final class RecordPages {
               Words.basis(row.provenance())));
     }
     List<List<String>> steps = new ArrayList<>();
-    for (Family<CustodyStepRow> family :
-        Family.of(tables, each -> each.custodySteps().map(table -> table.rows()))) {
+    for (Family<CustodyStepRow> family : Family.of(tables, RecordKinds.CUSTODY_STEPS)) {
       CustodyStepRow row = family.first();
       steps.add(
           List.of(
@@ -79,8 +77,7 @@ final class RecordPages {
 
   static Page adoptions(LoadedTables tables) {
     List<List<String>> lines = new ArrayList<>();
-    for (Family<AdoptionRow> family :
-        Family.of(tables, each -> each.adoptions().map(table -> table.rows()))) {
+    for (Family<AdoptionRow> family : Family.of(tables, RecordKinds.ADOPTIONS)) {
       AdoptionRow row = family.first();
       lines.add(
           List.of(
@@ -107,8 +104,7 @@ final class RecordPages {
 
   static Page laws(LoadedTables tables) {
     List<List<String>> lines = new ArrayList<>();
-    for (Family<PfasLawRow> family :
-        Family.of(tables, each -> each.pfasLaws().map(table -> table.rows()))) {
+    for (Family<PfasLawRow> family : Family.of(tables, RecordKinds.PFAS_LAWS)) {
       PfasLawRow row = family.first();
       lines.add(
           List.of(

@@ -3,6 +3,7 @@ package org.ensemblerules.pages;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.schedule.TaskRow;
 import org.ensemblerules.schedule.Timing;
 import org.ensemblerules.tables.set.LoadedTables;
@@ -13,8 +14,7 @@ final class TaskPage {
 
   static Page page(LoadedTables tables) {
     List<List<String>> lines = new ArrayList<>();
-    for (Family<TaskRow> family :
-        Family.of(tables, each -> each.tasks().map(table -> table.rows()))) {
+    for (Family<TaskRow> family : Family.of(tables, InspectionKinds.TASKS)) {
       TaskRow row = family.first();
       lines.add(
           List.of(

@@ -15,6 +15,8 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
+import org.ensemblerules.ruleset.CareKinds;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.schedule.TaskRow;
 import org.ensemblerules.source.Basis;
@@ -78,7 +80,10 @@ class ConsolidatedEditionTest {
 
   @Test
   void nothingThatWasCarriedOverCountsAsReadThere() {
-    assertThat(ShippedEditions.loaded().tables(ShippedEditions.EDITION_2026).defects())
+    assertThat(
+            ShippedEditions.loaded()
+                .tables(ShippedEditions.EDITION_2026)
+                .find(InspectionKinds.DEFECTS))
         .hasValueSatisfying(
             table ->
                 assertThat(table.rows())
@@ -103,7 +108,7 @@ class ConsolidatedEditionTest {
     WashAnswer answer =
         ShippedEditions.loaded()
             .tables(edition)
-            .careLimits()
+            .find(CareKinds.CARE_LIMITS)
             .orElseThrow()
             .judge(wash, coat(edition), Set.of());
     return ((WashAnswer.OutsideLimits) answer)
@@ -114,13 +119,23 @@ class ConsolidatedEditionTest {
   }
 
   private static List<TaskRow> advanced(OriginId edition) {
-    return ShippedEditions.loaded().tables(edition).tasks().orElseThrow().rows().stream()
+    return ShippedEditions.loaded()
+        .tables(edition)
+        .find(InspectionKinds.TASKS)
+        .orElseThrow()
+        .rows()
+        .stream()
         .filter(row -> row.key().value().contains("advanced-inspection/"))
         .toList();
   }
 
   private static List<TaskRow> exempt(OriginId edition) {
-    return ShippedEditions.loaded().tables(edition).tasks().orElseThrow().rows().stream()
+    return ShippedEditions.loaded()
+        .tables(edition)
+        .find(InspectionKinds.TASKS)
+        .orElseThrow()
+        .rows()
+        .stream()
         .filter(TaskRow::exemptInReserve)
         .toList();
   }

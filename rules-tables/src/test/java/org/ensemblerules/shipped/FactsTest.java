@@ -21,6 +21,8 @@ import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
+import org.ensemblerules.ruleset.CareKinds;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.shipped.Facts.Fact;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
@@ -79,15 +81,15 @@ class FactsTest {
     List<? extends Row> all =
         switch (fact.table()) {
           case "editions" -> ShippedEditions.loaded().editions();
-          case "age-limits" -> tables.ageLimits().orElseThrow().rows();
-          case "intervals" -> tables.intervals().orElseThrow().rows();
-          case "permissions" -> tables.permissions().orElseThrow().rows();
-          case "criteria" -> tables.criteria().orElseThrow().rows();
-          case "checks" -> tables.checks().orElseThrow().rows();
-          case "cautions" -> tables.cautions().orElseThrow().rows();
-          case "care-routes" -> tables.careRoutes().orElseThrow().rows();
-          case "repair-limits" -> tables.repairLimits().orElseThrow().rows();
-          case "defects" -> tables.defects().orElseThrow().rows();
+          case "age-limits" -> tables.find(InspectionKinds.AGE_LIMITS).orElseThrow().rows();
+          case "intervals" -> tables.find(InspectionKinds.INTERVALS).orElseThrow().rows();
+          case "permissions" -> tables.find(InspectionKinds.PERMISSIONS).orElseThrow().rows();
+          case "criteria" -> tables.find(InspectionKinds.CRITERIA).orElseThrow().rows();
+          case "checks" -> tables.find(InspectionKinds.CHECKS).orElseThrow().rows();
+          case "cautions" -> tables.find(InspectionKinds.CAUTIONS).orElseThrow().rows();
+          case "care-routes" -> tables.find(CareKinds.CARE_ROUTES).orElseThrow().rows();
+          case "repair-limits" -> tables.find(CareKinds.REPAIR_LIMITS).orElseThrow().rows();
+          case "defects" -> tables.find(InspectionKinds.DEFECTS).orElseThrow().rows();
           case "ruling" -> List.of(ruled(fact.rows(), tables));
           default -> throw new IllegalStateException("no table " + fact.table());
         };
@@ -105,7 +107,7 @@ class FactsTest {
     String[] words = finding.split(" ", 5);
     Ruling ruling =
         tables
-            .defects()
+            .find(InspectionKinds.DEFECTS)
             .orElseThrow()
             .ruling(
                 ElementKind.valueOf(words[0]),

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Set;
 import org.ensemblerules.care.CareRouteRow;
 import org.ensemblerules.repair.RepairLimitRow;
+import org.ensemblerules.ruleset.CareKinds;
 import org.ensemblerules.shipped.Facts.Fact;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
@@ -54,8 +55,8 @@ class OutsideCareChecksTest {
   private static String ours(Fact fact, EditionTables tables) {
     List<? extends Row> rows =
         fact.table().equals("care-routes")
-            ? tables.careRoutes().orElseThrow().rows()
-            : tables.repairLimits().orElseThrow().rows();
+            ? tables.find(CareKinds.CARE_ROUTES).orElseThrow().rows()
+            : tables.find(CareKinds.REPAIR_LIMITS).orElseThrow().rows();
     Row row =
         rows.stream()
             .filter(each -> each.key().value().startsWith(fact.rows() + "/"))

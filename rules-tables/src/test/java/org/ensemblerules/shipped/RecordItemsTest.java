@@ -148,14 +148,9 @@ class RecordItemsTest {
     Assessment recorded = recorded();
     RecordFileBuilder file = RecordFile.builder(recorded.element(), recorded.history());
     notes.forEach(file::note);
-    return ShippedEditions.loaded()
-        .tables(ShippedEditions.EDITION_2014)
-        .recordItems()
+    return ShippedRules.of(ShippedEditions.EDITION_2014)
         .orElseThrow()
-        .check(
-            file.build(),
-            ShippedRules.of(ShippedEditions.EDITION_2014).orElseThrow().rules().evidenceTables(),
-            LocalDate.of(2024, 12, 31));
+        .file(file.build(), LocalDate.of(2024, 12, 31));
   }
 
   /** All eleven on record, with what was found at each inspection: complete under that edition. */

@@ -39,6 +39,7 @@ import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.testkit.ShippedGear.Kind;
 import org.junit.jupiter.api.Tag;
@@ -179,7 +180,7 @@ class ShippedCareRoutesTest {
             CareRoute.Steps route = steps(edition, kind, Set.of(exposure));
             List<DefectRow> found =
                 tables(edition)
-                    .defects()
+                    .find(InspectionKinds.DEFECTS)
                     .orElseThrow()
                     .bands(kind.element(), kind.use(), whole, defect);
             assertThat(found).as("%s %s", kind, defect).isNotEmpty();
@@ -221,7 +222,7 @@ class ShippedCareRoutesTest {
   @ParameterizedTest
   @MethodSource("withInspection")
   void eachStepNamesWhoMayDoIt(OriginId edition) {
-    PermissionTable permissions = tables(edition).permissions().orElseThrow();
+    PermissionTable permissions = tables(edition).find(InspectionKinds.PERMISSIONS).orElseThrow();
     for (Kind kind : kinds()) {
       for (Exposure exposure : Exposure.values()) {
         for (CareStep step : steps(edition, kind, Set.of(exposure)).steps()) {
@@ -235,7 +236,12 @@ class ShippedCareRoutesTest {
                 .ifPresent(
                     check ->
                         assertThat(task)
-                            .isEqualTo(tables(edition).checks().orElseThrow().row(check).task()));
+                            .isEqualTo(
+                                tables(edition)
+                                    .find(InspectionKinds.CHECKS)
+                                    .orElseThrow()
+                                    .row(check)
+                                    .task()));
           }
         }
       }

@@ -2,6 +2,8 @@ package org.ensemblerules.shipped;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.ensemblerules.ruleset.CareKinds;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.source.Checked;
@@ -40,14 +42,19 @@ final class ShippedEditions {
     return Stream.concat(
             WITH_INSPECTION.stream().map(edition -> rules(edition).tables()).map(Tables::rows),
             Stream.concat(
-                Stream.of(loaded().tables(EDITION_2001).ageLimits().orElseThrow().rows()),
+                Stream.of(
+                    loaded()
+                        .tables(EDITION_2001)
+                        .find(InspectionKinds.AGE_LIMITS)
+                        .orElseThrow()
+                        .rows()),
                 Stream.of(EDITION_2001, EDITION_2008, EDITION_2014, EDITION_2020)
                     .map(edition -> loaded().tables(edition))
                     .flatMap(
                         tables ->
                             Stream.<List<? extends Row>>of(
-                                tables.careRoutes().orElseThrow().rows(),
-                                tables.repairLimits().orElseThrow().rows()))))
+                                tables.find(CareKinds.CARE_ROUTES).orElseThrow().rows(),
+                                tables.find(CareKinds.REPAIR_LIMITS).orElseThrow().rows()))))
         .<Row>flatMap(List::stream)
         .distinct()
         .toList();

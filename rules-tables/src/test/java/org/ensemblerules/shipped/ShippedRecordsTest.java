@@ -34,6 +34,7 @@ import org.ensemblerules.retirement.DisposalTable;
 import org.ensemblerules.retirement.RetiredGear;
 import org.ensemblerules.retirement.RetirementCause;
 import org.ensemblerules.retirement.RouteAnswer;
+import org.ensemblerules.ruleset.RecordKinds;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.set.EditionTables;
@@ -65,7 +66,7 @@ class ShippedRecordsTest {
     Map<RecordItem, Set<RecordDetail>> asked = new EnumMap<>(RecordItem.class);
     for (RecordItem item : RecordItem.values()) {
       tables(edition)
-          .recordItems()
+          .find(RecordKinds.RECORD_ITEMS)
           .orElseThrow()
           .row(element, use, item)
           .ifPresent(row -> asked.put(item, row.details()));
@@ -96,7 +97,8 @@ class ShippedRecordsTest {
       expected.add(RecordDetail.valueOf(detail));
     }
     for (OriginId edition : ShippedEditions.WITH_INSPECTION) {
-      for (RecordItemRow row : tables(edition).recordItems().orElseThrow().rows()) {
+      for (RecordItemRow row :
+          tables(edition).find(RecordKinds.RECORD_ITEMS).orElseThrow().rows()) {
         if (row.item() == item) {
           assertThat(row.details()).as("%s %s", edition, row.key()).isEqualTo(expected);
         }
@@ -123,13 +125,19 @@ class ShippedRecordsTest {
 
   @Test
   void rowsByEdition() {
-    assertThat(tables(ShippedEditions.EDITION_2001).recordItems().orElseThrow().rows()).hasSize(70);
-    assertThat(tables(ShippedEditions.EDITION_2001).disposalRoutes()).isEmpty();
-    assertThat(tables(ShippedEditions.EDITION_2001).custodySteps()).isEmpty();
+    assertThat(
+            tables(ShippedEditions.EDITION_2001)
+                .find(RecordKinds.RECORD_ITEMS)
+                .orElseThrow()
+                .rows())
+        .hasSize(70);
+    assertThat(tables(ShippedEditions.EDITION_2001).find(RecordKinds.DISPOSAL_ROUTES)).isEmpty();
+    assertThat(tables(ShippedEditions.EDITION_2001).find(RecordKinds.CUSTODY_STEPS)).isEmpty();
     for (OriginId edition : ShippedEditions.WITH_INSPECTION) {
-      assertThat(tables(edition).recordItems().orElseThrow().rows()).hasSize(198);
-      assertThat(tables(edition).disposalRoutes().orElseThrow().rows()).hasSize(396);
-      assertThat(tables(edition).custodySteps().orElseThrow().rows()).hasSize(10);
+      assertThat(tables(edition).find(RecordKinds.RECORD_ITEMS).orElseThrow().rows()).hasSize(198);
+      assertThat(tables(edition).find(RecordKinds.DISPOSAL_ROUTES).orElseThrow().rows())
+          .hasSize(396);
+      assertThat(tables(edition).find(RecordKinds.CUSTODY_STEPS).orElseThrow().rows()).hasSize(10);
     }
     assertThat(ShippedEditions.loaded().tables(LoadedTables.LAW).subjects())
         .containsExactly(Subject.RECORD);
@@ -214,7 +222,7 @@ class ShippedRecordsTest {
   }
 
   private static Set<DisposalRoute> open(OriginId edition, RetiredGear gear) {
-    DisposalTable routes = tables(edition).disposalRoutes().orElseThrow();
+    DisposalTable routes = tables(edition).find(RecordKinds.DISPOSAL_ROUTES).orElseThrow();
     Set<DisposalRoute> open = EnumSet.noneOf(DisposalRoute.class);
     routes.routes(gear).stream()
         .filter(RouteAnswer.Open.class::isInstance)

@@ -33,6 +33,8 @@ import org.ensemblerules.repair.RepairLimitRow;
 import org.ensemblerules.repair.RepairOrder;
 import org.ensemblerules.repair.RepairPlan;
 import org.ensemblerules.repair.RepairSubject;
+import org.ensemblerules.ruleset.CareKinds;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.testkit.ShippedExtents;
 import org.ensemblerules.testkit.ShippedGear;
@@ -282,11 +284,15 @@ class ShippedRepairTest {
     assertThat(
             ShippedEditions.loaded()
                 .tables(ShippedEditions.EDITION_2001)
-                .repairLimits()
+                .find(CareKinds.REPAIR_LIMITS)
                 .orElseThrow()
                 .rows())
         .isNotEmpty()
         .allMatch(row -> row.use() == Use.STRUCTURAL);
-    assertThat(ShippedEditions.loaded().tables(ShippedEditions.EDITION_2001).defects()).isEmpty();
+    assertThat(
+            ShippedEditions.loaded()
+                .tables(ShippedEditions.EDITION_2001)
+                .find(InspectionKinds.DEFECTS))
+        .isEmpty();
   }
 }

@@ -23,6 +23,8 @@ import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.repair.RepairOrders;
 import org.ensemblerules.repair.RepairTables;
+import org.ensemblerules.ruleset.CareKinds;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.set.EditionTables;
 import org.ensemblerules.testkit.ShippedGear;
@@ -41,10 +43,10 @@ final class ShippedRepairs {
     EditionTables tables = ShippedEditions.loaded().tables(edition);
     return new RepairTables(
         ShippedEditions.loaded().anatomy().orElseThrow(),
-        tables.defects().orElseThrow(),
-        tables.repairLimits().orElseThrow(),
-        tables.permissions().orElseThrow(),
-        tables.checks().orElseThrow());
+        tables.find(InspectionKinds.DEFECTS).orElseThrow(),
+        tables.find(CareKinds.REPAIR_LIMITS).orElseThrow(),
+        tables.find(InspectionKinds.PERMISSIONS).orElseThrow(),
+        tables.find(InspectionKinds.CHECKS).orElseThrow());
   }
 
   static Element element(ElementKind kind, Use use) {

@@ -15,6 +15,8 @@ import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.ruleset.CareKinds;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.set.EditionTables;
 import org.ensemblerules.testkit.ShippedGear.Kind;
@@ -28,14 +30,16 @@ final class ShippedRoutes {
   }
 
   static CareRouteTable table(OriginId edition) {
-    return tables(edition).careRoutes().orElseThrow();
+    return tables(edition).find(CareKinds.CARE_ROUTES).orElseThrow();
   }
 
   static CareRoutes routes(OriginId edition) {
     return CareRoutes.of(
         table(edition),
-        tables(edition).permissions().orElseGet(() -> PermissionTable.of(List.of()).orElseThrow()),
-        tables(edition).checks());
+        tables(edition)
+            .find(InspectionKinds.PERMISSIONS)
+            .orElseGet(() -> PermissionTable.of(List.of()).orElseThrow()),
+        tables(edition).find(InspectionKinds.CHECKS));
   }
 
   static List<Kind> kinds() {

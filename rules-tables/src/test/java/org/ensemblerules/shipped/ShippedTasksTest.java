@@ -28,6 +28,7 @@ import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.IntervalRow;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.schedule.Discharge;
 import org.ensemblerules.schedule.Due;
@@ -66,7 +67,7 @@ class ShippedTasksTest {
   }
 
   private static TaskTable tasks(OriginId edition) {
-    return ShippedEditions.loaded().tables(edition).tasks().orElseThrow();
+    return ShippedEditions.loaded().tables(edition).find(InspectionKinds.TASKS).orElseThrow();
   }
 
   private static Schedule schedule(OriginId edition, TaskTable tasks) {

@@ -13,6 +13,8 @@ import org.ensemblerules.care.Exposure;
 import org.ensemblerules.effect.PermissionTable;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.ruleset.CareKinds;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.message.CareRequest;
@@ -47,9 +49,11 @@ class CareJsonTest {
   private static CareRoutes routes(String edition) {
     EditionTables tables = TABLES.tables(new OriginId(edition));
     return CareRoutes.of(
-        tables.careRoutes().orElseThrow(),
-        tables.permissions().orElseGet(() -> PermissionTable.of(List.of()).orElseThrow()),
-        tables.checks());
+        tables.find(CareKinds.CARE_ROUTES).orElseThrow(),
+        tables
+            .find(InspectionKinds.PERMISSIONS)
+            .orElseGet(() -> PermissionTable.of(List.of()).orElseThrow()),
+        tables.find(InspectionKinds.CHECKS));
   }
 
   private static String answer(String edition, String text) {

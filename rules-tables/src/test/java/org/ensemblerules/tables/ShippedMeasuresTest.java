@@ -6,6 +6,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.ensemblerules.ruleset.CareKinds;
+import org.ensemblerules.ruleset.InspectionKinds;
+import org.ensemblerules.ruleset.StrengthKinds;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.strength.RequirementRow;
@@ -63,15 +66,25 @@ class ShippedMeasuresTest {
   void editionsOfCareHaveConditionsAndLimits() {
     for (OriginId edition : List.of(CARE_2008, CARE_2014, CARE_2020)) {
       EditionTables of = tables.tables(edition);
-      assertThat(of.conditions().orElseThrow().rows()).as("%s", edition).hasSize(29);
-      assertThat(of.strongerChecks().orElseThrow().rows()).as("%s", edition).hasSize(12);
-      assertThat(of.checkLimits().orElseThrow().rows()).as("%s", edition).hasSize(1);
+      assertThat(of.find(InspectionKinds.CONDITIONS).orElseThrow().rows())
+          .as("%s", edition)
+          .hasSize(29);
+      assertThat(of.find(InspectionKinds.STRONGER_CHECKS).orElseThrow().rows())
+          .as("%s", edition)
+          .hasSize(12);
+      assertThat(of.find(InspectionKinds.CHECK_LIMITS).orElseThrow().rows())
+          .as("%s", edition)
+          .hasSize(1);
     }
-    assertThat(tables.tables(CARE_2008).careLimits().orElseThrow().rows()).hasSize(192);
-    assertThat(tables.tables(CARE_2014).careLimits().orElseThrow().rows()).hasSize(192);
-    assertThat(tables.tables(CARE_2020).careLimits().orElseThrow().rows()).hasSize(228);
-    assertThat(tables.tables(CARE_2014).cleaningResults()).isEmpty();
-    assertThat(tables.tables(CARE_2020).cleaningResults().orElseThrow().rows()).hasSize(3);
+    assertThat(tables.tables(CARE_2008).find(CareKinds.CARE_LIMITS).orElseThrow().rows())
+        .hasSize(192);
+    assertThat(tables.tables(CARE_2014).find(CareKinds.CARE_LIMITS).orElseThrow().rows())
+        .hasSize(192);
+    assertThat(tables.tables(CARE_2020).find(CareKinds.CARE_LIMITS).orElseThrow().rows())
+        .hasSize(228);
+    assertThat(tables.tables(CARE_2014).find(CareKinds.CLEANING_RESULTS)).isEmpty();
+    assertThat(tables.tables(CARE_2020).find(CareKinds.CLEANING_RESULTS).orElseThrow().rows())
+        .hasSize(3);
   }
 
   @Test
@@ -87,11 +100,15 @@ class ShippedMeasuresTest {
   /** The edition of 2001 has tasks and ages, and nothing to inspect by: no rules. */
   @Test
   void tasksByEdition() {
-    assertThat(tables.tables(CARE_2001).tasks().orElseThrow().rows()).hasSize(21);
-    assertThat(tables.tables(CARE_2008).tasks().orElseThrow().rows()).hasSize(96);
-    assertThat(tables.tables(CARE_2014).tasks().orElseThrow().rows()).hasSize(120);
-    assertThat(tables.tables(CARE_2020).tasks().orElseThrow().rows()).hasSize(156);
-    assertThat(tables.tables(CARE_2001).careLimits()).isEmpty();
+    assertThat(tables.tables(CARE_2001).find(InspectionKinds.TASKS).orElseThrow().rows())
+        .hasSize(21);
+    assertThat(tables.tables(CARE_2008).find(InspectionKinds.TASKS).orElseThrow().rows())
+        .hasSize(96);
+    assertThat(tables.tables(CARE_2014).find(InspectionKinds.TASKS).orElseThrow().rows())
+        .hasSize(120);
+    assertThat(tables.tables(CARE_2020).find(InspectionKinds.TASKS).orElseThrow().rows())
+        .hasSize(156);
+    assertThat(tables.tables(CARE_2001).find(CareKinds.CARE_LIMITS)).isEmpty();
   }
 
   @Test
@@ -107,7 +124,7 @@ class ShippedMeasuresTest {
   }
 
   private List<RequirementRow> requirements(OriginId edition) {
-    Optional<RequirementTable> of = tables.tables(edition).strengthRequirements();
+    Optional<RequirementTable> of = tables.tables(edition).find(StrengthKinds.REQUIREMENTS);
     return of.orElseThrow().rows();
   }
 }

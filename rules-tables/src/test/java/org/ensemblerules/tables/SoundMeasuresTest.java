@@ -19,6 +19,9 @@ import org.ensemblerules.measure.Bound;
 import org.ensemblerules.measure.Limit;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
+import org.ensemblerules.ruleset.CareKinds;
+import org.ensemblerules.ruleset.InspectionKinds;
+import org.ensemblerules.ruleset.StrengthKinds;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.OriginId;
@@ -50,7 +53,7 @@ class SoundMeasuresTest {
       TableLoader.load(TableFiles.in(FixtureSets.sound())).orElseThrow();
 
   private List<RequirementRow> requirements(OriginId edition) {
-    return set.tables(edition).strengthRequirements().orElseThrow().rows();
+    return set.tables(edition).find(StrengthKinds.REQUIREMENTS).orElseThrow().rows();
   }
 
   @Test
@@ -59,13 +62,14 @@ class SoundMeasuresTest {
     assertThat(set.editions(Subject.PRODUCT))
         .extracting(Edition::id)
         .containsExactly(FIRST, SECOND);
-    assertThat(set.tables(SECOND).careLimits()).isEmpty();
-    assertThat(set.tables(FIRST).strengthMethods()).isEmpty();
+    assertThat(set.tables(SECOND).find(CareKinds.CARE_LIMITS)).isEmpty();
+    assertThat(set.tables(FIRST).find(StrengthKinds.METHODS)).isEmpty();
   }
 
   @Test
   void conditionsHaveALimitACountOrJustAYes() {
-    List<ConditionRow> rows = set.tables(FIRST).conditions().orElseThrow().rows();
+    List<ConditionRow> rows =
+        set.tables(FIRST).find(InspectionKinds.CONDITIONS).orElseThrow().rows();
     assertThat(rows)
         .extracting(ConditionRow::condition)
         .containsExactly(
@@ -89,11 +93,16 @@ class SoundMeasuresTest {
   @Test
   void strongerChecksAndConditionsAreCarriedOver() {
     EditionTables second = set.tables(SECOND);
-    assertThat(second.strongerChecks().orElseThrow().next(Check.LINER_LEAKAGE).orElseThrow())
+    assertThat(
+            second
+                .find(InspectionKinds.STRONGER_CHECKS)
+                .orElseThrow()
+                .next(Check.LINER_LEAKAGE)
+                .orElseThrow())
         .returns(Check.EXPERT_EVALUATION, row -> row.stronger())
         .returns(SECOND, row -> row.provenance().origin());
-    assertThat(second.strongerChecks().orElseThrow().rows()).hasSize(2);
-    assertThat(second.conditions().orElseThrow().rows())
+    assertThat(second.find(InspectionKinds.STRONGER_CHECKS).orElseThrow().rows()).hasSize(2);
+    assertThat(second.find(InspectionKinds.CONDITIONS).orElseThrow().rows())
         .extracting(row -> row.key() + " " + row.expected())
         .containsExactly(
             "mixture-weak at least 6 1",
@@ -103,7 +112,7 @@ class SoundMeasuresTest {
 
   @Test
   void aValueMeasuredInACheckHasALimitAndADefect() {
-    assertThat(set.tables(FIRST).checkLimits().orElseThrow().rows())
+    assertThat(set.tables(FIRST).find(InspectionKinds.CHECK_LIMITS).orElseThrow().rows())
         .singleElement()
         .returns(Check.FIT_AND_OVERLAP, row -> row.check())
         .returns(DefectKind.OVERLAP_TOO_SMALL, row -> row.defect())
@@ -114,8 +123,8 @@ class SoundMeasuresTest {
 
   @Test
   void tasksHaveEveryFormOfTimingAndOfWhatDischargesThem() {
-    assertThat(set.tables(SECOND).tasks()).isEmpty();
-    assertThat(set.tables(FIRST).tasks().orElseThrow().rows())
+    assertThat(set.tables(SECOND).find(InspectionKinds.TASKS)).isEmpty();
+    assertThat(set.tables(FIRST).find(InspectionKinds.TASKS).orElseThrow().rows())
         .extracting(row -> row.key() + "; " + row.doneBy().text() + "; " + row.timing().text())
         .containsExactly(
             "advanced/COAT/STRUCTURAL; ADVANCED inspection; as the table of intervals has it",
@@ -128,15 +137,15 @@ class SoundMeasuresTest {
             "soon/HELMET/STRUCTURAL; ADVANCED cleaning; after each EXPOSURE within 7 days",
             "leak-check/COAT/STRUCTURAL; LINER_LEAKAGE passed; in every 6 months, first by 6"
                 + " months from IN_SERVICE");
-    assertThat(set.tables(FIRST).tasks().orElseThrow().rows())
+    assertThat(set.tables(FIRST).find(InspectionKinds.TASKS).orElseThrow().rows())
         .extracting(row -> row.exemptInReserve())
         .containsExactly(true, true, false, false, false, false, false);
   }
 
   @Test
   void careRoutesExpandToElementsAndLayers() {
-    assertThat(set.tables(SECOND).careRoutes()).isEmpty();
-    assertThat(set.tables(FIRST).careRoutes().orElseThrow().rows())
+    assertThat(set.tables(SECOND).find(CareKinds.CARE_ROUTES)).isEmpty();
+    assertThat(set.tables(FIRST).find(CareKinds.CARE_ROUTES).orElseThrow().rows())
         .hasSize(27)
         .extracting(row -> row.key() + "; " + row.steps() + "; " + row.handling())
         .contains(
@@ -148,8 +157,8 @@ class SoundMeasuresTest {
 
   @Test
   void limitsOfRepairHaveEveryKindOfSubject() {
-    assertThat(set.tables(SECOND).repairLimits()).isEmpty();
-    assertThat(set.tables(FIRST).repairLimits().orElseThrow().rows())
+    assertThat(set.tables(SECOND).find(CareKinds.REPAIR_LIMITS)).isEmpty();
+    assertThat(set.tables(FIRST).find(CareKinds.REPAIR_LIMITS).orElseThrow().rows())
         .extracting(
             row ->
                 row.key()
@@ -174,7 +183,7 @@ class SoundMeasuresTest {
 
   @Test
   void washLimitsExpandToElementsUsesAndLayers() {
-    assertThat(set.tables(FIRST).careLimits().orElseThrow().rows())
+    assertThat(set.tables(FIRST).find(CareKinds.CARE_LIMITS).orElseThrow().rows())
         .extracting(row -> row.key() + " " + row.demand().allowed())
         .containsExactly(
             "water/COAT/STRUCTURAL at most 105 degF (also printed: 40 degC)",
@@ -183,7 +192,7 @@ class SoundMeasuresTest {
             "no-bleach/COAT/STRUCTURAL/LINER_SYSTEM NO",
             "no-bleach/COAT/PROXIMITY/OUTER_SHELL NO",
             "no-bleach/COAT/PROXIMITY/LINER_SYSTEM NO");
-    assertThat(set.tables(FIRST).careLimits().orElseThrow().rows().get(0).demand())
+    assertThat(set.tables(FIRST).find(CareKinds.CARE_LIMITS).orElseThrow().rows().get(0).demand())
         .isEqualTo(
             new CareDemand.Within(
                 WashMeasure.WATER_TEMPERATURE,
@@ -191,13 +200,13 @@ class SoundMeasuresTest {
                     Bound.MAXIMUM,
                     Quantity.of("105", Unit.DEGREE_FAHRENHEIT),
                     Optional.of(Quantity.of("40", Unit.DEGREE_CELSIUS)))));
-    assertThat(set.tables(FIRST).careLimits().orElseThrow().rows().get(2).demand())
+    assertThat(set.tables(FIRST).find(CareKinds.CARE_LIMITS).orElseThrow().rows().get(2).demand())
         .isEqualTo(new CareDemand.Forbidden(WashPractice.CHLORINE_BLEACH));
   }
 
   @Test
   void cleaningsMustRemoveAShareOrWholePowersOfTen() {
-    assertThat(set.tables(FIRST).cleaningResults().orElseThrow().rows())
+    assertThat(set.tables(FIRST).find(CareKinds.CLEANING_RESULTS).orElseThrow().rows())
         .extracting(CleaningResultRow::demand)
         .containsExactly(
             new CleaningDemand.Removal(Limit.atLeast("50", Unit.PERCENT)),

@@ -34,6 +34,7 @@ import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.retirement.AgeLimit;
 import org.ensemblerules.ruleset.CautionRow;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Confidence;
@@ -61,7 +62,7 @@ class SoundSetTest {
       TableLoader.load(TableFiles.in(FixtureSets.sound())).orElseThrow();
 
   private DefectTable defects(OriginId edition) {
-    return set.tables(edition).defects().orElseThrow();
+    return set.tables(edition).find(InspectionKinds.DEFECTS).orElseThrow();
   }
 
   private static List<String> keys(List<? extends Row> rows) {
@@ -100,9 +101,9 @@ class SoundSetTest {
 
   @Test
   void anEditionHasNoTableThatItsFolderDoesNotList() {
-    assertThat(set.tables(SECOND).criteria()).isEmpty();
-    assertThat(set.tables(SECOND).checks()).isEmpty();
-    assertThat(set.tables(SECOND).cautions()).isEmpty();
+    assertThat(set.tables(SECOND).find(InspectionKinds.CRITERIA)).isEmpty();
+    assertThat(set.tables(SECOND).find(InspectionKinds.CHECKS)).isEmpty();
+    assertThat(set.tables(SECOND).find(InspectionKinds.CAUTIONS)).isEmpty();
     assertThat(set.tables(new OriginId("FROZEN_9")).subjects()).isEmpty();
   }
 
@@ -139,7 +140,7 @@ class SoundSetTest {
   void criteriaAreReadWithTheirSitesTogether() {
     List<CriterionRow> rows =
         set.tables(FIRST)
-            .criteria()
+            .find(InspectionKinds.CRITERIA)
             .orElseThrow()
             .required(InspectionKind.ADVANCED, ElementKind.COAT, Use.STRUCTURAL);
     assertThat(keys(rows))
@@ -246,7 +247,7 @@ class SoundSetTest {
 
   @Test
   void ageLimitsAreReadWithAndWithoutLayers() {
-    assertThat(set.tables(FIRST).ageLimits().orElseThrow().rows())
+    assertThat(set.tables(FIRST).find(InspectionKinds.AGE_LIMITS).orElseThrow().rows())
         .extracting(row -> row.key() + " " + row.limit())
         .containsExactly(
             "coat/COAT/STRUCTURAL/OUTER_SHELL NONE_SET",
@@ -254,7 +255,7 @@ class SoundSetTest {
             "coat/COAT/PROXIMITY/OUTER_SHELL NONE_SET",
             "coat/COAT/PROXIMITY/LINER_SYSTEM NONE_SET",
             "helmet/HELMET/STRUCTURAL NOT_SEEN");
-    assertThat(set.tables(SECOND).ageLimits().orElseThrow().rows())
+    assertThat(set.tables(SECOND).find(InspectionKinds.AGE_LIMITS).orElseThrow().rows())
         .filteredOn(row -> row.element() == ElementKind.HELMET)
         .extracting(row -> row.limit())
         .containsExactly(new AgeLimit.Years(10));
@@ -263,14 +264,21 @@ class SoundSetTest {
   @Test
   void intervalsChecksPermissionsAndCautionsAreRead() {
     EditionTables first = set.tables(FIRST);
-    assertThat(first.intervals().orElseThrow().rows())
+    assertThat(first.find(InspectionKinds.INTERVALS).orElseThrow().rows())
         .extracting(
             row -> row.key() + " " + row.firstMonths() + " " + row.firstMonthsWithCbrnOption())
         .containsExactly("advanced/COAT/STRUCTURAL 12 6", "advanced/HELMET/STRUCTURAL 12 6");
-    assertThat(first.checks().orElseThrow().row(Check.ROUTINE_INSPECTION).passCloses()).isFalse();
-    assertThat(first.checks().orElseThrow().row(Check.SEAM_PULL).key().value())
+    assertThat(
+            first
+                .find(InspectionKinds.CHECKS)
+                .orElseThrow()
+                .row(Check.ROUTINE_INSPECTION)
+                .passCloses())
+        .isFalse();
+    assertThat(first.find(InspectionKinds.CHECKS).orElseThrow().row(Check.SEAM_PULL).key().value())
         .isEqualTo("seam-pull");
-    assertThat(first.permissions().orElseThrow().permitted(Task.ADVANCED_REPAIR))
+    assertThat(
+            first.find(InspectionKinds.PERMISSIONS).orElseThrow().permitted(Task.ADVANCED_REPAIR))
         .extracting(row -> row.key() + " " + row.entity() + " " + row.needs().orElseThrow())
         .containsExactly(
             "advanced-repair/ORGANIZATION "
@@ -281,7 +289,7 @@ class SoundSetTest {
                 + EntityKind.MANUFACTURER
                 + " "
                 + CredentialScope.ADVANCED_REPAIR);
-    List<CautionRow> cautions = first.cautions().orElseThrow().rows();
+    List<CautionRow> cautions = first.find(InspectionKinds.CAUTIONS).orElseThrow().rows();
     assertThat(keys(cautions)).containsExactly("all", "helmet-retired");
     assertThat(cautions.get(0).effects()).isEmpty();
     assertThat(cautions.get(1).effects()).containsExactly(EffectKind.RETIRE);

@@ -9,6 +9,8 @@ import java.util.TreeMap;
 import org.ensemblerules.gear.AnatomyTable;
 import org.ensemblerules.record.PfasLawTable;
 import org.ensemblerules.ruleset.AdoptionTable;
+import org.ensemblerules.ruleset.InspectionKinds;
+import org.ensemblerules.ruleset.RecordKinds;
 import org.ensemblerules.ruleset.StrengthKinds;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.ruleset.TableMap;
@@ -91,7 +93,7 @@ public final class LoadedTables {
   // Sound whenever each is: no row of one edition is for the product of another.
   private static Optional<RequirementTable> together(List<EditionTables> tables) {
     List<RequirementTable> all =
-        tables.stream().flatMap(each -> each.strengthRequirements().stream()).toList();
+        tables.stream().flatMap(each -> each.find(StrengthKinds.REQUIREMENTS).stream()).toList();
     return all.isEmpty()
         ? Optional.empty()
         : Optional.of(
@@ -166,7 +168,7 @@ public final class LoadedTables {
    * @return the anatomy table; empty if the set has none
    */
   public Optional<AnatomyTable> anatomy() {
-    return tables(TRADE).anatomy();
+    return tables(TRADE).find(InspectionKinds.ANATOMY);
   }
 
   /**
@@ -175,7 +177,7 @@ public final class LoadedTables {
    * @return the table of methods; empty if the set has none
    */
   public Optional<MethodTable> strengthMethods() {
-    return tables(TRADE).strengthMethods();
+    return tables(TRADE).find(StrengthKinds.METHODS);
   }
 
   /**
@@ -184,7 +186,7 @@ public final class LoadedTables {
    * @return the hydrostatic table; empty if the set has none
    */
   public Optional<HydrostaticTable> hydrostatic() {
-    return tables(TRADE).hydrostatic();
+    return tables(TRADE).find(StrengthKinds.HYDROSTATIC);
   }
 
   /**
@@ -193,7 +195,7 @@ public final class LoadedTables {
    * @return the table of factors; empty if the set has none
    */
   public Optional<SmallSampleTable> smallSampleFactors() {
-    return tables(TRADE).smallSampleFactors();
+    return tables(TRADE).find(StrengthKinds.SMALL_SAMPLES);
   }
 
   /**
@@ -202,7 +204,7 @@ public final class LoadedTables {
    * @return the table; empty if there is none
    */
   public Optional<AdoptionTable> adoptions() {
-    return tables(LAW).adoptions();
+    return tables(LAW).find(RecordKinds.ADOPTIONS);
   }
 
   /**
@@ -211,7 +213,7 @@ public final class LoadedTables {
    * @return the table; empty if the set has none
    */
   public Optional<PfasLawTable> pfasLaws() {
-    return tables(LAW).pfasLaws();
+    return tables(LAW).find(RecordKinds.PFAS_LAWS);
   }
 
   /**
