@@ -1,15 +1,22 @@
 package org.ensemblerules.care;
 
+import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.ensemblerules.gear.YesNoUnknown;
+import org.ensemblerules.measure.Dimension;
+import org.ensemblerules.measure.NumberSize;
 import org.ensemblerules.measure.Quantity;
+import org.ensemblerules.measure.Unit;
+import org.ensemblerules.source.InvalidValueException;
 
 /** How something was washed, as far as anyone has said. */
 public final class WashRecord {
+  private static final BigDecimal LARGEST_PH = new BigDecimal(14);
+
   private final Map<WashMeasure, Quantity> measures;
   private final Extraction extraction;
   private final MachineType machine;
@@ -29,6 +36,40 @@ public final class WashRecord {
    */
   public static WashRecordBuilder builder() {
     return new WashRecordBuilder();
+  }
+
+  /**
+   * Checks a temperature alone.
+   *
+   * @param measure which temperature; not null
+   * @param temperature a temperature, not below absolute zero; not null
+   * @return the temperature
+   * @throws InvalidValueException if it is no temperature, or impossible
+   */
+  public static Quantity requireTemperature(WashMeasure measure, Quantity temperature) {
+    InvalidValueException.require(
+        temperature.unit().dimension() == Dimension.TEMPERATURE
+            && temperature.in(Unit.KELVIN).value().signum() >= 0,
+        "WashRecord." + measure,
+        temperature,
+        "a temperature, not below absolute zero");
+    return temperature;
+  }
+
+  /**
+   * Checks the pH of a detergent alone.
+   *
+   * @param value the pH, 0 to 14; not null
+   * @return the pH
+   * @throws InvalidValueException if it is out of range
+   */
+  public static BigDecimal requireDetergentPh(BigDecimal value) {
+    InvalidValueException.require(
+        value.signum() >= 0 && value.compareTo(LARGEST_PH) <= 0,
+        "WashRecord." + WashMeasure.DETERGENT_PH,
+        value,
+        "0 to 14");
+    return NumberSize.require("WashRecord." + WashMeasure.DETERGENT_PH, value);
   }
 
   /** Whether nobody has said anything of it. */

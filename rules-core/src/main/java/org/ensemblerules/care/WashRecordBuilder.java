@@ -4,16 +4,12 @@ import java.math.BigDecimal;
 import java.util.EnumMap;
 import java.util.Objects;
 import org.ensemblerules.gear.YesNoUnknown;
-import org.ensemblerules.measure.Dimension;
-import org.ensemblerules.measure.NumberSize;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.source.InvalidValueException;
 
 /** Collects what is known of a wash. */
 public final class WashRecordBuilder {
-  private static final BigDecimal LARGEST_PH = new BigDecimal(14);
-
   final EnumMap<WashMeasure, Quantity> measures = new EnumMap<>(WashMeasure.class);
   Extraction extraction = new Extraction.NotStated();
   MachineType machine = MachineType.UNKNOWN;
@@ -44,13 +40,7 @@ public final class WashRecordBuilder {
   }
 
   private WashRecordBuilder temperature(WashMeasure measure, Quantity temperature) {
-    InvalidValueException.require(
-        temperature.unit().dimension() == Dimension.TEMPERATURE
-            && temperature.in(Unit.KELVIN).value().signum() >= 0,
-        "WashRecord." + measure,
-        temperature,
-        "a temperature, not below absolute zero");
-    measures.put(measure, temperature);
+    measures.put(measure, WashRecord.requireTemperature(measure, temperature));
     return this;
   }
 
@@ -62,13 +52,8 @@ public final class WashRecordBuilder {
    * @throws InvalidValueException if it is out of range
    */
   public WashRecordBuilder detergentPh(BigDecimal value) {
-    InvalidValueException.require(
-        value.signum() >= 0 && value.compareTo(LARGEST_PH) <= 0,
-        "WashRecord." + WashMeasure.DETERGENT_PH,
-        value,
-        "0 to 14");
-    NumberSize.require("WashRecord." + WashMeasure.DETERGENT_PH, value);
-    measures.put(WashMeasure.DETERGENT_PH, new Quantity(value, Unit.ONE));
+    measures.put(
+        WashMeasure.DETERGENT_PH, new Quantity(WashRecord.requireDetergentPh(value), Unit.ONE));
     return this;
   }
 

@@ -27,12 +27,22 @@ public record Finding(
   public Finding {
     Objects.requireNonNull(id, "id");
     Objects.requireNonNull(site, "site");
-    if (!place.isEmpty()) {
-      InvalidValueException.requireText("Finding.place", place, 300);
-    }
+    requirePlace(place);
     Objects.requireNonNull(defect, "defect");
     Objects.requireNonNull(extent, "extent");
     Objects.requireNonNull(seen, "seen");
+  }
+
+  /**
+   * Checks a place alone.
+   *
+   * @param place where on the part, up to 300 characters, may be empty; not null
+   * @return the place
+   * @throws InvalidValueException if it is too long, blank and not empty, or holds control
+   *     characters
+   */
+  public static String requirePlace(String place) {
+    return place.isEmpty() ? place : InvalidValueException.requireText("Finding.place", place, 300);
   }
 
   /**

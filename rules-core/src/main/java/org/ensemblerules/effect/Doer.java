@@ -23,7 +23,7 @@ public record Doer(String name, EntityKind kind, List<Credential> credentials, b
    *     its own people
    */
   public Doer {
-    InvalidValueException.requireText("Doer.name", name, 200);
+    requireName(name);
     Objects.requireNonNull(kind, "kind");
     credentials = List.copyOf(credentials);
     InvalidValueException.require(
@@ -49,6 +49,17 @@ public record Doer(String name, EntityKind kind, List<Credential> credentials, b
    */
   public Doer(String name, EntityKind kind, List<Credential> credentials) {
     this(name, kind, credentials, true);
+  }
+
+  /**
+   * Checks a name alone.
+   *
+   * @param name the name, 1 to 200 characters; not null
+   * @return the name
+   * @throws InvalidValueException if it is blank or too long
+   */
+  public static String requireName(String name) {
+    return InvalidValueException.requireText("Doer.name", name, 200);
   }
 
   private static boolean isOwn(EntityKind kind) {

@@ -21,8 +21,20 @@ public record GearModel(String manufacturer, String model) {
    * @throws InvalidValueException if one is blank or too long
    */
   public GearModel {
-    InvalidValueException.requireText("GearModel.manufacturer", manufacturer, 200);
-    InvalidValueException.requireText("GearModel.model", model, 200);
+    requireName("GearModel.manufacturer", manufacturer);
+    requireName("GearModel.model", model);
+  }
+
+  /**
+   * Checks the name of a manufacturer or a model alone.
+   *
+   * @param field what it is called in the refusal; not null
+   * @param name the name, 1 to 200 characters; not null
+   * @return the name
+   * @throws InvalidValueException if it is blank or too long
+   */
+  public static String requireName(String field, String name) {
+    return InvalidValueException.requireText(field, name, 200);
   }
 
   /**

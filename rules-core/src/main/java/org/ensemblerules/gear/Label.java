@@ -2,6 +2,7 @@ package org.ensemblerules.gear;
 
 import java.util.Objects;
 import java.util.Optional;
+import org.ensemblerules.source.InvalidValueException;
 
 /**
  * What the label of an element or of one of its layers says. What it does not say, or what cannot
@@ -35,6 +36,18 @@ public final class Label {
    */
   public static LabelBuilder builder() {
     return new LabelBuilder();
+  }
+
+  /**
+   * Checks the identification of an element or a layer.
+   *
+   * @param field what it is called in the refusal; not null
+   * @param identification as the label has it, 1 to 200 characters; not null
+   * @return the identification
+   * @throws InvalidValueException if it is blank or too long
+   */
+  public static String requireIdentification(String field, String identification) {
+    return InvalidValueException.requireText(field, identification, 200);
   }
 
   /**

@@ -49,8 +49,7 @@ public final class LabelBuilder {
    * @throws InvalidValueException if the text is blank or too long
    */
   public LabelBuilder identification(String text) {
-    identification =
-        Optional.of(InvalidValueException.requireText("Label.identification", text, 200));
+    identification = Optional.of(Label.requireIdentification("Label.identification", text));
     return this;
   }
 

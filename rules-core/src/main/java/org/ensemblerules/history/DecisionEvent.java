@@ -36,7 +36,7 @@ public sealed interface DecisionEvent extends Event {
       Objects.requireNonNull(site, "site");
       requireStrict(effect);
       Objects.requireNonNull(by, "by");
-      InvalidValueException.requireText("InspectorDecided.why", why, 300);
+      Event.requireWords("InspectorDecided.why", why);
     }
 
     /**
@@ -88,7 +88,7 @@ public sealed interface DecisionEvent extends Event {
       Objects.requireNonNull(when, "when");
       Objects.requireNonNull(decision, "decision").requireOwners();
       Objects.requireNonNull(by, "by");
-      InvalidValueException.requireText("DecisionWithdrawn.why", why, 300);
+      Event.requireWords("DecisionWithdrawn.why", why);
     }
 
     @Override
@@ -120,9 +120,9 @@ public sealed interface DecisionEvent extends Event {
      */
     public AuthorityDecided {
       Objects.requireNonNull(when, "when");
-      InvalidValueException.requireText("AuthorityDecided.authority", authority, 200);
-      InvalidValueException.requireText("AuthorityDecided.decision", decision, 300);
-      InvalidValueException.requireText("AuthorityDecided.why", why, 300);
+      Event.requireName("AuthorityDecided.authority", authority);
+      Event.requireWords("AuthorityDecided.decision", decision);
+      Event.requireWords("AuthorityDecided.why", why);
     }
 
     @Override

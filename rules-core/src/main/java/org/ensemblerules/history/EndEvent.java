@@ -2,6 +2,7 @@ package org.ensemblerules.history;
 
 import java.util.Objects;
 import java.util.Optional;
+import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.source.InvalidValueException;
 
@@ -21,7 +22,7 @@ public sealed interface EndEvent extends Event {
      */
     public Retired {
       Objects.requireNonNull(when, "when");
-      InvalidValueException.requireText("Retired.why", why, 300);
+      Event.requireWords("Retired.why", why);
     }
 
     @Override
@@ -50,8 +51,8 @@ public sealed interface EndEvent extends Event {
       Objects.requireNonNull(when, "when");
       Objects.requireNonNull(layer, "layer");
       identification.ifPresent(
-          text -> InvalidValueException.requireText("LayerRetired.identification", text, 200));
-      InvalidValueException.requireText("LayerRetired.why", why, 300);
+          text -> Label.requireIdentification("LayerRetired.identification", text));
+      Event.requireWords("LayerRetired.why", why);
     }
 
     @Override
@@ -74,7 +75,7 @@ public sealed interface EndEvent extends Event {
      */
     public Disposed {
       Objects.requireNonNull(when, "when");
-      InvalidValueException.requireText("Disposed.method", method, 300);
+      Event.requireWords("Disposed.method", method);
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.effect.Doer;
+import org.ensemblerules.source.InvalidValueException;
 
 /**
  * Something that happened to an element: in use ({@link UseEvent}), what it met ({@link
@@ -43,5 +44,29 @@ public sealed interface Event
    */
   default Set<FindingId> answers() {
     return Set.of();
+  }
+
+  /**
+   * Checks the name of somebody or of a place that an event tells.
+   *
+   * @param field what it is called in the refusal; not null
+   * @param name the name, 1 to 200 characters; not null
+   * @return the name
+   * @throws InvalidValueException if it is blank or too long
+   */
+  static String requireName(String field, String name) {
+    return InvalidValueException.requireText(field, name, 200);
+  }
+
+  /**
+   * Checks what an event tells in words: what was done or decided, or why.
+   *
+   * @param field what it is called in the refusal; not null
+   * @param words the words, 1 to 300 characters; not null
+   * @return the words
+   * @throws InvalidValueException if they are blank or too long
+   */
+  static String requireWords(String field, String words) {
+    return InvalidValueException.requireText(field, words, 300);
   }
 }

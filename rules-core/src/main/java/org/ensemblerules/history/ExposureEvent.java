@@ -49,7 +49,7 @@ public sealed interface ExposureEvent extends Event {
       Objects.requireNonNull(met, "met");
       Objects.requireNonNull(by, "by");
       requireNamed(as);
-      InvalidValueException.requireText("ExposureIdentified.ground", ground, 300);
+      Event.requireWords("ExposureIdentified.ground", ground);
     }
 
     /**

@@ -37,7 +37,7 @@ public sealed interface UseEvent extends Event {
      */
     public Issued {
       Objects.requireNonNull(when, "when");
-      InvalidValueException.requireText("Issued.holder", holder, 200);
+      Event.requireName("Issued.holder", holder);
     }
 
     @Override
@@ -97,7 +97,7 @@ public sealed interface UseEvent extends Event {
     public Moved {
       Objects.requireNonNull(when, "when");
       Objects.requireNonNull(transfer, "transfer");
-      InvalidValueException.requireText("Moved.to", to, 200);
+      Event.requireName("Moved.to", to);
     }
 
     @Override
@@ -120,7 +120,7 @@ public sealed interface UseEvent extends Event {
      */
     public TakenOut {
       Objects.requireNonNull(when, "when");
-      InvalidValueException.requireText("TakenOut.why", why, 300);
+      Event.requireWords("TakenOut.why", why);
     }
 
     @Override

@@ -137,7 +137,7 @@ public sealed interface WorkEvent extends Event {
      */
     public Modified {
       Objects.requireNonNull(when, "when");
-      InvalidValueException.requireText("Modified.what", what, 300);
+      Event.requireWords("Modified.what", what);
       Objects.requireNonNull(approved, "approved");
     }
 

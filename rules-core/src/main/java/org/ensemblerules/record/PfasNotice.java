@@ -29,7 +29,18 @@ public record PfasNotice(
     Objects.requireNonNull(place, "place");
     Objects.requireNonNull(sold, "sold");
     Objects.requireNonNull(content, "content");
-    reason.ifPresent(text -> InvalidValueException.requireText("PfasNotice.reason", text, 500));
+    reason.ifPresent(PfasNotice::requireReason);
     Objects.requireNonNull(dated, "dated");
+  }
+
+  /**
+   * Checks a reason alone.
+   *
+   * @param reason why PFAS was added, 1 to 500 characters; not null
+   * @return the reason
+   * @throws InvalidValueException if it is blank or too long
+   */
+  public static String requireReason(String reason) {
+    return InvalidValueException.requireText("PfasNotice.reason", reason, 500);
   }
 }

@@ -31,7 +31,18 @@ public record RecordNote(RecordItem item, Moment of, RecordDetail detail, String
         detail + " of " + item,
         "CONDITION of ISSUE_DATE_AND_CONDITION, FINDINGS of ADVANCED_INSPECTIONS or"
             + " ADVANCED_CLEANINGS, REASON of CLEANING_REASON_AND_DOER, DESCRIPTION of REPAIRS");
-    InvalidValueException.requireText("RecordNote.text", text, 500);
+    requireText(text);
+  }
+
+  /**
+   * Checks a text alone.
+   *
+   * @param text the text, 1 to 500 characters; not null
+   * @return the text
+   * @throws InvalidValueException if it is blank or too long
+   */
+  public static String requireText(String text) {
+    return InvalidValueException.requireText("RecordNote.text", text, 500);
   }
 
   private static boolean toldByNotes(RecordItem item, RecordDetail detail) {

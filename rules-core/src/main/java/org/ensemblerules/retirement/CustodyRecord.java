@@ -25,7 +25,7 @@ public final class CustodyRecord {
      */
     public Deed {
       Objects.requireNonNull(on, "on");
-      InvalidValueException.requireText("Deed.by", by, 200);
+      requireName("Deed.by", by);
     }
   }
 
@@ -61,6 +61,18 @@ public final class CustodyRecord {
    */
   public static CustodyRecordBuilder builder(Moment taken) {
     return new CustodyRecordBuilder(taken);
+  }
+
+  /**
+   * Checks the name of somebody who has or had to do with it.
+   *
+   * @param field what it is called in the refusal; not null
+   * @param name the name, 1 to 200 characters; not null
+   * @return the name
+   * @throws InvalidValueException if it is blank or too long
+   */
+  public static String requireName(String field, String name) {
+    return InvalidValueException.requireText(field, name, 200);
   }
 
   /**

@@ -77,8 +77,7 @@ public final class CustodyRecordBuilder {
    * @throws InvalidValueException if the name is blank or too long
    */
   public CustodyRecordBuilder custodian(String name) {
-    custodian =
-        Optional.of(InvalidValueException.requireText("CustodyRecord.custodian", name, 200));
+    custodian = Optional.of(CustodyRecord.requireName("CustodyRecord.custodian", name));
     return this;
   }
 

@@ -19,7 +19,7 @@ public record Handover(Moment when, String from, String to) {
    */
   public Handover {
     Objects.requireNonNull(when, "when");
-    InvalidValueException.requireText("Handover.from", from, 200);
-    InvalidValueException.requireText("Handover.to", to, 200);
+    CustodyRecord.requireName("Handover.from", from);
+    CustodyRecord.requireName("Handover.to", to);
   }
 }

@@ -34,7 +34,7 @@ public record Specimen(
    *     length
    */
   public Specimen {
-    InvalidValueException.requireText("Specimen.id", id, 40);
+    requireId(id);
     Objects.requireNonNull(direction, "direction");
     Objects.requireNonNull(reading, "reading");
     Objects.requireNonNull(failure, "failure");
@@ -45,7 +45,29 @@ public record Specimen(
                 "Specimen.fromJaw",
                 distance,
                 "a length, zero or more"));
-    fault.ifPresent(text -> InvalidValueException.requireText("Specimen.fault", text, 200));
+    fault.ifPresent(Specimen::requireFault);
+  }
+
+  /**
+   * Checks a name alone.
+   *
+   * @param id the name, 1 to 40 characters; not null
+   * @return the name
+   * @throws InvalidValueException if it is blank or too long
+   */
+  public static String requireId(String id) {
+    return InvalidValueException.requireText("Specimen.id", id, 40);
+  }
+
+  /**
+   * Checks a recorded fault alone.
+   *
+   * @param fault the fault in words, 1 to 200 characters; not null
+   * @return the fault
+   * @throws InvalidValueException if it is blank or too long
+   */
+  public static String requireFault(String fault) {
+    return InvalidValueException.requireText("Specimen.fault", fault, 200);
   }
 
   /**

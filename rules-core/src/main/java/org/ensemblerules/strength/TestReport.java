@@ -7,7 +7,9 @@ import java.util.Optional;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
+import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.Quantity;
+import org.ensemblerules.source.InvalidValueException;
 
 /** What a laboratory reports about one property of one part. */
 public final class TestReport {
@@ -52,6 +54,34 @@ public final class TestReport {
   public static TestReportBuilder builder(
       ElementKind element, Use use, Site site, Property property, TestMethod method) {
     return new TestReportBuilder(element, use, site, property, method);
+  }
+
+  /**
+   * Checks the strength of a fabric alone.
+   *
+   * @param strength the fabric's breaking strength; not null
+   * @return the strength
+   * @throws InvalidValueException if it is no force above zero
+   */
+  public static Quantity requireFabricStrength(Quantity strength) {
+    // Zero or less would make any fabric the weaker one, and so any seam pass.
+    InvalidValueException.require(
+        strength.isPositive() && strength.unit().dimension() == Dimension.FORCE,
+        "TestReport.fabricStrength",
+        strength,
+        "above zero, of dimension " + Dimension.FORCE);
+    return strength;
+  }
+
+  /**
+   * Checks the name of a laboratory alone.
+   *
+   * @param name the name, 1 to 200 characters; not null
+   * @return the name
+   * @throws InvalidValueException if it is blank or too long
+   */
+  public static String requireLaboratory(String name) {
+    return InvalidValueException.requireText("TestReport.laboratory", name, 200);
   }
 
   /**

@@ -9,7 +9,6 @@ import java.util.Set;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
-import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.source.InvalidValueException;
 
@@ -88,13 +87,7 @@ public final class TestReportBuilder {
    * @throws InvalidValueException if it is no force above zero
    */
   public TestReportBuilder fabricStrength(Quantity given) {
-    // Zero or less would make any fabric the weaker one, and so any seam pass.
-    InvalidValueException.require(
-        given.isPositive() && given.unit().dimension() == Dimension.FORCE,
-        "TestReport.fabricStrength",
-        given,
-        "above zero, of dimension " + Dimension.FORCE);
-    fabricStrength = Optional.of(given);
+    fabricStrength = Optional.of(TestReport.requireFabricStrength(given));
     return this;
   }
 
@@ -117,8 +110,7 @@ public final class TestReportBuilder {
    * @throws InvalidValueException if the name is blank or too long
    */
   public TestReportBuilder laboratory(String given) {
-    laboratory =
-        Optional.of(InvalidValueException.requireText("TestReport.laboratory", given, 200));
+    laboratory = Optional.of(TestReport.requireLaboratory(given));
     return this;
   }
 

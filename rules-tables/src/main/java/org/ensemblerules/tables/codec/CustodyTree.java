@@ -57,9 +57,8 @@ public final class CustodyTree {
     return object.optional(name, value -> value.enumOf(YesNoUnknown.class));
   }
 
-  /** Tried alone, so that its fault is found beside those of other fields. */
   private static Optional<String> name(JsonCursor at) {
-    return at.parsed(text -> new CustodyRecord.Deed(MarkedDate.unknown(), text).by());
+    return at.parsed(text -> CustodyRecord.requireName("name", text));
   }
 
   private static Optional<Moment> taken(JsonCursor at) {

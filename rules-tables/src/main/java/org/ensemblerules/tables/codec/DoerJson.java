@@ -37,7 +37,7 @@ final class DoerJson {
 
   static Optional<Doer> inFull(JsonCursor at) {
     ObjectCursor object = at.object();
-    Optional<String> name = object.required("name", value -> value.parsed(DoerJson::requireName));
+    Optional<String> name = object.required("name", value -> value.parsed(Doer::requireName));
     Optional<EntityKind> kind = object.required("kind", value -> value.enumOf(EntityKind.class));
     Optional<List<Credential>> credentials =
         object.optional("credentials", value -> value.list(DoerJson::credential));
@@ -49,11 +49,6 @@ final class DoerJson {
                 kind.orElseThrow(),
                 credentials.orElse(List.of()),
                 registered.orElse(true)));
-  }
-
-  /** Tries the name alone, so that its fault is found beside those of other fields. */
-  private static String requireName(String name) {
-    return new Doer(name, EntityKind.MEMBER, List.of()).name();
   }
 
   private static Optional<Credential> credential(JsonCursor at) {

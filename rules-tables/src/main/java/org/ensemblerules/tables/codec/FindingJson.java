@@ -7,7 +7,6 @@ import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.defect.FindingId;
 import org.ensemblerules.gear.MarkedDate;
-import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
@@ -21,8 +20,7 @@ final class FindingJson {
     ObjectCursor object = at.object();
     Optional<FindingId> id = object.required("id", FindingJson::id);
     Optional<Site> site = object.required("site", ValueReaders::site);
-    Optional<String> place =
-        object.optional("place", value -> value.parsed(FindingJson::requirePlace));
+    Optional<String> place = object.optional("place", value -> value.parsed(Finding::requirePlace));
     Optional<DefectKind> defect =
         object.required("defect", value -> value.enumOf(DefectKind.class));
     Optional<Extent> extent = object.optional("extent", ExtentJson::read);
@@ -45,18 +43,6 @@ final class FindingJson {
   /** The name of something that an owner names, as decisions are. */
   static Optional<FindingId> ownersId(JsonCursor at) {
     return at.parsed(text -> new FindingId(text).requireOwners());
-  }
-
-  /** Tries the place alone, so that its fault is found beside those of other fields. */
-  private static String requirePlace(String place) {
-    return new Finding(
-            new FindingId("any"),
-            Site.of(Part.WHOLE_ELEMENT),
-            place,
-            DefectKind.SOILING,
-            new Extent.NotMeasured(),
-            MarkedDate.unknown())
-        .place();
   }
 
   static JsonNode write(Finding finding) {

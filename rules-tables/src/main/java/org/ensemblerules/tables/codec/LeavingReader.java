@@ -29,11 +29,9 @@ final class LeavingReader {
     Optional<Moment> when = WhenJson.read(event);
     Optional<LayerKind> layer = event.required("layer", at -> at.enumOf(LayerKind.class));
     Optional<String> identification =
-        event
-            .optional(
-                "identification",
-                at -> at.parsed(text -> Label.builder().identification(text).build()))
-            .flatMap(Label::identification);
+        event.optional(
+            "identification",
+            at -> at.parsed(text -> Label.requireIdentification("identification", text)));
     Optional<String> why = EventTexts.words(event, "why");
     return event.make(
         () ->

@@ -6,15 +6,12 @@ import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.record.PfasContent;
 import org.ensemblerules.record.PfasNotice;
 import org.ensemblerules.record.PlaceCode;
-import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.json.JsonCursor;
 import org.ensemblerules.tables.json.ObjectCursor;
 import org.ensemblerules.tables.json.ValueReaders;
 
 /** The JSON form of a notice about added PFAS. */
 final class PfasNoticeJson {
-  private static final int LONGEST_REASON = 500;
-
   private PfasNoticeJson() {}
 
   static Optional<PfasNotice> read(JsonCursor at) {
@@ -24,13 +21,7 @@ final class PfasNoticeJson {
     Optional<PfasContent> content =
         object.optional("content", value -> value.enumOf(PfasContent.class));
     Optional<String> reason =
-        object.optional(
-            "reason",
-            value ->
-                value.parsed(
-                    text ->
-                        InvalidValueException.requireText(
-                            "PfasNotice.reason", text, LONGEST_REASON)));
+        object.optional("reason", value -> value.parsed(PfasNotice::requireReason));
     Optional<MarkedDate> dated = object.optional("dated", ValueReaders::markedDate);
     return object.make(
         () ->

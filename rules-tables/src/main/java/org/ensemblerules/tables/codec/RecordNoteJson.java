@@ -2,7 +2,6 @@ package org.ensemblerules.tables.codec;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.Optional;
-import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.record.RecordDetail;
 import org.ensemblerules.record.RecordItem;
@@ -12,8 +11,6 @@ import org.ensemblerules.tables.json.ObjectCursor;
 
 /** The JSON form of what a file says of an event. */
 final class RecordNoteJson {
-  private static final Moment ANY_TIME = Moment.on(MarkedDate.unknown());
-
   private RecordNoteJson() {}
 
   static Optional<RecordNote> read(JsonCursor at) {
@@ -22,16 +19,11 @@ final class RecordNoteJson {
     Optional<Moment> when = WhenJson.read(object);
     Optional<RecordDetail> detail =
         object.required("detail", value -> value.enumOf(RecordDetail.class));
-    Optional<String> text = object.required("text", value -> value.parsed(RecordNoteJson::text));
+    Optional<String> text = object.required("text", value -> value.parsed(RecordNote::requireText));
     return object.make(
         () ->
             new RecordNote(
                 item.orElseThrow(), when.orElseThrow(), detail.orElseThrow(), text.orElseThrow()));
-  }
-
-  /** Tries the text alone, so that its fault is found beside those of other fields. */
-  private static String text(String text) {
-    return new RecordNote(RecordItem.REPAIRS, ANY_TIME, RecordDetail.DESCRIPTION, text).text();
   }
 
   static JsonNode write(RecordNote note) {

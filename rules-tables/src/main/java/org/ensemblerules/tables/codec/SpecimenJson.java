@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.Quantity;
-import org.ensemblerules.measure.Unit;
 import org.ensemblerules.strength.Direction;
 import org.ensemblerules.strength.FailureMode;
 import org.ensemblerules.strength.Reading;
@@ -23,8 +22,7 @@ final class SpecimenJson {
   static Optional<Specimen> read(JsonCursor at) {
     int before = at.faults().count();
     ObjectCursor object = at.object();
-    Optional<String> id =
-        object.required("id", value -> value.parsed(text -> tried(text, Optional.empty()).id()));
+    Optional<String> id = object.required("id", value -> value.parsed(Specimen::requireId));
     Optional<Direction> direction =
         object.optional("direction", value -> value.enumOf(Direction.class));
     Optional<Reading> single = object.optional("value", SpecimenJson::single);
@@ -44,9 +42,7 @@ final class SpecimenJson {
     Optional<Boolean> slipped = object.optional("slipped", JsonCursor::bool);
     Optional<Boolean> leftMarkedLine = object.optional("leftMarkedLine", JsonCursor::bool);
     Optional<String> fault =
-        object.optional(
-            "fault",
-            value -> value.parsed(text -> tried("any", Optional.of(text)).fault().orElseThrow()));
+        object.optional("fault", value -> value.parsed(Specimen::requireFault));
     return object.make(
         () ->
             new Specimen(
@@ -58,19 +54,6 @@ final class SpecimenJson {
                 slipped.orElse(false),
                 leftMarkedLine.orElse(false),
                 fault));
-  }
-
-  /** Texts are tried alone, so that their faults are found beside those of other fields. */
-  private static Specimen tried(String id, Optional<String> fault) {
-    return new Specimen(
-        id,
-        Direction.UNDIRECTED,
-        new Reading.Single(Quantity.of("1", Unit.NEWTON)),
-        FailureMode.NOT_RECORDED,
-        Optional.empty(),
-        false,
-        false,
-        fault);
   }
 
   private static Optional<Reading> single(JsonCursor at) {

@@ -6,7 +6,6 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.ensemblerules.gear.ElementKind;
-import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.measure.Dimension;
@@ -45,7 +44,7 @@ final class TestReportJson {
     Optional<Quantity> fabric = object.optional("fabricStrength", TestReportJson::fabric);
     Optional<LocalDate> testedOn = object.optional("testedOn", ValueReaders::day);
     Optional<String> laboratory =
-        object.optional("laboratory", value -> value.parsed(TestReportJson::requireLaboratory));
+        object.optional("laboratory", value -> value.parsed(TestReport::requireLaboratory));
     Optional<List<Specimen>> specimens =
         object.optional("specimens", value -> value.list(SpecimenJson::read));
     return object.make(
@@ -68,25 +67,9 @@ final class TestReportJson {
         });
   }
 
-  /** Tried alone, so that its fault is found beside those of other fields; so below. */
   private static Optional<Quantity> fabric(JsonCursor at) {
     return ValueReaders.quantityOf(at, Dimension.FORCE)
-        .flatMap(
-            value ->
-                at.make(() -> any().fabricStrength(value).build().fabricStrength().orElseThrow()));
-  }
-
-  private static String requireLaboratory(String name) {
-    return any().laboratory(name).build().laboratory().orElseThrow();
-  }
-
-  private static TestReportBuilder any() {
-    return TestReport.builder(
-        ElementKind.COAT,
-        Use.STRUCTURAL,
-        Site.of(Part.WHOLE_ELEMENT),
-        Property.BREAKING_STRENGTH,
-        new TestMethod("ANY"));
+        .flatMap(value -> at.make(() -> TestReport.requireFabricStrength(value)));
   }
 
   private static Optional<ExpandedUncertainty> uncertainty(JsonCursor at) {

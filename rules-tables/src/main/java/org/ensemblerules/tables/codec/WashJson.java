@@ -36,8 +36,12 @@ final class WashJson {
   static Optional<WashRecord> read(JsonCursor at) {
     ObjectCursor object = at.object();
     WashRecordBuilder wash = WashRecord.builder();
-    object.optional("waterTemperature", WashJson::water).ifPresent(wash::waterTemperature);
-    object.optional("dryingTemperature", WashJson::drying).ifPresent(wash::dryingTemperature);
+    object
+        .optional("waterTemperature", value -> temperature(value, WashMeasure.WATER_TEMPERATURE))
+        .ifPresent(wash::waterTemperature);
+    object
+        .optional("dryingTemperature", value -> temperature(value, WashMeasure.DRYING_TEMPERATURE))
+        .ifPresent(wash::dryingTemperature);
     object.optional("detergentPh", WashJson::ph).ifPresent(wash::detergentPh);
     object.optional("extraction", WashJson::extraction).ifPresent(wash::extraction);
     object.optional("machine", value -> value.enumOf(MachineType.class)).ifPresent(wash::machine);
@@ -45,38 +49,14 @@ final class WashJson {
     return object.make(wash::build);
   }
 
-  /** Each value is tried alone, so that its fault is found at its own place; so below. */
-  private static Optional<Quantity> water(JsonCursor at) {
+  /** Each value is checked alone, so that its fault is found at its own place; so below. */
+  private static Optional<Quantity> temperature(JsonCursor at, WashMeasure measure) {
     return ValueReaders.quantityOf(at, Dimension.TEMPERATURE)
-        .flatMap(
-            value ->
-                at.make(
-                    () -> {
-                      WashRecord.builder().waterTemperature(value);
-                      return value;
-                    }));
-  }
-
-  private static Optional<Quantity> drying(JsonCursor at) {
-    return ValueReaders.quantityOf(at, Dimension.TEMPERATURE)
-        .flatMap(
-            value ->
-                at.make(
-                    () -> {
-                      WashRecord.builder().dryingTemperature(value);
-                      return value;
-                    }));
+        .flatMap(value -> at.make(() -> WashRecord.requireTemperature(measure, value)));
   }
 
   private static Optional<BigDecimal> ph(JsonCursor at) {
-    return at.decimalOrText()
-        .flatMap(
-            value ->
-                at.make(
-                    () -> {
-                      WashRecord.builder().detergentPh(value);
-                      return value;
-                    }));
+    return at.decimalOrText().flatMap(value -> at.make(() -> WashRecord.requireDetergentPh(value)));
   }
 
   private static Optional<Boolean> practices(JsonCursor at, WashRecordBuilder wash) {

@@ -25,7 +25,6 @@ import org.ensemblerules.ruleset.OverlayRows;
 import org.ensemblerules.schedule.TaskRow;
 import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.FaultCode;
-import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.Source;
@@ -40,8 +39,6 @@ import org.ensemblerules.tables.set.OverlayFile;
 public final class OverlayReader {
   /** How many rows the families of one file may stand for, so that none exhausts the machine. */
   static final int MOST_ROWS = 100_000;
-
-  private static final int LONGEST_NAME = 200;
 
   /** Stands for a name that is missing or faulty while the rows are read for their faults. */
   private static final OriginId UNNAMED = new OriginId("UNNAMED");
@@ -151,7 +148,7 @@ public final class OverlayReader {
   }
 
   private static Optional<String> name(JsonCursor at) {
-    return at.parsed(text -> InvalidValueException.requireText("name", text, LONGEST_NAME));
+    return at.parsed(text -> GearModel.requireName("name", text));
   }
 
   private void noInstructions(String table) {
