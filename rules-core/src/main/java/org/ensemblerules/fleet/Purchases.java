@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * Decides in which year what is bought, in the smallest coin. Each need has its turn by its day; in
@@ -67,14 +68,18 @@ final class Purchases {
     return years(in);
   }
 
-  /** The least that each year may cost so that as much is bought in time as under the budget. */
+  /**
+   * The least found that each year may cost so that all that the whole budget buys in time is still
+   * bought in time. Where costs differ, less may do by chance; what is found never lets go of
+   * anything.
+   */
   private long leastLevel(long most) {
-    long missed = missed(inTime(most));
+    int[] whole = inTime(most);
     long low = 0;
     long high = most;
     while (low < high) {
       long middle = (low + high) >>> 1;
-      if (missed(inTime(middle)) <= missed) {
+      if (buysAll(whole, inTime(middle))) {
         high = middle;
       } else {
         low = middle + 1;
@@ -83,8 +88,9 @@ final class Purchases {
     return high;
   }
 
-  private static long missed(int[] in) {
-    return Arrays.stream(in).filter(year -> year == NOT_BOUGHT).count();
+  private static boolean buysAll(int[] whole, int[] less) {
+    return IntStream.range(0, whole.length)
+        .allMatch(i -> whole[i] == NOT_BOUGHT || less[i] != NOT_BOUGHT);
   }
 
   private int[] inTime(long level) {

@@ -29,9 +29,10 @@ public record ReplacementPlan(List<PlanYear> years, List<Need> undated, List<Nee
     /** In the year in which they are needed, or as soon after that as there is money. */
     WHEN_NEEDED,
     /**
-     * In that year or before it, so that no year costs more than it must: where all costs are the
-     * same, the least amount a year by which as much is bought in time as under the whole budget.
-     * Never after that year, but for what no money is left for; that is bought as soon as there is.
+     * In that year or before it, so that no year costs more than it must for all to be bought in
+     * time that the whole budget would buy in time. Where all costs are the same, no lower amount a
+     * year does; where they differ, one may. Never after that year, but for what no money is left
+     * for; that is bought as soon as there is.
      */
     SMOOTHED
   }

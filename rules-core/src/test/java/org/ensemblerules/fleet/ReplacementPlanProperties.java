@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Collections;
 import java.util.HashMap;
@@ -199,6 +200,62 @@ class ReplacementPlanProperties {
       assertThat(year.bought().stream().filter(b -> year(b.need()) >= year.year()).count())
           .isLessThanOrEqualTo(level);
     }
+  }
+
+  /** Whatever things cost, a plan that spreads them lets nothing go that the budget pays for. */
+  @Property
+  void smoothingMissesNothingThatTheWholeBudgetBuysInTime(
+      @ForAll @Size(max = 9) List<@From("plain") Plain> plain,
+      @ForAll @IntRange(max = 9) int perYear) {
+    List<Need> needs = needs(plain);
+    ReplacementPlan plan =
+        ReplacementPlan.of(needs, FLAT, budget(perYear), ReplacementPlan.Pace.SMOOTHED);
+    assertThat(inTime(plan)).containsAll(boughtInTimeOneByOne(needs, perYear));
+  }
+
+  private static List<Need> inTime(ReplacementPlan plan) {
+    return plan.years().stream()
+        .flatMap(
+            year ->
+                year.bought().stream()
+                    .map(PlanYear.Bought::need)
+                    .filter(need -> year(need) >= year.year()))
+        .toList();
+  }
+
+  /** By its day each takes the last year, not after its own, that has the money. */
+  private static List<Need> boughtInTimeOneByOne(List<Need> needs, int perYear) {
+    BigDecimal[] left = new BigDecimal[YEARS];
+    Arrays.fill(left, BigDecimal.valueOf(perYear));
+    List<Need> bought = new ArrayList<>();
+    for (Need need : needs.stream().filter(each -> each.by().isPresent()).sorted().toList()) {
+      for (int year = year(need) - FIRST; year >= 0 && year < YEARS; year--) {
+        if (need.today().isPresent() && need.today().get().compareTo(left[year]) <= 0) {
+          left[year] = left[year].subtract(need.today().get());
+          bought.add(need);
+          break;
+        }
+      }
+    }
+    return bought;
+  }
+
+  @Example
+  void theEarliestIsNotLetGoForTwoThatCostLess() {
+    List<Plain> plain =
+        Stream.of("10", "4", "4")
+            .map(
+                cost ->
+                    new Plain(
+                        Optional.of(LocalDate.of(FIRST, 5, 1)), Optional.of(new BigDecimal(cost))))
+            .toList();
+    List<Need> needs = needs(plain);
+    ReplacementPlan plan =
+        ReplacementPlan.of(needs, FLAT, budget(17), ReplacementPlan.Pace.SMOOTHED);
+    assertThat(plan.years().get(0).bought().stream().map(PlanYear.Bought::need))
+        .containsExactly(needs.get(0), needs.get(1));
+    assertThat(plan.years().get(1).bought().stream().map(PlanYear.Bought::need))
+        .containsExactly(needs.get(2));
   }
 
   private static int most(List<Integer> neededIn, int turn, int[] bought, int perYear) {
