@@ -9,6 +9,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * What a care route can ask for, in the order in which it is done; what waits for the finding out
  * comes after it.
+ *
+ * @since 0.1
  */
 public enum CareAction {
   /** Exposure reduction of the gear at the scene; not yet clean. */

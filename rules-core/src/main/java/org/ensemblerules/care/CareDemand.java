@@ -6,7 +6,11 @@ import org.ensemblerules.measure.Limit;
 import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.InvalidValueException;
 
-/** What an edition asks of a wash. */
+/**
+ * What an edition asks of a wash.
+ *
+ * @since 0.1
+ */
 public sealed interface CareDemand {
   /**
    * A measured value keeps a limit, compared by the absolute method.

@@ -1,6 +1,10 @@
 package org.ensemblerules.care;
 
-/** What must be written down about a step of care. */
+/**
+ * What must be written down about a step of care.
+ *
+ * @since 0.1
+ */
 public enum CareEntry {
   /** The day. */
   DATE,

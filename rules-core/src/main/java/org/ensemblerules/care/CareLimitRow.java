@@ -21,6 +21,7 @@ import org.ensemblerules.source.Provenance;
  * @param use its use; not null
  * @param layer the layer it holds for; empty if for the whole element
  * @param demand what is asked; not null
+ * @since 0.1
  */
 public record CareLimitRow(
     Provenance provenance,

@@ -21,7 +21,11 @@ import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.cells.Cells;
 
-/** Within what a wash must stay to count as a cleaning. */
+/**
+ * Within what a wash must stay to count as a cleaning.
+ *
+ * @since 0.1
+ */
 public final class CareLimitTable {
   private record Cell(
       ElementKind element,

@@ -1,6 +1,10 @@
 package org.ensemblerules.care;
 
-/** In what manner something is cleaned, the most careful last. */
+/**
+ * In what manner something is cleaned, the most careful last.
+ *
+ * @since 0.1
+ */
 public enum CareManner {
   /** By machine or in a utility sink, as the manufacturer says. */
   AS_MANUFACTURER_SAYS("as its manufacturer says"),

@@ -12,7 +12,11 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.Use;
 
-/** How an element must be cared for after what it met. It speaks of gear, never of people. */
+/**
+ * How an element must be cared for after what it met. It speaks of gear, never of people.
+ *
+ * @since 0.1
+ */
 public sealed interface CareRoute {
   /**
    * These steps, in this order.

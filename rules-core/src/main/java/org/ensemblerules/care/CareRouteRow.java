@@ -28,6 +28,7 @@ import org.ensemblerules.source.Provenance;
  *     null
  * @param handling how it must be handled besides being isolated, which is a step; not null
  * @param wording what the row says, in words, 1 to 500 characters; not null
+ * @since 0.1
  */
 public record CareRouteRow(
     Provenance provenance,

@@ -20,6 +20,8 @@ import org.ensemblerules.source.TableFault;
 /**
  * What is done to gear after what it met. Whatever the table speaks of, it speaks of for every
  * exposure: a sound table has exactly one row for each, so that no exposure goes unanswered.
+ *
+ * @since 0.1
  */
 public final class CareRouteTable {
   private record Place(ElementKind element, Use use, Optional<LayerKind> layer) {

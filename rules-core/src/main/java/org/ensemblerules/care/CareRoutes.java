@@ -25,6 +25,8 @@ import org.ensemblerules.source.InvalidValueException;
  * that one of them asks for is a step of the route, in the most careful manner and the strictest
  * standing that any of them asks for. What does not return is not cleaned: the steps stay, and are
  * barred.
+ *
+ * @since 0.1
  */
 public final class CareRoutes {
   /** What waits for whoever finds out what it met comes after that. */

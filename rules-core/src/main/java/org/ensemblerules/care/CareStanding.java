@@ -1,6 +1,10 @@
 package org.ensemblerules.care;
 
-/** Whether a step of care may be taken when its turn comes, the strictest last. */
+/**
+ * Whether a step of care may be taken when its turn comes, the strictest last.
+ *
+ * @since 0.1
+ */
 public enum CareStanding {
   /** It is taken in its turn. */
   IN_TURN,

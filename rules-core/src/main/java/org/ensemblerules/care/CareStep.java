@@ -22,6 +22,7 @@ import org.ensemblerules.gear.LayerKind;
  *     gear does
  * @param by who may do it; empty if there is no such task, or if nobody is named for it
  * @param rows the rows that ask for it, at least one; not null
+ * @since 0.1
  */
 public record CareStep(
     CareAction action,

@@ -3,7 +3,11 @@ package org.ensemblerules.care;
 import java.util.Objects;
 import org.ensemblerules.source.InvalidValueException;
 
-/** Whether a cleaning achieved what it must against one contaminant. */
+/**
+ * Whether a cleaning achieved what it must against one contaminant.
+ *
+ * @since 0.1
+ */
 public sealed interface CleaningAnswer {
   /**
    * It did.

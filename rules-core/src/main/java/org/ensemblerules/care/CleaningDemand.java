@@ -5,7 +5,11 @@ import org.ensemblerules.measure.Limit;
 import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.InvalidValueException;
 
-/** What an edition asks of the cleaning of test pieces. */
+/**
+ * What an edition asks of the cleaning of test pieces.
+ *
+ * @since 0.1
+ */
 public sealed interface CleaningDemand {
   /**
    * The average removal keeps a limit, compared by the absolute method.

@@ -13,6 +13,7 @@ import org.ensemblerules.source.Provenance;
  * @param provenance where the row comes from; not null
  * @param contaminant the contaminant; not null
  * @param demand what is asked; not null
+ * @since 0.1
  */
 public record CleaningResultRow(
     Provenance provenance, Contaminant contaminant, CleaningDemand demand)

@@ -12,7 +12,11 @@ import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.cells.Cells;
 
-/** What a cleaning must achieve, contaminant by contaminant. */
+/**
+ * What a cleaning must achieve, contaminant by contaminant.
+ *
+ * @since 0.1
+ */
 public final class CleaningResultTable {
   private final ImmutableList<CleaningResultRow> rows;
   private final Map<Contaminant, CleaningResultRow> byContaminant;

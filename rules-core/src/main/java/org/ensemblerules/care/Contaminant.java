@@ -1,6 +1,10 @@
 package org.ensemblerules.care;
 
-/** What the cleaning of test pieces is measured by. */
+/**
+ * What the cleaning of test pieces is measured by.
+ *
+ * @since 0.1
+ */
 public enum Contaminant {
   /** Semi-volatile organic chemicals. */
   SEMIVOLATILE_ORGANICS,

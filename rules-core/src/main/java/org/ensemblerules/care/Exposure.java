@@ -3,7 +3,11 @@ package org.ensemblerules.care;
 import java.util.Optional;
 import org.ensemblerules.defect.DefectKind;
 
-/** What an element met, as the record of its use names it. */
+/**
+ * What an element met, as the record of its use names it.
+ *
+ * @since 0.1
+ */
 public enum Exposure {
   /** Dirt of ordinary use: dust, mud, sweat. */
   ORDINARY_SOILING,

@@ -5,7 +5,11 @@ import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.source.InvalidValueException;
 
-/** How strongly the water was spun out. */
+/**
+ * How strongly the water was spun out.
+ *
+ * @since 0.1
+ */
 public sealed interface Extraction {
   /** It was not spun. */
   record NotSpun() implements Extraction {

@@ -20,6 +20,7 @@ import org.ensemblerules.source.InvalidValueException;
  *
  * @param radius half the inner diameter of the drum, a length above zero; not null
  * @param speed how fast it turns, zero or more; not null
+ * @since 0.1
  */
 public record ExtractorForce(Quantity radius, Quantity speed) {
   // 1 / (30^2 x 9.806 65 x 1000): of radians per second from turns per minute, of meters per

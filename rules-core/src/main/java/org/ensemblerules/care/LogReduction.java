@@ -11,6 +11,8 @@ import org.ensemblerules.source.InvalidValueException;
  * down, never up, with the count b before and a after. Counts may be means, so they need not be
  * whole. It is told exactly, by comparing whole numbers; no logarithm is worked out. Negative if
  * there are more than before. Plain arithmetic; printed examples come out.
+ *
+ * @since 0.1
  */
 public sealed interface LogReduction extends CleaningResult {
   /** The most decimals asked for; each costs ten times the digits of the one before. */

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param replaced the stricter row; not null
  * @param spared how the wash departs from the stricter row, if the looser one is kept; empty if the
  *     answer would have been the same
+ * @since 0.1
  */
 public record Loosened(
     ModelCareLimitRow by, CareLimitRow replaced, Optional<WashDeviation> spared) {

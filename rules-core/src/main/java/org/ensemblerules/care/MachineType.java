@@ -1,6 +1,10 @@
 package org.ensemblerules.care;
 
-/** In what something was washed. */
+/**
+ * In what something was washed.
+ *
+ * @since 0.1
+ */
 public enum MachineType {
   /** A front-loading washer-extractor. */
   FRONT_LOADING,

@@ -20,6 +20,7 @@ import org.ensemblerules.source.RowKey;
  * @param replaces the row in whose place it is put where it is the looser of the two; empty if it
  *     only stands beside the others
  * @param from from which day on a wash may be held to it in place of a stricter row; empty if ever
+ * @since 0.1
  */
 public record ModelCareLimitRow(
     GearModel model, CareLimitRow limit, Optional<RowKey> replaces, Optional<LocalDate> from)

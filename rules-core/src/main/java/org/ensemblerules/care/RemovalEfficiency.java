@@ -14,6 +14,8 @@ import org.ensemblerules.source.InvalidValueException;
  * How much of a contaminant a cleaning took away: {@code 100 (b - a) / b} percent, with the amount
  * b before and a after, exact across units; at most 100, negative if it got dirtier. Plain
  * arithmetic; printed examples come out.
+ *
+ * @since 0.1
  */
 public sealed interface RemovalEfficiency extends CleaningResult {
   /**

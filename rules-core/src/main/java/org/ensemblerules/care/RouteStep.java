@@ -13,6 +13,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param action what is done; not null
  * @param manner in what manner; given exactly for what cleans
  * @param entries what must be written down; not null
+ * @since 0.1
  */
 public record RouteStep(CareAction action, Optional<CareManner> manner, Set<CareEntry> entries) {
   /**

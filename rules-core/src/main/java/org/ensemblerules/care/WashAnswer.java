@@ -10,7 +10,11 @@ import org.ensemblerules.gear.Part;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.source.InvalidValueException;
 
-/** Whether a wash counts as a cleaning. */
+/**
+ * Whether a wash counts as a cleaning.
+ *
+ * @since 0.1
+ */
 public sealed interface WashAnswer {
   /**
    * Returns the limits of manufacturers' instructions that the wash was held to in place of

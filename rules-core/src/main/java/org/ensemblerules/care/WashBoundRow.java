@@ -16,6 +16,7 @@ import org.ensemblerules.source.Provenance;
  * @param measure what is measured of the wash; not null
  * @param reach for what it is the end; not null
  * @param limit the end itself, of the measure's dimension and in one unit; not null
+ * @since 0.1
  */
 public record WashBoundRow(Provenance provenance, WashMeasure measure, Reach reach, Limit limit)
     implements ComparableRow<WashBoundRow> {

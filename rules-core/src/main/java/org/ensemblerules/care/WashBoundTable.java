@@ -11,7 +11,11 @@ import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.cells.Cells;
 
-/** How far limits of washes can go: how loose they can be made, and what values there are. */
+/**
+ * How far limits of washes can go: how loose they can be made, and what values there are.
+ *
+ * @since 0.1
+ */
 public final class WashBoundTable {
   private record Cell(WashMeasure measure, WashBoundRow.Reach reach, Bound bound) {
     static Cell of(WashBoundRow row) {

@@ -18,6 +18,7 @@ import org.ensemblerules.measure.Quantity;
  * @param stated whether anything was stated of it; if not, it is not known to have been exceeded
  * @param found what was found, in words; not null
  * @param finding what it makes of the element; empty if the wash only does not count
+ * @since 0.1
  */
 public record WashDeviation(
     CareLimitRow row, boolean stated, String found, Optional<DefectKind> finding) {

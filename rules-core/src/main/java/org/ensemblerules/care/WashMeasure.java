@@ -5,7 +5,11 @@ import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.measure.Bound;
 import org.ensemblerules.measure.Dimension;
 
-/** What can be measured of a wash, and an edition may limit. */
+/**
+ * What can be measured of a wash, and an edition may limit.
+ *
+ * @since 0.1
+ */
 public enum WashMeasure {
   /** Temperature of the wash water. */
   WATER_TEMPERATURE(Dimension.TEMPERATURE),

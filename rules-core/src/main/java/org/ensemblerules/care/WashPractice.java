@@ -3,7 +3,11 @@ package org.ensemblerules.care;
 import java.util.Optional;
 import org.ensemblerules.defect.DefectKind;
 
-/** What may have been done in a wash, and an edition may forbid. */
+/**
+ * What may have been done in a wash, and an edition may forbid.
+ *
+ * @since 0.1
+ */
 public enum WashPractice {
   /** Chlorine bleach was used. */
   CHLORINE_BLEACH,

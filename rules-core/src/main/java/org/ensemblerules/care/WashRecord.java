@@ -13,7 +13,11 @@ import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.source.InvalidValueException;
 
-/** How something was washed, as far as anyone has said. */
+/**
+ * How something was washed, as far as anyone has said.
+ *
+ * @since 0.1
+ */
 public final class WashRecord {
   private static final BigDecimal LARGEST_PH = new BigDecimal(14);
 

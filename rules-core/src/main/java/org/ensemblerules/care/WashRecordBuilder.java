@@ -8,7 +8,11 @@ import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.source.InvalidValueException;
 
-/** Collects what is known of a wash. */
+/**
+ * Collects what is known of a wash.
+ *
+ * @since 0.1
+ */
 public final class WashRecordBuilder {
   final EnumMap<WashMeasure, Quantity> measures = new EnumMap<>(WashMeasure.class);
   Extraction extraction = new Extraction.NotStated();

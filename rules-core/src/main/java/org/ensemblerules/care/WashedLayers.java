@@ -5,7 +5,11 @@ import java.util.Set;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.source.InvalidValueException;
 
-/** Which layers of an element were washed. What nobody has said is never taken for all of them. */
+/**
+ * Which layers of an element were washed. What nobody has said is never taken for all of them.
+ *
+ * @since 0.1
+ */
 public sealed interface WashedLayers {
   /** All of it, with every layer. */
   record Whole() implements WashedLayers {

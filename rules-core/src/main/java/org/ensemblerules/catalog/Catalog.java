@@ -27,6 +27,7 @@ import org.ensemblerules.ruleset.Tables;
  * @param elements the elements that exist, each kind and use once; not null
  * @param checks the checks, each once; not null
  * @param doers who may do each task; every task is there; not null
+ * @since 0.1
  */
 public record Catalog(
     Identity rules,

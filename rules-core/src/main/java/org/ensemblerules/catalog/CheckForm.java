@@ -16,6 +16,7 @@ import org.ensemblerules.ruleset.Tables;
  * @param row the check, its task and what must be shown; not null
  * @param conditions the conditions asked after, none for most checks; not null
  * @param limit the value measured in it and its limit; empty for most checks
+ * @since 0.1
  */
 public record CheckForm(
     CheckRow row, List<ConditionRow> conditions, Optional<CheckLimitRow> limit) {

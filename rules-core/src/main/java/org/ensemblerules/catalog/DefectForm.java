@@ -19,6 +19,7 @@ import org.ensemblerules.defect.Grade;
  *     null
  * @param grades the grades to choose from; none unless it is told by a grade; not null
  * @param rows the rows that decide it, one for each band of extents; at least one
+ * @since 0.1
  */
 public record DefectForm(
     DefectKind defect, ExtentKind measured, Set<Grade> grades, List<DefectRow> rows) {

@@ -26,6 +26,7 @@ import org.ensemblerules.ruleset.Tables;
  * @param layers its layers, none if it has no separate ones; not null
  * @param sites its parts, in the order of the tables; at least one
  * @param criteria what each kind of inspection looks at, in order; every kind is there; not null
+ * @since 0.1
  */
 public record ElementForm(
     ElementKind kind,

@@ -13,6 +13,7 @@ import org.ensemblerules.gear.Site;
  * @param presence whether every such element has it; not null
  * @param defects the defects that rows know there; none is no proof that nothing else can be found,
  *     which is entered all the same and evaluated; not null
+ * @since 0.1
  */
 public record SiteForm(Site site, Presence presence, List<DefectForm> defects) {
   /** Copies the list. */

@@ -13,6 +13,7 @@ import org.ensemblerules.source.InvalidValueException;
  *
  * @param effect what may be called for; neither a note nor a cleaning; not null
  * @param afterward the checks that must then be passed afterward, at least; not null
+ * @since 0.1
  */
 public record Admitted(Effect effect, Set<Check> afterward) {
   /**

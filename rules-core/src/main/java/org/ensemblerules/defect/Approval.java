@@ -11,6 +11,7 @@ import org.ensemblerules.source.RowKey;
  * @param decides the key of the open row; not null
  * @param by who approved it, as the policy names the office, 1 to 200 characters; not null
  * @param on the day on which it was approved; not null
+ * @since 0.1
  */
 public record Approval(RowKey decides, String by, LocalDate on) {
   /**

@@ -13,6 +13,8 @@ import org.ensemblerules.source.InvalidValueException;
  * The extents that one row is for. Ranges are open below and closed above: {@code (over, upTo]}. So
  * a size x lies in one if {@code over < x <= upTo}, compared exactly across units and never
  * rounded. That a limit belongs to the band below it is our own reading of limits given as "up to".
+ *
+ * @since 0.1
  */
 public sealed interface Band {
   /** Any presence of the defect. */

@@ -1,6 +1,10 @@
 package org.ensemblerules.defect;
 
-/** What can be wrong with an element, and the events that put it in question. */
+/**
+ * What can be wrong with an element, and the events that put it in question.
+ *
+ * @since 0.1
+ */
 public enum DefectKind {
   /** Ordinary soil. */
   SOILING,

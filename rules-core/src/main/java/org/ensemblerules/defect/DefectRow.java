@@ -40,6 +40,7 @@ import org.ensemblerules.source.Provenance;
  * @param approval for a row of an overlay that answers an open row, which and on whose word; empty
  *     for all others
  * @param wording what the row says, in words, 1 to 500 characters; not null
+ * @since 0.1
  */
 public record DefectRow(
     Provenance provenance,

@@ -16,7 +16,11 @@ import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.TableFault;
 
-/** What each defect at each site calls for. */
+/**
+ * What each defect at each site calls for.
+ *
+ * @since 0.1
+ */
 public final class DefectTable {
   private final ImmutableList<DefectRow> rows;
   // The table's own rows once more; those beside them are few.

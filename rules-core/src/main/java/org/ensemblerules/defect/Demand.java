@@ -25,6 +25,7 @@ import org.ensemblerules.gear.Site;
  * @param mustMeasure by what the extent must be measured: present for {@link Kind#MUST_MEASURE},
  *     and where a size was told that no row covers, so that the strictest row short of retirement
  *     is taken
+ * @since 0.1
  */
 public record Demand(
     Kind kind,

@@ -9,6 +9,8 @@ import org.ensemblerules.source.InvalidValueException;
 /**
  * How large a defect is, as far as anyone has said. Sizes stay in the unit and digits given; a
  * {@link Band} compares them exactly.
+ *
+ * @since 0.1
  */
 public sealed interface Extent {
   /** Nobody has said. Right for defects whose presence decides; for others it must be measured. */

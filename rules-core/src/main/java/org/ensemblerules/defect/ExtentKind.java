@@ -1,6 +1,10 @@
 package org.ensemblerules.defect;
 
-/** By what the extent of a defect is told. */
+/**
+ * By what the extent of a defect is told.
+ *
+ * @since 0.1
+ */
 public enum ExtentKind {
   /** By nothing: its presence decides. */
   PRESENCE,

@@ -16,6 +16,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param defect what is wrong; not null
  * @param extent how large it is, as far as measured; not null
  * @param seen when; not null
+ * @since 0.1
  */
 public record Finding(
     FindingId id, Site site, String place, DefectKind defect, Extent extent, MarkedDate seen) {

@@ -7,6 +7,7 @@ import org.ensemblerules.source.InvalidValueException;
  * shows the finding. Repairs and checks name the findings they answer by it.
  *
  * @param value 1 to 100 characters, not blank; not null
+ * @since 0.1
  */
 public record FindingId(String value) implements Comparable<FindingId> {
   /** How the names of what labels show to be wrong begin; the owner's own begin otherwise. */

@@ -2,7 +2,11 @@ package org.ensemblerules.defect;
 
 import java.util.Optional;
 
-/** The grades by which damage is told that has no length, area or count. */
+/**
+ * The grades by which damage is told that has no length, area or count.
+ *
+ * @since 0.1
+ */
 public enum Grade {
   /** Seen only when looked for closely. */
   SLIGHT(GradeScale.SEVERITY, "seen only when looked for closely"),

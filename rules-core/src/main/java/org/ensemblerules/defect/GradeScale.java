@@ -4,7 +4,11 @@ import com.google.common.collect.Sets;
 import java.util.Arrays;
 import java.util.Set;
 
-/** The scales that grades belong to. */
+/**
+ * The scales that grades belong to.
+ *
+ * @since 0.1
+ */
 public enum GradeScale {
   /** How far the damage goes. */
   SEVERITY,

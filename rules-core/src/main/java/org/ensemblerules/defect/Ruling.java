@@ -2,7 +2,11 @@ package org.ensemblerules.defect;
 
 import java.util.List;
 
-/** What the table of defects answers about one defect at one site. */
+/**
+ * What the table of defects answers about one defect at one site.
+ *
+ * @since 0.1
+ */
 public sealed interface Ruling {
   /**
    * A row covers it.

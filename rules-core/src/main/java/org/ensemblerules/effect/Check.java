@@ -1,6 +1,10 @@
 package org.ensemblerules.effect;
 
-/** The checks and tests that an evaluation can ask for. */
+/**
+ * The checks and tests that an evaluation can ask for.
+ *
+ * @since 0.1
+ */
 public enum Check {
   /** Look-over by the wearer. */
   ROUTINE_INSPECTION,

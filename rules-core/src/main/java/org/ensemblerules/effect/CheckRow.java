@@ -23,6 +23,7 @@ import org.ensemblerules.source.Provenance;
  * @param byLook whether an inspection that counts shows it as well, where its criterion by this
  *     check is clear
  * @param shown what must be shown, in words; not null
+ * @since 0.1
  */
 public record CheckRow(
     Provenance provenance,

@@ -13,7 +13,11 @@ import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.cells.Cells;
 
-/** Of each check: who does it, what must be shown, and what passing it settles. */
+/**
+ * Of each check: who does it, what must be shown, and what passing it settles.
+ *
+ * @since 0.1
+ */
 public final class CheckTable {
   private final ImmutableList<CheckRow> rows;
   private final Map<Check, CheckRow> byCheck;

@@ -1,6 +1,10 @@
 package org.ensemblerules.effect;
 
-/** The kinds of cleaning. None of them stands in for another. */
+/**
+ * The kinds of cleaning. None of them stands in for another.
+ *
+ * @since 0.1
+ */
 public enum CleaningKind {
   /** Exposure reduction by the wearer, at the scene or soon after; not yet clean. */
   EXPOSURE_REDUCTION,

@@ -15,6 +15,7 @@ import org.ensemblerules.source.InvalidValueException;
  *     null
  * @param vouched whose word it rests on, where the organization vouches for its own people; empty
  *     if it is on record itself
+ * @since 0.1
  */
 public record Credential(
     CredentialScope scope, LocalDate from, LocalDate through, Optional<Vouched> vouched) {

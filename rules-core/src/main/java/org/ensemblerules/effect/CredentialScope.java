@@ -1,6 +1,10 @@
 package org.ensemblerules.effect;
 
-/** What a doer has been trained or verified for. */
+/**
+ * What a doer has been trained or verified for.
+ *
+ * @since 0.1
+ */
 public enum CredentialScope {
   /** Cleaning. */
   CLEAN,

@@ -3,6 +3,8 @@ package org.ensemblerules.effect;
 /**
  * Where an element that is out of service goes next. Of those that a step can be done at, the first
  * named here is the nearest.
+ *
+ * @since 0.1
  */
 public enum Destination {
   /** To whoever wears it, who looks it over. */

@@ -13,6 +13,7 @@ import org.ensemblerules.source.Provenance;
  * @param task the task; not null
  * @param entity who does it; not null
  * @param destination where the element goes for it; not null
+ * @since 0.1
  */
 public record DestinationRow(
     Provenance provenance, Task task, EntityKind entity, Destination destination)

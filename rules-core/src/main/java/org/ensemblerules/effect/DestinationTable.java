@@ -12,7 +12,11 @@ import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.cells.Cells;
 
-/** Where an element goes for which task, by whoever is to do it. */
+/**
+ * Where an element goes for which task, by whoever is to do it.
+ *
+ * @since 0.1
+ */
 public final class DestinationTable {
   /** Where none of those who may do a task is named, whoever made the element is asked. */
   private static final GoesTo NOBODY_NAMED = GoesTo.of(Destination.MANUFACTURER);

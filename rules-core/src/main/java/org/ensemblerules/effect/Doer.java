@@ -13,6 +13,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param credentials what they are trained or verified for; not null
  * @param registered whether anybody says who this is. Where the record gives a name alone and the
  *     {@link DoerRegister} does not have it, nobody does, and nothing they did counts
+ * @since 0.1
  */
 public record Doer(String name, EntityKind kind, List<Credential> credentials, boolean registered) {
   /**

@@ -12,6 +12,8 @@ import org.ensemblerules.source.InvalidValueException;
  * Those who do things for an organization, each once, by name: its members, its gear room, its
  * providers, the manufacturers. A record then names them and need not repeat what they are trained
  * or verified for.
+ *
+ * @since 0.1
  */
 public final class DoerRegister {
   private static final DoerRegister EMPTY = new DoerRegister(Map.of());

@@ -7,6 +7,8 @@ import org.ensemblerules.source.Comparison;
 /**
  * What a rule calls for. Every effect but {@link Note} keeps the element out of service until it is
  * done and shown. Only {@link Retire} of the whole element is final for the element.
+ *
+ * @since 0.1
  */
 public sealed interface Effect {
 

@@ -1,6 +1,10 @@
 package org.ensemblerules.effect;
 
-/** The plain names of the effects, from the mildest on. The order is for reading, not for laws. */
+/**
+ * The plain names of the effects, from the mildest on. The order is for reading, not for laws.
+ *
+ * @since 0.1
+ */
 public enum EffectKind {
   /** Acceptable: recorded, and compared next time. */
   NOTE,

@@ -1,6 +1,10 @@
 package org.ensemblerules.effect;
 
-/** Who a doer is. */
+/**
+ * Who a doer is.
+ *
+ * @since 0.1
+ */
 public enum EntityKind {
   /** A member, such as who wears the element. One who holds a credential is of those trained. */
   MEMBER,

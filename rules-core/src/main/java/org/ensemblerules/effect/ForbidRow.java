@@ -16,6 +16,7 @@ import org.ensemblerules.source.Provenance;
  * @param task the task; not null
  * @param entity who may not do it; not null
  * @param from from which day on; what was done before counts as it did; empty if ever
+ * @since 0.1
  */
 public record ForbidRow(
     Provenance provenance, Task task, EntityKind entity, Optional<LocalDate> from)

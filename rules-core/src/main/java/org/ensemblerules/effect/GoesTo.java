@@ -10,6 +10,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param destination where; not null
  * @param scope what a service provider must be verified for; empty if nothing, and for every other
  *     destination
+ * @since 0.1
  */
 public record GoesTo(Destination destination, Optional<CredentialScope> scope)
     implements Comparable<GoesTo> {

@@ -1,6 +1,10 @@
 package org.ensemblerules.effect;
 
-/** How an element must be handled until the reason is settled. */
+/**
+ * How an element must be handled until the reason is settled.
+ *
+ * @since 0.1
+ */
 public enum HandlingDuty {
   /** Keep it apart from other gear and from people. */
   ISOLATE,

@@ -3,7 +3,11 @@ package org.ensemblerules.effect;
 import java.time.LocalDate;
 import java.util.Optional;
 
-/** Whether a doer may do a task to an element on a day. */
+/**
+ * Whether a doer may do a task to an element on a day.
+ *
+ * @since 0.1
+ */
 public sealed interface Permission {
   /**
    * They may.

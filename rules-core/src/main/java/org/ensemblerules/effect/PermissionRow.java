@@ -15,6 +15,7 @@ import org.ensemblerules.source.Provenance;
  * @param task the task; not null
  * @param entity who may do it; not null
  * @param needs the credential needed; empty if none
+ * @since 0.1
  */
 public record PermissionRow(
     Provenance provenance, Task task, EntityKind entity, Optional<CredentialScope> needs)

@@ -20,7 +20,11 @@ import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.cells.Cells;
 import org.jspecify.annotations.Nullable;
 
-/** Who may do what. */
+/**
+ * Who may do what.
+ *
+ * @since 0.1
+ */
 public final class PermissionTable {
   private final ImmutableList<PermissionRow> rows;
   private final ImmutableList<ForbidRow> forbidden;

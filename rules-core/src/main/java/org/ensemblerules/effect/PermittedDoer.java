@@ -8,6 +8,7 @@ import java.util.Optional;
  *
  * @param entity the kind of doer; not null
  * @param needs the credential that must hold on the day; empty if none is needed
+ * @since 0.1
  */
 public record PermittedDoer(EntityKind entity, Optional<CredentialScope> needs) {
   /** Checks for nulls. */

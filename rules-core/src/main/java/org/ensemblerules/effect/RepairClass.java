@@ -1,6 +1,10 @@
 package org.ensemblerules.effect;
 
-/** The two classes of repair. */
+/**
+ * The two classes of repair.
+ *
+ * @since 0.1
+ */
 public enum RepairClass {
   /** May be done by trained people of the organization. */
   BASIC,

@@ -1,6 +1,10 @@
 package org.ensemblerules.effect;
 
-/** How much of an element an effect falls on. */
+/**
+ * How much of an element an effect falls on.
+ *
+ * @since 0.1
+ */
 public enum Scope {
   /** The part named. */
   PART,

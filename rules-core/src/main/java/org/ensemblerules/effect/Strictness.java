@@ -12,6 +12,8 @@ package org.ensemblerules.effect;
  * higher class. An evaluation is higher than cleaning, repairing or replacing no more of the
  * element without asking first, and a kind of cleaning than a lesser kind; sanitizing compares with
  * no other.
+ *
+ * @since 0.1
  */
 public enum Strictness {
   /** The same is asked for. */

@@ -1,6 +1,10 @@
 package org.ensemblerules.effect;
 
-/** What a doer does to an element, for asking whether they may. */
+/**
+ * What a doer does to an element, for asking whether they may.
+ *
+ * @since 0.1
+ */
 public enum Task {
   /** Routine inspection. */
   ROUTINE_INSPECTION,

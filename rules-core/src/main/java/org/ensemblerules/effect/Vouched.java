@@ -11,6 +11,7 @@ import org.ensemblerules.source.InvalidValueException;
  *
  * @param by who states it, by name and office, 1 to 200 characters; not null
  * @param on on which day; not null
+ * @since 0.1
  */
 public record Vouched(String by, LocalDate on) {
   /**

@@ -15,7 +15,11 @@ import org.ensemblerules.gear.Site;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.source.InvalidValueException;
 
-/** Whether a kind of element has anything that a check looks at. */
+/**
+ * Whether a kind of element has anything that a check looks at.
+ *
+ * @since 0.1
+ */
 public sealed interface Applicability {
   /**
    * It has.

@@ -6,7 +6,11 @@ import java.util.Objects;
 import java.util.Optional;
 import org.ensemblerules.source.InvalidValueException;
 
-/** What a hand check says, its conditions considered. */
+/**
+ * What a hand check says, its conditions considered.
+ *
+ * @since 0.1
+ */
 public sealed interface CheckAnswer {
   /** It passed, and every condition was kept. */
   record PassCounts() implements CheckAnswer {

@@ -16,6 +16,7 @@ import org.ensemblerules.source.Provenance;
  * @param check the check in which it is measured; not null
  * @param limit the limit; not null
  * @param defect what is wrong with an element whose value is outside; not null
+ * @since 0.1
  */
 public record CheckLimitRow(Provenance provenance, Check check, Limit limit, DefectKind defect)
     implements ComparableRow<CheckLimitRow> {

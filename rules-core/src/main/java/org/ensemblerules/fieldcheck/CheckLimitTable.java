@@ -13,7 +13,11 @@ import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.cells.Cells;
 
-/** What values measured in hand checks must be. */
+/**
+ * What values measured in hand checks must be.
+ *
+ * @since 0.1
+ */
 public final class CheckLimitTable {
   private final ImmutableList<CheckLimitRow> rows;
   private final Map<Check, CheckLimitRow> byCheck;

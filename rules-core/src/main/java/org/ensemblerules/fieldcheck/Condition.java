@@ -3,7 +3,11 @@ package org.ensemblerules.fieldcheck;
 import java.util.Optional;
 import org.ensemblerules.measure.Dimension;
 
-/** Under what a hand check was made. Which of them a check asks for, its table says. */
+/**
+ * Under what a hand check was made. Which of them a check asks for, its table says.
+ *
+ * @since 0.1
+ */
 public enum Condition {
   /** How far the eye was from the item. */
   DISTANCE(Dimension.LENGTH),

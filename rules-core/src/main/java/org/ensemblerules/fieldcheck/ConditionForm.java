@@ -1,6 +1,10 @@
 package org.ensemblerules.fieldcheck;
 
-/** How the value of a condition is told. */
+/**
+ * How the value of a condition is told.
+ *
+ * @since 0.1
+ */
 public enum ConditionForm {
   /** By a quantity. */
   MEASURED,

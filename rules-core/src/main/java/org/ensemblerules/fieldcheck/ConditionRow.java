@@ -19,6 +19,7 @@ import org.ensemblerules.source.Provenance;
  * @param expected what is asked of it; not null
  * @param couldFailSound whether a deviation could make a sound item fail, so that a failure proves
  *     nothing
+ * @since 0.1
  */
 public record ConditionRow(
     Provenance provenance,

@@ -18,7 +18,11 @@ import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.TableFault;
 
-/** Under what conditions hand checks count, and what follows their failures. */
+/**
+ * Under what conditions hand checks count, and what follows their failures.
+ *
+ * @since 0.1
+ */
 public final class ConditionTable {
   private record Cell(Check check, Condition condition) {}
 

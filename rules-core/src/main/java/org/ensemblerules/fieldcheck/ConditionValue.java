@@ -8,7 +8,11 @@ import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.measure.Unit;
 import org.ensemblerules.source.InvalidValueException;
 
-/** What was stated of one condition of a check. */
+/**
+ * What was stated of one condition of a check.
+ *
+ * @since 0.1
+ */
 public sealed interface ConditionValue {
   /**
    * A measured value.

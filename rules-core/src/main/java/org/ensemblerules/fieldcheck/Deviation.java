@@ -9,6 +9,7 @@ import java.util.Objects;
  * @param found what was found, in words; not null
  * @param allowed what is allowed, in words; not null
  * @param row the row that asks for it; not null
+ * @since 0.1
  */
 public record Deviation(Condition condition, String found, String allowed, ConditionRow row) {
   /** Checks for nulls. */

@@ -5,7 +5,11 @@ import org.ensemblerules.measure.Limit;
 import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.InvalidValueException;
 
-/** What a table asks of a condition. */
+/**
+ * What a table asks of a condition.
+ *
+ * @since 0.1
+ */
 public sealed interface Expected {
   /**
    * The measured value keeps a limit, compared by the absolute method.

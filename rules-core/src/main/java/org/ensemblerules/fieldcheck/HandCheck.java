@@ -13,6 +13,7 @@ import org.ensemblerules.effect.Check;
  * @param check the check; not null
  * @param observed what was seen; not null
  * @param conditions what was stated of its conditions; not null
+ * @since 0.1
  */
 public record HandCheck(Check check, Observed observed, Map<Condition, ConditionValue> conditions) {
   /** Copies the conditions. */

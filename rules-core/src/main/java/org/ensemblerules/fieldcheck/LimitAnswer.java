@@ -4,7 +4,11 @@ import java.util.Objects;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.measure.Limit;
 
-/** Whether a value measured in a check is as it must be. */
+/**
+ * Whether a value measured in a check is as it must be.
+ *
+ * @since 0.1
+ */
 public sealed interface LimitAnswer {
   /**
    * It is.

@@ -1,6 +1,10 @@
 package org.ensemblerules.fieldcheck;
 
-/** What whoever made a check saw, whatever the conditions were. */
+/**
+ * What whoever made a check saw, whatever the conditions were.
+ *
+ * @since 0.1
+ */
 public enum Observed {
   /** The item passed. */
   PASSED,

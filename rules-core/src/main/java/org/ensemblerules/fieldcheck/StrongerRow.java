@@ -13,6 +13,7 @@ import org.ensemblerules.source.Provenance;
  * @param provenance where the row comes from; not null
  * @param check the check that failed; not null
  * @param stronger the check that follows and outranks it; not null
+ * @since 0.1
  */
 public record StrongerRow(Provenance provenance, Check check, Check stronger)
     implements ComparableRow<StrongerRow> {

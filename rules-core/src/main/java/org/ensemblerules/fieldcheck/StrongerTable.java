@@ -16,6 +16,8 @@ import org.ensemblerules.source.cells.Cells;
  * Which check outranks which. No check outranks itself, so that a repeat never answers a failure;
  * and the leak check and the barrier under pressure never stand in for one another, as on used gear
  * the two do not agree.
+ *
+ * @since 0.1
  */
 public final class StrongerTable {
   private static final Set<Check> NEVER_FOR_ONE_ANOTHER =

@@ -21,6 +21,7 @@ import org.ensemblerules.verdict.ReasonKind;
  * @param whereabouts whose it is, and when it was promised back; not null
  * @param gone how and when it went, and to whom; not null
  * @param asOf the day asked about; not null
+ * @since 0.1
  */
 public record AwayEntry(
     NamedElement element, Whereabouts whereabouts, UseEvent.Moved gone, LocalDate asOf)

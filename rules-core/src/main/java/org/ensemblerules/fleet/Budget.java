@@ -11,6 +11,7 @@ import org.ensemblerules.source.InvalidValueException;
  *     not null
  * @param firstYear the first year, in which prices are those of today, 1900 to 2200
  * @param years how many years, 1 to 50
+ * @since 0.1
  */
 public record Budget(BigDecimal perYear, int firstYear, int years) {
   /**

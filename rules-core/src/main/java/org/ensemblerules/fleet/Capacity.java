@@ -15,6 +15,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param perMonth how many tasks in a calendar month, 0 to 1000000; empty if only days are limited
  * @param closedOn the days of the week without work; not null
  * @param closed other days without work; not null
+ * @since 0.1
  */
 public record Capacity(
     int perDay, OptionalInt perMonth, Set<DayOfWeek> closedOn, Set<LocalDate> closed) {

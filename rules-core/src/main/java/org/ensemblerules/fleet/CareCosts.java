@@ -13,6 +13,7 @@ import org.ensemblerules.effect.RepairClass;
  *     not null
  * @param repair what one of each class costs, 0 or more; a class without a price is counted apart;
  *     not null
+ * @since 0.1
  */
 public record CareCosts(
     Map<CleaningKind, BigDecimal> cleaning, Map<RepairClass, BigDecimal> repair) {

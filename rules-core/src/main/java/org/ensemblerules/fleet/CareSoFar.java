@@ -25,6 +25,7 @@ import org.ensemblerules.repair.RepairCost;
  * @param withoutPrice how many of both have no price
  * @param spent what the others cost together; not null
  * @param view how that looks beside the owner's policy; not null
+ * @since 0.1
  */
 public record CareSoFar(
     NamedElement element,

@@ -5,7 +5,11 @@ import org.ensemblerules.effect.Permission;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.verdict.Step;
 
-/** What a person may do today about an element that is out. */
+/**
+ * What a person may do today about an element that is out.
+ *
+ * @since 0.1
+ */
 public sealed interface Clearing {
   /**
    * They may do the first steps of its way back, or all.

@@ -35,6 +35,7 @@ import org.ensemblerules.verdict.ReasonKind;
  * @param because for how many elements that are out which cause holds; not null
  * @param why for how many elements which kind of reason keeps them out; not null
  * @param noticed how many are touched by a safety notice, or may be
+ * @since 0.1
  */
 public record Figures(
     long elements,

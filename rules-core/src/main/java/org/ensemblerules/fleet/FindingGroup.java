@@ -11,6 +11,7 @@ import org.ensemblerules.gear.Part;
  * @param part the part; not null
  * @param age how many whole years old it was when it was seen, from the earliest day it may have
  *     been made; empty if not known
+ * @since 0.1
  */
 public record FindingGroup(Part part, Optional<Integer> age) implements Comparable<FindingGroup> {
   private static final Comparator<FindingGroup> ORDER =

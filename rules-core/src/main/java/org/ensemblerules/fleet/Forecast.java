@@ -23,6 +23,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param later what leaves after that; not null
  * @param never what never leaves for age alone; not null
  * @param unknown what nobody can tell it of; it is out until somebody can; not null
+ * @since 0.1
  */
 public record Forecast(
     LocalDate asOf,

@@ -27,6 +27,7 @@ import org.ensemblerules.verdict.Verdict;
  * @param group what it is; not null
  * @param whereabouts who is left without it; not null
  * @param when when; not null
+ * @since 0.1
  */
 public record Leaving(ElementId element, LeavingGroup group, Whereabouts whereabouts, DayOut when)
     implements Comparable<Leaving> {

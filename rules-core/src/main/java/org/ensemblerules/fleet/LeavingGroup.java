@@ -14,6 +14,7 @@ import org.ensemblerules.gear.Use;
  * @param use its use; not null
  * @param layer the layer; empty for an element with one label of its own
  * @param size the size on its label; empty if not known
+ * @since 0.1
  */
 public record LeavingGroup(
     ElementKind kind, Use use, Optional<LayerKind> layer, Optional<String> size)

@@ -21,6 +21,7 @@ import org.ensemblerules.source.InvalidValueException;
  *     null
  * @param perDay the most that is planned for a day: the least number by which all is done in time
  *     that can be
+ * @since 0.1
  */
 public record Levelled(Map<LocalDate, List<Work>> planned, List<Late> late, int perDay) {
   /**

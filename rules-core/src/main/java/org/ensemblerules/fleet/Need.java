@@ -19,6 +19,7 @@ import org.ensemblerules.issue.Whereabouts;
  * @param whereabouts who is left without it; not null
  * @param by the first day on which the old one may not be in service; empty if nobody can tell
  * @param today what it costs today; empty if not known
+ * @since 0.1
  */
 public record Need(
     ElementId element,

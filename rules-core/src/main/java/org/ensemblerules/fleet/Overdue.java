@@ -12,6 +12,7 @@ import org.ensemblerules.verdict.TaskDue;
  * @param days the days after the last day in time of what is overdue longest, as far as days are
  *     known; 0 if nothing is overdue
  * @param sinceUnknown whether something is due and nobody knows since when
+ * @since 0.1
  */
 public record Overdue(long days, boolean sinceUnknown) {
   /**

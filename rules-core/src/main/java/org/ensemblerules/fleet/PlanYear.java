@@ -13,6 +13,7 @@ import java.util.Objects;
  * @param spent what that costs; not null
  * @param uncovered what was needed by the end of the year and is not bought yet: nobody wears the
  *     old one past its day, so its holder is without; not null
+ * @since 0.1
  */
 public record PlanYear(int year, List<Bought> bought, BigDecimal spent, List<Need> uncovered) {
   /**

@@ -14,7 +14,11 @@ import org.ensemblerules.gear.Use;
 import org.ensemblerules.measure.NumberSize;
 import org.ensemblerules.source.InvalidValueException;
 
-/** What new gear costs, and how its price grows from year to year. */
+/**
+ * What new gear costs, and how its price grows from year to year.
+ *
+ * @since 0.1
+ */
 public final class Prices {
   private static final BigDecimal MOST_GROWTH = BigDecimal.valueOf(100);
   private static final int MOST_YEARS = 50;

@@ -22,6 +22,7 @@ import org.ensemblerules.issue.SizeTable;
  * @param strangers the elements whose holder is not among the members, by their names; not null
  * @param repeated the ids that more than one element has; these count for no set and as no spare;
  *     not null
+ * @since 0.1
  */
 public record Readiness(
     Map<ReadyGroup, ReadyCount> counts,

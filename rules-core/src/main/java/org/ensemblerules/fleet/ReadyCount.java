@@ -13,6 +13,7 @@ import org.ensemblerules.verdict.OutBecause;
  * @param out how many may not, 0 or more
  * @param because for how many of these which cause holds; one may be out for several; not null
  * @param noticed how many of these are out by a safety notice, 0 or more
+ * @since 0.1
  */
 public record ReadyCount(long in, long out, Map<OutBecause, Long> because, long noticed) {
   /**

@@ -12,6 +12,7 @@ import org.ensemblerules.gear.Use;
  * @param station the station; empty for those of which no list says it
  * @param kind what they are; not null
  * @param use what they are built for; not null
+ * @since 0.1
  */
 public record ReadyGroup(Optional<String> station, ElementKind kind, Use use)
     implements Comparable<ReadyGroup> {

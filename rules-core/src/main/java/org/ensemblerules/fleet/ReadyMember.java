@@ -15,6 +15,7 @@ import org.ensemblerules.issue.SetPiece;
  * @param set the set; not null
  * @param spares for each kind that is missing or may not be worn, the spare that fits; empty where
  *     none is left; not null
+ * @since 0.1
  */
 public record ReadyMember(MemberSet set, Map<ElementKind, Optional<SetPiece>> spares) {
   /** Copies the map. */

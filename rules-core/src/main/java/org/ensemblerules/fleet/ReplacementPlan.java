@@ -22,6 +22,7 @@ import org.ensemblerules.issue.JudgedElement;
  * @param undated what nobody can tell the day of; it is out until somebody can, and not planned;
  *     not null
  * @param unpriced what has no price, so that it cannot be planned; not null
+ * @since 0.1
  */
 public record ReplacementPlan(List<PlanYear> years, List<Need> undated, List<Need> unpriced) {
   /** When things are bought. */

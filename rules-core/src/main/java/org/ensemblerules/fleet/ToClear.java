@@ -27,6 +27,7 @@ import org.ensemblerules.verdict.WayBack;
  * @param steps the steps of its way back; empty if nobody can do anything about it today: it is in
  *     service, away, out for good, or a notice's; not null
  * @param asOf the day it was judged for; not null
+ * @since 0.1
  */
 public record ToClear(Element element, Whereabouts whereabouts, List<Step> steps, LocalDate asOf) {
   /** Copies the list. */

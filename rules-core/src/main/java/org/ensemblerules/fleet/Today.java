@@ -15,6 +15,7 @@ import org.ensemblerules.ruleset.RuleSet;
  *
  * @param lists the entries of each destination, in their order; a destination without any is left
  *     out; not null
+ * @since 0.1
  */
 public record Today(Map<GoesTo, List<TodayEntry>> lists) {
   /** Copies the lists and puts them in order. */

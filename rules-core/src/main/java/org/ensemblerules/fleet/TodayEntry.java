@@ -30,6 +30,7 @@ import org.ensemblerules.verdict.WayBack;
  * @param overdue how long something has been overdue with it; not null
  * @param next what is done first; empty if nothing brings it back, or only a safety notice keeps it
  *     out
+ * @since 0.1
  */
 public record TodayEntry(
     NamedElement element,

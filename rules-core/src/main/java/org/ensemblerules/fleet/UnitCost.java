@@ -14,6 +14,7 @@ import org.ensemblerules.gear.Use;
  * @param use its use; not null
  * @param layer the layer; empty for the whole element
  * @param amount what it costs, above 0 and at most 10 million, in at most two decimals; not null
+ * @since 0.1
  */
 public record UnitCost(ElementKind kind, Use use, Optional<LayerKind> layer, BigDecimal amount) {
   /**

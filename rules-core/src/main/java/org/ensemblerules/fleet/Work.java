@@ -19,6 +19,7 @@ import org.ensemblerules.schedule.TaskKey;
  * @param task the task; not null
  * @param layer the layer; empty if for the whole element
  * @param by the last day in time; empty if it is due now and nobody knows since when
+ * @since 0.1
  */
 public record Work(
     ElementId element, TaskKey task, Optional<LayerKind> layer, Optional<LocalDate> by)

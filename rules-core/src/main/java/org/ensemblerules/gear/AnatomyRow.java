@@ -18,6 +18,7 @@ import org.ensemblerules.source.Provenance;
  * @param presence whether every such element has it; not null
  * @param requiredSince from which product edition on every such element has it, though older ones
  *     may not; empty if none says so; not null
+ * @since 0.1
  */
 public record AnatomyRow(
     Provenance provenance,

@@ -11,7 +11,11 @@ import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.cells.Cells;
 import org.jspecify.annotations.Nullable;
 
-/** Which parts and layers each kind of element has. */
+/**
+ * Which parts and layers each kind of element has.
+ *
+ * @since 0.1
+ */
 public final class AnatomyTable {
   private final ImmutableList<AnatomyRow> rows;
   private final @Nullable AnatomyRow[][] cells;

@@ -11,6 +11,8 @@ import java.util.TreeSet;
 /**
  * One ensemble element. A garment with separable layers carries a label on each labeled layer; any
  * other element carries one label of its own. Layers are dated by their own labels only.
+ *
+ * @since 0.1
  */
 public final class Element {
   private final ElementId id;

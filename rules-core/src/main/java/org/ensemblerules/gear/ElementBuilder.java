@@ -6,7 +6,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
-/** Collects what is known of an element. */
+/**
+ * Collects what is known of an element.
+ *
+ * @since 0.1
+ */
 public final class ElementBuilder {
   final ElementId id;
   final ElementKind kind;

@@ -6,6 +6,7 @@ import org.ensemblerules.source.InvalidValueException;
  * The owner's own name for an element.
  *
  * @param value 1 to 100 characters, not blank; not null
+ * @since 0.1
  */
 public record ElementId(String value) implements Comparable<ElementId> {
   /**

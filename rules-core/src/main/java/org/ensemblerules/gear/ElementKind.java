@@ -1,6 +1,10 @@
 package org.ensemblerules.gear;
 
-/** The kinds of ensemble element. */
+/**
+ * The kinds of ensemble element.
+ *
+ * @since 0.1
+ */
 public enum ElementKind {
   /** Protective coat. */
   COAT,

@@ -13,6 +13,7 @@ import org.ensemblerules.source.InvalidValueException;
  *
  * @param manufacturer the manufacturer's name, 1 to 200 characters; not null
  * @param model the model name or design, 1 to 200 characters; not null
+ * @since 0.1
  */
 public record GearModel(String manufacturer, String model) {
   /**

@@ -7,6 +7,8 @@ import org.ensemblerules.source.InvalidValueException;
 /**
  * What the label of an element or of one of its layers says. What it does not say, or what cannot
  * be read, is left out; nothing is assumed in its place.
+ *
+ * @since 0.1
  */
 public final class Label {
   private final Optional<String> manufacturer;

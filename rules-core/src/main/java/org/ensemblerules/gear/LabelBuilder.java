@@ -4,7 +4,11 @@ import java.util.Objects;
 import java.util.Optional;
 import org.ensemblerules.source.InvalidValueException;
 
-/** Collects what a label says. */
+/**
+ * Collects what a label says.
+ *
+ * @since 0.1
+ */
 public final class LabelBuilder {
   Optional<String> manufacturer = Optional.empty();
   Optional<String> model = Optional.empty();

@@ -2,7 +2,11 @@ package org.ensemblerules.gear;
 
 import java.util.Optional;
 
-/** The separable layers of a garment. */
+/**
+ * The separable layers of a garment.
+ *
+ * @since 0.1
+ */
 public enum LayerKind {
   /** The outermost cloth. */
   OUTER_SHELL,

@@ -1,6 +1,10 @@
 package org.ensemblerules.gear;
 
-/** How much of a label can be read. */
+/**
+ * How much of a label can be read.
+ *
+ * @since 0.1
+ */
 public enum Legibility {
   /** All of it. */
   READABLE,

@@ -15,6 +15,8 @@ import org.ensemblerules.source.InvalidValueException;
  * <p>A month reaches from its first to its last day, a year from 1 January to 31 December, of the
  * Gregorian calendar; an unknown date may be any day. So it is certainly by a day d if {@code
  * latest <= d}, and possibly if {@code earliest <= d}. That is our own reading of such dates.
+ *
+ * @since 0.1
  */
 public sealed interface MarkedDate {
   /** The first year that can be given. */

@@ -8,6 +8,7 @@ import java.util.Objects;
  * @param id the owner's name for it; not null
  * @param kind what it is; not null
  * @param use what it is built for; not null
+ * @since 0.1
  */
 public record NamedElement(ElementId id, ElementKind kind, Use use) {
   /** Checks for nulls. */

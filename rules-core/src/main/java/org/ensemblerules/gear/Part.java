@@ -1,6 +1,10 @@
 package org.ensemblerules.gear;
 
-/** The parts of elements that are looked at, damaged, repaired and replaced. */
+/**
+ * The parts of elements that are looked at, damaged, repaired and replaced.
+ *
+ * @since 0.1
+ */
 public enum Part {
   /** The element as a whole. */
   WHOLE_ELEMENT,

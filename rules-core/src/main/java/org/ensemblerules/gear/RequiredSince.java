@@ -13,6 +13,7 @@ import org.ensemblerules.source.InvalidValueException;
  *
  * @param standard the standard as labels name it, with its number, 1 to 40 characters; not null
  * @param year the year of the edition, 1900 to 2200
+ * @since 0.1
  */
 public record RequiredSince(String standard, int year) {
   private static final Pattern NUMBER = Pattern.compile("(?<![0-9])[0-9]{4}(?![0-9])");

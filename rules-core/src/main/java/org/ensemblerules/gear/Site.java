@@ -13,6 +13,7 @@ import org.ensemblerules.source.InvalidValueException;
  *
  * @param part the part; not null
  * @param layer the layer; empty if the element has none there, or if nobody has said
+ * @since 0.1
  */
 public record Site(Part part, Optional<LayerKind> layer) implements Comparable<Site> {
   private static final int LAYERS = LayerKind.values().length + 1;

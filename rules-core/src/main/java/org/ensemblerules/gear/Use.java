@@ -1,6 +1,10 @@
 package org.ensemblerules.gear;
 
-/** What kind of fire fighting an element is built for. */
+/**
+ * What kind of fire fighting an element is built for.
+ *
+ * @since 0.1
+ */
 public enum Use {
   /** Structural fire fighting. */
   STRUCTURAL,

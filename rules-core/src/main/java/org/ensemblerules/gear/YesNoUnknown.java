@@ -1,6 +1,10 @@
 package org.ensemblerules.gear;
 
-/** An answer that may be missing. Unknown never counts as the milder of the two. */
+/**
+ * An answer that may be missing. Unknown never counts as the milder of the two.
+ *
+ * @since 0.1
+ */
 public enum YesNoUnknown {
   /** It is so. */
   YES,

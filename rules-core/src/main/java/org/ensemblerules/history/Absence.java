@@ -9,6 +9,8 @@ import org.ensemblerules.inspection.Occasion;
 /**
  * Where the element is by its record: taken out of service, out of the department's hands, or back
  * and not looked at since.
+ *
+ * @since 0.1
  */
 public final class Absence {
   private final Evidence evidence;

@@ -1,6 +1,10 @@
 package org.ensemblerules.history;
 
-/** What came of a check. */
+/**
+ * What came of a check.
+ *
+ * @since 0.1
+ */
 public enum CheckResult {
   /** Passed. */
   PASSED,

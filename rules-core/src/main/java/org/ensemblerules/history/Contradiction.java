@@ -9,6 +9,7 @@ import java.util.Objects;
  * @param event the event that cannot be; not null
  * @param found what was found, in words; not null
  * @param allowed what would be possible, in words; not null
+ * @since 0.1
  */
 public record Contradiction(Kind kind, Event event, String found, String allowed) {
   /** The kinds of contradiction. */

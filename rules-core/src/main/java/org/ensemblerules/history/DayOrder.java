@@ -13,6 +13,8 @@ import org.ensemblerules.inspection.Occasion;
 /**
  * What came after what on one day: what an occasion says of it, and how a record may tell what it
  * does not.
+ *
+ * @since 0.1
  */
 public final class DayOrder {
   private final Evidence evidence;

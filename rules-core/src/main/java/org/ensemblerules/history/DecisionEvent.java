@@ -8,7 +8,11 @@ import org.ensemblerules.effect.Effect;
 import org.ensemblerules.gear.Site;
 import org.ensemblerules.source.InvalidValueException;
 
-/** What somebody decided about an element beside the rules. */
+/**
+ * What somebody decided about an element beside the rules.
+ *
+ * @since 0.1
+ */
 public sealed interface DecisionEvent extends Event {
   /**
    * An inspector decided more strictly than the rules, by judgment. It binds and stands with the

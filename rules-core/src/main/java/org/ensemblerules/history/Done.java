@@ -8,7 +8,11 @@ import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.CleaningKind;
 import org.ensemblerules.gear.LayerKind;
 
-/** What was done since a moment, so that it counts. */
+/**
+ * What was done since a moment, so that it counts.
+ *
+ * @since 0.1
+ */
 public final class Done {
   private static final Set<CleaningKind> CLEANED_THROUGH =
       Sets.immutableEnumSet(CleaningKind.ADVANCED, CleaningKind.SPECIALIZED);

@@ -6,7 +6,11 @@ import org.ensemblerules.gear.Label;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.source.InvalidValueException;
 
-/** What ended the service of an element, or of a layer of it. */
+/**
+ * What ended the service of an element, or of a layer of it.
+ *
+ * @since 0.1
+ */
 public sealed interface EndEvent extends Event {
   /**
    * It was retired for good.

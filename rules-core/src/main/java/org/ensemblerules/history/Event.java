@@ -10,6 +10,8 @@ import org.ensemblerules.source.InvalidValueException;
  * Something that happened to an element: in use ({@link UseEvent}), what it met ({@link
  * ExposureEvent}), what somebody looked at ({@link LookEvent}) or did to it ({@link WorkEvent}),
  * what somebody decided ({@link DecisionEvent}), and its end ({@link EndEvent}).
+ *
+ * @since 0.1
  */
 public sealed interface Event
     permits DecisionEvent, EndEvent, ExposureEvent, LookEvent, UseEvent, WorkEvent {

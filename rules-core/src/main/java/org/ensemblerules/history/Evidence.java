@@ -21,6 +21,8 @@ import org.ensemblerules.gear.LayerKind;
  * What of a history counts by a day, and for what does not, why not. Each event is judged once,
  * when it is first asked for; whoever asks what is due, what is open or what keeps an element out
  * reads it here. Safe for use by many threads.
+ *
+ * @since 0.1
  */
 public final class Evidence {
   private final Judging judging;

@@ -28,6 +28,7 @@ import org.ensemblerules.source.EditionOrder;
  * @param grades how much a record must have of inspections, by policies; not null
  * @param editions the editions that inspections may be signed off by; not null
  * @param validity whether checks and washes show anything; not null
+ * @since 0.1
  */
 public record EvidenceTables(
     AnatomyTable anatomy,

@@ -6,7 +6,11 @@ import org.ensemblerules.care.Exposure;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.source.InvalidValueException;
 
-/** What an element met. */
+/**
+ * What an element met.
+ *
+ * @since 0.1
+ */
 public sealed interface ExposureEvent extends Event {
   /**
    * It met something that may have soiled, contaminated or damaged it.

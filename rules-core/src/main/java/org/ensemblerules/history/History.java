@@ -19,6 +19,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * What happened to an element, in order. Events given in any order make the same history; the same
  * event given twice stands once, but for a use or an exposure: two runs of one day read alike.
+ *
+ * @since 0.1
  */
 public final class History {
   private static final Comparator<Event> ORDER =

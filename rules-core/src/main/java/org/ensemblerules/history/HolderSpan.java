@@ -11,6 +11,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param from since when; not null
  * @param until when it was returned, went elsewhere or was issued anew, certainly later; empty if
  *     nothing on record ends it
+ * @since 0.1
  */
 public record HolderSpan(String holder, Moment from, Optional<Moment> until) {
   /**

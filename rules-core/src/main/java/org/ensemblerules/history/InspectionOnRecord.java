@@ -27,6 +27,7 @@ import org.ensemblerules.source.RowKey;
  * @param left the criteria left to look at before it is complete, in the order of the inspection;
  *     empty of what counts; not null
  * @param toBring what must be at hand for these; not null
+ * @since 0.1
  */
 public record InspectionOnRecord(
     InspectionKind kind,

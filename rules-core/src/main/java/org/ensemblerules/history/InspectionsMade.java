@@ -11,7 +11,11 @@ import org.ensemblerules.inspection.CriteriaTable;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 
-/** Which inspections on record count, and which were begun and not made good. */
+/**
+ * Which inspections on record count, and which were begun and not made good.
+ *
+ * @since 0.1
+ */
 public final class InspectionsMade {
   private final Evidence evidence;
   private final CriteriaTable criteria;

@@ -19,6 +19,7 @@ import org.ensemblerules.inspection.InspectionStanding;
  * @param objections everything that speaks against it; not null
  * @param standing what an inspection looked at, and by whom; empty for what is no inspection
  * @param wash whether a cleaning kept the limits of washes; empty for what is no cleaning
+ * @since 0.1
  */
 public record Judgment(
     Event event,

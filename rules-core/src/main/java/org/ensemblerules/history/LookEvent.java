@@ -20,7 +20,11 @@ import org.ensemblerules.strength.DecisionRule;
 import org.ensemblerules.strength.Purpose;
 import org.ensemblerules.strength.TestReport;
 
-/** What somebody looked at, tried or tested, and what came of it. */
+/**
+ * What somebody looked at, tried or tested, and what came of it.
+ *
+ * @since 0.1
+ */
 public sealed interface LookEvent extends Event {
   /**
    * Something was found.

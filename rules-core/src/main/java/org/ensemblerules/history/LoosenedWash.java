@@ -9,6 +9,7 @@ import org.ensemblerules.care.Loosened;
  *
  * @param done the wash; not null
  * @param limit the limit kept and the one replaced; not null
+ * @since 0.1
  */
 public record LoosenedWash(WorkEvent.Cleaned done, Loosened limit) {
   /** Checks for nulls. */

@@ -17,6 +17,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param date the date; not null
  * @param orderInDay the place among the events of that day, 1 to 10000; 0 if the record does not
  *     tell
+ * @since 0.1
  */
 public record Moment(MarkedDate date, int orderInDay) {
   /**

@@ -7,6 +7,7 @@ import java.util.Objects;
  *
  * @param code what kind of objection it is; not null
  * @param text the objection in words; not null
+ * @since 0.1
  */
 public record Objection(Code code, String text) {
   /** The kinds of objection. */

@@ -9,6 +9,7 @@ import java.util.Objects;
  *
  * @param decided the decision; not null
  * @param attempts what was done for it and does not end it, each with why, in words; not null
+ * @since 0.1
  */
 public record OpenDecision(DecisionEvent.InspectorDecided decided, List<String> attempts) {
   /** Copies the list. */

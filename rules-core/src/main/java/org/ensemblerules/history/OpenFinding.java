@@ -20,6 +20,7 @@ import org.ensemblerules.effect.Scope;
  * @param missing these checks; empty if it is not done; not null
  * @param closedBy what closes it, in words, in order; not null
  * @param attempts what was done and did not close it, each with why, in words; not null
+ * @since 0.1
  */
 public record OpenFinding(
     Finding finding,

@@ -24,6 +24,8 @@ import org.ensemblerules.gear.MarkedDate;
  * Which findings are still open. A finding closes only by what it calls for: done for it, not
  * before it, by somebody permitted, and followed, certainly later, by the checks that its row asks
  * for. Silence closes nothing, and neither does a look that saw nothing.
+ *
+ * @since 0.1
  */
 public final class OpenFindings {
   private final EvidenceTables tables;

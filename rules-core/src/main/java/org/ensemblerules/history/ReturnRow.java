@@ -23,6 +23,7 @@ import org.ensemblerules.source.Provenance;
  * @param inspections the kinds of inspection of which one that counts will do, at least one; not
  *     null
  * @param wording what the row says, in words, 1 to 500 characters; not null
+ * @since 0.1
  */
 public record ReturnRow(
     Provenance provenance, Transfer back, Set<InspectionKind> inspections, String wording)

@@ -13,7 +13,11 @@ import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.cells.Cells;
 
-/** How elements are inspected before they serve again, by how they came back. */
+/**
+ * How elements are inspected before they serve again, by how they came back.
+ *
+ * @since 0.1
+ */
 public final class ReturnTable {
   private final ImmutableList<ReturnRow> rows;
   private final ImmutableListMultimap<Transfer, ReturnRow> byTransfer;

@@ -11,6 +11,8 @@ import org.ensemblerules.defect.Finding;
 /**
  * What checks and washes themselves show to be wrong, and which limits washes were spared, as
  * {@link Validity} has it.
+ *
+ * @since 0.1
  */
 public final class Shown {
   private final Evidence evidence;

@@ -16,6 +16,8 @@ import org.ensemblerules.inspection.Inspection;
  * Which findings say what an inspection found at a criterion: those made now, and those on record
  * that its sign-off names, or that may have been seen on its day or since. A finding that names no
  * layer may be on any.
+ *
+ * @since 0.1
  */
 public final class Told {
   private final ImmutableListMultimap<Site, Finding> now;

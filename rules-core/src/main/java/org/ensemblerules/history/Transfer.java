@@ -2,7 +2,11 @@ package org.ensemblerules.history;
 
 import java.util.Optional;
 
-/** The kinds of change in who keeps an element. */
+/**
+ * The kinds of change in who keeps an element.
+ *
+ * @since 0.1
+ */
 public enum Transfer {
   /** To another station of the same department. */
   TO_STATION,

@@ -8,6 +8,7 @@ import java.util.Optional;
  *
  * @param back the transfer with which it came; not null
  * @param row what is asked of it; empty if no rule covers it
+ * @since 0.1
  */
 public record UnseenReturn(UseEvent.Moved back, Optional<ReturnRow> row) {
   /** Checks for nulls. */

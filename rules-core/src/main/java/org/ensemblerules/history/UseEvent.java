@@ -3,7 +3,11 @@ package org.ensemblerules.history;
 import java.util.Objects;
 import org.ensemblerules.source.InvalidValueException;
 
-/** What became of an element in use: from the shelf into hands, and from hand to hand. */
+/**
+ * What became of an element in use: from the shelf into hands, and from hand to hand.
+ *
+ * @since 0.1
+ */
 public sealed interface UseEvent extends Event {
   /**
    * It was received and has been on the shelf since. Only this says that gear is stock: that it was

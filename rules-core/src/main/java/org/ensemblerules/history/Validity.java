@@ -34,6 +34,8 @@ import org.ensemblerules.measure.Quantity;
 /**
  * Whether a check or a wash shows anything: made on something it is for, under its conditions,
  * within its limits. A pass outside them is as if it had not been made; a failure stands.
+ *
+ * @since 0.1
  */
 public final class Validity {
   private static final WashRecord NOT_STATED = WashRecord.builder().build();

@@ -13,7 +13,11 @@ import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.source.InvalidValueException;
 
-/** What was done to an element. */
+/**
+ * What was done to an element.
+ *
+ * @since 0.1
+ */
 public sealed interface WorkEvent extends Event {
   /**
    * It was cleaned. It counts if the doer states that the limits of washing were kept: what the

@@ -31,6 +31,7 @@ import org.ensemblerules.source.RowKey;
  * @param clear criteria at which nothing was found, by what the inspection says
  * @param signedOff criteria of which what came of them rests on the sign-off alone
  * @param unknownFindings findings that the sign-off names and no event says anything of
+ * @since 0.1
  */
 public record Coverage(
     int required,

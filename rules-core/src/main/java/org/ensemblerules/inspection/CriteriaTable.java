@@ -22,7 +22,11 @@ import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.cells.Cells;
 
-/** What each kind of inspection looks at, in order. */
+/**
+ * What each kind of inspection looks at, in order.
+ *
+ * @since 0.1
+ */
 public final class CriteriaTable {
   private final ImmutableList<CriterionRow> rows;
   private final ImmutableList<ImmutableList<CriterionRow>> lists;

@@ -8,6 +8,7 @@ import org.ensemblerules.source.RowKey;
  *
  * @param criterion the key of the criterion; not null
  * @param outcome what came of it; not null
+ * @since 0.1
  */
 public record CriterionOutcome(RowKey criterion, Outcome outcome) {
   /** Checks for nulls. */

@@ -33,6 +33,7 @@ import org.ensemblerules.source.RowKey;
  * @param coveredBy the criteria of fuller inspections of the same gear that look at all of it
  *     between them; none if nothing stands in for it; not null
  * @param way how it is done, in our words, 1 to 500 characters; not null
+ * @since 0.1
  */
 public record CriterionRow(
     Provenance provenance,

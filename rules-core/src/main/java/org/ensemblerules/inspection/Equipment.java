@@ -1,6 +1,10 @@
 package org.ensemblerules.inspection;
 
-/** What must be at hand to look at an element properly. */
+/**
+ * What must be at hand to look at an element properly.
+ *
+ * @since 0.1
+ */
 public enum Equipment {
   /** A clean, well-lit place. */
   GOOD_LIGHT,

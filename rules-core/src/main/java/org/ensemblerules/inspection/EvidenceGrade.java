@@ -1,6 +1,10 @@
 package org.ensemblerules.inspection;
 
-/** How much a record has of an inspection; the least first. */
+/**
+ * How much a record has of an inspection; the least first.
+ *
+ * @since 0.1
+ */
 public enum EvidenceGrade {
   /**
    * Little more than when it was made: nobody is named who made it, or nothing says what came of

@@ -20,6 +20,7 @@ import org.ensemblerules.source.Provenance;
  *     null
  * @param from from which day on; what was certainly inspected before counts as it did; empty if
  *     ever
+ * @since 0.1
  */
 public record GradeRow(
     Provenance provenance, InspectionKind inspection, EvidenceGrade least, Optional<LocalDate> from)

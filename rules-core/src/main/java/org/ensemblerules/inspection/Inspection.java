@@ -21,6 +21,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * An inspection that was made: what kind, when, by whom, with what at hand, and what came of it,
  * criterion by criterion, by the statement of whoever made it, or by both.
+ *
+ * @since 0.1
  */
 public final class Inspection {
   private final InspectionKind kind;

@@ -12,7 +12,11 @@ import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.RowKey;
 
-/** Collects what is known of an inspection. */
+/**
+ * Collects what is known of an inspection.
+ *
+ * @since 0.1
+ */
 public final class InspectionBuilder {
   final InspectionKind kind;
   final Occasion occasion;

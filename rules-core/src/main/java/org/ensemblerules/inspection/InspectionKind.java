@@ -3,7 +3,11 @@ package org.ensemblerules.inspection;
 import org.ensemblerules.effect.Check;
 import org.ensemblerules.effect.Task;
 
-/** The kinds of inspection. */
+/**
+ * The kinds of inspection.
+ *
+ * @since 0.1
+ */
 public enum InspectionKind {
   /** Look-over by the wearer. */
   ROUTINE(Task.ROUTINE_INSPECTION, Check.ROUTINE_INSPECTION),

@@ -18,6 +18,7 @@ import org.ensemblerules.gear.YesNoUnknown;
  * @param grade how much the record has of it; what is only dated never counts; not null
  * @param askingMore the policies that ask for more than that; not null
  * @param clean whether the element was clean; a routine inspection does not need it; not null
+ * @since 0.1
  */
 public record InspectionStanding(
     Coverage coverage,

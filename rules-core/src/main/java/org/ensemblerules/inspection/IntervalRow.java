@@ -22,6 +22,7 @@ import org.ensemblerules.source.Provenance;
  * @param firstMonthsWithCbrnOption the same for an element of an ensemble with the CBRN option, or
  *     not known to be of none, 1 to 600, not above {@code firstMonths}
  * @param repeatMonths months from one to the next, 1 to 600
+ * @since 0.1
  */
 public record IntervalRow(
     Provenance provenance,

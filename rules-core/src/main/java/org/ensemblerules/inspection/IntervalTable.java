@@ -17,7 +17,11 @@ import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.cells.Cells;
 
-/** How long elements may stay in service without an inspection of each kind. */
+/**
+ * How long elements may stay in service without an inspection of each kind.
+ *
+ * @since 0.1
+ */
 public final class IntervalTable {
   private record Cell(InspectionKind inspection, ElementKind element, Use use) {
     static Cell of(IntervalRow row) {

@@ -1,6 +1,10 @@
 package org.ensemblerules.inspection;
 
-/** Why an inspection was made. */
+/**
+ * Why an inspection was made.
+ *
+ * @since 0.1
+ */
 public enum Occasion {
   /** The element was issued. */
   ON_ISSUE,

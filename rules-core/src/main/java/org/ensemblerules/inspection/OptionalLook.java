@@ -11,6 +11,7 @@ import org.ensemblerules.source.RowKey;
  *
  * @param criterion its key; not null
  * @param layers the layers it looks at, at least one; not null
+ * @since 0.1
  */
 public record OptionalLook(RowKey criterion, Set<LayerKind> layers) {
   /** Copies the set. */

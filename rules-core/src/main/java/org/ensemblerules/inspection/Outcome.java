@@ -5,7 +5,11 @@ import com.google.common.collect.Sets;
 import java.util.Arrays;
 import java.util.Set;
 
-/** What came of looking at one criterion. */
+/**
+ * What came of looking at one criterion.
+ *
+ * @since 0.1
+ */
 public enum Outcome {
   /** Looked at; nothing found. */
   CLEAR,

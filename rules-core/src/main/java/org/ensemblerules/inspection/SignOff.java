@@ -14,6 +14,7 @@ import org.ensemblerules.source.OriginId;
  * @param edition the edition whose criteria were looked at; not null
  * @param clearBut the findings, each as an event of the history says what was found; empty if it
  *     was clear in all; not null
+ * @since 0.1
  */
 public record SignOff(OriginId edition, Set<FindingId> clearBut) {
   /** Copies the set. */

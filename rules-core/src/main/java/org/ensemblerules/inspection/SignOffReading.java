@@ -16,6 +16,8 @@ import org.ensemblerules.source.EditionOrder;
 /**
  * How sign-offs are read: under which editions, beside which findings, and where policies ask for
  * each criterion by itself.
+ *
+ * @since 0.1
  */
 public final class SignOffReading {
   private final EditionOrder editions;

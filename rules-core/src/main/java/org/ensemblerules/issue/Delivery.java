@@ -23,6 +23,7 @@ import org.ensemblerules.ruleset.RuleSet;
  * @param lines one for each element delivered, by their ids; not null
  * @param missing how many of each size are still to come; what was not accepted does not count; not
  *     null
+ * @since 0.1
  */
 public record Delivery(Order order, List<DeliveryLine> lines, Map<String, Integer> missing) {
   /** Copies the collections. */

@@ -11,6 +11,7 @@ import org.ensemblerules.gear.NamedElement;
  * @param element the element; not null
  * @param discrepancies how it differs from what was ordered, or is not shown not to; empty if it
  *     can be accepted; not null
+ * @since 0.1
  */
 public record DeliveryLine(NamedElement element, List<Objection> discrepancies) {
   /** Copies the list. */

@@ -21,6 +21,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param good whether they met as they should; not null
  * @param overlap by how much they overlapped in the worst posture, a length of 0 or more; empty if
  *     not measured
+ * @since 0.1
  */
 public record Fitting(
     String member,

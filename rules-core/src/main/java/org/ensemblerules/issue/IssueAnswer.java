@@ -18,6 +18,7 @@ import org.ensemblerules.verdict.Service;
  * @param element the element; not null
  * @param member the member; not null
  * @param against what speaks against it; empty if it may be issued; not null
+ * @since 0.1
  */
 public record IssueAnswer(NamedElement element, Member member, List<Objection> against) {
   /** Copies the list. */

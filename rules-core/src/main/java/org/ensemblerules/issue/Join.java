@@ -20,6 +20,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param leastOverlap by how much they must overlap at least, a length above 0; empty if it is only
  *     looked at
  * @param basis on whose word; not null
+ * @since 0.1
  */
 public record Join(Place place, Use use, Optional<Quantity> leastOverlap, Basis basis) {
   private static final ImmutableSet<ElementKind> UPPER =

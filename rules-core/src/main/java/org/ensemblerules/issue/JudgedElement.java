@@ -25,6 +25,7 @@ import org.ensemblerules.verdict.Verdict;
  * @param kept the element, what is known of it, and where it is kept; not null
  * @param verdict what the rules say of it; not null
  * @param notices the notices that touch it or may, by their names; not null
+ * @since 0.1
  */
 public record JudgedElement(KeptElement kept, Verdict verdict, List<NoticeAnswer> notices) {
   /** Copies the list. */

@@ -8,6 +8,7 @@ import org.ensemblerules.verdict.Assessment;
  *
  * @param assessment the element, its history and what was found now; not null
  * @param whereabouts who has it and where it is; not null
+ * @since 0.1
  */
 public record KeptElement(Assessment assessment, Whereabouts whereabouts) {
   /** Checks for nulls. */

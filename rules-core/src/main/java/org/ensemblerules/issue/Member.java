@@ -19,6 +19,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param uses for what they need a set each; empty for somebody who needs none; not null
  * @param sizes the size they need of each kind, as labels print it; a kind without one was not
  *     measured, and what comes in one size has that; not null
+ * @since 0.1
  */
 public record Member(
     String name, Optional<String> station, Set<Use> uses, Map<ElementKind, String> sizes)

@@ -20,6 +20,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param pieces what the set is made of, the best that the member has of each kind; not null
  * @param gaps what keeps it from being usable; empty if nothing does; not null
  * @param weakest the element of the set that is out for the gravest cause; empty if none is out
+ * @since 0.1
  */
 public record MemberSet(
     Member member,

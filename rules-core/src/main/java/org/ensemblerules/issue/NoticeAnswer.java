@@ -9,6 +9,7 @@ import org.ensemblerules.source.InvalidValueException;
  *
  * @param notice the notice; not null
  * @param touched yes, or unknown if it possibly does; never no
+ * @since 0.1
  */
 public record NoticeAnswer(SafetyNotice notice, YesNoUnknown touched) {
   /**

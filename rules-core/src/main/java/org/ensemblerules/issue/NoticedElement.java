@@ -18,6 +18,7 @@ import org.ensemblerules.verdict.Service;
  * @param notices the notices, at least one; not null
  * @param without whether it might be in service without them; not null
  * @param goesTo where it goes with them; not null
+ * @since 0.1
  */
 public record NoticedElement(
     NamedElement element,

@@ -8,6 +8,7 @@ import java.util.Objects;
  * @param kind what; not null
  * @param text what was found and what is needed, with codes as they are; {@code
  *     org.ensemblerules.words.Sentences} says it in words; not null
+ * @since 0.1
  */
 public record Objection(ObjectionKind kind, String text) {
   /** Checks for nulls. */

@@ -1,6 +1,10 @@
 package org.ensemblerules.issue;
 
-/** What can speak against issuing an element, or against accepting it from a delivery. */
+/**
+ * What can speak against issuing an element, or against accepting it from a delivery.
+ *
+ * @since 0.1
+ */
 public enum ObjectionKind {
   /** The rules keep it out of service. */
   OUT_OF_SERVICE,

@@ -21,6 +21,7 @@ import org.ensemblerules.source.InvalidValueException;
  *     it, 1 to 100 characters; empty if any is good
  * @param leastMonths for how many months age must leave it in service from the day of delivery, 0
  *     to 1200; it may not be out on the day so many months later
+ * @since 0.1
  */
 public record Order(
     String id,

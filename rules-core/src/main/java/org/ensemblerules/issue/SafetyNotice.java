@@ -30,6 +30,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param lots which lots or serial numbers, as labels name them; empty for all; not null
  * @param madeFrom the first date of manufacture; unknown if it sets none; not null
  * @param madeThrough the last date of manufacture; unknown if it sets none; not null
+ * @since 0.1
  */
 public record SafetyNotice(
     String id,

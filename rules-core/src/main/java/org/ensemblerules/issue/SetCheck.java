@@ -22,6 +22,8 @@ import org.ensemblerules.gear.YesNoUnknown;
  * Tells whether what a member has makes a set. Of several elements of a kind the one counts that
  * least speaks against; where that is more than one, the first by name. So a member with two sets
  * may be told of a gap between elements of both, and never of none where there is one.
+ *
+ * @since 0.1
  */
 public final class SetCheck {
   private final SetTable sets;

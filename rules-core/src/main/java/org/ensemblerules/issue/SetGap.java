@@ -5,7 +5,11 @@ import java.util.Optional;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.YesNoUnknown;
 
-/** What keeps a set from being complete and usable together. */
+/**
+ * What keeps a set from being complete and usable together.
+ *
+ * @since 0.1
+ */
 public sealed interface SetGap {
   /**
    * No row says what such a set must have.

@@ -19,6 +19,7 @@ import org.ensemblerules.verdict.Headline;
  * @param whereabouts who has it and where it is; not null
  * @param headline its verdict in one word; not null
  * @param goesTo where it goes next; empty only if it may be in service
+ * @since 0.1
  */
 public record SetPiece(
     NamedElement element,

@@ -19,6 +19,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param ways the ways, the usual one first, each the kinds of element that it takes; at least one;
  *     not null
  * @param basis on whose word; not null
+ * @since 0.1
  */
 public record SetRow(Use use, List<Set<ElementKind>> ways, Basis basis) {
   /**

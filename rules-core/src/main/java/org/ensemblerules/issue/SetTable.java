@@ -8,7 +8,11 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.source.InvalidValueException;
 
-/** What a set must have for a use, and where its elements must be shown to meet. */
+/**
+ * What a set must have for a use, and where its elements must be shown to meet.
+ *
+ * @since 0.1
+ */
 public final class SetTable {
   private final ImmutableList<SetRow> rows;
   private final ImmutableList<Join> joins;

@@ -14,6 +14,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param needed the size a member needs, as labels print it, 1 to 60 characters; not null
  * @param fitting the sizes that fit such a member as well; not null
  * @param basis on whose word; not null
+ * @since 0.1
  */
 public record SizeFit(ElementKind kind, String needed, Set<String> fitting, Basis basis) {
   /**

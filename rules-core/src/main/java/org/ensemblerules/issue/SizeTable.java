@@ -18,6 +18,8 @@ import org.ensemblerules.source.InvalidValueException;
 /**
  * Which sizes fit whom: the size a member needs, and what a department lets stand in for it. A size
  * that the table does not know fits nobody but who needs that very size.
+ *
+ * @since 0.1
  */
 public final class SizeTable {
   private record Cell(ElementKind kind, String needed) {}

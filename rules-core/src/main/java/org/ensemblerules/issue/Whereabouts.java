@@ -15,6 +15,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param station the station, 1 to 200 characters; empty if not known
  * @param place the shelf, rack or locker, 1 to 200 characters; empty if not known
  * @param expectedBack the day on which it was promised back, if it is away; empty if none is
+ * @since 0.1
  */
 public record Whereabouts(
     Optional<String> holder,

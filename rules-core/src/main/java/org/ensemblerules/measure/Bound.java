@@ -1,6 +1,10 @@
 package org.ensemblerules.measure;
 
-/** On which side of a limit values conform. A value equal to the limit conforms. */
+/**
+ * On which side of a limit values conform. A value equal to the limit conforms.
+ *
+ * @since 0.1
+ */
 public enum Bound {
   /** The limit is the least value allowed. */
   MINIMUM,

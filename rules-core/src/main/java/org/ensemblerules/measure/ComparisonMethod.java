@@ -9,6 +9,8 @@ import java.util.Objects;
  * <p>The value x is first converted exactly to the unit of the limit L. The absolute method
  * compares x itself with L; the rounding method compares {@code d n}, the multiple of a place d
  * that is nearest to x, by {@link Rounding}. A value equal to the limit conforms.
+ *
+ * @since 0.1
  */
 public sealed interface ComparisonMethod {
   /** The absolute method: the value is not rounded, and any excess fails. */

@@ -1,6 +1,10 @@
 package org.ensemblerules.measure;
 
-/** What a quantity measures. Quantities of different dimensions never compare. */
+/**
+ * What a quantity measures. Quantities of different dimensions never compare.
+ *
+ * @since 0.1
+ */
 public enum Dimension {
   /** A length. */
   LENGTH,

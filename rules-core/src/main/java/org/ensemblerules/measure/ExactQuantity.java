@@ -13,6 +13,7 @@ import org.ensemblerules.source.InvalidValueException;
  *
  * @param value the number; not null
  * @param unit the unit; not null
+ * @since 0.1
  */
 public record ExactQuantity(Rational value, Unit unit) {
   /** Checks for nulls. */

@@ -14,6 +14,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param bound whether it is the least or the largest value allowed; not null
  * @param value the limit, the number printed first; not null
  * @param alsoPrinted the same limit as printed in a second unit; empty if none is
+ * @since 0.1
  */
 public record Limit(Bound bound, Quantity value, Optional<Quantity> alsoPrinted) {
   /**

@@ -6,6 +6,8 @@ import org.ensemblerules.source.InvalidValueException;
 /**
  * How large and how fine a number may be. Exact arithmetic writes a number out in full, so that a
  * short text such as {@code 1e-999999999} would otherwise take hours and all memory.
+ *
+ * @since 0.1
  */
 public final class NumberSize {
   /** What is allowed, in words. */

@@ -13,6 +13,7 @@ import org.ensemblerules.source.InvalidValueException;
  *
  * @param value the number, at most 30 digits and a scale from -9 to 20; not null
  * @param unit the unit; not null
+ * @since 0.1
  */
 public record Quantity(BigDecimal value, Unit unit) {
   /**

@@ -13,6 +13,7 @@ import org.ensemblerules.source.InvalidValueException;
  *
  * @param numerator the numerator, with the sign; not null
  * @param denominator the denominator, above zero; not null
+ * @since 0.1
  */
 public record Rational(BigInteger numerator, BigInteger denominator)
     implements Comparable<Rational> {

@@ -16,6 +16,7 @@ import org.ensemblerules.source.InvalidValueException;
  *
  * @param interval the interval, above zero, in the unit of what is rounded; not null
  * @param ties what becomes of halves; not null
+ * @since 0.1
  */
 public record Rounding(BigDecimal interval, Ties ties) {
   /**

@@ -2,7 +2,11 @@ package org.ensemblerules.measure;
 
 import java.math.RoundingMode;
 
-/** What becomes of a number exactly half-way between two multiples. */
+/**
+ * What becomes of a number exactly half-way between two multiples.
+ *
+ * @since 0.1
+ */
 public enum Ties {
   /** To the even multiple: ASTM E29, ISO 80000-1 rule A, 40 CFR 1065.20(e). */
   HALF_EVEN(RoundingMode.HALF_EVEN),

@@ -15,6 +15,8 @@ import java.util.Optional;
  * remembered). Factors of composed units are worked out from these, without rounding. Columns of
  * water are the conventional ones, 98.0665 Pa for one centimeter, not those of water at some
  * temperature.
+ *
+ * @since 0.1
  */
 public enum Unit {
   /** Millimeter. */

@@ -9,6 +9,7 @@ import org.ensemblerules.retirement.DisposalRoute;
  *
  * @param route the route; not null
  * @param markedForTraining whether it was marked for training only; not null
+ * @since 0.1
  */
 public record DisposalNote(DisposalRoute route, YesNoUnknown markedForTraining) {
   /** Checks for nulls. */

@@ -4,7 +4,11 @@ import java.util.List;
 import java.util.Objects;
 import org.ensemblerules.source.InvalidValueException;
 
-/** What a file holds of an item. */
+/**
+ * What a file holds of an item.
+ *
+ * @since 0.1
+ */
 public sealed interface FileAnswer {
   /**
    * All that is asked is there.

@@ -13,6 +13,7 @@ import org.ensemblerules.history.InspectionOnRecord;
  * @param inspections its inspections, each with how much the record has of it: of each kind the
  *     last that counts, and the newest after that which does not; not null
  * @param contradictions what the history contradicts itself in, by kind; not null
+ * @since 0.1
  */
 public record FileReport(
     Map<RecordItem, FileAnswer> answers,

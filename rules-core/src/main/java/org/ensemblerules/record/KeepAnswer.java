@@ -5,7 +5,11 @@ import java.util.List;
 import java.util.Objects;
 import org.ensemblerules.source.InvalidValueException;
 
-/** Until when a notice is kept. */
+/**
+ * Until when a notice is kept.
+ *
+ * @since 0.1
+ */
 public sealed interface KeepAnswer {
   /**
    * Through a day.

@@ -4,7 +4,11 @@ import java.util.List;
 import java.util.Objects;
 import org.ensemblerules.source.InvalidValueException;
 
-/** What the rows of a place say of a demand on a day. */
+/**
+ * What the rows of a place say of a demand on a day.
+ *
+ * @since 0.1
+ */
 public sealed interface PfasAnswer {
   /**
    * It is asked.

@@ -1,6 +1,10 @@
 package org.ensemblerules.record;
 
-/** Whether gear contains added per- and polyfluoroalkyl substances (PFAS). */
+/**
+ * Whether gear contains added per- and polyfluoroalkyl substances (PFAS).
+ *
+ * @since 0.1
+ */
 public enum PfasContent {
   /** It contains added PFAS. */
   ADDED,

@@ -5,7 +5,11 @@ import java.util.Set;
 import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.InvalidValueException;
 
-/** What the law of a place asks where gear contains added PFAS. */
+/**
+ * What the law of a place asks where gear contains added PFAS.
+ *
+ * @since 0.1
+ */
 public sealed interface PfasDemand {
   /** The seller gives the buyer a written notice that it does, and why. */
   record Notice() implements PfasDemand {

@@ -19,6 +19,7 @@ import org.ensemblerules.source.Provenance;
  * @param from the first day; empty if it was not seen, and then it is asked of every sale
  * @param before the first day on which it is no longer asked; empty if no end was seen
  * @param demand what is asked; not null
+ * @since 0.1
  */
 public record PfasLawRow(
     Provenance provenance,

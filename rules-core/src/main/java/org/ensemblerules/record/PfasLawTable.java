@@ -13,6 +13,8 @@ import org.ensemblerules.source.cells.Cells;
 /**
  * What the laws of places ask where gear contains added PFAS. The table tells only what was seen; a
  * place or a demand without a row is not known, and never free.
+ *
+ * @since 0.1
  */
 public final class PfasLawTable {
   private record Said(PlaceCode place, Class<?> demand, Optional<LocalDate> from) {}

@@ -13,6 +13,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param content what the notice says; not null
  * @param reason why PFAS was added, 1 to 500 characters; empty if it does not say
  * @param dated the date of the notice; not null
+ * @since 0.1
  */
 public record PfasNotice(
     PlaceCode place,

@@ -9,6 +9,7 @@ import org.ensemblerules.source.InvalidValueException;
  *
  * @param value the country, a hyphen and one to three letters or digits, as in {@code US-WA}; not
  *     null
+ * @since 0.1
  */
 public record PlaceCode(String value) implements Comparable<PlaceCode> {
   private static final Pattern FORM = Pattern.compile("[A-Z]{2}-[A-Z0-9]{1,3}");

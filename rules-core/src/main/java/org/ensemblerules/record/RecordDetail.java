@@ -1,6 +1,10 @@
 package org.ensemblerules.record;
 
-/** What a record item can be made of. */
+/**
+ * What a record item can be made of.
+ *
+ * @since 0.1
+ */
 public enum RecordDetail {
   /** The person it was issued to. */
   HOLDER("the person issued to"),

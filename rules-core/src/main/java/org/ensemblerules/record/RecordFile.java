@@ -18,6 +18,8 @@ import org.ensemblerules.history.Moment;
  * An element's file: the element as its labels have it, what happened to it, and what the file says
  * beyond that. What the file does not say is unknown. Entries given in any order make the same
  * file; an entry given twice stands once.
+ *
+ * @since 0.1
  */
 public final class RecordFile {
   // Whatever order they are given in, the same file is told in the same words.

@@ -11,7 +11,11 @@ import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.History;
 
-/** Collects what a file says. */
+/**
+ * Collects what a file says.
+ *
+ * @since 0.1
+ */
 public final class RecordFileBuilder {
   final Element element;
   final History history;

@@ -13,7 +13,11 @@ import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.InspectionKind;
 
-/** What is recorded of each element. */
+/**
+ * What is recorded of each element.
+ *
+ * @since 0.1
+ */
 public enum RecordItem {
   /** The person it is issued to. */
   ISSUED_TO(RecordDetail.HOLDER),

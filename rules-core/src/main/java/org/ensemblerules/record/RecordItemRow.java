@@ -21,6 +21,7 @@ import org.ensemblerules.source.Provenance;
  * @param use its use; not null
  * @param item the item; not null
  * @param details what of it, at least one; not null
+ * @since 0.1
  */
 public record RecordItemRow(
     Provenance provenance, ElementKind element, Use use, RecordItem item, Set<RecordDetail> details)

@@ -13,7 +13,11 @@ import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.cells.Cells;
 
-/** What is recorded of elements. */
+/**
+ * What is recorded of elements.
+ *
+ * @since 0.1
+ */
 public final class RecordItemTable {
   private record Cell(ElementKind element, Use use, RecordItem item) {}
 

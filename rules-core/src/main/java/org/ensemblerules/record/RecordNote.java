@@ -13,6 +13,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param of the moment of that event, as the history has it; not null
  * @param detail what it tells; not null
  * @param text in words, 1 to 500 characters; not null
+ * @since 0.1
  */
 public record RecordNote(RecordItem item, Moment of, RecordDetail detail, String text) {
   /**

@@ -15,6 +15,7 @@ import org.ensemblerules.source.InvalidValueException;
  *
  * @param years for how many years, 1 to 100
  * @param start from when; not null
+ * @since 0.1
  */
 public record RetentionPolicy(int years, RetentionStart start) {
   /**

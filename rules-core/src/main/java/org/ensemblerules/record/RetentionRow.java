@@ -12,6 +12,7 @@ import org.ensemblerules.source.Provenance;
  *
  * @param provenance where the row comes from; not null
  * @param policy how long; not null
+ * @since 0.1
  */
 public record RetentionRow(Provenance provenance, RetentionPolicy policy)
     implements ComparableRow<RetentionRow> {

@@ -4,7 +4,11 @@ import java.util.List;
 import java.util.Objects;
 import org.ensemblerules.source.InvalidValueException;
 
-/** Whether gear may be sold at a place on a day, as far as added PFAS goes. */
+/**
+ * Whether gear may be sold at a place on a day, as far as added PFAS goes.
+ *
+ * @since 0.1
+ */
 public sealed interface SaleAnswer {
   /**
    * It may not, or it is not known to be free of added PFAS where that may not be sold.

@@ -12,6 +12,7 @@ import org.ensemblerules.source.InvalidValueException;
  *
  * @param against what the cost is held against; not null
  * @param mostPercent the largest share in percent, above 0 and at most 1000; not null
+ * @since 0.1
  */
 public record CostPolicy(Against against, BigDecimal mostPercent) {
   private static final BigDecimal LARGEST = BigDecimal.valueOf(1000);

@@ -7,6 +7,8 @@ import java.util.Optional;
 /**
  * How the cost of a repair looks beside the owner's policy. Advice only: it makes nothing
  * repairable, retires nothing, and no order rests on it.
+ *
+ * @since 0.1
  */
 public sealed interface CostView {
   /**

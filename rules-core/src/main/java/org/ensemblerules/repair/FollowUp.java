@@ -11,6 +11,7 @@ import org.ensemblerules.effect.PermissionRow;
  * @param check the check; not null
  * @param shown what must be shown, in words; not null
  * @param by who may do it; not null
+ * @since 0.1
  */
 public record FollowUp(Check check, String shown, List<PermissionRow> by) {
   /** Checks for nulls and copies the list. */

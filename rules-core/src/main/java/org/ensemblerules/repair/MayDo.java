@@ -5,7 +5,11 @@ import org.ensemblerules.effect.Permission;
 import org.ensemblerules.effect.PermissionRow;
 import org.ensemblerules.effect.Task;
 
-/** Whether the one who is to do the work may do it. */
+/**
+ * Whether the one who is to do the work may do it.
+ *
+ * @since 0.1
+ */
 public sealed interface MayDo {
   /** Nobody was named who is to do it. */
   record NotAsked() implements MayDo {

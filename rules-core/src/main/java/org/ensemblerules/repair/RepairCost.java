@@ -12,6 +12,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param repair what the repair costs, 0 or more; not null
  * @param replacement what a new element costs, above 0; empty if not known
  * @param depreciated what the element is still worth, 0 or more; empty if not known
+ * @since 0.1
  */
 public record RepairCost(
     BigDecimal repair, Optional<BigDecimal> replacement, Optional<BigDecimal> depreciated) {

@@ -4,7 +4,11 @@ import java.util.Optional;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.RepairClass;
 
-/** What becomes of damage, the mildest first. */
+/**
+ * What becomes of damage, the mildest first.
+ *
+ * @since 0.1
+ */
 public enum RepairLevel {
   /** Acceptable: nothing is repaired. */
   ACCEPTABLE,

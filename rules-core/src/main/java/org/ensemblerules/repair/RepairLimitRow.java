@@ -29,6 +29,7 @@ import org.ensemblerules.source.Provenance;
  * @param before the checks that must be passed before; not null
  * @param afterward the checks that must be passed after; not null
  * @param wording what the row says, in words, 1 to 500 characters; not null
+ * @since 0.1
  */
 public record RepairLimitRow(
     Provenance provenance,

@@ -16,7 +16,11 @@ import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.cells.Cells;
 
-/** How lightly work at each place may be taken at the most. */
+/**
+ * How lightly work at each place may be taken at the most.
+ *
+ * @since 0.1
+ */
 public final class RepairLimitTable {
   private record Place(ElementKind element, Use use, Site site) {
     @Override

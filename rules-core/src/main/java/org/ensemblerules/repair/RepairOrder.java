@@ -25,6 +25,7 @@ import org.ensemblerules.gear.Site;
  * @param before the checks that must be passed before; not null
  * @param afterward the checks that must be passed after; not null
  * @param may whether the one who is to do it may; not null
+ * @since 0.1
  */
 public record RepairOrder(
     Optional<Finding> finding,

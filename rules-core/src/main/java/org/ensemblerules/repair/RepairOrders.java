@@ -30,6 +30,8 @@ import org.ensemblerules.source.InvalidValueException;
  * Says of damage whether it may be repaired, by whom, and what must be checked before and after.
  * The table of defects says what damage calls for; the limits only make that stricter. What one
  * finding makes of the whole element, a layer or a place holds for the others there too.
+ *
+ * @since 0.1
  */
 public final class RepairOrders {
   private static final DamageRuling NO_ROW_CLOSES =

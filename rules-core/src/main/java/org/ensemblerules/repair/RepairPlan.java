@@ -11,6 +11,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param element the element; not null
  * @param orders one for each finding and each place it can mean, in the order of findings' names
  *     and sites; at least one; not null
+ * @since 0.1
  */
 public record RepairPlan(Element element, List<RepairOrder> orders) {
   /**

@@ -3,7 +3,11 @@ package org.ensemblerules.repair;
 import java.util.Objects;
 import org.ensemblerules.defect.DefectKind;
 
-/** What a limit of repair is about. */
+/**
+ * What a limit of repair is about.
+ *
+ * @since 0.1
+ */
 public sealed interface RepairSubject {
   /** Any damage at the place. */
   record AnyDamage() implements RepairSubject {

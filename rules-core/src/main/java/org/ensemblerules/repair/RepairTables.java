@@ -14,6 +14,7 @@ import org.ensemblerules.gear.AnatomyTable;
  * @param limits how lightly work may be taken at the most; not null
  * @param permissions who may do what; not null
  * @param checks what checks show, and who does them; not null
+ * @since 0.1
  */
 public record RepairTables(
     AnatomyTable anatomy,

@@ -2,7 +2,11 @@ package org.ensemblerules.retirement;
 
 import java.time.LocalDate;
 
-/** By when age takes an element or a layer out of service. */
+/**
+ * By when age takes an element or a layer out of service.
+ *
+ * @since 0.1
+ */
 public sealed interface AgeAnswer {
   /**
    * On a day.

@@ -3,7 +3,11 @@ package org.ensemblerules.retirement;
 import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.InvalidValueException;
 
-/** How old an element or a layer may become, counted from its manufacture. */
+/**
+ * How old an element or a layer may become, counted from its manufacture.
+ *
+ * @since 0.1
+ */
 public sealed interface AgeLimit {
   /**
    * A number of calendar years, as {@link AgeLimitTable#answer} counts them.

@@ -18,6 +18,7 @@ import org.ensemblerules.source.Provenance;
  * @param use its use; not null
  * @param layer the layer; empty for an element that carries one label of its own
  * @param limit the limit, counted from the date of manufacture; not null
+ * @since 0.1
  */
 public record AgeLimitRow(
     Provenance provenance, ElementKind element, Use use, Optional<LayerKind> layer, AgeLimit limit)

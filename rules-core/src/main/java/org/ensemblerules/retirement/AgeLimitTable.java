@@ -15,7 +15,11 @@ import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.cells.Cells;
 
-/** How old elements and their layers may become. */
+/**
+ * How old elements and their layers may become.
+ *
+ * @since 0.1
+ */
 public final class AgeLimitTable {
   private record Cell(ElementKind element, Use use, Optional<LayerKind> layer) {
     static Cell of(AgeLimitRow row) {

@@ -4,7 +4,11 @@ import java.util.List;
 import java.util.Objects;
 import org.ensemblerules.source.InvalidValueException;
 
-/** What a record of custody shows of a step. */
+/**
+ * What a record of custody shows of a step.
+ *
+ * @since 0.1
+ */
 public sealed interface CustodyAnswer {
   /**
    * The step is shown.

@@ -9,7 +9,11 @@ import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.source.InvalidValueException;
 
-/** What was recorded of an element under custody. What is not recorded is unknown. */
+/**
+ * What was recorded of an element under custody. What is not recorded is unknown.
+ *
+ * @since 0.1
+ */
 public final class CustodyRecord {
   /**
    * Something somebody did to it on a day.

@@ -8,7 +8,11 @@ import org.ensemblerules.gear.YesNoUnknown;
 import org.ensemblerules.history.Moment;
 import org.ensemblerules.source.InvalidValueException;
 
-/** Collects what was recorded. */
+/**
+ * Collects what was recorded.
+ *
+ * @since 0.1
+ */
 public final class CustodyRecordBuilder {
   final Moment taken;
   YesNoUnknown leftAsFound = YesNoUnknown.UNKNOWN;

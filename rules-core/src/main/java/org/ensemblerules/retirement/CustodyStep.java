@@ -1,6 +1,10 @@
 package org.ensemblerules.retirement;
 
-/** What is done with what was worn in a special incident: a member killed or seriously hurt. */
+/**
+ * What is done with what was worn in a special incident: a member killed or seriously hurt.
+ *
+ * @since 0.1
+ */
 public enum CustodyStep {
   /** Taken out of service at once. */
   TAKEN_OUT,

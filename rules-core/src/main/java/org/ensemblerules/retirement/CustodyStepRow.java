@@ -12,6 +12,7 @@ import org.ensemblerules.source.Provenance;
  *
  * @param provenance where the row comes from; not null
  * @param step the step; not null
+ * @since 0.1
  */
 public record CustodyStepRow(Provenance provenance, CustodyStep step)
     implements ComparableRow<CustodyStepRow> {

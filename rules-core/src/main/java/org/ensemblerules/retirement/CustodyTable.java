@@ -12,7 +12,11 @@ import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.cells.Cells;
 
-/** The steps of custody after a special incident. */
+/**
+ * The steps of custody after a special incident.
+ *
+ * @since 0.1
+ */
 public final class CustodyTable {
   private final ImmutableList<CustodyStepRow> rows;
   private final Map<CustodyStep, CustodyStepRow> bySteps;

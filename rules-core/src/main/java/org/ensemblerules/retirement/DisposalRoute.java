@@ -1,6 +1,10 @@
 package org.ensemblerules.retirement;
 
-/** What may become of a retired element. */
+/**
+ * What may become of a retired element.
+ *
+ * @since 0.1
+ */
 public enum DisposalRoute {
   /** Destroyed, or cut into pieces that nobody can use for fire fighting. */
   DESTROY,

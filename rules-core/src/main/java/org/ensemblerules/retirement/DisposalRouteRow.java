@@ -21,6 +21,7 @@ import org.ensemblerules.source.Provenance;
  * @param reason why it was retired; not null
  * @param route the route; not null
  * @param conditions what must be so before; not null
+ * @since 0.1
  */
 public record DisposalRouteRow(
     Provenance provenance,

@@ -15,7 +15,11 @@ import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.cells.Cells;
 
-/** What may become of retired elements. */
+/**
+ * What may become of retired elements.
+ *
+ * @since 0.1
+ */
 public final class DisposalTable {
   private record Covered(ElementKind element, Use use, RetirementReason reason) {}
 

@@ -10,6 +10,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param when when; not null
  * @param from from whom, 1 to 200 characters; not null
  * @param to to whom, 1 to 200 characters; not null
+ * @since 0.1
  */
 public record Handover(Moment when, String from, String to) {
   /**

@@ -19,6 +19,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param markedForTraining whether it is marked for training only; not null
  * @param damaged whether it is damaged or defective; not null
  * @param contaminated whether it is contaminated; not null
+ * @since 0.1
  */
 public record RetiredGear(
     ElementKind element,

@@ -4,7 +4,11 @@ import java.time.LocalDate;
 import java.util.Objects;
 import org.ensemblerules.source.InvalidValueException;
 
-/** Why an element was retired. */
+/**
+ * Why an element was retired.
+ *
+ * @since 0.1
+ */
 public sealed interface RetirementCause {
   /**
    * It is older than it may become.

@@ -1,6 +1,10 @@
 package org.ensemblerules.retirement;
 
-/** The kinds of reason for which an element is retired, as tables name them. */
+/**
+ * The kinds of reason for which an element is retired, as tables name them.
+ *
+ * @since 0.1
+ */
 public enum RetirementReason {
   /** It is older than it may become. */
   OVER_AGE_LIMIT,

@@ -4,7 +4,11 @@ import java.util.List;
 import java.util.Objects;
 import org.ensemblerules.source.InvalidValueException;
 
-/** Whether a route is open to a retired element. */
+/**
+ * Whether a route is open to a retired element.
+ *
+ * @since 0.1
+ */
 public sealed interface RouteAnswer {
   /**
    * It is open.

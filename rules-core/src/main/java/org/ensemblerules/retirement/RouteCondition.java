@@ -3,7 +3,11 @@ package org.ensemblerules.retirement;
 import java.util.Objects;
 import org.ensemblerules.gear.YesNoUnknown;
 
-/** What must be so of a retired element before a route is open to it. */
+/**
+ * What must be so of a retired element before a route is open to it.
+ *
+ * @since 0.1
+ */
 public enum RouteCondition {
   /** It is, or may be, under custody. */
   UNDER_CUSTODY("it is not under custody"),

@@ -4,7 +4,11 @@ import java.util.List;
 import org.ensemblerules.record.PlaceCode;
 import org.ensemblerules.source.InvalidValueException;
 
-/** What the law of a place asks to go by. */
+/**
+ * What the law of a place asks to go by.
+ *
+ * @since 0.1
+ */
 public sealed interface AdoptionAnswer {
   /**
    * These rules hold, or may. Several can hold side by side: whoever is asked for a verdict

@@ -1,6 +1,10 @@
 package org.ensemblerules.ruleset;
 
-/** How the law of a place chooses rules. */
+/**
+ * How the law of a place chooses rules.
+ *
+ * @since 0.1
+ */
 public enum AdoptionKind {
   /** The edition named. */
   FIXED,

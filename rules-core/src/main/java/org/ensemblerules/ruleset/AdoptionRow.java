@@ -24,6 +24,7 @@ import org.ensemblerules.source.Provenance;
  * @param from the first day on which it holds; empty if that was not seen
  * @param before the first day on which it holds no longer; empty if no end was seen
  * @param covers whom or what it covers, in words, 1 to 500 characters; not null
+ * @since 0.1
  */
 public record AdoptionRow(
     Provenance provenance,

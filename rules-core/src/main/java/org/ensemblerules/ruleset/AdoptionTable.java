@@ -18,7 +18,11 @@ import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.TableFault;
 
-/** What the laws of places ask to go by: which edition, or whose word, for which subject. */
+/**
+ * What the laws of places ask to go by: which edition, or whose word, for which subject.
+ *
+ * @since 0.1
+ */
 public final class AdoptionTable {
   private final ImmutableList<AdoptionRow> rows;
 

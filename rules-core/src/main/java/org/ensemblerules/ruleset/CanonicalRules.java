@@ -22,6 +22,8 @@ import org.ensemblerules.source.Row;
  *
  * <p>The fingerprint of the rules is the SHA-256 of these lines in UTF-8, each ended by a line
  * feed: anyone can compute it from the text with any tool that knows SHA-256.
+ *
+ * @since 0.1
  */
 public final class CanonicalRules {
   /**

@@ -13,7 +13,11 @@ import org.ensemblerules.care.WashBoundTable;
 import org.ensemblerules.repair.RepairLimitRow;
 import org.ensemblerules.repair.RepairLimitTable;
 
-/** The kinds of tables by which gear is cleaned and repaired. */
+/**
+ * The kinds of tables by which gear is cleaned and repaired.
+ *
+ * @since 0.1
+ */
 public final class CareKinds {
   /** Within what a wash must stay. */
   public static final TableKind<CareLimitRow, CareLimitTable> CARE_LIMITS =

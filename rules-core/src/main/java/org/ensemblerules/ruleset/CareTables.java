@@ -13,6 +13,7 @@ import org.ensemblerules.repair.RepairLimitTable;
  * @param results what a cleaning must achieve; not null
  * @param routes what is done after what it met; not null
  * @param repairLimits how lightly repairs may be taken at the most; not null
+ * @since 0.1
  */
 public record CareTables(
     CareLimitTable limits,
@@ -25,5 +26,13 @@ public record CareTables(
     Objects.requireNonNull(results, "results");
     Objects.requireNonNull(routes, "routes");
     Objects.requireNonNull(repairLimits, "repairLimits");
+  }
+
+  static CareTables of(TableMap tables) {
+    return new CareTables(
+        tables.of(CareKinds.CARE_LIMITS),
+        tables.of(CareKinds.CLEANING_RESULTS),
+        tables.of(CareKinds.CARE_ROUTES),
+        tables.of(CareKinds.REPAIR_LIMITS));
   }
 }

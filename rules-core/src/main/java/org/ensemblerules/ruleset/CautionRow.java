@@ -21,6 +21,7 @@ import org.ensemblerules.source.Provenance;
  * @param uses the uses it is for; empty for all; not null
  * @param effects the effects it goes with; empty for every verdict; not null
  * @param text the caution, 1 to 500 characters; not null
+ * @since 0.1
  */
 public record CautionRow(
     Provenance provenance,

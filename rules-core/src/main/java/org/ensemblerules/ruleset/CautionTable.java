@@ -10,7 +10,11 @@ import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.cells.Cells;
 
-/** The cautions that verdicts carry. */
+/**
+ * The cautions that verdicts carry.
+ *
+ * @since 0.1
+ */
 public final class CautionTable {
   private final ImmutableList<CautionRow> rows;
 

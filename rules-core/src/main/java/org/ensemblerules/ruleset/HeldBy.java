@@ -1,6 +1,10 @@
 package org.ensemblerules.ruleset;
 
-/** Which bodies of rules have a table. */
+/**
+ * Which bodies of rules have a table.
+ *
+ * @since 0.1
+ */
 public enum HeldBy {
   /** Each edition has its own, or carries over that of another. */
   EDITIONS,

@@ -19,6 +19,7 @@ import org.ensemblerules.source.OriginId;
  *     nothing about whether the rules differ
  * @param fingerprint {@link CanonicalRules#sha256 SHA-256} of all rows in canonical form, 64
  *     hexadecimal digits; not null
+ * @since 0.1
  */
 public record Identity(
     Map<Subject, OriginId> editions,

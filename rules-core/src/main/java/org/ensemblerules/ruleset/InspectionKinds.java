@@ -33,6 +33,8 @@ import org.ensemblerules.schedule.TaskTable;
 /**
  * The kinds of tables by which an element is inspected and its verdict reached: its parts, what is
  * found, checked and due, who may do it and what it leads to.
+ *
+ * @since 0.1
  */
 public final class InspectionKinds {
   /** Which parts exist. */

@@ -19,6 +19,7 @@ import org.ensemblerules.source.Row;
  *     editions alone
  * @param from the first day on which it holds; empty if it holds on every day
  * @param rows its rows; not null
+ * @since 0.1
  */
 public record Overlay(
     OriginId id,

@@ -18,6 +18,7 @@ import org.ensemblerules.source.RowKey;
  * @param found what was found; not null
  * @param allowed what is allowed; not null
  * @param loosens the row that it would loosen; empty if that is not the fault
+ * @since 0.1
  */
 public record OverlayFault(
     FaultCode code,

@@ -1,6 +1,10 @@
 package org.ensemblerules.ruleset;
 
-/** What sort of layer an overlay is. */
+/**
+ * What sort of layer an overlay is.
+ *
+ * @since 0.1
+ */
 public enum OverlayKind {
   /** What the law of a place asks beside the edition. */
   LAW_OF_PLACE,

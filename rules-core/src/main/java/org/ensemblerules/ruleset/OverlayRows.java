@@ -31,6 +31,7 @@ import org.ensemblerules.strength.UsedGearRow;
  * @param grades how much a record must have of inspections; not null
  * @param careLimits within what washes must stay; not null
  * @param modelCareLimits within what washes of one model must stay; not null
+ * @since 0.1
  */
 public record OverlayRows(
     List<IntervalRow> intervals,

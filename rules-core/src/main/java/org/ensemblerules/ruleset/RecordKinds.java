@@ -11,7 +11,11 @@ import org.ensemblerules.retirement.CustodyTable;
 import org.ensemblerules.retirement.DisposalRouteRow;
 import org.ensemblerules.retirement.DisposalTable;
 
-/** The kinds of tables of records, of what becomes of gear in the end and of what laws ask. */
+/**
+ * The kinds of tables of records, of what becomes of gear in the end and of what laws ask.
+ *
+ * @since 0.1
+ */
 public final class RecordKinds {
   /** What is recorded of elements. */
   public static final TableKind<RecordItemRow, RecordItemTable> RECORD_ITEMS =

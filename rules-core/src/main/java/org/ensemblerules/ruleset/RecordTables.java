@@ -13,6 +13,7 @@ import org.ensemblerules.retirement.DisposalTable;
  * @param disposalRoutes what may become of retired gear; not null
  * @param custodySteps the steps of custody after a special incident; not null
  * @param pfasLaws what laws of places ask where gear contains added PFAS; not null
+ * @since 0.1
  */
 public record RecordTables(
     RecordItemTable items,
@@ -25,5 +26,13 @@ public record RecordTables(
     Objects.requireNonNull(disposalRoutes, "disposalRoutes");
     Objects.requireNonNull(custodySteps, "custodySteps");
     Objects.requireNonNull(pfasLaws, "pfasLaws");
+  }
+
+  static RecordTables of(TableMap tables) {
+    return new RecordTables(
+        tables.of(RecordKinds.RECORD_ITEMS),
+        tables.of(RecordKinds.DISPOSAL_ROUTES),
+        tables.of(RecordKinds.CUSTODY_STEPS),
+        tables.of(RecordKinds.PFAS_LAWS));
   }
 }

@@ -28,7 +28,11 @@ import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionOrder;
 import org.ensemblerules.source.OriginId;
 
-/** The rules that verdicts are computed with: for each subject an edition, and its tables. */
+/**
+ * The rules that verdicts are computed with: for each subject an edition, and its tables.
+ *
+ * @since 0.1
+ */
 public final class RuleSet {
   private final Map<Subject, Edition> editions;
   private final EditionOrder published;

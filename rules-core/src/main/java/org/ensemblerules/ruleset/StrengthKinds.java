@@ -12,7 +12,11 @@ import org.ensemblerules.strength.SmallSampleRow;
 import org.ensemblerules.strength.SmallSampleTable;
 import org.ensemblerules.strength.UsedGearRow;
 
-/** The kinds of tables by which test reports and the strength of used gear are judged. */
+/**
+ * The kinds of tables by which test reports and the strength of used gear are judged.
+ *
+ * @since 0.1
+ */
 public final class StrengthKinds {
   /** What test methods need. */
   public static final TableKind<MethodRow, MethodTable> METHODS =

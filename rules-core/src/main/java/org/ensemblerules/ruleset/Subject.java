@@ -1,6 +1,10 @@
 package org.ensemblerules.ruleset;
 
-/** The subjects for which a rule set chooses an edition. */
+/**
+ * The subjects for which a rule set chooses an edition.
+ *
+ * @since 0.1
+ */
 public enum Subject {
   /** What elements are: parts, layers, labels. */
   PRODUCT,

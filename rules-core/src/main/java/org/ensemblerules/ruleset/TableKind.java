@@ -19,6 +19,7 @@ import org.ensemblerules.source.TableFault;
  *
  * @param <R> its rows
  * @param <T> the table they are compiled to, which some kinds share
+ * @since 0.1
  */
 public final class TableKind<R extends ComparableRow<R>, T> {
   /** A kind of which nothing but the name is said yet. */

@@ -10,6 +10,8 @@ import org.ensemblerules.source.Row;
 /**
  * Every kind of table. Each is declared once, in {@link InspectionKinds}, {@link CareKinds}, {@link
  * StrengthKinds} or {@link RecordKinds}, and stands here after the one that it is compiled by.
+ *
+ * @since 0.1
  */
 public final class TableKinds {
   private static final ImmutableList<TableKind<?, ?>> ALL =

@@ -10,7 +10,11 @@ import java.util.Set;
 import org.ensemblerules.source.ComparableRow;
 import org.ensemblerules.source.InvalidValueException;
 
-/** Compiled tables by their kinds. Immutable. */
+/**
+ * Compiled tables by their kinds. Immutable.
+ *
+ * @since 0.1
+ */
 public final class TableMap {
   private static final TableMap NONE = new TableMap(ImmutableMap.of());
 

@@ -25,6 +25,8 @@ import org.ensemblerules.strength.UsedGearRow;
 /**
  * The compiled tables of a rule set, one for each question. A table that is not given is empty: it
  * answers that no rule covers what it is asked.
+ *
+ * @since 0.1
  */
 public final class Tables {
   // A table of every kind.
@@ -41,18 +43,8 @@ public final class Tables {
             of(StrengthKinds.METHODS),
             of(StrengthKinds.SMALL_SAMPLES),
             of(StrengthKinds.HYDROSTATIC));
-    this.care =
-        new CareTables(
-            of(CareKinds.CARE_LIMITS),
-            of(CareKinds.CLEANING_RESULTS),
-            of(CareKinds.CARE_ROUTES),
-            of(CareKinds.REPAIR_LIMITS));
-    this.records =
-        new RecordTables(
-            of(RecordKinds.RECORD_ITEMS),
-            of(RecordKinds.DISPOSAL_ROUTES),
-            of(RecordKinds.CUSTODY_STEPS),
-            of(RecordKinds.PFAS_LAWS));
+    this.care = CareTables.of(tables);
+    this.records = RecordTables.of(tables);
   }
 
   /**

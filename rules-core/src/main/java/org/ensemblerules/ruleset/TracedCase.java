@@ -15,7 +15,11 @@ import org.ensemblerules.source.RowKey;
 import org.ensemblerules.strength.Property;
 import org.ensemblerules.strength.TestMethod;
 
-/** What an element, its record and the verdict on it name that rows can speak of. */
+/**
+ * What an element, its record and the verdict on it name that rows can speak of.
+ *
+ * @since 0.1
+ */
 public interface TracedCase {
   /**
    * Tells whether the element is of a kind and use.

@@ -13,7 +13,11 @@ import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.source.InvalidValueException;
 
-/** What on record discharges a task. */
+/**
+ * What on record discharges a task.
+ *
+ * @since 0.1
+ */
 public sealed interface Discharge {
   /**
    * An inspection that counts.

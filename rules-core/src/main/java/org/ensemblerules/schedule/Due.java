@@ -22,6 +22,7 @@ import org.ensemblerules.source.Row;
  *     from none
  * @param byDateOnly the last day in time if an inspection of which only the date is on record was
  *     made as it must be; it tells what to plan for and counts for nothing; empty if there is none
+ * @since 0.1
  */
 public record Due(
     TaskKey task,

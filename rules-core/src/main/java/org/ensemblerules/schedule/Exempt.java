@@ -7,6 +7,7 @@ import java.util.Objects;
  *
  * @param row the row that asks for it; not null
  * @param why why not, and until when, in words; not null
+ * @since 0.1
  */
 public record Exempt(TaskRow row, String why) {
   /** Checks for nulls. */

@@ -17,6 +17,7 @@ import org.ensemblerules.source.Comparison;
  * @param butFor the defects that never do; not null
  * @param reaching the defects that count as well where nobody has named the layer, since they may
  *     have reached the sites; not null
+ * @since 0.1
  */
 public record FoundWhat(Set<Site> at, Set<DefectKind> butFor, Set<DefectKind> reaching) {
   /** Anything found anywhere. */

@@ -15,6 +15,7 @@ import org.ensemblerules.source.Row;
  *     something without a date
  * @param done when it was done after all; empty if not by the day asked about
  * @param reason why it was due, in words; not null
+ * @since 0.1
  */
 public record Missed(
     TaskKey task, Row row, Optional<LocalDate> by, Optional<LocalDate> done, String reason) {

@@ -10,6 +10,8 @@ import java.util.function.Supplier;
 /**
  * What falls due next for one element by a day. Each list is made when it is first asked for. Safe
  * for use by many threads.
+ *
+ * @since 0.1
  */
 public final class NextDue {
   private final RecordOnDay facts;

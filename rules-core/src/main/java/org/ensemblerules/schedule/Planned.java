@@ -12,6 +12,7 @@ import org.ensemblerules.source.Row;
  * @param task the task; not null
  * @param row the row that says so; not null
  * @param reason why, in words; not null
+ * @since 0.1
  */
 public record Planned(LocalDate on, TaskKey task, Row row, String reason) {
   static final Comparator<Planned> ORDER =

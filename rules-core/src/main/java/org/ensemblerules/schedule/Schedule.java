@@ -20,6 +20,8 @@ import org.ensemblerules.source.InvalidValueException;
  * service, on loan or at another station stops no clock. Once an element may have been retired or
  * disposed of, nothing is due. Layers are dated by their own labels. The order in which events are
  * given never matters. Safe for use by many threads.
+ *
+ * @since 0.1
  */
 public final class Schedule {
   private final ScheduleTables tables;

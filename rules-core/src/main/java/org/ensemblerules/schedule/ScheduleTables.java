@@ -14,6 +14,7 @@ import org.ensemblerules.retirement.AgeLimitTable;
  * @param ageLimits how old elements and layers may become; not null
  * @param care how what was met is cared for; not null
  * @param evidence by what it is decided what counts; not null
+ * @since 0.1
  */
 public record ScheduleTables(
     TaskTable tasks,

@@ -17,6 +17,7 @@ import org.ensemblerules.history.History;
  * @param history what happened to it; not null
  * @param dutyPeriods the days on which duty periods of its holder began; not null
  * @param found what was found now and is not on record yet; not null
+ * @since 0.1
  */
 public record ServiceRecord(
     Element element, History history, Set<LocalDate> dutyPeriods, List<Finding> found) {

@@ -1,6 +1,10 @@
 package org.ensemblerules.schedule;
 
-/** From when the time to the first counts. */
+/**
+ * From when the time to the first counts.
+ *
+ * @since 0.1
+ */
 public enum Start {
   /**
    * From placing in service, or from an issue or a use on record that came before. Where nothing

@@ -8,6 +8,7 @@ import org.ensemblerules.source.InvalidValueException;
  * earliest of their due days counts.
  *
  * @param value groups of a-z and 0-9 with hyphens between, at most 80 characters
+ * @since 0.1
  */
 public record TaskKey(String value) implements Comparable<TaskKey> {
   /** To leave service for age. */

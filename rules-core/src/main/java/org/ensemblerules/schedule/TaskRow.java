@@ -23,6 +23,7 @@ import org.ensemblerules.source.Provenance;
  * @param timing when it is due; not null
  * @param exemptInReserve whether an element that was inspected in reserve and not issued since is
  *     exempt until it is issued; only for inspections in intervals
+ * @since 0.1
  */
 public record TaskRow(
     Provenance provenance,

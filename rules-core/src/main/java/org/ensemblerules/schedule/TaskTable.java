@@ -16,7 +16,11 @@ import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.RowKey;
 import org.ensemblerules.source.TableFault;
 
-/** Which tasks elements have, and when. Rows stand beside each other; none replaces another. */
+/**
+ * Which tasks elements have, and when. Rows stand beside each other; none replaces another.
+ *
+ * @since 0.1
+ */
 public final class TaskTable {
   private record Cell(ElementKind element, Use use) {}
 

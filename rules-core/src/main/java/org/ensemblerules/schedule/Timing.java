@@ -5,7 +5,11 @@ import java.util.Optional;
 import org.ensemblerules.source.Comparison;
 import org.ensemblerules.source.InvalidValueException;
 
-/** When a task is due. */
+/**
+ * When a task is due.
+ *
+ * @since 0.1
+ */
 public sealed interface Timing {
   /** The longest time that can be given, in months. */
   int MOST_MONTHS = 600;

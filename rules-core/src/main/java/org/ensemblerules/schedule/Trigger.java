@@ -1,6 +1,10 @@
 package org.ensemblerules.schedule;
 
-/** What calls for a task each time it happens. */
+/**
+ * What calls for a task each time it happens.
+ *
+ * @since 0.1
+ */
 public enum Trigger {
   /** The element is issued. */
   ISSUE,

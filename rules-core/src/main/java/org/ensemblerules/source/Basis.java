@@ -6,7 +6,11 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
-/** Says who: on whose word a value of a table rests. */
+/**
+ * Says who: on whose word a value of a table rests.
+ *
+ * @since 0.1
+ */
 public sealed interface Basis {
 
   /**

@@ -11,6 +11,7 @@ import java.util.function.Supplier;
  *
  * @param <T> what is made of it
  * @param <F> how its faults are told
+ * @since 0.1
  */
 public sealed interface Checked<T, F extends Fault> {
   /**

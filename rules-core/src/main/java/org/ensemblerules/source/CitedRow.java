@@ -10,6 +10,7 @@ import java.util.Optional;
  * @param provenance where the row comes from; not null
  * @param wording what the row says, in words; empty if its values say it all
  * @param open whether practice is disputed here, so that the department may decide it by an overlay
+ * @since 0.1
  */
 public record CitedRow(Provenance provenance, Optional<String> wording, boolean open) {
   /** Checks for nulls. */

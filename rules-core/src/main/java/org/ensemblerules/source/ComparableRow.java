@@ -9,6 +9,7 @@ import java.util.List;
  * differs between two sets asks the rows.
  *
  * @param <R> the row's own type
+ * @since 0.1
  */
 public interface ComparableRow<R extends ComparableRow<R>> extends Row {
   /**

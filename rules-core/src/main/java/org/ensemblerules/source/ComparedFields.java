@@ -11,6 +11,7 @@ import java.util.Optional;
  *
  * @param strictness how strict the row is in all fields together; not null
  * @param milderIn the fields in which it is the milder, named as in the table's file; not null
+ * @since 0.1
  */
 public record ComparedFields(Comparison strictness, List<String> milderIn) {
   /** Copies the list. */

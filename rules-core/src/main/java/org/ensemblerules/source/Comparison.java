@@ -6,6 +6,8 @@ import java.util.Optional;
 /**
  * How strict one thing is, set against another of its kind. The order is partial: what is stricter
  * never lets pass what the other does not, whatever it is asked.
+ *
+ * @since 0.1
  */
 public enum Comparison {
   /** Both ask for the same. */

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param consolidatedInto the later document that took it over; empty if none
  * @param notBefore the day before which it certainly was not in force, where the day it took effect
  *     was not seen; empty if that day is known, or if not even this is; not null
+ * @since 0.1
  */
 public record Edition(
     Provenance provenance,

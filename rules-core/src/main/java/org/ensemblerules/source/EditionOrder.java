@@ -9,6 +9,7 @@ import java.util.stream.Stream;
  * edition took over as it was, an earlier one had.
  *
  * @param through the editions, the one in force last; empty if none is; not null
+ * @since 0.1
  */
 public record EditionOrder(List<OriginId> through) {
   /** Copies the list. */

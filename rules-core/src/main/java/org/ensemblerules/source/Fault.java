@@ -1,6 +1,10 @@
 package org.ensemblerules.source;
 
-/** What is wrong with something that was handed over: where, what was found, what is allowed. */
+/**
+ * What is wrong with something that was handed over: where, what was found, what is allowed.
+ *
+ * @since 0.1
+ */
 public interface Fault {
   /**
    * Returns what kind of fault it is, for programs.

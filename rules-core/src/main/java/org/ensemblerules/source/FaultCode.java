@@ -1,6 +1,10 @@
 package org.ensemblerules.source;
 
-/** What is wrong, apart from the words it is told in. New codes may be added. */
+/**
+ * What is wrong, apart from the words it is told in. New codes may be added.
+ *
+ * @since 0.1
+ */
 public enum FaultCode {
   /** A value other than what is allowed there. */
   NOT_ALLOWED,

@@ -1,6 +1,10 @@
 package org.ensemblerules.source;
 
-/** How a published value was seen. */
+/**
+ * How a published value was seen.
+ *
+ * @since 0.1
+ */
 public enum HowSeen {
   /** In the document's own text. */
   READ,

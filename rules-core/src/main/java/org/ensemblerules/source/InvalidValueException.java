@@ -8,6 +8,8 @@ import org.jspecify.annotations.Nullable;
  * calling program, never an outcome of the trade.
  *
  * <p>The message and the accessors name the field, the value given and what is allowed.
+ *
+ * @since 0.1
  */
 public final class InvalidValueException extends IllegalArgumentException {
   private static final long serialVersionUID = 1L;

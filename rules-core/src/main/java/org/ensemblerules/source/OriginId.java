@@ -7,6 +7,7 @@ import java.util.regex.Pattern;
  *
  * @param value upper-case letters and digits in groups joined by underscores, as in {@code
  *     NFPA_1851_2020}; 1 to 60 characters
+ * @since 0.1
  */
 public record OriginId(String value) implements Comparable<OriginId> {
   private static final Pattern FORM = Pattern.compile("[A-Z0-9]+(_[A-Z0-9]+)*");

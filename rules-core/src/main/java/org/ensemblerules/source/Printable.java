@@ -4,6 +4,8 @@ package org.ensemblerules.source;
  * Text that came from outside, put so that it can be printed: on one line, and in the order in
  * which it reads. A line feed in a name would otherwise forge a line of a log, and a control of
  * direction would show a word as another.
+ *
+ * @since 0.1
  */
 public final class Printable {
   private Printable() {}

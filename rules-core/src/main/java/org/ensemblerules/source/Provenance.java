@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param reviewedThrough the last day for which the row was reviewed; a verdict for a later day
  *     carries a note that the row is stale, and nothing else changes; not null
  * @param note what a reader should know besides; empty if nothing
+ * @since 0.1
  */
 public record Provenance(
     RowKey key, OriginId origin, Basis basis, LocalDate reviewedThrough, Optional<String> note) {

@@ -6,6 +6,8 @@ import java.util.stream.Collectors;
 /**
  * What was known to be sound was refused after all: misuse by the calling program, which did not
  * look at the faults. The message lists every fault on a line of its own.
+ *
+ * @since 0.1
  */
 public final class RefusedException extends IllegalStateException {
   private static final long serialVersionUID = 1L;

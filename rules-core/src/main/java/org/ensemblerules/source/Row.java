@@ -3,7 +3,11 @@ package org.ensemblerules.source;
 import java.util.List;
 import java.util.Optional;
 
-/** A row of a table: a value, and on whose word. */
+/**
+ * A row of a table: a value, and on whose word.
+ *
+ * @since 0.1
+ */
 public interface Row {
   /**
    * Returns where the row comes from.

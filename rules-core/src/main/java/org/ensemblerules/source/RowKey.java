@@ -4,6 +4,7 @@ package org.ensemblerules.source;
  * The stable name of a table row. A key once published keeps its meaning.
  *
  * @param value letters, digits and {@code - _ / @ .}, 1 to 200 characters
+ * @since 0.1
  */
 public record RowKey(String value) implements Comparable<RowKey> {
   /**

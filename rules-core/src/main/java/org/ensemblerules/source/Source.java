@@ -22,6 +22,7 @@ import java.util.stream.Stream;
  * @param restates the documents whose requirements it restates, each as far as it names it: of a
  *     page that names no edition, the standard with its edition open; empty if it restates none;
  *     not null
+ * @since 0.1
  */
 public record Source(
     SourceId id,

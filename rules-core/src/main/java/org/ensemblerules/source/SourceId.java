@@ -6,6 +6,7 @@ import java.util.regex.Pattern;
  * The short name of a source, as rows cite it.
  *
  * @param value lower-case letters and digits in groups joined by hyphens, 1 to 60 characters
+ * @since 0.1
  */
 public record SourceId(String value) implements Comparable<SourceId> {
   private static final Pattern FORM = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");

@@ -1,6 +1,10 @@
 package org.ensemblerules.source;
 
-/** What sort of document a source is. */
+/**
+ * What sort of document a source is.
+ *
+ * @since 0.1
+ */
 public enum SourceKind {
   /** A consensus standard. */
   STANDARD,

@@ -10,6 +10,7 @@ import java.util.Objects;
  * @param field the field at fault, as in the table file; not null
  * @param found what was found; not null
  * @param allowed what is allowed; not null
+ * @since 0.1
  */
 public record TableFault(FaultCode code, RowKey row, String field, String found, String allowed)
     implements Fault {

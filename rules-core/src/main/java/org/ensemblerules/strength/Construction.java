@@ -1,6 +1,10 @@
 package org.ensemblerules.strength;
 
-/** How the cloth is made, where requirements differ by it. */
+/**
+ * How the cloth is made, where requirements differ by it.
+ *
+ * @since 0.1
+ */
 public enum Construction {
   /** Woven. */
   WOVEN,

@@ -14,6 +14,8 @@ import org.ensemblerules.source.InvalidValueException;
  * <p>In the formulas, L is the limit and y the value compared, both in the unit of L: the mean, or
  * the worst specimen where each must conform. F is the standard normal distribution; x is the mean
  * and s the standard deviation of n specimens.
+ *
+ * @since 0.1
  */
 public sealed interface DecisionRule {
   /**

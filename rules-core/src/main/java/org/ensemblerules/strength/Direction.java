@@ -1,6 +1,10 @@
 package org.ensemblerules.strength;
 
-/** The direction of the cloth that a specimen was tested in. */
+/**
+ * The direction of the cloth that a specimen was tested in.
+ *
+ * @since 0.1
+ */
 public enum Direction {
   /** Along the warp of a woven cloth. */
   WARP,

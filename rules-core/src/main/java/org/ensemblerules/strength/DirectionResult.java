@@ -15,6 +15,7 @@ import java.util.Objects;
  * @param kept the specimens that counted, at least one; not null
  * @param discarded the specimens that did not, with the rule for each; not null
  * @param remarks what else a reader must know about this direction; not null
+ * @since 0.1
  */
 public record DirectionResult(
     Direction direction,

@@ -12,6 +12,7 @@ import org.ensemblerules.source.Provenance;
  * @param provenance where the row comes from; not null
  * @param method the method; not null
  * @param rule when; not null
+ * @since 0.1
  */
 public record DiscardRow(Provenance provenance, TestMethod method, DiscardRule rule)
     implements ComparableRow<DiscardRow> {

@@ -10,6 +10,8 @@ import org.ensemblerules.source.InvalidValueException;
 /**
  * When a method lets a specimen be discarded. Nothing else is ever left out: a low value without
  * such a reason counts, and what was not recorded is no reason.
+ *
+ * @since 0.1
  */
 public sealed interface DiscardRule {
   /** It slipped in the jaws or at the ring. */

@@ -7,6 +7,7 @@ import java.util.Objects;
  *
  * @param specimen the specimen; not null
  * @param row the rule of the method; not null
+ * @since 0.1
  */
 public record Discarded(Specimen specimen, DiscardRow row) {
   /** Checks for nulls. */

@@ -13,6 +13,7 @@ import org.ensemblerules.source.InvalidValueException;
  *
  * @param expanded U, a difference: its unit may be another of the same dimension; not null
  * @param coverageFactor k, above zero, as stated with U; not null
+ * @since 0.1
  */
 public record ExpandedUncertainty(Quantity expanded, BigDecimal coverageFactor) {
   /**

@@ -1,6 +1,10 @@
 package org.ensemblerules.strength;
 
-/** What gave way. */
+/**
+ * What gave way.
+ *
+ * @since 0.1
+ */
 public enum FailureMode {
   /** The cloth. */
   FABRIC,

@@ -22,6 +22,7 @@ import org.ensemblerules.source.InvalidValueException;
  *     the full number
  * @param shown the number as a report prints it: the value, or rounded to the digits that the limit
  *     asks for; not null
+ * @since 0.1
  */
 public record Figure(
     String name, BigDecimal value, Optional<Unit> unit, boolean exact, BigDecimal shown) {

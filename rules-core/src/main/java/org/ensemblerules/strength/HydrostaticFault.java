@@ -1,6 +1,10 @@
 package org.ensemblerules.strength;
 
-/** What can be wrong with a trial at fixed pressure. */
+/**
+ * What can be wrong with a trial at fixed pressure.
+ *
+ * @since 0.1
+ */
 public enum HydrostaticFault {
   /** Less pressure than required: holding shows nothing. */
   PRESSURE_TOO_LOW,

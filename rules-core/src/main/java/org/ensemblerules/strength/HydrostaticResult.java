@@ -6,7 +6,11 @@ import java.util.Objects;
 import java.util.Set;
 import org.ensemblerules.source.InvalidValueException;
 
-/** What a trial at fixed pressure shows. It never stands in for a leak check with a liquid. */
+/**
+ * What a trial at fixed pressure shows. It never stands in for a leak check with a liquid.
+ *
+ * @since 0.1
+ */
 public sealed interface HydrostaticResult {
   /**
    * No spot leaked, under the conditions required or harder ones.

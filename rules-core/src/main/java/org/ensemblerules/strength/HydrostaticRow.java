@@ -24,6 +24,7 @@ import org.ensemblerules.source.Provenance;
  * @param leastFabricSpots how many spots of cloth are tested, 0 or more
  * @param leastSeamSpots how many spots of seam are tested, 0 or more
  * @param wording the requirement in words, 1 to 500 characters; not null
+ * @since 0.1
  */
 public record HydrostaticRow(
     Provenance provenance,

@@ -18,7 +18,11 @@ import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.cells.Cells;
 
-/** What moisture barriers must hold at fixed pressure. */
+/**
+ * What moisture barriers must hold at fixed pressure.
+ *
+ * @since 0.1
+ */
 public final class HydrostaticTable {
   private record Cell(ElementKind element, Use use) {}
 

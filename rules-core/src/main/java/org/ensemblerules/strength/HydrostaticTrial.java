@@ -13,6 +13,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param pressure the pressure applied, above zero; not null
  * @param dwell for how long, above zero; not null
  * @param spots the places tested; not null
+ * @since 0.1
  */
 public record HydrostaticTrial(Quantity pressure, Quantity dwell, List<Spot> spots) {
   /**

@@ -21,6 +21,7 @@ import org.ensemblerules.source.Provenance;
  *     not name, 1 or more
  * @param leastTestedIn how many in directions with a number of their own, each 1 or more; not null
  * @param leastKept how many must be left in each direction after discarding, 1 or more
+ * @since 0.1
  */
 public record MethodRow(
     Provenance provenance,

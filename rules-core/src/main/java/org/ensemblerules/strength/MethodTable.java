@@ -10,7 +10,11 @@ import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.TableFault;
 import org.ensemblerules.source.cells.Cells;
 
-/** What test methods need, and which specimens they let be discarded. */
+/**
+ * What test methods need, and which specimens they let be discarded.
+ *
+ * @since 0.1
+ */
 public final class MethodTable {
   private final ImmutableMap<TestMethod, MethodRow> methods;
   private final ImmutableListMultimap<TestMethod, DiscardRow> discards;

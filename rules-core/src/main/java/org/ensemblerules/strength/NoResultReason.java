@@ -1,6 +1,10 @@
 package org.ensemblerules.strength;
 
-/** Why there is no result. None of them is a pass. */
+/**
+ * Why there is no result. None of them is a pass.
+ *
+ * @since 0.1
+ */
 public enum NoResultReason {
   /** No row has a requirement for it. */
   NO_REQUIREMENT,

@@ -2,7 +2,11 @@ package org.ensemblerules.strength;
 
 import org.ensemblerules.measure.Dimension;
 
-/** What is measured on specimens. */
+/**
+ * What is measured on specimens.
+ *
+ * @since 0.1
+ */
 public enum Property {
   /** Force to go on tearing. */
   TEAR_RESISTANCE(Dimension.FORCE),

@@ -13,6 +13,8 @@ import org.ensemblerules.source.OriginId;
 /**
  * What a judgment is for. Product standards state requirements for new material and none for used
  * gear; what is asked of used gear is a policy, and someone's to name.
+ *
+ * @since 0.1
  */
 public sealed interface Purpose {
   /** New material, as for certification. */

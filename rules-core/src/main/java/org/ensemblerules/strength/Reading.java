@@ -6,7 +6,11 @@ import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.source.InvalidValueException;
 
-/** What was read from one specimen. */
+/**
+ * What was read from one specimen.
+ *
+ * @since 0.1
+ */
 public sealed interface Reading {
   /**
    * One value: the largest force, the pressure at the leak, the time.

@@ -1,6 +1,10 @@
 package org.ensemblerules.strength;
 
-/** What a reader of a result must know besides the outcome. */
+/**
+ * What a reader of a result must know besides the outcome.
+ *
+ * @since 0.1
+ */
 public enum Remark {
   /** The requirement is for new material. */
   REQUIREMENT_IS_FOR_NEW_MATERIAL(
@@ -13,13 +17,15 @@ public enum Remark {
   SPECIMENS_DISCARDED("specimens were discarded by the rules named"),
   /** Accepted because the fabric broke first. */
   FABRIC_BROKE_FIRST(
-      "accepted below the limit, as the fabric broke and the seam did not; judge the fabric by its own requirement"),
+      "accepted below the limit, as the fabric broke and the seam did not; judge the fabric by its"
+          + " own requirement"),
   /** The fabric broke first, but its own strength is missing. */
   FABRIC_STRENGTH_MISSING(
       "the fabric broke first, but its own strength is not given, so that the result stands"),
   /** The fabric of used gear broke first. */
   FABRIC_BROKE_FIRST_IN_USE(
-      "the fabric broke first; on used gear it may have been weakened by use, so that the result stands"),
+      "the fabric broke first; on used gear it may have been weakened by use, so that the result"
+          + " stands"),
   /** The second printed unit would answer otherwise. */
   SECOND_UNIT_WOULD_DIFFER(
       "the number printed in the second unit would answer otherwise; it is information only");

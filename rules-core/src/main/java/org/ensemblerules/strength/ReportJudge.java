@@ -20,6 +20,7 @@ import org.ensemblerules.source.OriginId;
  *
  * @see DecisionRule
  * @see Purpose
+ * @since 0.1
  */
 public final class ReportJudge {
   private final StrengthTables tables;

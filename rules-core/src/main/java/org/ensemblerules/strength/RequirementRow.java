@@ -36,6 +36,7 @@ import org.ensemblerules.source.Provenance;
  * @param fabricFailsFirst whether a seam's value below the limit is accepted where the fabric,
  *     itself weaker than the limit, broke and the seam did not
  * @param wording the requirement and its conditioning in words, 1 to 500 characters; not null
+ * @since 0.1
  */
 public record RequirementRow(
     Provenance provenance,

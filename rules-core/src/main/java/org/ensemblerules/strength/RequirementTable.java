@@ -16,7 +16,11 @@ import org.ensemblerules.source.FaultCode;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.TableFault;
 
-/** What product editions require of new material; all editions, as the label says which counts. */
+/**
+ * What product editions require of new material; all editions, as the label says which counts.
+ *
+ * @since 0.1
+ */
 public final class RequirementTable {
   private record Cell(
       OriginId product, Property property, ElementKind element, Use use, Site site) {}

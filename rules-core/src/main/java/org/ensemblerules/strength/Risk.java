@@ -13,6 +13,7 @@ import org.ensemblerules.strength.numeric.Normal;
  *
  * @see org.ensemblerules.LaboratoryRules#conformanceProbability
  * @see org.ensemblerules.LaboratoryRules#globalRisk
+ * @since 0.1
  */
 public final class Risk {
   private static final double FAR = 12;

@@ -19,6 +19,7 @@ import org.ensemblerules.source.Provenance;
  * @param n how many specimens, 2 or more
  * @param rank the rank r from the smallest, 2 to n
  * @param exponent k, above zero; not null
+ * @since 0.1
  */
 public record SmallSampleRow(
     Provenance provenance,

@@ -14,6 +14,8 @@ import org.ensemblerules.source.cells.Cells;
  * Ranks and exponents of the small-sample bound of {@link DecisionRule.SmallSampleNonparametric}.
  * Nothing is interpolated: what the table lacks gives no result. Percentages are compared as
  * numbers, so that 90 and 90.0 are one.
+ *
+ * @since 0.1
  */
 public final class SmallSampleTable {
   // Percentages without trailing zeros, so that 90 and 90.0 are one.

@@ -17,6 +17,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param slipped whether it slipped in the jaws or at the ring
  * @param leftMarkedLine whether a tear left the marked line
  * @param fault a fault of the test that the laboratory recorded; empty if none
+ * @since 0.1
  */
 public record Specimen(
     String id,

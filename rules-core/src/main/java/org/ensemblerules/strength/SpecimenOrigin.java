@@ -3,6 +3,8 @@ package org.ensemblerules.strength;
 /**
  * Where specimens were cut from. A destructive test ends the element it was cut from, and says
  * nothing about another one by itself.
+ *
+ * @since 0.1
  */
 public enum SpecimenOrigin {
   /** The element asked about, which is then to be retired. */

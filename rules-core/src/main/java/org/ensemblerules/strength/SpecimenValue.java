@@ -6,6 +6,8 @@ import org.ensemblerules.source.InvalidValueException;
  * How one specimen's value is formed from its reading, exactly and in the reading's unit. ASTM
  * D5587, as restated, has both the single highest peak and the mean of the highest; which one
  * counts is told by the requirement.
+ *
+ * @since 0.1
  */
 public sealed interface SpecimenValue {
   /** The reading is the value. */

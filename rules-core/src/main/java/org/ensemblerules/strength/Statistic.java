@@ -1,6 +1,10 @@
 package org.ensemblerules.strength;
 
-/** What is compared with the limit, of the specimens of one direction that were kept. */
+/**
+ * What is compared with the limit, of the specimens of one direction that were kept.
+ *
+ * @since 0.1
+ */
 public enum Statistic {
   /** Their mean: {@code (x1 + ... + xn) / n}, exact. */
   MEAN_OF_SPECIMENS,

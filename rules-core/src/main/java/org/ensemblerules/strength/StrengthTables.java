@@ -9,6 +9,7 @@ import java.util.Objects;
  * @param methods what test methods need; not null
  * @param smallSamples ranks and exponents of the small-sample bound; not null
  * @param hydrostatic what moisture barriers must hold at fixed pressure; not null
+ * @since 0.1
  */
 public record StrengthTables(
     RequirementTable requirements,

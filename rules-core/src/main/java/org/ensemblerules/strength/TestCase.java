@@ -12,6 +12,7 @@ import org.ensemblerules.source.OriginId;
  * @param report the report; not null
  * @param purpose what it is judged for; not null
  * @param rule the decision rule; not null
+ * @since 0.1
  */
 public record TestCase(
     String id, OriginId product, TestReport report, Purpose purpose, DecisionRule rule) {

@@ -8,6 +8,7 @@ import org.ensemblerules.source.InvalidValueException;
  *
  * @param value upper-case letters and digits in groups joined by underscores, as in {@code
  *     ASTM_D5587}; 1 to 60 characters
+ * @since 0.1
  */
 public record TestMethod(String value) implements Comparable<TestMethod> {
   private static final Pattern FORM = Pattern.compile("[A-Z0-9]+(_[A-Z0-9]+)*");

@@ -1,6 +1,10 @@
 package org.ensemblerules.strength;
 
-/** What the numbers come to, from mildest to strictest. */
+/**
+ * What the numbers come to, from mildest to strictest.
+ *
+ * @since 0.1
+ */
 public enum TestOutcome {
   /** The requirement is met under the rule applied. */
   PASS,

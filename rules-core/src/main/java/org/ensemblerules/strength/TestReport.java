@@ -11,7 +11,11 @@ import org.ensemblerules.measure.Dimension;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.source.InvalidValueException;
 
-/** What a laboratory reports about one property of one part. */
+/**
+ * What a laboratory reports about one property of one part.
+ *
+ * @since 0.1
+ */
 public final class TestReport {
   private final ElementKind element;
   private final Use use;

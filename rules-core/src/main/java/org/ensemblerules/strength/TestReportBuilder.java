@@ -12,7 +12,11 @@ import org.ensemblerules.gear.Use;
 import org.ensemblerules.measure.Quantity;
 import org.ensemblerules.source.InvalidValueException;
 
-/** Builds reports. */
+/**
+ * Builds reports.
+ *
+ * @since 0.1
+ */
 public final class TestReportBuilder {
   final ElementKind element;
   final Use use;

@@ -18,6 +18,7 @@ import org.ensemblerules.source.Provenance;
  * @param provenance where the row comes from; its origin names the policy; not null
  * @param percent the share of the value when new that must be kept, in percent, above 0, up to 100;
  *     empty if used gear must meet the requirement for new material
+ * @since 0.1
  */
 public record UsedGearRow(Provenance provenance, Optional<BigDecimal> percent)
     implements ComparableRow<UsedGearRow> {

@@ -20,6 +20,7 @@ import org.ensemblerules.gear.Site;
  * @param by who may do it, each with the credential needed; not null
  * @param goesTo where the element goes for it, the nearest of those that may do it; not null
  * @param afterward the checks that must be passed afterward; not null
+ * @since 0.1
  */
 public record Action(
     Effect effect, Site target, List<PermittedDoer> by, GoesTo goesTo, Set<Check> afterward) {

@@ -12,6 +12,8 @@ import org.ensemblerules.schedule.ServiceRecord;
 /**
  * What is handed over to be judged: an element, what happened to it, every inspection among it, and
  * what was found now.
+ *
+ * @since 0.1
  */
 public final class Assessment {
   private final Element element;

@@ -10,7 +10,11 @@ import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
 import org.ensemblerules.source.InvalidValueException;
 
-/** Collects what is handed over. */
+/**
+ * Collects what is handed over.
+ *
+ * @since 0.1
+ */
 public final class AssessmentBuilder {
   final Element element;
   History history = History.empty();

@@ -12,6 +12,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param authority who, by name and office; not null
  * @param decision what; not null
  * @param why why; not null
+ * @since 0.1
  */
 public record AuthorityDecision(MarkedDate on, String authority, String decision, String why) {
   /**

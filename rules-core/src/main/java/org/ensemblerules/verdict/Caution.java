@@ -8,6 +8,7 @@ import org.ensemblerules.source.RowKey;
  *
  * @param row the row it comes from, or that it is about; not null
  * @param text the caution; not null
+ * @since 0.1
  */
 public record Caution(RowKey row, String text) {
   /** Checks for nulls. */

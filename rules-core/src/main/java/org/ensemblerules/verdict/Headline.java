@@ -6,7 +6,11 @@ import java.util.Set;
 import org.ensemblerules.effect.EffectKind;
 import org.ensemblerules.effect.HandlingDuty;
 
-/** A verdict in one word, for people. Programs decide by service and actions instead. */
+/**
+ * A verdict in one word, for people. Programs decide by service and actions instead.
+ *
+ * @since 0.1
+ */
 public enum Headline {
   /** Held as found after an incident. */
   PRESERVE,

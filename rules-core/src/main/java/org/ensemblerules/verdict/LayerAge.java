@@ -12,6 +12,7 @@ import org.ensemblerules.retirement.AgeAnswer;
  * @param layer the labeled layer; empty for the element itself
  * @param manufactured when it was made, as its label has it; not null
  * @param answer by when; not null
+ * @since 0.1
  */
 public record LayerAge(Optional<LayerKind> layer, MarkedDate manufactured, AgeAnswer answer) {
   /** Checks for nulls. */

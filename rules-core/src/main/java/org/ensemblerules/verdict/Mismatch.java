@@ -13,7 +13,11 @@ import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.OriginId;
 
-/** One respect in which two identities of rules differ. */
+/**
+ * One respect in which two identities of rules differ.
+ *
+ * @since 0.1
+ */
 public sealed interface Mismatch {
   /**
    * For a subject another edition was chosen.

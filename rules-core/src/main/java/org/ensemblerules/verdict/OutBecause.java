@@ -6,7 +6,11 @@ import java.util.List;
 import java.util.Set;
 import org.ensemblerules.effect.Effect;
 
-/** Why an element is out. Several may apply; none makes another milder. */
+/**
+ * Why an element is out. Several may apply; none makes another milder.
+ *
+ * @since 0.1
+ */
 public enum OutBecause {
   /** Something is wrong with it: it was seen, measured or recorded. */
   CONDITION,

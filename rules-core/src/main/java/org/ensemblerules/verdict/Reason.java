@@ -32,6 +32,7 @@ import org.ensemblerules.source.SourceId;
  * @param handling how the element must be handled for it; not null
  * @param afterward the checks that must be passed after the effect is carried out; not null
  * @param attempts what was done about it and why that does not count, in words; not null
+ * @since 0.1
  */
 public record Reason(
     ReasonKind kind,

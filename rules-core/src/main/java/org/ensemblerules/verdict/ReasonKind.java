@@ -1,6 +1,10 @@
 package org.ensemblerules.verdict;
 
-/** The kinds of reason that a verdict rests on. */
+/**
+ * The kinds of reason that a verdict rests on.
+ *
+ * @since 0.1
+ */
 public enum ReasonKind {
   /** A row covers a finding. */
   RULE,

@@ -11,6 +11,8 @@ import org.ensemblerules.source.InvalidValueException;
 /**
  * What computing a stored verdict again comes to. It is computed only with the rules of then; rules
  * that differ are named, since a verdict of theirs would be another verdict.
+ *
+ * @since 0.1
  */
 public sealed interface Recompute {
   /**

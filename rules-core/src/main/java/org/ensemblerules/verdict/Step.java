@@ -16,6 +16,7 @@ import org.ensemblerules.gear.Site;
  * @param by who may do it, each with the credential needed; not null
  * @param goesTo where the element goes for it, the nearest of those that may do it; not null
  * @param shown what must be shown after it, in words, in order; not null
+ * @since 0.1
  */
 public record Step(
     Effect effect, Site target, List<PermittedDoer> by, GoesTo goesTo, List<String> shown) {

@@ -15,6 +15,7 @@ import org.ensemblerules.gear.Site;
  * @param effect what it calls for; not null
  * @param closedBy what would settle it, in words, in order; not null
  * @param attempts what was done about it and why that does not count, in words; not null
+ * @since 0.1
  */
 public record StillOpen(
     Finding finding, Site site, Effect effect, List<String> closedBy, List<String> attempts) {

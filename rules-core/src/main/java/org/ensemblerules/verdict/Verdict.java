@@ -22,6 +22,8 @@ import org.ensemblerules.source.RowKey;
  *
  * <p>A verdict is a value: two that say the same are equal, whether computed or read back from
  * where they were stored. It holds neither the rules nor the case it was computed from.
+ *
+ * @since 0.1
  */
 public final class Verdict {
   private final NamedElement element;

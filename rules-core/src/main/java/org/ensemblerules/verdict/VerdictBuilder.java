@@ -9,7 +9,11 @@ import org.ensemblerules.history.InspectionOnRecord;
 import org.ensemblerules.ruleset.Identity;
 import org.ensemblerules.source.InvalidValueException;
 
-/** Collects what a verdict says. What is not given is empty. */
+/**
+ * Collects what a verdict says. What is not given is empty.
+ *
+ * @since 0.1
+ */
 public final class VerdictBuilder {
   final NamedElement element;
   final LocalDate asOf;

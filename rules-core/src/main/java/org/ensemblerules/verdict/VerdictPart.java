@@ -7,7 +7,11 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 
-/** A part of a verdict in which it can differ from another for the same element, day and rules. */
+/**
+ * A part of a verdict in which it can differ from another for the same element, day and rules.
+ *
+ * @since 0.1
+ */
 public enum VerdictPart {
   /** Why. */
   REASONS(Verdict::reasons),

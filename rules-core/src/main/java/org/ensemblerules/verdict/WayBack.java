@@ -5,7 +5,11 @@ import java.util.List;
 import java.util.Objects;
 import org.ensemblerules.source.InvalidValueException;
 
-/** What brings an element back into service. */
+/**
+ * What brings an element back into service.
+ *
+ * @since 0.1
+ */
 public sealed interface WayBack {
   /** It is in service. */
   record NotNeeded() implements WayBack {}

@@ -6,6 +6,8 @@ import java.util.Optional;
 /**
  * A set of codes that people meet, and that {@link Words} are for. Those of gear are {@link
  * GearCodeSet}; what answers other questions brings its own.
+ *
+ * @since 0.1
  */
 public interface CodeSet {
   /**

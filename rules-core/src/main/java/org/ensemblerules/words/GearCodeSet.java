@@ -75,6 +75,8 @@ import org.ensemblerules.verdict.Service;
 /**
  * The codes of whatever a record may say of gear and whatever an answer says back. Units have
  * symbols of their own and are none of them.
+ *
+ * @since 0.1
  */
 public enum GearCodeSet implements CodeSet {
   /** Codes of {@link ElementKind}. */

@@ -37,6 +37,8 @@ import org.ensemblerules.verdict.WayBack;
 /**
  * Answers as English sentences, without codes. Another language puts its own in place of this
  * class; what it reads is public.
+ *
+ * @since 0.1
  */
 public final class Sentences {
   /** How many steps a sentence bears before nobody reads on. */

@@ -10,6 +10,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param label a few words, as they stand in a list or in a sentence; not blank
  * @param sentence one sentence that says what it means; not blank
  * @param step what somebody is told to do, as in "wash it"; empty for what is nothing to be done
+ * @since 0.1
  */
 public record Term(String label, String sentence, Optional<String> step) {
   /**

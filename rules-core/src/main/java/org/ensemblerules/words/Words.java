@@ -23,6 +23,8 @@ import org.ensemblerules.source.InvalidValueException;
 /**
  * The words of one language for every code of some {@linkplain CodeSet sets}. Immutable. {@code
  * ShippedWords.english()} of the tables' module has ours; another language is another value.
+ *
+ * @since 0.1
  */
 public final class Words {
   private static final Pattern NAME = Pattern.compile("(?<![-/A-Z_])[A-Z][A-Z_]*[A-Z](@[A-Z_]+)?");

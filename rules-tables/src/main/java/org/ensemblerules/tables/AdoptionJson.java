@@ -12,6 +12,8 @@ import org.ensemblerules.tables.message.PlaceRules;
 /**
  * Writes and reads what the law of a place asks to go by, in the form of {@code
  * rules-answer.schema.json} of this package's {@code schema} folder. Safe for use by many threads.
+ *
+ * @since 0.1
  */
 public final class AdoptionJson {
   private static final int LONGEST = 16 * 1024 * 1024;

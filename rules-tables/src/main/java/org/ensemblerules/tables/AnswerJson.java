@@ -13,6 +13,8 @@ import org.ensemblerules.tables.message.ToldAnswer;
  * What can be written again to the same text is read by the class that writes it: verdicts by
  * {@link VerdictJson}, what an inspection looks at by {@link CriteriaJson}, and the rules of a
  * place by {@link AdoptionJson}. Safe for use by many threads.
+ *
+ * @since 0.1
  */
 public final class AnswerJson {
   private AnswerJson() {}

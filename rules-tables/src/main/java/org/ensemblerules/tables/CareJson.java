@@ -15,6 +15,8 @@ import org.ensemblerules.tables.message.JsonFault;
  * {@code schema} folder, and writes how it must be cared for, in the form of {@code
  * care-answer.schema.json}. {@code null} is refused, and so are fields that nobody knows and fields
  * given twice. Safe for use by many threads.
+ *
+ * @since 0.1
  */
 public final class CareJson {
   private static final int LONGEST = 1024 * 1024;

@@ -10,6 +10,8 @@ import org.ensemblerules.words.Words;
  * Writes what can be entered as JSON, in the form of {@code catalog.schema.json} of this package's
  * {@code schema} folder, for programs in whatever language that draw an entry form. Safe for use by
  * many threads.
+ *
+ * @since 0.1
  */
 public final class CatalogJson {
   private CatalogJson() {}

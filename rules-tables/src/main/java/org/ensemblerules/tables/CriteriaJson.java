@@ -12,6 +12,8 @@ import org.ensemblerules.tables.message.JsonFault;
 /**
  * Writes and reads what an inspection looks at, in the form of {@code criteria-answer.schema.json}
  * of this package's {@code schema} folder. Safe for use by many threads.
+ *
+ * @since 0.1
  */
 public final class CriteriaJson {
   private static final int LONGEST = 16 * 1024 * 1024;

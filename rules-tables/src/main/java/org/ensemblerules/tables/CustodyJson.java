@@ -18,6 +18,8 @@ import org.ensemblerules.tables.message.JsonFault;
  * custody-request.schema.json} of this package's {@code schema} folder, and writes which steps of
  * custody that shows, in the form of {@code custody-answer.schema.json}. {@code null} is refused,
  * and so are fields that nobody knows and fields given twice. Safe for use by many threads.
+ *
+ * @since 0.1
  */
 public final class CustodyJson {
   private static final int LONGEST = 1024 * 1024;

@@ -16,6 +16,8 @@ import org.ensemblerules.tables.message.JsonFault;
  * this package's {@code schema} folder, and writes what may become of it, in the form of {@code
  * disposal-answer.schema.json}. {@code null} is refused, and so are fields that nobody knows and
  * fields given twice. Safe for use by many threads.
+ *
+ * @since 0.1
  */
 public final class DisposalJson {
   private static final int LONGEST = 1024 * 1024;

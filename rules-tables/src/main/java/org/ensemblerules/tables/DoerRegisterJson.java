@@ -19,6 +19,8 @@ import org.ensemblerules.tables.message.JsonFault;
 /**
  * Reads and writes registers of doers as JSON, in the form of {@code doers.schema.json} of this
  * package's {@code schema} folder. Safe for use by many threads.
+ *
+ * @since 0.1
  */
 public final class DoerRegisterJson {
   private static final int LONGEST = 16 * 1024 * 1024;

@@ -8,6 +8,8 @@ import org.ensemblerules.tables.message.DueAnswer;
 /**
  * Writes what falls due for an element, in the form of {@code due-answer.schema.json} of this
  * package's {@code schema} folder. Safe for use by many threads.
+ *
+ * @since 0.1
  */
 public final class DueJson {
   private DueJson() {}

@@ -8,6 +8,8 @@ import org.ensemblerules.tables.message.RecordFileAnswer;
 /**
  * Writes whether the file of an element is complete, in the form of {@code file-answer.schema.json}
  * of this package's {@code schema} folder. Safe for use by many threads.
+ *
+ * @since 0.1
  */
 public final class FileAnswerJson {
   private FileAnswerJson() {}

@@ -23,6 +23,8 @@ import org.ensemblerules.words.Words;
  * Writes what is answered about the gear of a whole department, each answer in the form of a schema
  * of this package's {@code schema} folder. Codes stand beside the words for them. Safe for use by
  * many threads.
+ *
+ * @since 0.1
  */
 public final class FleetJson {
   private FleetJson() {}

@@ -53,6 +53,7 @@ import org.jspecify.annotations.Nullable;
  * <p>For use by one thread at a time.
  *
  * @param <T> what a line says
+ * @since 0.1
  */
 public final class JsonLines<T> implements Iterator<JsonLines.Entry<T>>, AutoCloseable {
   /** The length that a line may have unless another is chosen: 1,048,576 bytes or characters. */

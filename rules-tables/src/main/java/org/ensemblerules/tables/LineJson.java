@@ -16,6 +16,8 @@ import org.ensemblerules.tables.message.RefusedLine;
  * this package's {@code schema} folder: which line it was, what it is about, and either its answer
  * or its faults. So a program that asks many questions knows which line each answer belongs to.
  * Safe for use by many threads.
+ *
+ * @since 0.1
  */
 public final class LineJson {
   private static final int LONGEST = 64 * 1024 * 1024;

@@ -30,6 +30,8 @@ import org.ensemblerules.tables.message.SetEntry;
  * notices and costs. Each entry has the form of the schema of its name in this package's {@code
  * schema} folder, as in {@code member.schema.json}. {@code null} is refused, and so are fields that
  * nobody knows and fields given twice. Safe for use by many threads.
+ *
+ * @since 0.1
  */
 public final class ListsJson {
   private static final int LONGEST = 1024 * 1024;

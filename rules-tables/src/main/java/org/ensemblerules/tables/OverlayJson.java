@@ -29,6 +29,8 @@ import org.ensemblerules.tables.set.OverlayFile;
  * Reads overlays, in the form of {@code overlay.schema.json} of this package's {@code schema}
  * folder, and lays them over rules. Rows may cite the shipped sources and those that the file lists
  * itself. Safe for use by many threads.
+ *
+ * @since 0.1
  */
 public final class OverlayJson {
   private static final int LONGEST = 1_000_000;

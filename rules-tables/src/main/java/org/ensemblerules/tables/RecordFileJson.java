@@ -19,6 +19,8 @@ import org.ensemblerules.tables.message.UnknownDoer;
  * Reads and writes the files of elements as JSON, in the form of {@code file.schema.json} of this
  * package's {@code schema} folder. What is not known is left out; {@code null} is refused, and so
  * are fields that nobody knows and fields given twice. Safe for use by many threads.
+ *
+ * @since 0.1
  */
 public final class RecordFileJson {
   private static final int LONGEST = 16 * 1024 * 1024;

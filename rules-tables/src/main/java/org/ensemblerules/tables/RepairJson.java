@@ -15,6 +15,8 @@ import org.ensemblerules.tables.message.RepairRequest;
  * repair-request.schema.json} of this package's {@code schema} folder, and writes what becomes of
  * it, in the form of {@code repair-answer.schema.json}. {@code null} is refused, and so are fields
  * that nobody knows and fields given twice. Safe for use by many threads.
+ *
+ * @since 0.1
  */
 public final class RepairJson {
   private static final int LONGEST = 1024 * 1024;

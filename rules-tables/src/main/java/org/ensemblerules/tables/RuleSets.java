@@ -31,7 +31,11 @@ import org.ensemblerules.tables.set.LoadedTables;
 import org.ensemblerules.tables.set.TableRevision;
 import org.jspecify.annotations.Nullable;
 
-/** Composes rule sets from loaded tables: for each subject the edition that the caller chooses. */
+/**
+ * Composes rule sets from loaded tables: for each subject the edition that the caller chooses.
+ *
+ * @since 0.1
+ */
 public final class RuleSets {
   // Subjects that follow the edition of the inspections where none is chosen for them.
   private static final List<Subject> FOLLOWING = List.of(Subject.CARE, Subject.RECORD);

@@ -13,6 +13,8 @@ import org.ensemblerules.tables.set.OverlayFile;
 /**
  * The overlays that come with this library: what laws of places ask beside the editions, as far as
  * their own text was seen. None applies unless it is laid over rules.
+ *
+ * @since 0.1
  */
 public final class ShippedOverlays {
   private static final List<String> FILES =

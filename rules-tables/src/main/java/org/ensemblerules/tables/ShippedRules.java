@@ -19,6 +19,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * The rule sets that come with this library, one for each edition that has all tables. Each is
  * loaded once, when it is first asked for, and shared; it never changes.
+ *
+ * @since 0.1
  */
 public final class ShippedRules {
   /** The edition chosen unless another is asked for. */

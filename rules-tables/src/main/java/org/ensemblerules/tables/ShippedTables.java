@@ -10,7 +10,11 @@ import org.ensemblerules.tables.message.JsonFault;
 import org.ensemblerules.tables.set.LoadedTables;
 import org.ensemblerules.tables.set.TableFiles;
 
-/** The tables that come with this library. */
+/**
+ * The tables that come with this library.
+ *
+ * @since 0.1
+ */
 public final class ShippedTables {
   private ShippedTables() {}
 

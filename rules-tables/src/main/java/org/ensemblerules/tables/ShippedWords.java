@@ -7,7 +7,11 @@ import java.nio.charset.StandardCharsets;
 import java.util.Objects;
 import org.ensemblerules.words.Words;
 
-/** The words that come with this library. */
+/**
+ * The words that come with this library.
+ *
+ * @since 0.1
+ */
 public final class ShippedWords {
   private static final String ENGLISH = "words/english.json";
 

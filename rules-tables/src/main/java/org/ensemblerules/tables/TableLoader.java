@@ -19,6 +19,8 @@ import org.ensemblerules.tables.set.TableFiles;
  * range, a source that is not listed, bands that overlap or leave gaps: each is refused, with its
  * file, JSON pointer, what was found and what is allowed, and all of them at once. What rows mean
  * together is checked for each table of an edition once all of its rows can be read.
+ *
+ * @since 0.1
  */
 public final class TableLoader {
   private TableLoader() {}

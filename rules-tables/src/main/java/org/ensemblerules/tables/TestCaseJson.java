@@ -15,6 +15,8 @@ import org.ensemblerules.tables.message.JsonFault;
  * Reads and writes laboratory reports as JSON, in the form of {@code test-case.schema.json} of this
  * package's {@code schema} folder. What is not known is left out; {@code null} is refused, and so
  * are fields that nobody knows and fields given twice. Safe for use by many threads.
+ *
+ * @since 0.1
  */
 public final class TestCaseJson {
   private static final int LONGEST = 16 * 1024 * 1024;

@@ -15,6 +15,8 @@ import org.ensemblerules.words.Words;
 /**
  * Writes and reads verdicts as JSON, in the form of {@code verdict.schema.json} of this package's
  * {@code schema} folder. Safe for use by many threads.
+ *
+ * @since 0.1
  */
 public final class VerdictJson {
   private static final int LONGEST = 16 * 1024 * 1024;

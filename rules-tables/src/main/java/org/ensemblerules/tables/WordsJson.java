@@ -16,6 +16,8 @@ import org.ensemblerules.words.Words;
  * Reads and writes the words of a language as JSON. Those of gear have the form of {@code
  * words.schema.json} of this package's {@code schema} folder; those of other sets have it with the
  * names of these in place. Safe for use by many threads.
+ *
+ * @since 0.1
  */
 public final class WordsJson {
   private static final int LONGEST = 1024 * 1024;

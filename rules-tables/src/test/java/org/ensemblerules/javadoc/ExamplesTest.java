@@ -6,14 +6,11 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Finding;
@@ -37,24 +34,15 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Each package that is exported shows an example, which compiles and runs. */
 class ExamplesTest {
-  private static final Path SOURCES = Path.of("src", "main", "java");
   private static final Path EXAMPLES =
       Path.of("src", "test", "java", "org", "ensemblerules", "javadoc", "Examples.java");
 
-  private static final Pattern EXPORTED = Pattern.compile("exports ([\\w.]+);");
-
   /** The descriptions of what both artifacts export to everyone. */
   static List<Path> descriptions() throws IOException {
-    List<Path> all = new ArrayList<>();
-    for (Path artifact : List.of(Path.of("..", "rules-core"), Path.of(""))) {
-      Path sources = artifact.resolve(SOURCES);
-      Matcher exported = EXPORTED.matcher(Files.readString(sources.resolve("module-info.java")));
-      while (exported.find()) {
-        all.add(sources.resolve(exported.group(1).replace('.', '/')).resolve("package-info.java"));
-      }
-    }
+    List<Path> all = new ArrayList<>(ExportedSources.of(Path.of("..", "rules-core")));
+    all.addAll(ExportedSources.of(Path.of("")));
     assertThat(all).hasSizeGreaterThan(20);
-    return all;
+    return all.stream().map(folder -> folder.resolve("package-info.java")).toList();
   }
 
   @ParameterizedTest

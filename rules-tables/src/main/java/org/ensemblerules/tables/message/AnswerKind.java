@@ -1,6 +1,10 @@
 package org.ensemblerules.tables.message;
 
-/** What was asked. */
+/**
+ * What was asked.
+ *
+ * @since 0.1
+ */
 public enum AnswerKind {
   /** What falls due, as {@code DueJson} writes it. */
   DUE,

@@ -14,6 +14,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param cautions what holds for its element whatever is done to it; empty where the answer has its
  *     own; not null
  * @param answer the answer as JSON, an object, as the class of its question writes it; not null
+ * @since 0.1
  */
 public record AnsweredLine(
     String source, long line, Optional<String> id, List<String> cautions, String answer)

@@ -22,6 +22,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param check the hand check by which it is looked at; none if it is only looked at; not null
  * @param way how it is done; not null
  * @param row the row that asks for it, whose key is the name of the criterion; not null
+ * @since 0.1
  */
 public record AskedCriterion(
     List<Site> sites,

@@ -13,6 +13,7 @@ import org.ensemblerules.source.InvalidValueException;
  *
  * @param element the element; not null
  * @param exposures what it met, at least one; not null
+ * @since 0.1
  */
 public record CareRequest(Element element, Set<Exposure> exposures) {
   /**

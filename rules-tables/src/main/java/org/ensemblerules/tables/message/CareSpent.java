@@ -13,6 +13,7 @@ import org.ensemblerules.fleet.CareSoFar;
  * @param withoutPrice how many of both have no price, 0 or more
  * @param spent what the others cost; not null
  * @param above the elements that cost more than the owner thinks care worth; not null
+ * @since 0.1
  */
 public record CareSpent(
     long cleanings, long repairs, long withoutPrice, BigDecimal spent, List<CareSoFar> above) {

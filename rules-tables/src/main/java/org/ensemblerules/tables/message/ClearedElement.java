@@ -11,6 +11,7 @@ import org.ensemblerules.issue.Whereabouts;
  * @param element the element; not null
  * @param whereabouts who has it and where it is; not null
  * @param clearing what they may do; not null
+ * @since 0.1
  */
 public record ClearedElement(NamedElement element, Whereabouts whereabouts, Clearing clearing) {
   /** Checks for nulls. */

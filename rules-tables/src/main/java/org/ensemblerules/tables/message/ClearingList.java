@@ -11,6 +11,7 @@ import org.ensemblerules.effect.Doer;
  * @param doer who; not null
  * @param asOf the day; not null
  * @param elements each element that is out, and what they may do about it; not null
+ * @since 0.1
  */
 public record ClearingList(Doer doer, LocalDate asOf, List<ClearedElement> elements) {
   /** Copies the list. */

@@ -9,7 +9,11 @@ import org.ensemblerules.fleet.UnitCost;
 import org.ensemblerules.repair.CostPolicy;
 import org.ensemblerules.source.InvalidValueException;
 
-/** An entry of what things cost. */
+/**
+ * An entry of what things cost.
+ *
+ * @since 0.1
+ */
 public sealed interface CostEntry {
   /**
    * What new gear costs.

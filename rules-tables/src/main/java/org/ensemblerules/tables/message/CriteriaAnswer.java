@@ -19,6 +19,7 @@ import org.ensemblerules.ruleset.Identity;
  * @param by who may make it; not null
  * @param criteria what it looks at, in its order; none if there is no such inspection; not null
  * @param rules by which rules; not null
+ * @since 0.1
  */
 public record CriteriaAnswer(
     InspectionKind inspection,

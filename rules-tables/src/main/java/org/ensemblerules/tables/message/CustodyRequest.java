@@ -9,6 +9,7 @@ import org.ensemblerules.retirement.CustodyRecord;
  *
  * @param element the element; not null
  * @param custody what was recorded of it; not null
+ * @since 0.1
  */
 public record CustodyRequest(Element element, CustodyRecord custody) {
   /** Checks for nulls. */

@@ -10,6 +10,7 @@ import org.ensemblerules.issue.Order;
  *
  * @param order the order; not null
  * @param delivered the elements that came; not null
+ * @since 0.1
  */
 public record DeliveredOrder(Order order, List<Element> delivered) {
   /** Copies the list. */

@@ -10,6 +10,7 @@ import org.ensemblerules.source.InvalidValueException;
  *
  * @param element the element; not null
  * @param gear what is known of it, of the same kind and use; not null
+ * @since 0.1
  */
 public record DisposalRequest(Element element, RetiredGear gear) {
   /**

@@ -25,6 +25,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param to the last day of the calendar, not before the first; not null
  * @param calendar what comes from the first to the last day, if each is done on its last day; not
  *     null
+ * @since 0.1
  */
 public record DueAnswer(
     NamedElement element,

@@ -13,6 +13,7 @@ import org.ensemblerules.source.Printable;
  * @param pointer the place in it, as a JSON pointer (RFC 6901); empty for the whole text; not null
  * @param found what was found there, in words; not null
  * @param allowed what is allowed there, in words; not null
+ * @since 0.1
  */
 public record JsonFault(FaultCode code, String source, String pointer, String found, String allowed)
     implements Fault {

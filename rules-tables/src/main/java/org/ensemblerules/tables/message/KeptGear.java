@@ -9,6 +9,7 @@ import org.ensemblerules.issue.Whereabouts;
  *
  * @param element the name of the element; not null
  * @param where who has it and where it is; not null
+ * @since 0.1
  */
 public record KeptGear(ElementId element, Whereabouts where) {
   /** Checks for nulls. */

@@ -9,6 +9,7 @@ import org.ensemblerules.record.PfasNotice;
  *
  * @param notice the notice; not null
  * @param keep how long; not null
+ * @since 0.1
  */
 public record KeptNotice(PfasNotice notice, KeepAnswer keep) {
   /** Checks for nulls. */

@@ -2,7 +2,11 @@ package org.ensemblerules.tables.message;
 
 import java.util.Optional;
 
-/** What came of a line. */
+/**
+ * What came of a line.
+ *
+ * @since 0.1
+ */
 public sealed interface LineOutcome permits AnsweredLine, RefusedLine {
   /**
    * Returns where the line stands.

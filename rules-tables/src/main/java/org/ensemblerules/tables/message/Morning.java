@@ -14,6 +14,7 @@ import org.ensemblerules.fleet.Today;
  * @param today what goes where; not null
  * @param away what is in others' hands, in order; not null
  * @param work what falls due, spread over days; not null
+ * @since 0.1
  */
 public record Morning(LocalDate asOf, Today today, List<AwayEntry> away, Levelled work) {
   /** Copies the list. */

@@ -13,6 +13,7 @@ import org.ensemblerules.issue.SafetyNotice;
  * @param touched the elements that they touch, or may; not null
  * @param before who is ready without them; not null
  * @param after who is ready with them; not null
+ * @since 0.1
  */
 public record NoticeEffect(
     List<SafetyNotice> notices, List<NoticedElement> touched, Readiness before, Readiness after) {

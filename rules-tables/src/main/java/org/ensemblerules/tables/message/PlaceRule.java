@@ -21,6 +21,7 @@ import org.ensemblerules.source.OriginId;
  * @param sinceKnown whether the day is known from which it holds
  * @param stale whether the row is past its review
  * @param row the row that says so; not null
+ * @since 0.1
  */
 public record PlaceRule(
     String where,

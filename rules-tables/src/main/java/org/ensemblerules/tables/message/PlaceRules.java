@@ -22,6 +22,7 @@ import org.ensemblerules.source.Edition;
  * @param bought when the gear was bought; empty if not known; not null
  * @param subjects the rules for each subject; none where nothing is known of the place, which is no
  *     leave to do as one likes; not null
+ * @since 0.1
  */
 public record PlaceRules(
     PlaceCode place,

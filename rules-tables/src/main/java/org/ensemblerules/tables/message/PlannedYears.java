@@ -11,6 +11,7 @@ import org.ensemblerules.fleet.ReplacementPlan;
  * @param forecast what leaves when; not null
  * @param budget what may be spent; not null
  * @param plan what is bought when; not null
+ * @since 0.1
  */
 public record PlannedYears(Forecast forecast, Budget budget, ReplacementPlan plan) {
   /** Checks for nulls. */

@@ -18,6 +18,7 @@ import org.ensemblerules.record.SaleParty;
  * @param report what it has and what it lacks; not null
  * @param notices how long each of its notices must be kept; not null
  * @param keptThrough through which day its owner keeps it after its end; empty if nobody says
+ * @since 0.1
  */
 public record RecordFileAnswer(
     RecordFile file,

@@ -12,6 +12,7 @@ import org.ensemblerules.source.InvalidValueException;
  * @param line which line, from 1
  * @param id the id of its element, or its own, as far as it can be read; not null
  * @param faults every fault, at least one; not null
+ * @since 0.1
  */
 public record RefusedLine(String source, long line, Optional<String> id, List<JsonFault> faults)
     implements LineOutcome {

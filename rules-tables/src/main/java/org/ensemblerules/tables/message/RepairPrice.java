@@ -9,6 +9,7 @@ import org.ensemblerules.repair.RepairCost;
  *
  * @param policy the owner's policy; not null
  * @param cost the cost; not null
+ * @since 0.1
  */
 public record RepairPrice(CostPolicy policy, RepairCost cost) {
   /** Checks for nulls. */

@@ -13,6 +13,7 @@ import org.ensemblerules.repair.RepairPlan;
  * @param subject what the work is about; not null
  * @param work who is to do it; empty if nobody is named
  * @param cost what it costs; empty if nobody asks for advice on that
+ * @since 0.1
  */
 public record RepairRequest(
     Element element, RepairSubject subject, Optional<RepairWork> work, Optional<RepairPrice> cost) {

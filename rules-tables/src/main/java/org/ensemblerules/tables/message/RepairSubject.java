@@ -4,7 +4,11 @@ import java.util.List;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.source.InvalidValueException;
 
-/** What the work is about. */
+/**
+ * What the work is about.
+ *
+ * @since 0.1
+ */
 public sealed interface RepairSubject {
   /**
    * Damage that was found.

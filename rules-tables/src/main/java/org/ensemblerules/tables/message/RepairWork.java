@@ -9,6 +9,7 @@ import org.ensemblerules.effect.Doer;
  *
  * @param doer who; not null
  * @param on on which day; not null
+ * @since 0.1
  */
 public record RepairWork(Doer doer, LocalDate on) {
   /** Checks for nulls. */

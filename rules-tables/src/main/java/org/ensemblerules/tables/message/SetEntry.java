@@ -5,7 +5,11 @@ import org.ensemblerules.issue.Join;
 import org.ensemblerules.issue.SetRow;
 import org.ensemblerules.issue.SizeFit;
 
-/** An entry of what a department decided about sets. */
+/**
+ * An entry of what a department decided about sets.
+ *
+ * @since 0.1
+ */
 public sealed interface SetEntry {
   /**
    * What a set must have.

@@ -16,6 +16,7 @@ import org.ensemblerules.gear.NamedElement;
  * @param code the answer in a code, as in STEPS, or for a file true if it is complete; empty if its
  *     items are the answer
  * @param items what it says, in its own order; not null
+ * @since 0.1
  */
 public record ToldAnswer(
     AnswerKind question,

@@ -15,6 +15,7 @@ import org.ensemblerules.source.CitedRow;
  * @param on its day; empty if it has none
  * @param texts what it says in words; not null
  * @param rows the rows that it rests on; not null
+ * @since 0.1
  */
 public record ToldItem(
     String list,

@@ -17,6 +17,8 @@ import org.ensemblerules.source.OriginId;
  * <pre>{@code
  * Optional<CareLimitTable> limits = edition.find(CareKinds.CARE_LIMITS);
  * }</pre>
+ *
+ * @since 0.1
  */
 public final class EditionTables {
   private final OriginId edition;

@@ -24,7 +24,11 @@ import org.ensemblerules.strength.MethodTable;
 import org.ensemblerules.strength.RequirementTable;
 import org.ensemblerules.strength.SmallSampleTable;
 
-/** A set of tables as loaded: every edition with its compiled tables. Immutable. */
+/**
+ * A set of tables as loaded: every edition with its compiled tables. Immutable.
+ *
+ * @since 0.1
+ */
 public final class LoadedTables {
   /**
    * The body of rules that is the trade's own knowledge of what gear there is, and no published

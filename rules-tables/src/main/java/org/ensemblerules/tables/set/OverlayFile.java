@@ -7,7 +7,11 @@ import java.util.function.BiFunction;
 import org.ensemblerules.ruleset.Overlay;
 import org.ensemblerules.source.Source;
 
-/** An overlay as read from a file, which still knows where in the file each row stands. */
+/**
+ * An overlay as read from a file, which still knows where in the file each row stands.
+ *
+ * @since 0.1
+ */
 public final class OverlayFile {
   private final Overlay overlay;
   private final String name;

@@ -8,7 +8,11 @@ import java.nio.file.Path;
 import java.util.Objects;
 import java.util.Optional;
 
-/** Where a set of table files is read from. */
+/**
+ * Where a set of table files is read from.
+ *
+ * @since 0.1
+ */
 @FunctionalInterface
 public interface TableFiles {
   /** How large a file of a set may be, in bytes: 4,000,000. */

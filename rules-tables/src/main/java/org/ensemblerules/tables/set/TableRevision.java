@@ -15,6 +15,7 @@ import org.ensemblerules.source.OriginId;
  * @param revision the number of the file's revision, 1 or more
  * @param about what the file is about, 1 to 300 characters; not null
  * @param knownGaps what is known to be missing from it, each 1 to 500 characters; not null
+ * @since 0.1
  */
 public record TableRevision(
     String file,

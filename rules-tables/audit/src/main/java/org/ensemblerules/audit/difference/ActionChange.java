@@ -15,6 +15,7 @@ import org.ensemblerules.verdict.Reason;
  *
  * @param action the action; not null
  * @param because the reasons of that set which call for it, at least one; not null
+ * @since 0.1
  */
 public record ActionChange(Action action, List<Reason> because) {
   /** Copies the list. */

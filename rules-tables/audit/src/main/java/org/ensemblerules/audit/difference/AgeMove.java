@@ -12,6 +12,7 @@ import org.ensemblerules.retirement.AgeAnswer;
  * @param layer the layer; empty if it is the whole element
  * @param before the answer of the rules now; empty if they expect no label there
  * @param after the answer of the other rules; empty if they expect no label there
+ * @since 0.1
  */
 public record AgeMove(
     Optional<LayerKind> layer, Optional<AgeAnswer> before, Optional<AgeAnswer> after) {

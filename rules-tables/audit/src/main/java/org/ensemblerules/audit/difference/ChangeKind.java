@@ -1,6 +1,10 @@
 package org.ensemblerules.audit.difference;
 
-/** What became of a row from one set of rules to the other. */
+/**
+ * What became of a row from one set of rules to the other.
+ *
+ * @since 0.1
+ */
 public enum ChangeKind {
   /** Only the later set has a row that speaks of this. */
   ADDED,

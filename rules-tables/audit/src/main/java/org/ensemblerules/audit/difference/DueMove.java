@@ -16,6 +16,7 @@ import org.ensemblerules.verdict.TaskDue;
  * @param layer the layer; empty if it is the whole element
  * @param before what is due by the rules now; empty if nothing is
  * @param after what is due by the other rules; empty if nothing is
+ * @since 0.1
  */
 public record DueMove(
     TaskKey task, Optional<LayerKind> layer, Optional<TaskDue> before, Optional<TaskDue> after) {

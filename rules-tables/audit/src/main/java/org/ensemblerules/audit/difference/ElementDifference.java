@@ -23,7 +23,11 @@ import org.ensemblerules.verdict.LayerAge;
 import org.ensemblerules.verdict.TaskDue;
 import org.ensemblerules.verdict.Verdict;
 
-/** What other rules change for one element on one day: both verdicts, and how they differ. */
+/**
+ * What other rules change for one element on one day: both verdicts, and how they differ.
+ *
+ * @since 0.1
+ */
 public final class ElementDifference {
   private final Verdict before;
   private final Verdict after;

@@ -10,6 +10,8 @@ import org.ensemblerules.source.RowKey;
 /**
  * How many elements of a fleet other rules do something to. Its size depends on the rules and not
  * on the fleet.
+ *
+ * @since 0.1
  */
 public final class FleetCounts {
   private final Tally total;

@@ -19,6 +19,7 @@ import org.ensemblerules.verdict.Assessment;
  * @param then the identity of the other rules; not null
  * @param asOf the day judged for; not null
  * @param counts how many elements they do something to; not null
+ * @since 0.1
  */
 public record FleetDifference(Identity now, Identity then, LocalDate asOf, FleetCounts counts) {
   /** Checks for nulls. */

@@ -1,6 +1,10 @@
 package org.ensemblerules.audit.difference;
 
-/** What other rules do to an element. More than one can be so of the same element. */
+/**
+ * What other rules do to an element. More than one can be so of the same element.
+ *
+ * @since 0.1
+ */
 public enum FleetEffect {
   /** It may be in service by the rules now, and may not by the others. */
   LEAVES_SERVICE,

@@ -19,6 +19,7 @@ import org.ensemblerules.source.Row;
  * @param strictness how strict the later set is here, set against the earlier; for a row added or
  *     removed it is decided only where a further row can only ask for more, as a further record, or
  *     only allow more, as a further doer; not null
+ * @since 0.1
  */
 public record RowChange(
     ChangeKind kind,

@@ -18,6 +18,8 @@ import org.ensemblerules.source.Row;
  * What differs between two sets of rules, row by row. Rows are matched by what they speak of, as
  * element, use, part, defect and extent, and by their keys only where that leaves a choice. Where
  * an order of strictness is defined, a changed row is said to be tightened or loosened.
+ *
+ * @since 0.1
  */
 public final class RuleSetDifference {
   private final Identity before;

@@ -11,6 +11,7 @@ import java.util.Map;
  * @param inServiceAfter how many may be in service by the other rules
  * @param changed for how many anything differs
  * @param effects to how many the other rules do what; what they do to none is left out; not null
+ * @since 0.1
  */
 public record Tally(
     long elements,

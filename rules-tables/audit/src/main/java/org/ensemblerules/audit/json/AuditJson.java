@@ -14,6 +14,8 @@ import org.ensemblerules.tables.message.JsonFault;
 /**
  * Writes and reads whether rules are sound, in the form of {@code audit-answer.schema.json} among
  * the schemas of the tables. Safe for use by many threads.
+ *
+ * @since 0.1
  */
 public final class AuditJson {
   private static final int LONGEST = 64 * 1024 * 1024;

@@ -11,6 +11,8 @@ import org.ensemblerules.tables.message.JsonFault;
  * Writes and reads what differs between two sets of rules, one line for each thing that does, in
  * the forms of {@code difference-answer.schema.json} among the schemas of the tables. Safe for use
  * by many threads.
+ *
+ * @since 0.1
  */
 public final class DifferenceJson {
   private static final int LONGEST = 16 * 1024 * 1024;

@@ -32,7 +32,11 @@ import org.ensemblerules.source.RowKey;
 import org.ensemblerules.verdict.Action;
 import org.ensemblerules.verdict.Service;
 
-/** One line of what differs between two sets of rules, as {@link DifferenceJson} writes it. */
+/**
+ * One line of what differs between two sets of rules, as {@link DifferenceJson} writes it.
+ *
+ * @since 0.1
+ */
 public sealed interface DifferenceLine {
   /**
    * Which rules are compared.

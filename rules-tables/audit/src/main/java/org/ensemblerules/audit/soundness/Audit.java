@@ -19,6 +19,8 @@ import org.ensemblerules.source.SourceId;
 /**
  * Tells whether rows are sound: whether a case can fall between two of them, whether some say
  * nothing, contradict each other or rest on nothing. It never says whether what they say is right.
+ *
+ * @since 0.1
  */
 public final class Audit {
   // Without rows of these a verdict can only answer that no rule covers what it is asked.

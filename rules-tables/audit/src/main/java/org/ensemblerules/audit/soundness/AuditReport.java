@@ -20,6 +20,7 @@ import org.ensemblerules.source.RowKey;
  * @param proved how many combinations of each sort were walked, by what they are combinations of;
  *     each has, but for those among the flaws, exactly one answer of the editions, beside which
  *     every row of an overlay answers that holds it; not null
+ * @since 0.1
  */
 public record AuditReport(LocalDate asOf, int rows, List<Flaw> flaws, Map<String, Long> proved) {
   /**

@@ -22,6 +22,7 @@ import org.ensemblerules.source.RowKey;
  * @param asked what is asked; not null
  * @param expected the answers, at least one: for each site that can be meant that of the editions,
  *     and those of the rows of overlays that apply or may apply; not null
+ * @since 0.1
  */
 public record ExampleCase(
     RowKey about, Optional<Condition> changed, Question asked, List<Answer> expected) {

@@ -29,6 +29,8 @@ import org.ensemblerules.gear.Use;
  * condition of each row is shown to change the answer by itself (modified condition and decision
  * coverage, as RTCA DO-178C names it). What is expected is worked out from the rows, not asked of
  * the compiled table.
+ *
+ * @since 0.1
  */
 public final class ExampleCases {
   private final AuditedRows rows;

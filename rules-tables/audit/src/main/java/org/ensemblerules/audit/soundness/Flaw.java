@@ -16,6 +16,7 @@ import org.ensemblerules.source.RowKey;
  * @param found what was found, 1 to 2000 characters; not null
  * @param expected what is expected instead, 1 to 2000 characters; not null
  * @param reason what the rows themselves say about it; empty if nothing
+ * @since 0.1
  */
 public record Flaw(
     FlawKind kind,

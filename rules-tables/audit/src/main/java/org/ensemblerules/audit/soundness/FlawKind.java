@@ -1,6 +1,10 @@
 package org.ensemblerules.audit.soundness;
 
-/** What can be wrong with a set of rows. */
+/**
+ * What can be wrong with a set of rows.
+ *
+ * @since 0.1
+ */
 public enum FlawKind {
   /** Something that elements can be, meet or need, and no row speaks of. */
   GAP(Weight.FAULT),

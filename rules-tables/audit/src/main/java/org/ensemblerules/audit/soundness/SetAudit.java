@@ -28,6 +28,8 @@ import org.ensemblerules.tables.set.TableFiles;
 /**
  * Audits a set of table files, whether it can be loaded or not: of a set that is refused, what the
  * loader found stands in the report under the kinds of flaw that the audit knows.
+ *
+ * @since 0.1
  */
 public final class SetAudit {
   private static final int LONGEST = 2000;

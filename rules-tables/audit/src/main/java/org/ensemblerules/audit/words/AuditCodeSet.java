@@ -6,7 +6,11 @@ import org.ensemblerules.audit.difference.ChangeKind;
 import org.ensemblerules.audit.difference.FleetEffect;
 import org.ensemblerules.words.CodeSet;
 
-/** The codes of what differs between two sets of rules. */
+/**
+ * The codes of what differs between two sets of rules.
+ *
+ * @since 0.1
+ */
 public enum AuditCodeSet implements CodeSet {
   /** Codes of {@link ChangeKind}. */
   CHANGE_KIND("changeKind", ChangeKind.values()),

@@ -10,7 +10,11 @@ import org.ensemblerules.tables.ShippedWords;
 import org.ensemblerules.tables.WordsJson;
 import org.ensemblerules.words.Words;
 
-/** The words that come with this library, those of each {@link AuditCodeSet} among them. */
+/**
+ * The words that come with this library, those of each {@link AuditCodeSet} among them.
+ *
+ * @since 0.1
+ */
 public final class AuditWords {
   private static final String ENGLISH = "english.json";
 
