@@ -148,10 +148,9 @@ public final class RuleSet {
     List<Tables> laid = new ArrayList<>(1);
     Set<OriginId> own = editions.values().stream().map(Edition::id).collect(Collectors.toSet());
     List<OverlayFault> faults = Overlaying.lay(base, own, all, asOf, laid::add);
-    return faults.isEmpty()
-        ? new Checked.Sound<>(
-            new RuleSet(editions, published, base, laid.get(0), identity.revisions(), all))
-        : new Checked.Refused<>(faults);
+    return Checked.of(
+        faults,
+        () -> new RuleSet(editions, published, base, laid.get(0), identity.revisions(), all));
   }
 
   /**

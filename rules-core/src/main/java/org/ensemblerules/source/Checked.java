@@ -3,6 +3,7 @@ package org.ensemblerules.source;
 import com.google.common.collect.ImmutableList;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Function;
 import java.util.function.Supplier;
 
 /**
@@ -58,6 +59,19 @@ public sealed interface Checked<T, F extends Fault> {
       return sound.value();
     }
     throw new RefusedException(((Refused<T, F>) this).faults());
+  }
+
+  /**
+   * Makes something else of what was made; what was refused stays so.
+   *
+   * @param answer makes it, never null; asked only if nothing is at fault; not null
+   * @param <R> its type
+   * @return the outcome; never null
+   */
+  default <R> Checked<R, F> map(Function<? super T, ? extends R> answer) {
+    return this instanceof Sound<T, F> sound
+        ? new Sound<>(answer.apply(sound.value()))
+        : new Refused<>(((Refused<T, F>) this).faults());
   }
 
   /**

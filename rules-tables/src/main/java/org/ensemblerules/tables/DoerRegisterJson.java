@@ -53,9 +53,8 @@ public final class DoerRegisterJson {
     List<JsonFault> faults = new ArrayList<>();
     Map<String, Placed> all = new LinkedHashMap<>();
     texts.forEach((sourceName, json) -> read(sourceName, json, all, faults));
-    return faults.isEmpty()
-        ? new Checked.Sound<>(DoerRegister.of(all.values().stream().map(Placed::doer).toList()))
-        : new Checked.Refused<>(faults);
+    return Checked.of(
+        faults, () -> DoerRegister.of(all.values().stream().map(Placed::doer).toList()));
   }
 
   private record Placed(Doer doer, String place) {}

@@ -212,14 +212,7 @@ public final class JsonLines<T> implements Iterator<JsonLines.Entry<T>>, AutoClo
   public <R> JsonLines<R> map(Function<? super T, ? extends R> answer) {
     Objects.requireNonNull(answer, "answer");
     return new JsonLines<>(
-        sourceName,
-        lines,
-        (source, json) -> {
-          Checked<T, JsonFault> loaded = reading.read(source, json);
-          return loaded instanceof Checked.Refused<T, JsonFault> bad
-              ? new Checked.Refused<>(bad.faults())
-              : new Checked.Sound<>(answer.apply(loaded.orElseThrow()));
-        });
+        sourceName, lines, (source, json) -> reading.read(source, json).map(answer));
   }
 
   /**

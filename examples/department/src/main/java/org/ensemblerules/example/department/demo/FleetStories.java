@@ -30,7 +30,7 @@ final class FleetStories {
               piece -> piece.usedOn("2026-11-23")),
           new Story(
               "The last inspection was made, and never got on record",
-              Piece::lastInspectionNotOnRecord),
+              piece -> piece.lastInspection().notOnRecord()),
           new Story(
               "The label is worn and can be read in part",
               piece -> piece.label(label -> label.legibility(Legibility.PARTLY_READABLE))),

@@ -3,10 +3,8 @@ package org.ensemblerules.example.department.demo;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.ensemblerules.care.Exposure;
@@ -38,7 +36,6 @@ import org.ensemblerules.history.Transfer;
 import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.history.WorkEvent;
 import org.ensemblerules.inspection.CriteriaTable;
-import org.ensemblerules.inspection.Equipment;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.Occasion;
@@ -64,23 +61,19 @@ final class Piece {
   private final Labels labels;
   private final List<Event> events = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
-  private final Set<Equipment> missing = EnumSet.noneOf(Equipment.class);
-  private final Set<Part> skipped = EnumSet.noneOf(Part.class);
+  private final LastInspection lastInspection;
   private Optional<LocalDate> placedInService = Optional.empty();
   private Optional<LocalDate> lookedOver = Optional.empty();
-  private YesNoUnknown clean = YesNoUnknown.YES;
-  private Doer inspector;
   private int lastRound = DemoDepartment.AS_OF.getYear();
   private boolean linerInspected = true;
-  private boolean inspectionOnRecord = true;
   private boolean issued = true;
 
   Piece(CriteriaTable criteria, ElementKind kind, Member holder, Optional<OriginId> signedFor) {
     this.kind = kind;
     this.holder = holder;
-    this.inspector = holder.carer();
     this.form = new InspectionForm(criteria, kind, holder.use(), Stock.notFitted(kind), signedFor);
     this.labels = new Labels(kind, holder);
+    this.lastInspection = new LastInspection(holder.carer());
   }
 
   // What it is.
@@ -216,24 +209,9 @@ final class Piece {
     return found(id, site, place, defect, new Extent.Length(length));
   }
 
-  void inspectedBy(Doer doer) {
-    inspector = doer;
-  }
-
-  void inspectedWithout(Equipment equipment) {
-    missing.add(equipment);
-  }
-
-  void notLookedAt(Part part) {
-    skipped.add(part);
-  }
-
-  void cleanWhenInspected(YesNoUnknown known) {
-    clean = known;
-  }
-
-  void lastInspectionNotOnRecord() {
-    inspectionOnRecord = false;
+  /** The last of the yearly inspections, to tell how it was made. */
+  LastInspection lastInspection() {
+    return lastInspection;
   }
 
   private LocalDate inspectedOn() {
@@ -267,8 +245,8 @@ final class Piece {
       yearly(year, since, Remarks.NONE)
           .forEach(done -> history.add(new LookEvent.Inspected(done, 0)));
     }
-    if (inspectionOnRecord) {
-      yearly(lastRound, since, remarks())
+    if (lastInspection.isOnRecord()) {
+      yearly(lastRound, since, lastInspection.remarks())
           .forEach(done -> history.add(new LookEvent.Inspected(done, 0)));
     }
     lookedOver.ifPresent(day -> history.add(new LookEvent.Inspected(lookOver(day), LOOKED_OVER)));
@@ -279,7 +257,7 @@ final class Piece {
 
   private List<Inspection> yearly(int year, LocalDate since, Remarks remarks) {
     YearlyRound round = new YearlyRound(year, holder);
-    Doer by = year == lastRound ? inspector : holder.carer();
+    Doer by = year == lastRound ? lastInspection.inspector() : holder.carer();
     boolean liner = linerInspected && Stock.layered(kind);
     return round.inspections(form, since, by, liner, foundOn(round.day()), remarks);
   }
@@ -298,10 +276,6 @@ final class Piece {
     InspectionForm.Head head =
         new InspectionForm.Head(InspectionKind.ROUTINE, Occasion.AFTER_USE, day, holder.doer());
     return form.filled(head, foundOn(day), Remarks.NONE);
-  }
-
-  private Remarks remarks() {
-    return new Remarks(clean, missing, skipped);
   }
 
   private Element element(LocalDate since) {

@@ -63,7 +63,7 @@ final class ProximityStories {
                     Grade.SLIGHT)),
         new Story(
             "Came back from stores; the sheet of this year's inspection is lost",
-            trousers -> trousers.lastInspectionNotOnRecord()));
+            trousers -> trousers.lastInspection().notOnRecord()));
   }
 
   private static List<Story> shrouds() {

@@ -73,16 +73,16 @@ final class TrousersStories {
                     Grade.SEVERE)),
         new Story(
             "Inspected straight from the rack, still dirty",
-            trousers -> trousers.cleanWhenInspected(YesNoUnknown.NO)),
+            trousers -> trousers.lastInspection().clean(YesNoUnknown.NO)),
         new Story(
             "Inspected without a flashlight and without a new sample of the trim",
             trousers -> {
-              trousers.inspectedWithout(Equipment.FOCUSED_FLASHLIGHT);
-              trousers.inspectedWithout(Equipment.NEW_TRIM_SAMPLE);
+              trousers.lastInspection().without(Equipment.FOCUSED_FLASHLIGHT);
+              trousers.lastInspection().without(Equipment.NEW_TRIM_SAMPLE);
             }),
         new Story(
             "Inspected by a newcomer whom nobody has trained",
-            trousers -> trousers.inspectedBy(Trades.UNTRAINED)),
+            trousers -> trousers.lastInspection().madeBy(Trades.UNTRAINED)),
         new Story(
             "Worn again after the yearly inspection, and not looked over since",
             trousers -> trousers.usedOn("2026-11-22")),
@@ -121,7 +121,7 @@ final class TrousersStories {
             trousers -> trousers.found("F1", "WHOLE_ELEMENT", "", DefectKind.BEYOND_REPAIR)),
         new Story(
             "Nobody looked at the suspender attachments; the sheet says so",
-            trousers -> trousers.notLookedAt(Part.SUSPENDER_ATTACHMENT)),
+            trousers -> trousers.lastInspection().skipped(Part.SUSPENDER_ATTACHMENT)),
         new Story(
             "The list has no size for the liner",
             trousers -> trousers.label(LayerKind.LINER_SYSTEM, TrousersStories::withoutSize)));
