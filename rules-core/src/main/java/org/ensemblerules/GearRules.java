@@ -99,10 +99,7 @@ public final class GearRules extends ElementRules {
    * @return the rules with them, or why they cannot be laid; never null
    */
   public Checked<GearRules, OverlayFault> with(List<Overlay> overlays, LocalDate asOf) {
-    Checked<RuleSet, OverlayFault> laid = rules.with(overlays, asOf);
-    return laid instanceof Checked.Refused<RuleSet, OverlayFault> refused
-        ? new Checked.Refused<>(refused.faults())
-        : new Checked.Sound<>(of(laid.orElseThrow()));
+    return rules.with(overlays, asOf).map(GearRules::of);
   }
 
   /**

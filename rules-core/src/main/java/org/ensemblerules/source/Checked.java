@@ -64,7 +64,8 @@ public sealed interface Checked<T, F extends Fault> {
   /**
    * Makes something else of what was made; what was refused stays so.
    *
-   * @param answer makes it, never null; asked only if nothing is at fault; not null
+   * @param answer what makes it, which never gives null; asked only if nothing is at fault; not
+   *     null
    * @param <R> its type
    * @return the outcome; never null
    */
