@@ -7,9 +7,9 @@ import org.ensemblerules.defect.Demand;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.gear.Element;
 import org.ensemblerules.history.EvidenceTables;
-import org.ensemblerules.history.Told;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.told.Told;
 
 /**
  * Whether what an inspection found speaks against the liner. What it found is told by the findings

@@ -21,12 +21,12 @@ import org.ensemblerules.history.ExposureEvent;
 import org.ensemblerules.history.Judgment;
 import org.ensemblerules.history.LookEvent;
 import org.ensemblerules.history.Moment;
-import org.ensemblerules.history.Told;
 import org.ensemblerules.history.UseEvent;
 import org.ensemblerules.inspection.CriterionRow;
 import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.inspection.InspectionStanding;
+import org.ensemblerules.inspection.told.Told;
 
 /** What on a record called for tasks, or may have by the day. */
 final class Occurrences {

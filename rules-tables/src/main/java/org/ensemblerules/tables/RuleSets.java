@@ -26,7 +26,6 @@ import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.EditionOrder;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.tables.message.JsonFault;
-import org.ensemblerules.tables.set.EditionTables;
 import org.ensemblerules.tables.set.LoadedTables;
 import org.ensemblerules.tables.set.TableRevision;
 import org.jspecify.annotations.Nullable;
@@ -136,24 +135,15 @@ public final class RuleSets {
       TableKind<?, T> kind,
       LoadedTables tables,
       Map<Subject, Edition> editions) {
-    return holder(kind, tables, editions)
-        .flatMap(edition -> edition.find(kind))
-        .map(table -> composed.with(kind, table))
-        .orElse(composed);
-  }
-
-  /** Whose table of a kind is in the set; empty if nobody's. */
-  private static Optional<EditionTables> holder(
-      TableKind<?, ?> kind, LoadedTables tables, Map<Subject, Edition> editions) {
-    return switch (kind.heldBy()) {
-      case TRADE -> Optional.of(tables.tables(LoadedTables.TRADE));
-      case LAW -> Optional.of(tables.tables(LoadedTables.LAW));
-      case PRODUCTS -> Optional.of(tables.products());
-      case EDITIONS ->
-          Optional.ofNullable(editions.get(kind.subject()))
-              .map(edition -> tables.tables(edition.id()));
-      case OVERLAYS -> Optional.empty();
-    };
+    Optional<T> table =
+        switch (kind.heldBy()) {
+          case TRADE, LAW, PRODUCTS -> tables.find(kind);
+          case EDITIONS ->
+              Optional.ofNullable(editions.get(kind.subject()))
+                  .flatMap(edition -> tables.tables(edition.id()).find(kind));
+          case OVERLAYS -> Optional.empty();
+        };
+    return table.map(found -> composed.with(kind, found)).orElse(composed);
   }
 
   // How often gear is cleaned is a rule of care; all else that a table of tasks asks is not.

@@ -11,6 +11,7 @@ import org.ensemblerules.ruleset.AdoptionAnswer;
 import org.ensemblerules.ruleset.AdoptionKind;
 import org.ensemblerules.ruleset.AdoptionRow;
 import org.ensemblerules.ruleset.AdoptionTable;
+import org.ensemblerules.ruleset.RecordKinds;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.OriginId;
@@ -22,7 +23,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What the laws of places ask to go by, held against those laws. */
 class ShippedAdoptionsTest {
   private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
-  private static final AdoptionTable TABLE = ShippedEditions.loaded().adoptions().orElseThrow();
+  private static final AdoptionTable TABLE =
+      ShippedEditions.loaded().find(RecordKinds.ADOPTIONS).orElseThrow();
 
   private static List<AdoptionRow> held(String place, Subject subject, LocalDate day) {
     AdoptionAnswer answer = TABLE.inForce(new PlaceCode(place), day, subject);

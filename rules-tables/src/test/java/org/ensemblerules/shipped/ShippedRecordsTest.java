@@ -51,7 +51,8 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class ShippedRecordsTest {
   private static final List<String> AGREED = Collections.synchronizedList(new ArrayList<>());
-  private static final PfasLawTable LAWS = ShippedEditions.loaded().pfasLaws().orElseThrow();
+  private static final PfasLawTable LAWS =
+      ShippedEditions.loaded().find(RecordKinds.PFAS_LAWS).orElseThrow();
 
   private static void agreed(String source, String what) {
     AGREED.add(source + ";" + what);

@@ -42,7 +42,7 @@ final class ShippedRepairs {
   static RepairTables tables(OriginId edition) {
     EditionTables tables = ShippedEditions.loaded().tables(edition);
     return new RepairTables(
-        ShippedEditions.loaded().anatomy().orElseThrow(),
+        ShippedEditions.loaded().find(InspectionKinds.ANATOMY).orElseThrow(),
         tables.find(InspectionKinds.DEFECTS).orElseThrow(),
         tables.find(CareKinds.REPAIR_LIMITS).orElseThrow(),
         tables.find(InspectionKinds.PERMISSIONS).orElseThrow(),

@@ -48,7 +48,7 @@ final class ShippedRoutes {
         .filter(
             kind ->
                 !ShippedEditions.loaded()
-                    .anatomy()
+                    .find(InspectionKinds.ANATOMY)
                     .orElseThrow()
                     .of(kind.element(), kind.use())
                     .isEmpty())
@@ -58,7 +58,11 @@ final class ShippedRoutes {
   /** The layers that the anatomy knows, or none. */
   static Set<Optional<LayerKind>> layers(Kind kind) {
     Set<Optional<LayerKind>> layers =
-        ShippedEditions.loaded().anatomy().orElseThrow().of(kind.element(), kind.use()).stream()
+        ShippedEditions.loaded()
+            .find(InspectionKinds.ANATOMY)
+            .orElseThrow()
+            .of(kind.element(), kind.use())
+            .stream()
             .map(row -> row.site().layer())
             .filter(Optional::isPresent)
             .collect(Collectors.toSet());

@@ -13,6 +13,7 @@ import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Use;
 import org.ensemblerules.inspection.InspectionKind;
 import org.ensemblerules.record.PlaceCode;
+import org.ensemblerules.ruleset.RecordKinds;
 import org.ensemblerules.ruleset.RuleSet;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.Checked;
@@ -89,7 +90,7 @@ class AnswersReadBackTest {
         PlaceRules answer =
             PlaceRules.of(
                 tables::editions,
-                tables.adoptions().orElseThrow(),
+                tables.find(RecordKinds.ADOPTIONS).orElseThrow(),
                 new PlaceCode(place),
                 DAY,
                 bought);

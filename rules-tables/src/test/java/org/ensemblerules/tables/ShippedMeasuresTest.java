@@ -51,15 +51,15 @@ class ShippedMeasuresTest {
             "NFPA_1971_2018");
     assertThat(rows.values()).containsExactly(3, 18, 96, 33, 117, 130, 123);
     assertThat(families.values()).containsExactly(1, 4, 34, 5, 42, 45, 46);
-    assertThat(tables.strengthRequirements().orElseThrow().rows()).hasSize(520);
+    assertThat(tables.find(StrengthKinds.REQUIREMENTS).orElseThrow().rows()).hasSize(520);
   }
 
   @Test
   void theTradeHasMethodsDiscardsHydrostaticRowsAndFactors() {
-    assertThat(tables.strengthMethods().orElseThrow().rows()).hasSize(34);
-    assertThat(tables.strengthMethods().orElseThrow().discardRows()).hasSize(12);
-    assertThat(tables.hydrostatic().orElseThrow().rows()).hasSize(6);
-    assertThat(tables.smallSampleFactors().orElseThrow().rows()).hasSize(132);
+    assertThat(tables.find(StrengthKinds.METHODS).orElseThrow().rows()).hasSize(34);
+    assertThat(tables.find(StrengthKinds.METHODS).orElseThrow().discardRows()).hasSize(12);
+    assertThat(tables.find(StrengthKinds.HYDROSTATIC).orElseThrow().rows()).hasSize(6);
+    assertThat(tables.find(StrengthKinds.SMALL_SAMPLES).orElseThrow().rows()).hasSize(132);
   }
 
   @Test
@@ -113,11 +113,11 @@ class ShippedMeasuresTest {
 
   @Test
   void everyRequirementIsOfAPartThatTheElementHas() {
-    assertThat(tables.strengthRequirements().map(RequirementTable::rows).orElseThrow())
+    assertThat(tables.find(StrengthKinds.REQUIREMENTS).map(RequirementTable::rows).orElseThrow())
         .allMatch(
             row ->
                 tables
-                    .anatomy()
+                    .find(InspectionKinds.ANATOMY)
                     .orElseThrow()
                     .at(row.element(), row.use(), row.site())
                     .isPresent());

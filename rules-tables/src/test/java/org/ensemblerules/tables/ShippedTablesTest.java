@@ -3,6 +3,7 @@ package org.ensemblerules.tables;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.SourceKind;
 import org.ensemblerules.tables.set.LoadedTables;
@@ -26,7 +27,7 @@ class ShippedTablesTest {
     assertThat(tables.editions(Subject.INSPECTION))
         .extracting(edition -> edition.id().value())
         .containsExactly("NFPA_1851_2008", "NFPA_1851_2014", "NFPA_1851_2020", "NFPA_1850_2026");
-    assertThat(tables.anatomy()).isPresent();
+    assertThat(tables.find(InspectionKinds.ANATOMY)).isPresent();
   }
 
   // The texts of these standards were not seen, so no row may claim to have been read there.

@@ -243,7 +243,7 @@ class SoundMeasuresTest {
             "FROZEN_2 FROZEN_1 at least 100 N (also printed: 22 lbf)",
             "FROZEN_2 FROZEN_1 at least 100 N (also printed: 22 lbf)",
             "FROZEN_2 FROZEN_2 at most 3700 N");
-    assertThat(set.strengthRequirements().orElseThrow().rows())
+    assertThat(set.find(StrengthKinds.REQUIREMENTS).orElseThrow().rows())
         .hasSize(7)
         .containsAll(requirements(FIRST))
         .containsAll(requirements(SECOND));
@@ -251,17 +251,17 @@ class SoundMeasuresTest {
 
   @Test
   void methodsSayWhatTheyNeedAndWhatTheyLetBeDiscarded() {
-    MethodRow grab = set.strengthMethods().orElseThrow().method(GRAB).orElseThrow();
+    MethodRow grab = set.find(StrengthKinds.METHODS).orElseThrow().method(GRAB).orElseThrow();
     assertThat(grab.title()).isEqualTo("Grab");
     assertThat(grab.destructive()).isFalse();
     assertThat(grab.leastTested(Direction.FILL)).isEqualTo(8);
     assertThat(grab.leastTested(Direction.WARP)).isEqualTo(6);
     assertThat(grab.leastTested(Direction.UNDIRECTED)).isEqualTo(5);
-    MethodRow tear = set.strengthMethods().orElseThrow().method(TEAR).orElseThrow();
+    MethodRow tear = set.find(StrengthKinds.METHODS).orElseThrow().method(TEAR).orElseThrow();
     assertThat(tear.destructive()).isTrue();
     assertThat(tear.leastKept()).isEqualTo(4);
     Quantity within = Quantity.of("5", Unit.MILLIMETER);
-    assertThat(set.strengthMethods().orElseThrow().discardRows())
+    assertThat(set.find(StrengthKinds.METHODS).orElseThrow().discardRows())
         .extracting(DiscardRow::rule)
         .containsExactly(
             new DiscardRule.Slipped(),
@@ -273,7 +273,7 @@ class SoundMeasuresTest {
 
   @Test
   void theBarrierHoldsAPressureForATime() {
-    List<HydrostaticRow> rows = set.hydrostatic().orElseThrow().rows();
+    List<HydrostaticRow> rows = set.find(StrengthKinds.HYDROSTATIC).orElseThrow().rows();
     assertThat(rows)
         .extracting(row -> row.key().value())
         .containsExactly("barrier/COAT/STRUCTURAL", "barrier/COAT/PROXIMITY");
@@ -285,7 +285,7 @@ class SoundMeasuresTest {
   @Test
   void smallSamplesHaveRankAndExponent() {
     SmallSampleRow row =
-        set.smallSampleFactors()
+        set.find(StrengthKinds.SMALL_SAMPLES)
             .orElseThrow()
             .row(new BigDecimal("90"), new BigDecimal("95"), 3)
             .orElseThrow();

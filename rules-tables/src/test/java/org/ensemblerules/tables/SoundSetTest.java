@@ -1,10 +1,12 @@
 package org.ensemblerules.tables;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.defect.Band;
@@ -35,11 +37,13 @@ import org.ensemblerules.measure.Unit;
 import org.ensemblerules.retirement.AgeLimit;
 import org.ensemblerules.ruleset.CautionRow;
 import org.ensemblerules.ruleset.InspectionKinds;
+import org.ensemblerules.ruleset.StrengthKinds;
 import org.ensemblerules.ruleset.Subject;
 import org.ensemblerules.source.Basis;
 import org.ensemblerules.source.Confidence;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.HowSeen;
+import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
@@ -109,20 +113,24 @@ class SoundSetTest {
 
   @Test
   void aFamilyExpandsToOneRowForEachCombination() {
-    assertThat(keys(set.anatomy().orElseThrow().of(ElementKind.COAT, Use.STRUCTURAL)))
+    assertThat(
+            keys(
+                set.find(InspectionKinds.ANATOMY)
+                    .orElseThrow()
+                    .of(ElementKind.COAT, Use.STRUCTURAL)))
         .containsExactly(
             "shell/COAT/STRUCTURAL/WHOLE_ELEMENT",
             "shell/COAT/STRUCTURAL/FABRIC@OUTER_SHELL",
             "shell/COAT/STRUCTURAL/SEAM_MAJOR_A@OUTER_SHELL",
             "trim/COAT/STRUCTURAL/TRIM@OUTER_SHELL",
             "pocket/COAT/STRUCTURAL/POCKET@OUTER_SHELL");
-    assertThat(set.anatomy().orElseThrow().rows()).hasSize(11);
+    assertThat(set.find(InspectionKinds.ANATOMY).orElseThrow().rows()).hasSize(11);
   }
 
   @Test
   void aRowHasItsOwnReviewDateOrThatOfItsFile() {
     var pocket =
-        set.anatomy()
+        set.find(InspectionKinds.ANATOMY)
             .orElseThrow()
             .at(ElementKind.COAT, Use.STRUCTURAL, Site.of(Part.POCKET, LayerKind.OUTER_SHELL))
             .orElseThrow();
@@ -130,7 +138,10 @@ class SoundSetTest {
     assertThat(pocket.provenance().reviewedThrough()).isEqualTo(LocalDate.of(2026, 6, 30));
     assertThat(pocket.provenance().note()).contains("Some coats have none.");
     var shell =
-        set.anatomy().orElseThrow().at(ElementKind.COAT, Use.PROXIMITY, SHELL).orElseThrow();
+        set.find(InspectionKinds.ANATOMY)
+            .orElseThrow()
+            .at(ElementKind.COAT, Use.PROXIMITY, SHELL)
+            .orElseThrow();
     assertThat(shell.provenance().reviewedThrough()).isEqualTo(LocalDate.of(2027, 11, 30));
     assertThat(shell.provenance().origin()).isEqualTo(LoadedTables.TRADE);
     assertThat(shell.provenance().basis()).isEqualTo(new Basis.CommonPractice());
@@ -308,5 +319,17 @@ class SoundSetTest {
               assertThat(revision.revision()).isEqualTo(1);
               assertThat(revision.knownGaps()).containsExactly("Nearly everything.");
             });
+  }
+
+  @Test
+  void whatEachEditionHoldsIsNotFoundAmongWhatAllShare() {
+    LoadedTables set = new LoadedTables(Map.of(), List.of(), List.of(), List.of());
+    assertThat(set.find(InspectionKinds.ANATOMY)).isEmpty();
+    assertThat(set.find(StrengthKinds.REQUIREMENTS)).isEmpty();
+    assertThatThrownBy(() -> set.find(InspectionKinds.DEFECTS))
+        .isInstanceOf(InvalidValueException.class)
+        .hasMessage(
+            "LoadedTables.kind: given \"defects\", allowed: a kind held by the trade, products or"
+                + " the law");
   }
 }

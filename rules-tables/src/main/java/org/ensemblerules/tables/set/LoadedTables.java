@@ -6,23 +6,17 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.ensemblerules.gear.AnatomyTable;
-import org.ensemblerules.record.PfasLawTable;
-import org.ensemblerules.ruleset.AdoptionTable;
-import org.ensemblerules.ruleset.InspectionKinds;
-import org.ensemblerules.ruleset.RecordKinds;
 import org.ensemblerules.ruleset.StrengthKinds;
 import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.ruleset.TableKind;
 import org.ensemblerules.ruleset.TableMap;
 import org.ensemblerules.source.Edition;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.Source;
 import org.ensemblerules.source.SourceId;
-import org.ensemblerules.strength.HydrostaticTable;
-import org.ensemblerules.strength.MethodTable;
+import org.ensemblerules.strength.RequirementRow;
 import org.ensemblerules.strength.RequirementTable;
-import org.ensemblerules.strength.SmallSampleTable;
 
 /**
  * A set of tables as loaded: every edition with its compiled tables. Immutable.
@@ -50,7 +44,7 @@ public final class LoadedTables {
   private final List<Edition> editions;
   private final Map<OriginId, EditionTables> tables;
   private final List<TableRevision> revisions;
-  private final Optional<RequirementTable> strengthRequirements;
+  private final EditionTables products;
 
   /**
    * Makes a set.
@@ -79,30 +73,22 @@ public final class LoadedTables {
     }
     this.tables = Collections.unmodifiableMap(byEdition);
     this.revisions = List.copyOf(revisions);
-    this.strengthRequirements = together(tables);
-  }
-
-  /**
-   * Returns the tables of all product editions as one, which every set of rules holds.
-   *
-   * @return the tables; empty if no product edition has one; never null
-   */
-  public EditionTables products() {
-    TableMap all = TableMap.none();
-    return EditionTables.of(
-        PRODUCTS,
-        strengthRequirements.map(table -> all.with(StrengthKinds.REQUIREMENTS, table)).orElse(all));
+    this.products = together(tables);
   }
 
   // Sound whenever each is: no row of one edition is for the product of another.
-  private static Optional<RequirementTable> together(List<EditionTables> tables) {
-    List<RequirementTable> all =
-        tables.stream().flatMap(each -> each.find(StrengthKinds.REQUIREMENTS).stream()).toList();
-    return all.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            RequirementTable.of(all.stream().flatMap(each -> each.rows().stream()).toList())
-                .orElseThrow());
+  private static EditionTables together(List<EditionTables> tables) {
+    List<RequirementRow> rows =
+        tables.stream()
+            .flatMap(each -> each.find(StrengthKinds.REQUIREMENTS).stream())
+            .flatMap(table -> table.rows().stream())
+            .toList();
+    TableMap none = TableMap.none();
+    return EditionTables.of(
+        PRODUCTS,
+        rows.isEmpty()
+            ? none
+            : none.with(StrengthKinds.REQUIREMENTS, RequirementTable.of(rows).orElseThrow()));
   }
 
   /**
@@ -167,67 +153,23 @@ public final class LoadedTables {
   }
 
   /**
-   * Returns which parts and layers each kind of element has.
+   * Finds a table that all editions share: of the trade, of all products together, or of the law.
    *
-   * @return the anatomy table; empty if the set has none
-   */
-  public Optional<AnatomyTable> anatomy() {
-    return tables(TRADE).find(InspectionKinds.ANATOMY);
-  }
-
-  /**
-   * Returns what test methods need, and which specimens they let be discarded.
-   *
-   * @return the table of methods; empty if the set has none
-   */
-  public Optional<MethodTable> strengthMethods() {
-    return tables(TRADE).find(StrengthKinds.METHODS);
-  }
-
-  /**
-   * Returns what moisture barriers must hold at fixed pressure.
-   *
-   * @return the hydrostatic table; empty if the set has none
-   */
-  public Optional<HydrostaticTable> hydrostatic() {
-    return tables(TRADE).find(StrengthKinds.HYDROSTATIC);
-  }
-
-  /**
-   * Returns the ranks and exponents of the small-sample bound.
-   *
-   * @return the table of factors; empty if the set has none
-   */
-  public Optional<SmallSampleTable> smallSampleFactors() {
-    return tables(TRADE).find(StrengthKinds.SMALL_SAMPLES);
-  }
-
-  /**
-   * Returns what the laws of places ask to go by, subject by subject.
-   *
-   * @return the table; empty if there is none
-   */
-  public Optional<AdoptionTable> adoptions() {
-    return tables(LAW).find(RecordKinds.ADOPTIONS);
-  }
-
-  /**
-   * Returns what the laws of places ask where gear contains added PFAS.
-   *
+   * @param kind a kind that neither editions nor overlays hold, as {@link TableKind#heldBy} says;
+   *     not null
+   * @param <T> its type
    * @return the table; empty if the set has none
+   * @throws InvalidValueException if each edition has one of its own, or only overlays do
    */
-  public Optional<PfasLawTable> pfasLaws() {
-    return tables(LAW).find(RecordKinds.PFAS_LAWS);
-  }
-
-  /**
-   * Returns what all product editions together require of new material, as the label of an element
-   * says which of them counts.
-   *
-   * @return the requirements of every edition that has any; empty if none has
-   */
-  public Optional<RequirementTable> strengthRequirements() {
-    return strengthRequirements;
+  public <T> Optional<T> find(TableKind<?, T> kind) {
+    return switch (kind.heldBy()) {
+      case TRADE -> tables(TRADE).find(kind);
+      case LAW -> tables(LAW).find(kind);
+      case PRODUCTS -> products.find(kind);
+      case EDITIONS, OVERLAYS ->
+          throw new InvalidValueException(
+              "LoadedTables.kind", kind.name(), "a kind held by the trade, products or the law");
+    };
   }
 
   /**

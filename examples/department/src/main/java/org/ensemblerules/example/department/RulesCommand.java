@@ -7,6 +7,7 @@ import java.util.concurrent.Callable;
 import org.ensemblerules.example.department.report.AdoptionText;
 import org.ensemblerules.record.PlaceCode;
 import org.ensemblerules.ruleset.AdoptionTable;
+import org.ensemblerules.ruleset.RecordKinds;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.tables.AdoptionJson;
 import org.ensemblerules.tables.ShippedTables;
@@ -55,7 +56,7 @@ final class RulesCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     LoadedTables tables = ShippedTables.load().orElseThrow();
-    AdoptionTable adoptions = tables.adoptions().orElseThrow();
+    AdoptionTable adoptions = tables.find(RecordKinds.ADOPTIONS).orElseThrow();
     LocalDate day = asOf.orElseGet(() -> LocalDate.now(clock));
     spec.commandLine()
         .getOut()

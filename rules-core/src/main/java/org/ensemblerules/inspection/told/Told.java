@@ -1,4 +1,4 @@
-package org.ensemblerules.history;
+package org.ensemblerules.inspection.told;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableListMultimap;
@@ -16,8 +16,6 @@ import org.ensemblerules.inspection.Inspection;
  * Which findings say what an inspection found at a criterion: those made now, and those on record
  * that its sign-off names, or that may have been seen on its day or since. A finding that names no
  * layer may be on any.
- *
- * @since 0.1
  */
 public final class Told {
   private final ImmutableListMultimap<Site, Finding> now;
