@@ -33,6 +33,56 @@ public final class ReportJudge {
     this.rule = Objects.requireNonNull(rule, "rule");
   }
 
+  /**
+   * Returns what it judges for.
+   *
+   * @return the purpose; never null
+   */
+  public Purpose purpose() {
+    return purpose;
+  }
+
+  /**
+   * Returns the rule that it applies.
+   *
+   * @return the rule; never null
+   */
+  public DecisionRule rule() {
+    return rule;
+  }
+
+  /**
+   * Judges for another purpose.
+   *
+   * @param other the purpose; not null
+   * @return the same under the same rule; never null
+   */
+  public ReportJudge with(Purpose other) {
+    return new ReportJudge(tables, other, rule);
+  }
+
+  /**
+   * Judges under another decision rule.
+   *
+   * @param other the rule; not null
+   * @return the same for the same purpose; never null
+   */
+  public ReportJudge with(DecisionRule other) {
+    return new ReportJudge(tables, purpose, other);
+  }
+
+  /**
+   * Judges a report against what a product edition requires.
+   *
+   * @param product the edition that the element's label claims; not null
+   * @param report the report; not null
+   * @return the outcome with every number used, or why there is no result; never null
+   */
+  public Result judge(OriginId product, TestReport report) {
+    Objects.requireNonNull(product, "product");
+    return new Judging(tables, purpose, rule).judge(product, report);
+  }
+
   /** What a test report comes to, for a named purpose and under a named rule. */
   public sealed interface Result {
     /**
@@ -166,55 +216,5 @@ public final class ReportJudge {
       Objects.requireNonNull(detail, "detail");
       Objects.requireNonNull(requirement, "requirement");
     }
-  }
-
-  /**
-   * Returns what it judges for.
-   *
-   * @return the purpose; never null
-   */
-  public Purpose purpose() {
-    return purpose;
-  }
-
-  /**
-   * Returns the rule that it applies.
-   *
-   * @return the rule; never null
-   */
-  public DecisionRule rule() {
-    return rule;
-  }
-
-  /**
-   * Judges for another purpose.
-   *
-   * @param other the purpose; not null
-   * @return the same under the same rule; never null
-   */
-  public ReportJudge with(Purpose other) {
-    return new ReportJudge(tables, other, rule);
-  }
-
-  /**
-   * Judges under another decision rule.
-   *
-   * @param other the rule; not null
-   * @return the same for the same purpose; never null
-   */
-  public ReportJudge with(DecisionRule other) {
-    return new ReportJudge(tables, purpose, other);
-  }
-
-  /**
-   * Judges a report against what a product edition requires.
-   *
-   * @param product the edition that the element's label claims; not null
-   * @param report the report; not null
-   * @return the outcome with every number used, or why there is no result; never null
-   */
-  public Result judge(OriginId product, TestReport report) {
-    Objects.requireNonNull(product, "product");
-    return new Judging(tables, purpose, rule).judge(product, report);
   }
 }
