@@ -18,6 +18,7 @@ import org.ensemblerules.fleet.CareCosts;
 import org.ensemblerules.fleet.CareSoFar;
 import org.ensemblerules.fleet.Figures;
 import org.ensemblerules.fleet.Forecast;
+import org.ensemblerules.fleet.Leaving;
 import org.ensemblerules.fleet.Levelled;
 import org.ensemblerules.fleet.Need;
 import org.ensemblerules.fleet.Prices;
@@ -124,6 +125,7 @@ class DepartmentRulesTest {
   void moneyAndYears() {
     assertThat(Stream.of(JUDGED).collect(DOOR.forecast(5)))
         .isEqualTo(Stream.of(JUDGED).collect(Forecast.collector(DAY, 5)));
+    assertThat(DOOR.leaving(JUDGED)).isNotEmpty().isEqualTo(Leaving.of(JUDGED));
     LocalDate last = DAY.plusYears(20);
     List<Need> needs = Stream.of(JUDGED).collect(DOOR.needs(PRICES, last));
     assertThat(needs)

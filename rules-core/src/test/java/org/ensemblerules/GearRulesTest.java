@@ -78,6 +78,7 @@ class GearRulesTest {
   void whatIsDue() {
     Schedule schedule = RULES.schedule();
     ServiceRecord record = COAT.serviceRecord();
+    assertThat(DOOR.schedule()).isSameAs(schedule);
     assertThat(DOOR.due(COAT, DAY)).isNotEmpty().isEqualTo(schedule.due(record, DAY));
     assertThat(DOOR.missed(COAT, DAY)).isNotEmpty().isEqualTo(schedule.missed(record, DAY));
     assertThat(DOOR.exempt(COAT, DAY)).isEqualTo(schedule.exempt(record, DAY));
@@ -98,12 +99,13 @@ class GearRulesTest {
         .isEqualTo(RULES.repairOrders().plan(COAT.element(), torn));
     assertThat(DOOR.repair(COAT.element(), torn, People.DEPARTMENT, DAY))
         .isEqualTo(RULES.repairOrders().plan(COAT.element(), torn, People.DEPARTMENT, DAY));
+    assertThat(DOOR.closeLiner(COAT.element()))
+        .isEqualTo(RULES.repairOrders().closeLiner(COAT.element()));
+    assertThat(DOOR.closeLiner(COAT.element(), People.WEARER, DAY))
+        .isEqualTo(RULES.repairOrders().closeLiner(COAT.element(), People.WEARER, DAY));
     assertThat(DOOR.mayPerform(People.DEPARTMENT, Task.ADVANCED_CLEANING, COAT.element(), DAY))
         .isEqualTo(
-            RULES
-                .tables()
-                .permissions()
-                .mayPerform(People.DEPARTMENT, Task.ADVANCED_CLEANING, COAT.element(), DAY));
+            RULES.mayPerform(People.DEPARTMENT, Task.ADVANCED_CLEANING, COAT.element(), DAY));
   }
 
   @Test
@@ -118,6 +120,10 @@ class GearRulesTest {
   void whichRulesTheseAre() {
     assertThat(DOOR.catalog()).isEqualTo(Catalog.of(RULES));
     assertThat(DOOR.tables()).isSameAs(RULES.tables());
+    assertThat(DOOR.editions()).isNotEmpty().isEqualTo(RULES.editions());
+    assertThat(DOOR.overlays()).isEmpty();
+    List<Overlay> ours = List.of(Layering.of("OURS").policy(everyMonths(6)));
+    assertThat(DOOR.with(ours, DAY).orElseThrow().overlays()).isEqualTo(ours);
     assertThat(DOOR.identity()).isEqualTo(RULES.identity());
     assertThat(DOOR.rules()).isSameAs(RULES);
     assertThat(DOOR).hasToString("GearRules[" + RULES.identity() + "]");
