@@ -38,7 +38,7 @@ import org.jspecify.annotations.Nullable;
  * <pre>{@code
  * try (JsonLines<String> answers =
  *     JsonLines.of("turnouts.jsonl", stream, AssessmentJson::read)
- *         .map(gear -> VerdictJson.write(GearRules.of(rules).assess(gear, asOf)))) {
+ *         .map(gear -> VerdictJson.write(rules.assess(gear, asOf)))) {
  *   while (answers.hasNext()) {
  *     JsonLines.Entry<String> outcome = answers.next();
  *     if (outcome instanceof JsonLines.Line<String> line) {

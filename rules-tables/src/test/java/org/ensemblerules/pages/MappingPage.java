@@ -52,7 +52,7 @@ final class MappingPage {
         .paragraph("```java\n" + lines("RowToVerdict") + "\n```")
         .heading("What need not be handed over")
         .paragraph(
-            "`GearRules.of(rules).stillMatters(assessment, day)` returns the part of a history that"
+            "`rules.stillMatters(assessment, day)` returns the part of a history that"
                 + " can still change an answer on that day or later. It leaves out what was done"
                 + " again since: an inspection that found nothing, a wash, a passed check that"
                 + " answers no finding, as often as any rule counts together, and a use that was"

@@ -3,17 +3,17 @@ package org.ensemblerules.audit;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.ensemblerules.GearRules;
 import org.ensemblerules.audit.difference.ElementDifference;
 import org.ensemblerules.audit.difference.FleetDifference;
 import org.ensemblerules.audit.difference.RuleSetDifference;
-import org.ensemblerules.audit.soundness.Audit;
 import org.ensemblerules.audit.soundness.AuditReport;
 import org.ensemblerules.audit.soundness.ExampleCase;
-import org.ensemblerules.audit.soundness.ExampleCases;
 import org.ensemblerules.audit.soundness.SetAudit;
+import org.ensemblerules.source.Row;
 import org.ensemblerules.source.SourceId;
 import org.ensemblerules.tables.set.OverlayFile;
 import org.ensemblerules.tables.set.TableFiles;
@@ -29,7 +29,7 @@ import org.ensemblerules.verdict.Assessment;
  * <tr><td>These rules, with whatever overlays they have?</td><td>{@link #audit}</td></tr>
  * <tr><td>A folder of table files, whether it can be loaded or not?</td>
  *     <td>{@link #folder}</td></tr>
- * <tr><td>Rows that no table was compiled of?</td><td>{@link Audit#rows}</td></tr>
+ * <tr><td>Rows that no table was compiled of?</td><td>{@link #rows}</td></tr>
  * <tr><td>Which cases show that each row decides?</td><td>{@link #exampleCases}</td></tr>
  * <tr><th>What would other rules change?</th><th></th></tr>
  * <tr><td>In the rules, row by row?</td><td>{@link #changedRows}</td></tr>
@@ -80,13 +80,27 @@ public final class AuditedRules {
   }
 
   /**
+   * Tells whether rows are sound that no table was compiled of, such as rows that no table can be
+   * compiled of. A sort of row that is not among them is not missed.
+   *
+   * @param rows the rows; not null
+   * @param sources the sources that are listed; empty if that is not to be looked at; not null
+   * @param asOf the day for which reviews must hold; not null
+   * @return the report, in which no combinations are proved; never null
+   */
+  public static AuditReport rows(
+      List<? extends Row> rows, Optional<Set<SourceId>> sources, LocalDate asOf) {
+    return AuditReport.ofRows(rows, sources, asOf);
+  }
+
+  /**
    * Tells whether the rules are sound. No source of theirs is looked up.
    *
    * @param asOf the day for which reviews must hold; not null
    * @return what was found and what was proved; never null
    */
   public AuditReport audit(LocalDate asOf) {
-    return Audit.of(rules, asOf);
+    return AuditReport.of(rules, asOf);
   }
 
   /**
@@ -97,7 +111,7 @@ public final class AuditedRules {
    * @return what was found and what was proved; never null
    */
   public AuditReport audit(Set<SourceId> sources, LocalDate asOf) {
-    return Audit.of(rules, sources, asOf);
+    return AuditReport.of(rules, sources, asOf);
   }
 
   /**
@@ -106,7 +120,7 @@ public final class AuditedRules {
    * @return for each row one case that it decides and its neighbors; never null
    */
   public List<ExampleCase> exampleCases() {
-    return ExampleCases.of(rules);
+    return ExampleCase.of(rules);
   }
 
   /**

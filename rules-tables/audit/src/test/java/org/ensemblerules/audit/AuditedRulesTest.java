@@ -5,16 +5,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.ensemblerules.GearRules;
 import org.ensemblerules.audit.difference.ElementDifference;
 import org.ensemblerules.audit.difference.FleetDifference;
 import org.ensemblerules.audit.difference.RuleSetDifference;
-import org.ensemblerules.audit.soundness.Audit;
-import org.ensemblerules.audit.soundness.ExampleCases;
+import org.ensemblerules.audit.soundness.AuditReport;
+import org.ensemblerules.audit.soundness.ExampleCase;
 import org.ensemblerules.audit.soundness.SetAudit;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.source.Row;
 import org.ensemblerules.tables.FixtureSets;
 import org.ensemblerules.tables.set.TableFiles;
 import org.ensemblerules.testkit.FitGear;
@@ -35,11 +37,16 @@ class AuditedRulesTest {
 
   @Test
   void whetherTheyAreSound() {
-    assertThat(DOOR.audit(DAY)).isEqualTo(Audit.of(GearRules.of(RULES), DAY));
+    assertThat(DOOR.audit(DAY)).isEqualTo(AuditReport.of(GearRules.of(RULES), DAY));
     assertThat(DOOR.audit(Set.of(), DAY))
-        .isEqualTo(Audit.of(GearRules.of(RULES), Set.of(), DAY))
+        .isEqualTo(AuditReport.of(GearRules.of(RULES), Set.of(), DAY))
         .isNotEqualTo(DOOR.audit(DAY));
-    assertThat(DOOR.exampleCases()).isNotEmpty().isEqualTo(ExampleCases.of(GearRules.of(RULES)));
+    assertThat(DOOR.exampleCases()).isNotEmpty().isEqualTo(ExampleCase.of(GearRules.of(RULES)));
+    List<Row> rows = List.copyOf(RULES.tables().rows());
+    assertThat(AuditedRules.rows(rows, Optional.empty(), DAY))
+        .isEqualTo(AuditReport.ofRows(rows, Optional.empty(), DAY))
+        .extracting(AuditReport::rows)
+        .isEqualTo(rows.size());
     TableFiles files = TableFiles.in(FixtureSets.sound());
     assertThat(AuditedRules.folder(files, List.of(), DAY)).isEqualTo(SetAudit.of(files, DAY));
   }

@@ -19,10 +19,8 @@ import org.ensemblerules.source.SourceId;
 /**
  * Tells whether rows are sound: whether a case can fall between two of them, whether some say
  * nothing, contradict each other or rest on nothing. It never says whether what they say is right.
- *
- * @since 0.1
  */
-public final class Audit {
+final class Audit {
   // Without rows of these a verdict can only answer that no rule covers what it is asked.
   private static final List<TableKind<?, ?>> NEEDED =
       ImmutableList.of(
@@ -39,30 +37,11 @@ public final class Audit {
 
   private Audit() {}
 
-  /**
-   * Audits a rule set, whose sources are not known to it: no row is looked up among them.
-   *
-   * @param rules the rules; not null
-   * @param asOf the day for which reviews must hold; not null
-   * @return the report; never null
-   * @throws IllegalStateException if a compiled table answers otherwise than its rows: a fault of
-   *     this library
-   */
-  public static AuditReport of(GearRules rules, LocalDate asOf) {
+  static AuditReport of(GearRules rules, LocalDate asOf) {
     return of(rules, Optional.empty(), asOf);
   }
 
-  /**
-   * Audits a rule set and looks its sources up.
-   *
-   * @param rules the rules; not null
-   * @param sources the sources that are listed; not null
-   * @param asOf the day for which reviews must hold; not null
-   * @return the report; never null
-   * @throws IllegalStateException if a compiled table answers otherwise than its rows: a fault of
-   *     this library
-   */
-  public static AuditReport of(GearRules rules, Set<SourceId> sources, LocalDate asOf) {
+  static AuditReport of(GearRules rules, Set<SourceId> sources, LocalDate asOf) {
     return of(rules, Optional.of(Set.copyOf(sources)), asOf);
   }
 
@@ -86,16 +65,7 @@ public final class Audit {
     return new AuditReport(asOf, rows.all().size(), flaws.list(), proved);
   }
 
-  /**
-   * Audits rows that no table was compiled of, such as rows that no table can be compiled of. A
-   * sort of row that is not among them is not missed.
-   *
-   * @param rows the rows; not null
-   * @param sources the sources that are listed; empty if that is not to be looked at; not null
-   * @param asOf the day for which reviews must hold; not null
-   * @return the report, in which no combinations are proved; never null
-   */
-  public static AuditReport rows(
+  static AuditReport rows(
       List<? extends Row> rows, Optional<Set<SourceId>> sources, LocalDate asOf) {
     AuditedRows audited = new AuditedRows(rows);
     Flaws flaws = new Flaws();

@@ -6,10 +6,14 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.source.InvalidValueException;
+import org.ensemblerules.source.Row;
 import org.ensemblerules.source.RowKey;
+import org.ensemblerules.source.SourceId;
 
 /**
  * What an audit found, and what it proved.
@@ -33,6 +37,47 @@ public record AuditReport(LocalDate asOf, int rows, List<Flaw> flaws, Map<String
     InvalidValueException.require(rows >= 0, "AuditReport.rows", rows, "0 or more");
     flaws = ImmutableList.copyOf(flaws);
     proved = ImmutableMap.copyOf(proved);
+  }
+
+  /**
+   * Audits a rule set, whose sources are not known to it: no row is looked up among them.
+   *
+   * @param rules the rules; not null
+   * @param asOf the day for which reviews must hold; not null
+   * @return the report; never null
+   * @throws IllegalStateException if a compiled table answers otherwise than its rows: a fault of
+   *     this library
+   */
+  public static AuditReport of(GearRules rules, LocalDate asOf) {
+    return Audit.of(rules, asOf);
+  }
+
+  /**
+   * Audits a rule set and looks its sources up.
+   *
+   * @param rules the rules; not null
+   * @param sources the sources that are listed; not null
+   * @param asOf the day for which reviews must hold; not null
+   * @return the report; never null
+   * @throws IllegalStateException if a compiled table answers otherwise than its rows: a fault of
+   *     this library
+   */
+  public static AuditReport of(GearRules rules, Set<SourceId> sources, LocalDate asOf) {
+    return Audit.of(rules, sources, asOf);
+  }
+
+  /**
+   * Audits rows that no table was compiled of, such as rows that no table can be compiled of. A
+   * sort of row that is not among them is not missed.
+   *
+   * @param rows the rows; not null
+   * @param sources the sources that are listed; empty if that is not to be looked at; not null
+   * @param asOf the day for which reviews must hold; not null
+   * @return the report, in which no combinations are proved; never null
+   */
+  public static AuditReport ofRows(
+      List<? extends Row> rows, Optional<Set<SourceId>> sources, LocalDate asOf) {
+    return Audit.rows(rows, sources, asOf);
   }
 
   /**

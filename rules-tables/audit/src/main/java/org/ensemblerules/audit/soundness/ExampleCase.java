@@ -4,6 +4,7 @@ import com.google.common.collect.ImmutableList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.Demand;
 import org.ensemblerules.defect.Extent;
@@ -98,5 +99,15 @@ public record ExampleCase(
    */
   public boolean decides() {
     return changed.isEmpty();
+  }
+
+  /**
+   * Makes the cases of a rule set.
+   *
+   * @param rules the rules; not null
+   * @return the cases, row by row in table order, the deciding one before its neighbors; never null
+   */
+  public static List<ExampleCase> of(GearRules rules) {
+    return ExampleCases.of(rules);
   }
 }

@@ -29,10 +29,8 @@ import org.ensemblerules.gear.Use;
  * condition of each row is shown to change the answer by itself (modified condition and decision
  * coverage, as RTCA DO-178C names it). What is expected is worked out from the rows, not asked of
  * the compiled table.
- *
- * @since 0.1
  */
-public final class ExampleCases {
+final class ExampleCases {
   private final AuditedRows rows;
   private final Map<CellAudit.Cell, List<DefectRow>> cells;
 
@@ -41,13 +39,7 @@ public final class ExampleCases {
     this.cells = CellAudit.cells(rows.of(DefectRow.class));
   }
 
-  /**
-   * Makes the cases of a rule set.
-   *
-   * @param rules the rules; not null
-   * @return the cases, row by row in table order, the deciding one before its neighbors; never null
-   */
-  public static List<ExampleCase> of(GearRules rules) {
+  static List<ExampleCase> of(GearRules rules) {
     ExampleCases cases = new ExampleCases(Objects.requireNonNull(rules, "rules"));
     return cases.rows.of(DefectRow.class).stream()
         .flatMap(row -> cases.of(row).stream())
