@@ -153,7 +153,7 @@ final class DepartmentProgram {
           command.qualifiedName() + ": " + Printable.of(String.valueOf(failure.getMessage())));
       return ExitCodes.FILE;
     }
-    if (failure instanceof RefusedException) {
+    if (failure instanceof BadFileException) {
       String.valueOf(failure.getMessage()).lines().forEach(err::println);
       err.println(command.qualifiedName() + ": refused; nothing was judged");
       return ExitCodes.USAGE;

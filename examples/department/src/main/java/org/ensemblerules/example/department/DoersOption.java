@@ -49,7 +49,7 @@ final class DoersOption {
   /**
    * Returns how assessments are read; they may name the criteria of the rules short.
    *
-   * @throws RefusedException if a register is refused, or two disagree; it lists every fault
+   * @throws BadFileException if a register is refused, or two disagree; it lists every fault
    */
   JsonLines.Reading<Assessment> assessments(GearRules rules, CommandSpec spec) throws IOException {
     JsonLines.Reading<Assessment> reading =
@@ -62,7 +62,7 @@ final class DoersOption {
   /**
    * Returns how files of elements are read; they may name the criteria of the rules short.
    *
-   * @throws RefusedException if a register is refused, or two disagree; it lists every fault
+   * @throws BadFileException if a register is refused, or two disagree; it lists every fault
    */
   JsonLines.Reading<RecordFile> recordFiles(GearRules rules, CommandSpec spec) throws IOException {
     JsonLines.Reading<RecordFile> reading =
@@ -111,7 +111,7 @@ final class DoersOption {
     }
     Checked<DoerRegister, JsonFault> read = DoerRegisterJson.readAll(texts);
     if (read instanceof Checked.Refused<DoerRegister, JsonFault> refused) {
-      throw new RefusedException(refused.faults().stream().map(JsonFault::toString).toList());
+      throw new BadFileException(refused.faults().stream().map(JsonFault::toString).toList());
     }
     return read.orElseThrow();
   }

@@ -51,7 +51,7 @@ final class Input {
    * Reads a whole file of text. Only as much is read as is allowed, whatever its size is said to
    * be.
    *
-   * @throws RefusedException if it is longer, or not in UTF-8
+   * @throws BadFileException if it is longer, or not in UTF-8
    */
   static String text(String file, int mostBytes) throws IOException {
     byte[] bytes;
@@ -60,7 +60,7 @@ final class Input {
     }
     if (bytes.length > mostBytes) {
       long size = Files.size(path(file));
-      throw new RefusedException(
+      throw new BadFileException(
           List.of(
               Printable.of(file)
                   + "#: found "

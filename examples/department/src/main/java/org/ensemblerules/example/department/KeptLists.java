@@ -33,12 +33,12 @@ final class KeptLists {
   /**
    * All entries of a list in which one fewer could make an answer milder; bad ones are told.
    *
-   * @throws RefusedException if one is bad
+   * @throws BadFileException if one is bad
    */
   <T> List<T> whole(String file, JsonLines.Reading<T> reading) throws IOException {
     List<T> entries = new ArrayList<>();
     if (read(file, reading, entries) > 0) {
-      throw RefusedException.told();
+      throw BadFileException.told();
     }
     return entries;
   }

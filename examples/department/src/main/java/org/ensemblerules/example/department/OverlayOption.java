@@ -32,7 +32,7 @@ final class OverlayOption {
   /**
    * Lays the overlays over rules.
    *
-   * @throws RefusedException if an overlay is refused; it lists every fault
+   * @throws BadFileException if an overlay is refused; it lists every fault
    */
   GearRules over(GearRules base, LocalDate asOf) throws IOException {
     List<OverlayFile> files = files();
@@ -46,7 +46,7 @@ final class OverlayOption {
   /**
    * Reads the overlays.
    *
-   * @throws RefusedException if an overlay cannot be read as one; it lists every fault
+   * @throws BadFileException if an overlay cannot be read as one; it lists every fault
    */
   List<OverlayFile> files() throws IOException {
     List<JsonFault> faults = new ArrayList<>();
@@ -82,8 +82,8 @@ final class OverlayOption {
     }
   }
 
-  private static RefusedException refused(List<JsonFault> faults) {
-    return new RefusedException(faults.stream().map(JsonFault::toString).toList());
+  private static BadFileException refused(List<JsonFault> faults) {
+    return new BadFileException(faults.stream().map(JsonFault::toString).toList());
   }
 
   private static <T> Optional<T> take(Checked<T, JsonFault> loaded, List<JsonFault> faults) {
