@@ -79,6 +79,18 @@ public record Doer(String name, EntityKind kind, List<Credential> credentials, b
   }
 
   /**
+   * Makes a member of the organization of whom no training is on record, as a wearer who looks his
+   * own gear over.
+   *
+   * @param name the owner's name for the person, 1 to 200 characters; not null
+   * @return the doer; never null
+   * @throws InvalidValueException if the name is blank or too long
+   */
+  public static Doer member(String name) {
+    return new Doer(name, EntityKind.MEMBER, List.of());
+  }
+
+  /**
    * Tells whether any credential rests on the word of the organization.
    *
    * @return true if one does

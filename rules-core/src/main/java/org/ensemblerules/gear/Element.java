@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.ensemblerules.source.InvalidValueException;
 
 /**
  * One ensemble element. A garment with separable layers carries a label on each labeled layer; any
@@ -45,6 +46,19 @@ public final class Element {
    */
   public static ElementBuilder builder(ElementId id, ElementKind kind, Use use) {
     return new ElementBuilder(id, kind, use);
+  }
+
+  /**
+   * Starts an element, its id as text.
+   *
+   * @param id the owner's id, as {@link ElementId} takes it; not null
+   * @param kind what it is; not null
+   * @param use what it is for; not null
+   * @return the builder; never null
+   * @throws InvalidValueException if the id is none
+   */
+  public static ElementBuilder builder(String id, ElementKind kind, Use use) {
+    return builder(new ElementId(id), kind, use);
   }
 
   /**

@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.ensemblerules.source.InvalidValueException;
 
 /**
  * Collects what is known of an element.
@@ -59,6 +60,17 @@ public final class ElementBuilder {
   public ElementBuilder inService(MarkedDate date) {
     inService = Objects.requireNonNull(date, "inService");
     return this;
+  }
+
+  /**
+   * Sets since when it is in service, the date as text.
+   *
+   * @param date the date, as {@link MarkedDate#parse} reads it; not null
+   * @return this builder
+   * @throws InvalidValueException if it is no date
+   */
+  public ElementBuilder inService(String date) {
+    return inService(MarkedDate.parse(date));
   }
 
   /**

@@ -81,6 +81,17 @@ public final class LabelBuilder {
   }
 
   /**
+   * Sets when it was made, the date as text.
+   *
+   * @param date the date, as {@link MarkedDate#parse} reads it; not null
+   * @return this builder
+   * @throws InvalidValueException if it is no date
+   */
+  public LabelBuilder manufactured(String date) {
+    return manufactured(MarkedDate.parse(date));
+  }
+
+  /**
    * Sets the product standard edition claimed, as printed.
    *
    * @param text 1 to 100 characters; not null

@@ -1,10 +1,8 @@
 package org.ensemblerules.inspection;
 
 import com.google.common.collect.ImmutableList;
-import com.google.common.collect.Maps;
 import com.google.common.collect.Sets;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
@@ -15,6 +13,7 @@ import java.util.Set;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.YesNoUnknown;
+import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.RowKey;
 import org.jspecify.annotations.Nullable;
 
@@ -72,6 +71,21 @@ public final class Inspection {
   }
 
   /**
+   * Starts an inspection, its date as text.
+   *
+   * @param kind what kind; not null
+   * @param occasion why it was made; not null
+   * @param on when, as {@link MarkedDate#parse} reads it; not null
+   * @param by who made it; not null
+   * @return the builder; never null
+   * @throws InvalidValueException if it is no date
+   */
+  public static InspectionBuilder builder(
+      InspectionKind kind, Occasion occasion, String on, Doer by) {
+    return builder(kind, occasion, MarkedDate.parse(on), by);
+  }
+
+  /**
    * Starts an inspection of which it may not be known who made it. Where nobody is named, it counts
    * for nothing but to tell what falls due.
    *
@@ -92,11 +106,7 @@ public final class Inspection {
    * @return the builder; never null
    */
   public InspectionBuilder toBuilder() {
-    InspectionBuilder builder =
-        new InspectionBuilder(kind, occasion, on, by).gearClean(gearClean).atHand(atHand);
-    builder.outcomes.addAll(outcomes);
-    builder.signOff = signOff;
-    return builder;
+    return new InspectionBuilder(this);
   }
 
   /**
@@ -175,12 +185,7 @@ public final class Inspection {
   private Map<RowKey, Set<Outcome>> byCriterion() {
     Map<RowKey, Set<Outcome>> sorted = byCriterion;
     if (sorted == null) {
-      Map<RowKey, Set<Outcome>> said = Maps.newHashMapWithExpectedSize(outcomes.size());
-      for (CriterionOutcome each : outcomes) {
-        said.put(
-            each.criterion(), each.outcome().after(said.getOrDefault(each.criterion(), Set.of())));
-      }
-      sorted = Collections.unmodifiableMap(said);
+      sorted = CriterionOutcome.byCriterion(outcomes);
       byCriterion = sorted;
     }
     return sorted;

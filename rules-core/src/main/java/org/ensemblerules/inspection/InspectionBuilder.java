@@ -9,6 +9,7 @@ import java.util.Set;
 import org.ensemblerules.effect.Doer;
 import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.YesNoUnknown;
+import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.source.OriginId;
 import org.ensemblerules.source.RowKey;
 
@@ -34,6 +35,14 @@ public final class InspectionBuilder {
     this.by = Objects.requireNonNull(by, "by");
   }
 
+  InspectionBuilder(Inspection made) {
+    this(made.kind(), made.occasion(), made.on(), made.by());
+    gearClean = made.gearClean();
+    atHand.addAll(made.atHand());
+    outcomes.addAll(made.outcomes());
+    signOff = made.signOff();
+  }
+
   /**
    * Sets whether the element was clean.
    *
@@ -43,6 +52,15 @@ public final class InspectionBuilder {
   public InspectionBuilder gearClean(YesNoUnknown known) {
     gearClean = Objects.requireNonNull(known, "gearClean");
     return this;
+  }
+
+  /**
+   * States that the element was clean.
+   *
+   * @return this builder
+   */
+  public InspectionBuilder gearClean() {
+    return gearClean(YesNoUnknown.YES);
   }
 
   /**
@@ -87,6 +105,19 @@ public final class InspectionBuilder {
    */
   public InspectionBuilder allClear(OriginId edition) {
     return signOff(new SignOff(edition, Set.of()));
+  }
+
+  /**
+   * States that every criterion of an edition was looked at and was clear, in place of any such
+   * statement before.
+   *
+   * @param edition the name of the edition whose criteria were looked at, as in {@code
+   *     NFPA_1851_2020}; not null
+   * @return this builder
+   * @throws InvalidValueException if it is no name of an edition
+   */
+  public InspectionBuilder allClear(String edition) {
+    return allClear(new OriginId(edition));
   }
 
   /**

@@ -6,8 +6,13 @@ import java.util.Objects;
 import java.util.stream.Stream;
 import org.ensemblerules.defect.Finding;
 import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.history.Event;
 import org.ensemblerules.history.History;
+import org.ensemblerules.history.LookEvent;
+import org.ensemblerules.history.Moment;
+import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.inspection.Inspection;
 import org.ensemblerules.source.InvalidValueException;
 
 /**
@@ -46,6 +51,27 @@ public final class AssessmentBuilder {
   public AssessmentBuilder event(Event event) {
     more.add(Objects.requireNonNull(event, "event"));
     return this;
+  }
+
+  /**
+   * Adds that it was used on a day.
+   *
+   * @param on the day, as {@link MarkedDate#parse} reads it; not null
+   * @return this builder
+   * @throws InvalidValueException if it is no date
+   */
+  public AssessmentBuilder used(String on) {
+    return event(new UseEvent.Used(Moment.on(on)));
+  }
+
+  /**
+   * Adds an inspection, of which it is not told what else of its day it came after.
+   *
+   * @param inspection the inspection; not null
+   * @return this builder
+   */
+  public AssessmentBuilder inspected(Inspection inspection) {
+    return event(new LookEvent.Inspected(inspection, 0));
   }
 
   History happened() {

@@ -2,14 +2,14 @@ package org.ensemblerules.readme;
 
 import java.time.LocalDate;
 import org.ensemblerules.GearRules;
+import org.ensemblerules.effect.Doer;
 import org.ensemblerules.gear.Element;
-import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.Label;
-import org.ensemblerules.gear.MarkedDate;
 import org.ensemblerules.gear.Use;
-import org.ensemblerules.history.Moment;
-import org.ensemblerules.history.UseEvent;
+import org.ensemblerules.inspection.Inspection;
+import org.ensemblerules.inspection.InspectionKind;
+import org.ensemblerules.inspection.Occasion;
 import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Verdict;
 
@@ -17,27 +17,43 @@ import org.ensemblerules.verdict.Verdict;
 final class Building {
   private Building() {}
 
-  static Verdict run(GearRules rules) {
-    // README begins
+  /**
+   * Both verdicts of the README.
+   *
+   * @param before of the helmet that nobody has looked over
+   * @param after of the same once its wearer has
+   */
+  record Answers(Verdict before, Verdict after) {}
+
+  static Answers run(GearRules rules) {
+    // README builds
     Label label =
         Label.builder()
             .manufacturer("Maker One")
             .model("Pattern H")
             .size("One size")
-            .manufactured(MarkedDate.parse("2023-05"))
+            .manufactured("2026-05")
             .readableAndCertified()
             .build();
     Element helmet =
-        Element.builder(new ElementId("H-17"), ElementKind.HELMET, Use.STRUCTURAL)
-            .inService(MarkedDate.parse("2023-09-01"))
+        Element.builder("H-17", ElementKind.HELMET, Use.STRUCTURAL)
+            .inService("2026-09-01")
             .label(label)
             .build();
-    Assessment record =
-        Assessment.builder(helmet)
-            .event(new UseEvent.Used(Moment.on(MarkedDate.parse("2026-11-23"))))
+    Assessment used = Assessment.builder(helmet).used("2026-11-23").build();
+    Verdict verdict = rules.assess(used, LocalDate.of(2026, 11, 25));
+    // README has built
+    // README looks over
+    Inspection look =
+        Inspection.builder(
+                InspectionKind.ROUTINE, Occasion.AFTER_USE, "2026-11-23", Doer.member("Member 7"))
+            .gearClean()
+            .allAtHand()
+            .allClear("NFPA_1851_2020")
             .build();
-    Verdict verdict = rules.assess(record, LocalDate.of(2026, 11, 25));
-    // README ends
-    return verdict;
+    Assessment lookedOver = Assessment.builder(helmet).used("2026-11-23").inspected(look).build();
+    Verdict after = rules.assess(lookedOver, LocalDate.of(2026, 11, 25));
+    // README has looked over
+    return new Answers(verdict, after);
   }
 }
