@@ -30,6 +30,7 @@ import org.ensemblerules.testkit.Cases;
 import org.ensemblerules.testkit.FrozenRules;
 import org.ensemblerules.testkit.GearCase;
 import org.ensemblerules.testkit.VerdictContent;
+import org.ensemblerules.verdict.Reason;
 import org.ensemblerules.verdict.ReasonKind;
 import org.ensemblerules.verdict.Service;
 import org.ensemblerules.verdict.Verdict;
@@ -136,10 +137,20 @@ class OverlayLawsProperties {
                   assertThat(reason.row().orElseThrow().provenance().origin()).isEqualTo(one.id()));
       return;
     }
-    assertThat(after.reasons().stream().filter(reason -> !before.contains(reason)))
-        .allSatisfy(
-            reason ->
-                assertThat(reason.row().orElseThrow().provenance().origin()).isEqualTo(one.id()));
+    List<Reason> added =
+        after.reasons().stream().filter(reason -> !before.contains(reason)).toList();
+    assertThat(added).allSatisfy(reason -> assertThat(namesLayer(reason, added, one)).isTrue());
+  }
+
+  /** What is to be dated first is so because a row asks for something about it. */
+  private static boolean namesLayer(Reason reason, List<Reason> added, Overlay one) {
+    if (reason.kind() == ReasonKind.UNDATED) {
+      return added.stream()
+          .filter(other -> other.kind() != ReasonKind.UNDATED)
+          .filter(other -> other.finding().equals(reason.finding()))
+          .anyMatch(other -> namesLayer(other, added, one));
+    }
+    return reason.row().map(row -> row.provenance().origin().equals(one.id())).orElse(false);
   }
 
   @Property
