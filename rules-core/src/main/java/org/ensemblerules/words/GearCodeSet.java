@@ -56,6 +56,7 @@ import org.ensemblerules.retirement.RouteCondition;
 import org.ensemblerules.ruleset.AdoptionKind;
 import org.ensemblerules.ruleset.OverlayKind;
 import org.ensemblerules.ruleset.Subject;
+import org.ensemblerules.schedule.Start;
 import org.ensemblerules.source.Confidence;
 import org.ensemblerules.source.HowSeen;
 import org.ensemblerules.source.SourceKind;
@@ -187,6 +188,8 @@ public enum GearCodeSet implements CodeSet {
   PFAS_CONTENT("pfasContent", PfasContent.values()),
   /** Codes of {@link RetentionStart}. */
   RETENTION_START("retentionStart", RetentionStart.values()),
+  /** Codes of {@link Start}. */
+  START("start", Start.values()),
   /** Codes of {@link Subject}. */
   SUBJECT("subject", Subject.values()),
   /** Codes of {@link OverlayKind}. */

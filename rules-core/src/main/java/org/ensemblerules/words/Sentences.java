@@ -13,6 +13,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.ensemblerules.effect.CredentialScope;
 import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.GoesTo;
@@ -28,6 +29,7 @@ import org.ensemblerules.schedule.TaskKey;
 import org.ensemblerules.source.InvalidValueException;
 import org.ensemblerules.verdict.Headline;
 import org.ensemblerules.verdict.Reason;
+import org.ensemblerules.verdict.ReasonKind;
 import org.ensemblerules.verdict.Service;
 import org.ensemblerules.verdict.Step;
 import org.ensemblerules.verdict.TaskDue;
@@ -169,10 +171,26 @@ public final class Sentences {
    * @return one sentence; never null
    */
   public String of(Reason reason) {
-    String seen = capital(words.spelledOut(reason.seen()));
+    String seen = capital(words.spelledOut(withoutTask(reason)));
     return reason.effect().keepsOut()
         ? seen + "; " + toDo(reason.effect(), reason.site()) + "."
         : seen + "; by itself this keeps nothing out.";
+  }
+
+  /**
+   * Says a verdict, and every reason for it.
+   *
+   * @param verdict the verdict; not null
+   * @return the sentence of the verdict, then one for each reason; never null
+   */
+  public List<String> explain(Verdict verdict) {
+    return Stream.concat(Stream.of(of(verdict)), verdict.reasons().stream().map(this::of)).toList();
+  }
+
+  /** What is overdue begins with the key of its task, which its text says once more in words. */
+  private static String withoutTask(Reason reason) {
+    int end = reason.kind() == ReasonKind.TASK_DUE ? reason.seen().indexOf(": ") : -1;
+    return end < 0 ? reason.seen() : reason.seen().substring(end + 2);
   }
 
   /**

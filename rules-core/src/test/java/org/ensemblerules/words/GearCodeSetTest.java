@@ -26,7 +26,6 @@ class GearCodeSetTest {
           "HydrostaticFault",
           "Observed",
           "Remark",
-          "Start",
           "Strictness",
           "Ties",
           "Trigger",

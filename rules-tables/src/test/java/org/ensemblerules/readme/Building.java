@@ -20,7 +20,7 @@ final class Building {
   /**
    * Both verdicts of the README.
    *
-   * @param before of the helmet that nobody has looked over
+   * @param before of the helmet that nobody has looked over since it was used
    * @param after of the same once its wearer has
    */
   record Answers(Verdict before, Verdict after) {}
@@ -40,18 +40,25 @@ final class Building {
             .inService("2026-09-01")
             .label(label)
             .build();
-    Assessment used = Assessment.builder(helmet).used("2026-11-23").build();
-    Verdict verdict = rules.assess(used, LocalDate.of(2026, 11, 25));
-    // README has built
-    // README looks over
-    Inspection look =
-        Inspection.builder(
-                InspectionKind.ROUTINE, Occasion.AFTER_USE, "2026-11-23", Doer.member("Member 7"))
+    Doer wearer = Doer.member("Member 7");
+    Inspection received =
+        Inspection.builder(InspectionKind.ROUTINE, Occasion.ON_ISSUE, "2026-09-01", wearer)
             .gearClean()
             .allAtHand()
             .allClear("NFPA_1851_2020")
             .build();
-    Assessment lookedOver = Assessment.builder(helmet).used("2026-11-23").inspected(look).build();
+    Assessment used = Assessment.builder(helmet).inspected(received).used("2026-11-23").build();
+    Verdict verdict = rules.assess(used, LocalDate.of(2026, 11, 25));
+    // README has built
+    // README looks over
+    Inspection look =
+        Inspection.builder(InspectionKind.ROUTINE, Occasion.AFTER_USE, "2026-11-23", wearer)
+            .gearClean()
+            .allAtHand()
+            .allClear("NFPA_1851_2020")
+            .build();
+    Assessment lookedOver =
+        Assessment.builder(helmet).inspected(received).used("2026-11-23").inspected(look).build();
     Verdict after = rules.assess(lookedOver, LocalDate.of(2026, 11, 25));
     // README has looked over
     return new Answers(verdict, after);

@@ -33,18 +33,17 @@ class ReadmeTest {
   }
 
   @Test
-  void theFiveLinesRun() {
+  void theFiveLinesPrintWhatIsShown() throws IOException {
     PrintStream before = System.out;
     ByteArrayOutputStream printed = new ByteArrayOutputStream();
     System.setOut(new PrintStream(printed, true, StandardCharsets.UTF_8));
     try {
-      Embedding.run("{\"element\":{\"id\":\"C-1\",\"kind\":\"COAT\",\"use\":\"STRUCTURAL\"}}");
+      Embedding.run(json());
     } finally {
       System.setOut(before);
     }
-    assertThat(printed.toString(StandardCharsets.UTF_8))
-        .startsWith("OUT EVALUATE")
-        .contains("no inspection that counts is on record: EVALUATE by ADVANCED_INSPECTION");
+    assertThat(printed.toString(StandardCharsets.UTF_8).lines())
+        .containsExactlyElementsOf(block("printed: compared by ReadmeTest"));
   }
 
   @ParameterizedTest
@@ -53,9 +52,7 @@ class ReadmeTest {
     "looked over, // README looks over, // README has looked over"
   })
   void theRecordIsBuiltAsItIsCompiled(String block, String begins, String ends) throws IOException {
-    List<String> shown =
-        between(README, "<!-- " + block + ": compiled and compared by ReadmeTest -->", "```");
-    assertThat(shown.subList(1, shown.size()))
+    assertThat(block(block + ": compiled and compared by ReadmeTest"))
         .isNotEmpty()
         .isEqualTo(between(BUILDING, begins, ends));
   }
@@ -71,18 +68,17 @@ class ReadmeTest {
   /** The record in JSON is the one that is built, and the README says what both come to. */
   @Test
   void theRecordInJsonIsTheOneThatIsBuilt() throws IOException {
-    List<String> block = between(README, "<!-- record: read and judged by ReadmeTest -->", "```");
-    String json = String.join("\n", block.subList(1, block.size()));
     GearRules rules = ShippedRules.standard();
     Building.Answers built = Building.run(rules);
     assertThat(
             rules.assess(
-                AssessmentJson.read("README.md", json).orElseThrow(), LocalDate.of(2026, 11, 25)))
+                AssessmentJson.read("README.md", json()).orElseThrow(), LocalDate.of(2026, 11, 25)))
         .isEqualTo(built.before());
     assertThat(Files.readString(README))
         .contains(
-            "Both answer `" + built.before().service() + " " + built.before().headline() + "`",
-            "the answer is `" + built.after().service() + " " + built.after().headline() + "`");
+            "`verdict.service()` is `" + built.before().service() + "`",
+            "`verdict.headline()` is `" + built.before().headline() + "`",
+            "`after.service()` is `" + built.after().service() + "`");
   }
 
   @Test
@@ -95,6 +91,16 @@ class ReadmeTest {
   void theTestCommandIsTheOneThatAContinuousBuildRuns() throws IOException {
     assertThat(Files.readString(README)).contains("\nmvn -B -ntp verify\n");
     assertThat(Files.readString(Path.of("..", ".ci", "run"))).contains("\nmvn -B -ntp verify\n");
+  }
+
+  private static String json() throws IOException {
+    return String.join("\n", block("record: read and judged by ReadmeTest"));
+  }
+
+  /** The lines of the block that a comment announces, without its first fence. */
+  private static List<String> block(String announced) throws IOException {
+    List<String> lines = between(README, "<!-- " + announced + " -->", "```");
+    return lines.subList(1, lines.size());
   }
 
   private static List<String> between(Path file, String begins, String ends) throws IOException {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.ensemblerules.GearRules;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Finding;
@@ -14,6 +15,7 @@ import org.ensemblerules.effect.Destination;
 import org.ensemblerules.effect.EntityKind;
 import org.ensemblerules.effect.GoesTo;
 import org.ensemblerules.effect.PermittedDoer;
+import org.ensemblerules.gear.Element;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.LayerKind;
 import org.ensemblerules.gear.MarkedDate;
@@ -32,6 +34,7 @@ import org.ensemblerules.tables.VerdictJson;
 import org.ensemblerules.tables.message.JsonFault;
 import org.ensemblerules.testkit.ShippedCase;
 import org.ensemblerules.testkit.ShippedGear;
+import org.ensemblerules.verdict.Assessment;
 import org.ensemblerules.verdict.Verdict;
 import org.junit.jupiter.api.Test;
 
@@ -72,6 +75,24 @@ class SentencesTest {
     Verdict verdict =
         with(DefectKind.BEYOND_REPAIR, Site.of(Part.WHOLE_ELEMENT), new Extent.NotMeasured());
     assertThat(SENTENCES.of(verdict)).isEqualTo("Out of service for good: retire it.");
+  }
+
+  @Test
+  void whatIsExplainedIsTheVerdictAndThenEachReasonForIt() {
+    Assessment unwashed =
+        Assessment.builder(
+                Element.builder("C-1", ElementKind.COAT, Use.STRUCTURAL)
+                    .inService("2020-09-01")
+                    .build())
+            .build();
+    Verdict verdict = GearRules.of(RULES).assess(unwashed, LocalDate.of(2026, 3, 1));
+    List<String> told = SENTENCES.explain(verdict);
+    assertThat(told).hasSize(1 + verdict.reasons().size()).startsWith(SENTENCES.of(verdict));
+    assertThat(told.subList(1, told.size()))
+        .containsExactlyElementsOf(verdict.reasons().stream().map(SENTENCES::of).toList())
+        .contains(
+            "Advanced cleaning: none on record counts; 2 times in every 12 months, first by 12"
+                + " months from its issue (2020-09-01); due by 2021-09-01; wash it.");
   }
 
   @Test
