@@ -70,6 +70,13 @@ import org.ensemblerules.ruleset.RuleSet;
  * <tr><td>How does the department stand in numbers?</td><td>{@link #figures}</td></tr>
  * </table>
  *
+ * <pre>{@code
+ * DepartmentRules department = rules.department(List.of(notice), today);
+ * List<JudgedElement> judged = gear.stream().map(department::judged).toList();
+ * Today lists = judged.stream().collect(department.today());
+ * Figures figures = judged.stream().collect(department.figures());
+ * }</pre>
+ *
  * <p>Sizes, sets, prices, budgets and notices are the department's own. No answer depends on the
  * order of the gear. Immutable, and safe for use by many threads.
  *

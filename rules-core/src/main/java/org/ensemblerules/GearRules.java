@@ -67,6 +67,17 @@ import org.ensemblerules.strength.ReportJudge;
  * <tr><td>The same rules with those of a place or a maker beside them</td><td>{@link #with}</td></tr>
  * </table>
  *
+ * <pre>{@code
+ * GearRules rules = ShippedRules.standard();
+ * Verdict verdict = rules.assess(coat, today);
+ * if (verdict.service() == Service.OUT) {
+ *   verdict.reasons().forEach(why -> System.out.println(why.seen()));
+ * }
+ * for (Due due : rules.due(coat, today)) {
+ *   System.out.println(due.task() + due.by().map(day -> " by " + day).orElse(" now"));
+ * }
+ * }</pre>
+ *
  * <p>A question gets what it is about first and the day last. No answer depends on a clock, and the
  * same inputs give the same answer, whatever order they come in. Immutable, and safe for use by
  * many threads.

@@ -35,6 +35,12 @@ import org.ensemblerules.strength.numeric.Retroreflection;
  *     {@link #retention}, {@link #shrinkage}</td></tr>
  * </table>
  *
+ * <pre>{@code
+ * LaboratoryRules laboratory = rules.laboratory();
+ * ExactQuantity left =
+ *     laboratory.retention(Quantity.of("82", Unit.NEWTON), Quantity.of("100", Unit.NEWTON));
+ * }</pre>
+ *
  * <p>The formula of each answer, its source and how exact it is stand with the question, or where
  * its {@code See Also} leads. Made by {@link GearRules#laboratory}. Immutable, and safe for use by
  * many threads.

@@ -6,11 +6,13 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.ensemblerules.defect.DefectKind;
 import org.ensemblerules.defect.Extent;
 import org.ensemblerules.defect.Finding;
@@ -37,6 +39,17 @@ class ExamplesTest {
   private static final Path EXAMPLES =
       Path.of("src", "test", "java", "org", "ensemblerules", "javadoc", "Examples.java");
 
+  private static final SafetyNotice NOTICE =
+      new SafetyNotice(
+          "N-1",
+          SafetyNotice.Asks.INSPECT_FIRST,
+          Set.of(),
+          ShippedGear.MAKER,
+          Set.of(),
+          Set.of(),
+          MarkedDate.parse("2020"),
+          MarkedDate.parse("2022"));
+
   /** The descriptions of what both artifacts export to everyone. */
   static List<Path> descriptions() throws IOException {
     List<Path> all = new ArrayList<>(ExportedSources.of(Path.of("..", "rules-core")));
@@ -49,6 +62,30 @@ class ExamplesTest {
   @MethodSource("descriptions")
   void eachPackageShowsWhatIsCompiled(Path description) throws IOException {
     PackageExamples.isCompiled(description, EXAMPLES);
+  }
+
+  /** The classes that show one, the doors among them. */
+  static List<Path> classes() throws IOException {
+    List<Path> folders = new ArrayList<>(ExportedSources.of(Path.of("..", "rules-core")));
+    folders.addAll(ExportedSources.of(Path.of("")));
+    List<Path> all = new ArrayList<>();
+    for (Path folder : folders) {
+      try (Stream<Path> files = Files.list(folder)) {
+        files
+            .filter(PackageExamples::showsOne)
+            .filter(file -> !file.endsWith("package-info.java"))
+            .forEach(all::add);
+      }
+    }
+    assertThat(all.stream().map(file -> file.getFileName().toString()))
+        .contains("GearRules.java", "DepartmentRules.java", "LaboratoryRules.java");
+    return all;
+  }
+
+  @ParameterizedTest
+  @MethodSource("classes")
+  void eachClassShowsWhatIsCompiled(Path shown) throws IOException {
+    PackageExamples.isCompiled(shown, EXAMPLES.resolveSibling("ClassExamples.java"));
   }
 
   @Test
@@ -72,19 +109,18 @@ class ExamplesTest {
           List.of(new KeptElement(fit, Whereabouts.unknown())),
           torn,
           ShippedGear.trained(EntityKind.VERIFIED_ORGANIZATION),
-          new SafetyNotice(
-              "N-1",
-              SafetyNotice.Asks.INSPECT_FIRST,
-              Set.of(),
-              ShippedGear.MAKER,
-              Set.of(),
-              Set.of(),
-              MarkedDate.parse("2020"),
-              MarkedDate.parse("2022")),
+          NOTICE,
           AssessmentJson.write(fit));
+      ClassExamples.run(
+          fit,
+          List.of(new KeptElement(fit, Whereabouts.unknown())),
+          NOTICE,
+          LocalDate.of(2026, 11, 25),
+          AssessmentJson.write(fit) + "\nno json\n");
     } finally {
       System.setOut(before);
     }
-    assertThat(printed.toString(StandardCharsets.UTF_8)).contains("is overdue", " rests on ");
+    assertThat(printed.toString(StandardCharsets.UTF_8))
+        .contains("is overdue", " rests on ", "turnouts.jsonl:2");
   }
 }

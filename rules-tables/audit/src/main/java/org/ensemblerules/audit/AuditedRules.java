@@ -43,6 +43,13 @@ import org.ensemblerules.verdict.Assessment;
  *     <td>{@link org.ensemblerules.audit.words.AuditWords}</td></tr>
  * </table>
  *
+ * <pre>{@code
+ * AuditedRules rules = AuditedRules.of(now);
+ * boolean sound = rules.audit(today).isSound();
+ * FleetDifference difference =
+ *     rules.changedFleet(then, List.of(coat), today, each -> System.out.println(each.after()));
+ * }</pre>
+ *
  * <p>What is asked of gear is asked of {@link org.ensemblerules.GearRules}. No answer depends on a
  * clock. Immutable, and safe for use by many threads.
  *

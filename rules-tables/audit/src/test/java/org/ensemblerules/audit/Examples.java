@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.List;
 import org.ensemblerules.GearRules;
 import org.ensemblerules.audit.difference.ElementDifference;
+import org.ensemblerules.audit.difference.FleetDifference;
 import org.ensemblerules.audit.json.DifferenceJson;
 import org.ensemblerules.audit.json.DifferenceLine;
 import org.ensemblerules.audit.soundness.AuditReport;
@@ -45,5 +46,16 @@ final class Examples {
     DifferenceLine read = DifferenceJson.read("kept", line).orElseThrow();
     // org.ensemblerules.audit.json ends
     System.out.println(changes + " " + said + " " + read);
+    door(now, then, coat, today);
+  }
+
+  private static void door(GearRules now, GearRules then, Assessment coat, LocalDate today) {
+    // org.ensemblerules.audit.AuditedRules begins
+    AuditedRules rules = AuditedRules.of(now);
+    boolean sound = rules.audit(today).isSound();
+    FleetDifference difference =
+        rules.changedFleet(then, List.of(coat), today, each -> System.out.println(each.after()));
+    // org.ensemblerules.audit.AuditedRules ends
+    System.out.println(sound + " " + difference);
   }
 }
