@@ -61,10 +61,23 @@ final class CurrencyQuestion {
     }
   }
 
+  /** Whether rows say how often it is due, and none of them that it is overdue. */
+  static boolean isInTime(CaseFile file, InspectionKind kind) {
+    List<IntervalRow> rows = file.tables().intervals().rows(kind, file.element());
+    Optional<LocalDate> last = last(file, kind);
+    return !rows.isEmpty()
+        && rows.stream()
+            .allMatch(row -> isInTime(file, IntervalTable.dueBy(row, file.element(), last)));
+  }
+
+  private static boolean isInTime(CaseFile file, Optional<LocalDate> dueBy) {
+    return dueBy.isPresent() && !file.asOf().isAfter(dueBy.get());
+  }
+
   private static Optional<Reason> current(
       CaseFile file, IntervalRow row, Optional<LocalDate> last) {
     Optional<LocalDate> dueBy = IntervalTable.dueBy(row, file.element(), last);
-    if (dueBy.isPresent() && !file.asOf().isAfter(dueBy.get())) {
+    if (isInTime(file, dueBy)) {
       return Optional.empty();
     }
     return Optional.of(

@@ -54,7 +54,7 @@ final class InspectionQuestion {
               Optional.empty(),
               WHOLE,
               "no inspection that counts is on record",
-              new Effect.Evaluate(Check.ADVANCED_INSPECTION, Scope.ELEMENT)));
+              new Effect.Evaluate(firstLook(file), Scope.ELEMENT)));
     }
     List<Judgment> begun = file.evidence().inspections().notMadeGood();
     for (Judgment each : begun) {
@@ -72,6 +72,17 @@ final class InspectionQuestion {
       Told told = told(file);
       found.forEach(each -> untold(each, told, reasons));
     }
+  }
+
+  /** The least that is asked of gear that nobody looked at: a look serves until more is due. */
+  private static Check firstLook(CaseFile file) {
+    boolean isRoutine =
+        CurrencyQuestion.isInTime(file, InspectionKind.ADVANCED)
+            && !file.tables()
+                .criteria()
+                .required(InspectionKind.ROUTINE, file.element().kind(), file.element().use())
+                .isEmpty();
+    return isRoutine ? Check.ROUTINE_INSPECTION : Check.ADVANCED_INSPECTION;
   }
 
   private static boolean looksAtTheWhole(Inspection inspection) {

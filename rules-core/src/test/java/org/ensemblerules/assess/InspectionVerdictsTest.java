@@ -17,6 +17,7 @@ import org.ensemblerules.effect.Effect;
 import org.ensemblerules.effect.RepairClass;
 import org.ensemblerules.effect.Scope;
 import org.ensemblerules.gear.Element;
+import org.ensemblerules.gear.ElementBuilder;
 import org.ensemblerules.gear.ElementId;
 import org.ensemblerules.gear.ElementKind;
 import org.ensemblerules.gear.MarkedDate;
@@ -59,6 +60,35 @@ class InspectionVerdictsTest {
 
   private static GearCase inspected(Inspection made) {
     return COAT.inspectedBy(List.of(made));
+  }
+
+  /** A look serves until the first closer one is due; without its day, that is due at once. */
+  @Test
+  void newGearThatNobodyLookedAtIsLookedOver() {
+    GearCase never = COAT.neverInspected();
+    Element coat = never.element();
+    assertThat(firstLook(never.with(since(coat, MarkedDate.of(FitGear.AS_OF.minusMonths(11))))))
+        .isEqualTo(new Effect.Evaluate(Check.ROUTINE_INSPECTION, Scope.ELEMENT));
+    assertThat(firstLook(never.with(since(coat, MarkedDate.of(FitGear.AS_OF.minusMonths(13))))))
+        .isEqualTo(ADVANCED_AGAIN);
+    assertThat(firstLook(never.with(since(coat, MarkedDate.unknown())))).isEqualTo(ADVANCED_AGAIN);
+  }
+
+  private static Element since(Element coat, MarkedDate inService) {
+    ElementBuilder since =
+        Element.builder(coat.id(), coat.kind(), coat.use())
+            .inService(inService)
+            .cbrnOption(YesNoUnknown.NO);
+    coat.layerLabels().forEach(since::layer);
+    return since.build();
+  }
+
+  private static Effect firstLook(GearCase given) {
+    return given.verdict().reasons().stream()
+        .filter(reason -> reason.kind() == ReasonKind.NOT_INSPECTED)
+        .map(Reason::effect)
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test
