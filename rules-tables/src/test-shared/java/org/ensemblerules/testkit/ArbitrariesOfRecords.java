@@ -85,6 +85,8 @@ public final class ArbitrariesOfRecords {
   private final ShippedGear.Kind kind;
   private final double thin;
   private final boolean odd;
+  private final boolean isUnseen;
+  private final LocalDate since;
   private final List<Event> events = new ArrayList<>();
   private final List<Finding> findings = new ArrayList<>();
 
@@ -94,6 +96,9 @@ public final class ArbitrariesOfRecords {
     this.kind = one(ShippedGear.kinds(rules));
     this.thin = thin;
     this.odd = odd;
+    boolean isNew = odd && random.nextInt(5) == 0;
+    this.isUnseen = isNew && random.nextBoolean();
+    this.since = isNew ? AS_OF.minusDays(random.nextInt(360)) : ShippedGear.IN_SERVICE;
   }
 
   /**
@@ -144,7 +149,7 @@ public final class ArbitrariesOfRecords {
     Element element = element();
     cared(element);
     things.accept(element);
-    if (!leftOut()) {
+    if (!leftOut() && !(isUnseen && random.nextBoolean())) {
       looked(element, AS_OF);
     }
     AssessmentBuilder record = Assessment.builder(element).history(History.of(events));
@@ -195,7 +200,7 @@ public final class ArbitrariesOfRecords {
         Element.builder(new ElementId("1"), kind.element(), kind.use())
             .cbrnOption(leftOut() ? YesNoUnknown.UNKNOWN : one(YesNoUnknown.values()));
     if (!leftOut()) {
-      element.inService(date(ShippedGear.IN_SERVICE));
+      element.inService(date(since));
     }
     for (Optional<LayerKind> layer : labels()) {
       if (!leftOut()) {
@@ -264,7 +269,10 @@ public final class ArbitrariesOfRecords {
       events.add(new UseEvent.Stocked(when(ShippedGear.MADE.plusDays(20))));
     }
     if (!leftOut()) {
-      events.add(new UseEvent.Issued(when(ShippedGear.IN_SERVICE), "Member 7"));
+      events.add(new UseEvent.Issued(when(since), "Member 7"));
+    }
+    if (isUnseen) {
+      return;
     }
     for (int months : new int[] {14, 9, 4}) {
       if (!leftOut()) {
