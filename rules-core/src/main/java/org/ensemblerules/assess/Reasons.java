@@ -15,7 +15,7 @@ import org.ensemblerules.source.Row;
 import org.ensemblerules.verdict.Reason;
 import org.ensemblerules.verdict.ReasonKind;
 
-/** Makes reasons that rest on a row of the tables, and take from it what they cite. */
+/** Makes reasons. What rests on a row of the tables takes from it what it cites. */
 final class Reasons {
   private Reasons() {}
 

@@ -79,8 +79,8 @@ public record Doer(String name, EntityKind kind, List<Credential> credentials, b
   }
 
   /**
-   * Makes a member of the organization of whom no training is on record, as a wearer who looks his
-   * own gear over.
+   * Makes a member of the organization of whom no training is on record, as a wearer who looks over
+   * their own gear.
    *
    * @param name the owner's name for the person, 1 to 200 characters; not null
    * @return the doer; never null

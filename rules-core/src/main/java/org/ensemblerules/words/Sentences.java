@@ -187,7 +187,9 @@ public final class Sentences {
     return Stream.concat(Stream.of(of(verdict)), verdict.reasons().stream().map(this::of)).toList();
   }
 
-  /** What is overdue begins with the key of its task, which its text says once more in words. */
+  /**
+   * What is overdue begins with the key of its task; what is missing is told after that in words.
+   */
   private static String withoutTask(Reason reason) {
     int end = reason.kind() == ReasonKind.TASK_DUE ? reason.seen().indexOf(": ") : -1;
     return end < 0 ? reason.seen() : reason.seen().substring(end + 2);

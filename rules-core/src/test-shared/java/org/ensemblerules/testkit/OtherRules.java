@@ -19,9 +19,12 @@ import org.ensemblerules.ruleset.CautionRow;
 import org.ensemblerules.ruleset.CautionTable;
 import org.ensemblerules.ruleset.InspectionKinds;
 import org.ensemblerules.ruleset.RuleSet;
+import org.ensemblerules.ruleset.TableKind;
 import org.ensemblerules.ruleset.Tables;
 import org.ensemblerules.source.Basis;
+import org.ensemblerules.source.Checked;
 import org.ensemblerules.source.Provenance;
+import org.ensemblerules.source.TableFault;
 
 /** The frozen rules with some rows replaced, taken away or put elsewhere in their table. */
 public final class OtherRules {
@@ -93,43 +96,28 @@ public final class OtherRules {
 
   /** The frozen rules with intervals changed. */
   public static RuleSet intervals(Function<IntervalRow, IntervalRow> change) {
-    Tables frozen = FrozenRules.tables();
-    return FrozenRules.of(
-        Tables.of(
-            frozen
-                .map()
-                .with(
-                    InspectionKinds.INTERVALS,
-                    IntervalTable.of(frozen.intervals().rows().stream().map(change).toList())
-                        .orElseThrow())));
+    List<IntervalRow> rows = FrozenRules.tables().intervals().rows();
+    return with(InspectionKinds.INTERVALS, IntervalTable.of(rows.stream().map(change).toList()));
   }
 
   /** The frozen rules with age limits changed. */
   public static RuleSet ages(Function<AgeLimitRow, AgeLimitRow> change) {
-    Tables frozen = FrozenRules.tables();
-    return FrozenRules.of(
-        Tables.of(
-            frozen
-                .map()
-                .with(
-                    InspectionKinds.AGE_LIMITS,
-                    AgeLimitTable.of(frozen.ageLimits().rows().stream().map(change).toList())
-                        .orElseThrow())));
+    List<AgeLimitRow> rows = FrozenRules.tables().ageLimits().rows();
+    return with(InspectionKinds.AGE_LIMITS, AgeLimitTable.of(rows.stream().map(change).toList()));
   }
 
   /** The frozen rules with other permissions. */
   public static RuleSet permissions(List<PermissionRow> rows) {
-    return FrozenRules.of(
-        Tables.of(
-            FrozenRules.tables()
-                .map()
-                .with(InspectionKinds.PERMISSIONS, PermissionTable.of(rows).orElseThrow())));
+    return with(InspectionKinds.PERMISSIONS, PermissionTable.of(rows));
   }
 
   /** The frozen rules with defect rows changed. */
   public static RuleSet withDefects(Function<DefectRow, DefectRow> change) {
-    return FrozenRules.of(
-        Tables.of(FrozenRules.tables().map().with(InspectionKinds.DEFECTS, defects(change))));
+    return with(InspectionKinds.DEFECTS, new Checked.Sound<>(defects(change)));
+  }
+
+  private static <T> RuleSet with(TableKind<?, T> kind, Checked<T, TableFault> table) {
+    return FrozenRules.of(Tables.of(FrozenRules.tables().map().with(kind, table.orElseThrow())));
   }
 
   private static DefectTable defects(Function<DefectRow, DefectRow> change) {
